@@ -1,0 +1,18 @@
+module stitchproof
+
+go 1.26
+
+require (
+	github.com/stretchr/testify v1.12.1
+	pgregory.net/rapid v1.3.0
+)
+
+require (
+	github.com/alecthomas/kong v1.17.0 // indirect
+	github.com/alecthomas/participle/v2 v2.1.4 // indirect
+	github.com/go-json-experiment/json v0.0.0-20260623181947-01eb4420fa68 // indirect
+	go.lsp.dev/jsonrpc2 v1.0.1 // indirect
+	go.lsp.dev/protocol v1.0.1 // indirect
+	go.lsp.dev/uri v1.0.1 // indirect
+	go.yaml.in/yaml/v3 v3.0.5 // indirect
+)

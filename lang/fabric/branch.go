@@ -1,0 +1,349 @@
+package fabric
+
+import (
+	"slices"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// branch is a piece of work that left its parent along a new chain and has
+// not come home.
+type branch struct {
+	name    string
+	marked  bool // opened by the word
+	span    source.Span
+	chains  int // the chain's length, 0 while it is not made
+	skipped int
+	row     int // stitches the row had when it left
+	parent  ground
+}
+
+// ground is what lies below the hook.
+type ground struct {
+	base         []int
+	at, sub, end int
+	held         int
+	loose, full  bool
+}
+
+func (h *hand) ground() ground {
+	return ground{h.base, h.at, h.sub, h.end, h.held, h.loose, h.full}
+}
+
+func (h *hand) stand(g ground) {
+	h.base, h.at, h.sub, h.end, h.held, h.loose, h.full = g.base, g.at, g.sub, g.end, g.held, g.loose, g.full
+}
+
+// openBranch leaves the work along a new chain.
+func (h *hand) openBranch(n *syntax.Branch) {
+	h.closeUnmarked()
+	h.chainOf()
+	name := n.Name
+	if name != "" {
+		if h.used[name] {
+			h.fault(Fault{Kind: BranchNameReused, Name: name})
+		}
+		used := map[string]bool{name: true}
+		for k := range h.used {
+			used[k] = true
+		}
+		h.used = used
+	}
+	h.push(branch{name: name, marked: true, span: h.span})
+	h.base, h.at, h.sub, h.end, h.held = nil, 0, 0, 0, -1
+}
+
+func (h *hand) push(b branch) {
+	b.row, b.parent = len(h.row), h.ground()
+	h.branches = append(slices.Clip(h.branches), b)
+	h.begun, h.works = true, true
+}
+
+// chainOf lays the chains on the hook as the chain of the innermost branch,
+// where that has none yet: a branch may leave another before any of it is
+// worked back.
+func (h *hand) chainOf() {
+	if h.chains == 0 {
+		return
+	}
+	if n := len(h.branches); n > 0 && h.branches[n-1].chains == 0 {
+		h.setChain(0)
+		return
+	}
+	h.space()
+}
+
+// setChain gives the innermost branch the chains on the hook, of which skip
+// are passed before the first stitch.
+func (h *hand) setChain(skip int) {
+	branches := slices.Clone(h.branches)
+	b := &branches[len(branches)-1]
+	b.chains, b.skipped = h.chains, min(skip, h.chains)
+	h.branches = branches
+	h.base = reverse(h.chainNodes(h.chains))
+	h.chains, h.counts = 0, syntax.Counts{}
+	h.at, h.sub, h.held, h.end = min(skip, len(h.base)), 0, -1, len(h.base)
+	h.loose, h.full = false, false
+}
+
+// fromHook works into the nth chain from the hook: the foundation, a branch
+// or a picot begins.
+func (h *hand) fromHook(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	nth := max(p.Nth, 1)
+	m := p.Number.Or(h.size, 1)
+	switch {
+	case h.chains == 0 && len(h.base) > 0:
+		// `in 2nd ch from hook` of a chain that is already laid
+		h.at = max(h.at, min(nth-1, len(h.base)))
+	case h.base == nil && len(h.branches) == 0 && len(h.row) == 0 && !h.ring:
+		h.begin(k, nth)
+	case h.picot(k, nth):
+		return
+	case len(h.branches) > 0 && h.branches[len(h.branches)-1].chains == 0:
+		h.shortChain(nth)
+		h.setChain(nth - 1)
+	case h.chains > 0:
+		h.closeUnmarked()
+		if len(h.row) > 0 {
+			h.fault(Fault{Kind: BranchUnmarked, N: h.chains})
+		}
+		fresh := len(h.row) == 0
+		h.push(branch{span: h.span})
+		h.shortChain(nth)
+		h.setChain(nth - 1)
+		if fresh {
+			h.skippedStands(k, nth)
+		}
+	default:
+		h.lose()
+		return
+	}
+	e := h.effectOf(k)
+	if n > 1 && m == 1 && e.uses == 1 {
+		i := h.next(syntax.Noun{})
+		if i < 0 {
+			h.missing(syntax.Noun{Kind: syntax.NounChain}, 1)
+		}
+		h.placed(k, own, n, i, e)
+	} else {
+		h.nextPlaces(k, own, n, m, syntax.Noun{})
+	}
+	h.closeDone()
+}
+
+// shortChain reports a chain that ends before the place named.
+func (h *hand) shortChain(nth int) {
+	if nth > h.chains {
+		h.fault(Fault{Kind: PlaceAbsent, Name: "ch " + itoa(nth) + " from hook", There: itoa(h.chains) + " ch", N: 1})
+	}
+}
+
+// begin lays the foundation chain for the first row.
+func (h *hand) begin(k *stitch.Stitch, nth int) {
+	h.shortChain(nth)
+	counts := h.counts
+	h.counts = syntax.Counts{}
+	h.foundation()
+	h.counts = counts
+	h.at = min(nth-1, len(h.base))
+	h.skippedStands(k, nth)
+}
+
+// skippedStands puts on the row what the chains skipped at its beginning
+// stand for.
+func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
+	skipped := nth - 1
+	said := h.counts
+	h.counts = syntax.Counts{}
+	base := plain(k)
+	h.begun = true
+	if !said.Said && (base.Class == stitch.Slip || base.Turning <= 1) {
+		if skipped >= 4 {
+			h.add(Stitch{Chains: skipped, Into: -1})
+		}
+		return
+	}
+	counts, extra := h.turningCounts(k, skipped, said)
+	if !counts {
+		return
+	}
+	into := -1
+	if h.at > 0 && h.at <= len(h.base) {
+		into = h.base[h.at-1]
+	}
+	h.add(Stitch{Kind: h.standsFor(k, said), Turning: true, Into: into, Over: 1})
+	if extra > 0 {
+		if !said.Said {
+			extra = max(1, extra/2) // half of them lie under the space
+		}
+		h.add(Stitch{Chains: extra, Into: -1})
+	}
+}
+
+// picot recognises chains closed at once into their own beginning: no branch,
+// and no stitch of the row.
+func (h *hand) picot(k *stitch.Stitch, nth int) bool {
+	if plain(k).Turning > 1 || h.chains == 0 || nth != h.chains || nth > maxPicot {
+		return false
+	}
+	if n := len(h.branches); n > 0 && h.branches[n-1].chains == 0 && h.branches[n-1].marked {
+		return false
+	}
+	h.chains, h.counts = 0, syntax.Counts{}
+	h.begun = true
+	return true
+}
+
+// maxPicot is the most chains that a picot is made of; common practice.
+const maxPicot = 8
+
+// closeDone ends an unmarked branch whose chains are all worked.
+func (h *hand) closeDone() {
+	for n := len(h.branches); n > 0; n = len(h.branches) {
+		b := h.branches[n-1]
+		if b.marked || b.chains == 0 || h.at < h.end || h.chains > 0 {
+			return
+		}
+		h.pop()
+	}
+}
+
+// closeUnmarked ends unmarked branches before a new one begins elsewhere.
+func (h *hand) closeUnmarked() {
+	for n := len(h.branches); n > 0; n = len(h.branches) {
+		if b := h.branches[n-1]; b.marked || h.at < h.end {
+			return
+		}
+		h.pop()
+	}
+}
+
+// pop goes back to where the innermost branch left.
+func (h *hand) pop() branch {
+	n := len(h.branches)
+	b := h.branches[n-1]
+	h.branches = h.branches[: n-1 : n-1]
+	h.stand(b.parent)
+	return b
+}
+
+// returnTo comes home from a branch.
+func (h *hand) returnTo(n *syntax.Return) {
+	depth := h.depthOf(n.To)
+	if depth < 0 {
+		h.fault(Fault{Kind: ReturnUnknown, Name: n.To})
+		return
+	}
+	if h.chains > 0 {
+		h.chainOf()
+	}
+	for len(h.branches) > depth {
+		h.closeBranch()
+	}
+}
+
+// depthOf is how many branches stay open after a return, -1 where the name is
+// of none that is open.
+func (h *hand) depthOf(to string) int {
+	open := len(h.branches)
+	if open == 0 {
+		return -1
+	}
+	switch to {
+	case "":
+		return open - 1
+	case "stem", "foundation", "row", "rnd", "base", "edge":
+		return 0
+	}
+	for i := open - 1; i >= 0; i-- {
+		if h.branches[i].name == to {
+			if i == open-1 {
+				return i // `return A` said of the innermost: it comes home
+			}
+			return i + 1
+		}
+	}
+	return -1
+}
+
+// closeBranch ends the innermost branch and checks that nothing of it is
+// left.
+func (h *hand) closeBranch() {
+	left := h.remaining(syntax.Noun{})
+	at := h.at
+	b := h.pop()
+	switch {
+	case len(h.row) == b.row || at == b.skipped && b.chains > 0 && left == b.chains-b.skipped:
+		h.fault(Fault{Kind: BranchEmpty, Name: b.name, N: b.chains, Related: b.span})
+	case left > 0:
+		h.fault(Fault{Kind: BranchChainLeft, Name: b.name, N: left, Base: b.chains, Related: b.span})
+	}
+}
+
+// closeBranches ends the branches that a row leaves open.
+func (h *hand) closeBranches() {
+	for len(h.branches) > 0 {
+		b := h.branches[len(h.branches)-1]
+		if b.marked {
+			h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span, N: h.remaining(syntax.Noun{})})
+		} else if left := h.remaining(syntax.Noun{}); left > 0 && b.row > 0 {
+			h.fault(Fault{Kind: BranchChainLeft, N: left, Base: b.chains, Span: b.span})
+		}
+		h.pop()
+	}
+}
+
+// ledger is the state of the stem and of every open branch, the stem first.
+func (h *hand) ledger() []BranchState {
+	if len(h.branches) == 0 {
+		return nil
+	}
+	var out []BranchState
+	for i, b := range h.branches {
+		name := "stem"
+		chains, skipped := len(b.parent.base), 0
+		if i > 0 {
+			name, chains, skipped = h.branches[i-1].name, h.branches[i-1].chains, h.branches[i-1].skipped
+		}
+		out = append(out, BranchState{Name: name, Chains: chains, Skipped: skipped, Worked: max(0, b.parent.at-skipped), Left: max(0, len(b.parent.base)-b.parent.at)})
+	}
+	last := h.branches[len(h.branches)-1]
+	chains := last.chains
+	if chains == 0 {
+		chains = h.chains
+		return append(out, BranchState{Name: last.name, Chains: chains, Left: chains})
+	}
+	return append(out, BranchState{Name: last.name, Chains: chains, Skipped: last.skipped, Worked: max(0, h.at-last.skipped), Left: max(0, len(h.base)-h.at)})
+}
+
+// otherSide turns to the unused loops of the chain that was worked along.
+func (h *hand) otherSide() {
+	if h.other || len(h.base) == 0 {
+		return
+	}
+	h.other = true
+	worked := h.base
+	from := 0
+	for from < len(worked) && !h.usedBelow(worked[from]) {
+		from++ // chains skipped at the beginning
+	}
+	to := len(worked)
+	if to > from {
+		to-- // the last chain is the tip that both sides share
+	}
+	h.base = reverse(worked[from:to])
+	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
+	h.full = false
+}
+
+// usedBelow tells whether this row worked into a chain.
+func (h *hand) usedBelow(chain int) bool {
+	for _, i := range h.row {
+		if s := &h.stitches[i]; s.Into == chain && !s.Turning {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,131 @@
+package fabric
+
+import (
+	"slices"
+
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// startRing makes a ring to work into, with room for any number.
+func (h *hand) startRing() {
+	h.ring, h.round, h.loose = true, true, true
+	h.base, h.at, h.end, h.held = nil, 0, 0, -1
+}
+
+// join closes a ring or a round, or moves along to where the next round
+// begins.
+func (h *hand) join(n *syntax.Join) {
+	switch {
+	case len(h.row) == 0 && !h.begun && h.base == nil && h.chains > 0:
+		// `ch 4, sl st in first ch to form ring`
+		first := h.chainNodes(h.chains)
+		h.chains = 0
+		h.ring, h.round = true, true
+		h.first = first
+		h.base, h.at, h.sub, h.held, h.end = first, 0, 0, -1, len(first)
+		h.joined = true
+	case len(h.row) == 0 && !h.begun && h.chains == 0 && len(h.base) > 0 && n.Place.Noun.Kind != syntax.NounNone:
+		h.travel(n.Place)
+	default:
+		h.closeDone()
+		h.space()
+		h.joined, h.round = true, true
+	}
+}
+
+// travel moves to a place without making stitches: slip stitches at a
+// round's beginning, or yarn joined somewhere. The round begins there.
+func (h *hand) travel(p syntax.Place) {
+	h.lay()
+	i := -1
+	switch p.Pick {
+	case syntax.PickNth:
+		i = h.nth(p.Nth, p.Noun, p.From == syntax.FromEnd)
+	case syntax.PickLast:
+		i = h.nth(1, p.Noun, true)
+	case syntax.PickFirst:
+		i = h.nth(1, p.Noun, false)
+	default:
+		i = h.next(p.Noun)
+	}
+	if i < 0 {
+		h.missing(p.Noun, 1)
+		return
+	}
+	if h.round {
+		h.base = append(slices.Clone(h.base[i:]), h.base[:i]...)
+		i = 0
+		h.end = len(h.base)
+	}
+	if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounCorner {
+		h.loose = true
+	}
+	h.at, h.sub, h.held = i+1, 0, i
+}
+
+// joinsWith takes a stitch that closes the round instead of standing on it:
+// `ch 2, dc in first sc to join` makes the last space.
+func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
+	toFirst := p.Pick == syntax.PickFirst || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
+	closing := w.Joins || h.chains > 0 && h.begun && h.round && toFirst && h.lastWork && !w.Number.Written()
+	if !closing || len(h.row) == 0 || h.fixed {
+		return false
+	}
+	if h.chains > 0 || w.Joins {
+		h.chains += plain(k).Turning
+		h.space()
+	}
+	h.joined, h.round = true, true
+	return true
+}
+
+// turn turns the work, or goes on along the other side of a chain.
+func (h *hand) turn(n *syntax.Turn) {
+	switch {
+	case n.Not:
+		h.notTurned = true
+	case n.Rotate:
+		h.otherSide()
+	case len(h.row) == 0 && !h.begun:
+		if !h.reversed {
+			h.base = reverse(h.base)
+			h.reversed = true
+		}
+		h.turnedFirst = true
+	default:
+		h.turned = true
+	}
+}
+
+func (h *hand) changeYarn(n *syntax.Yarn) {
+	if n.Action == syntax.YarnDrop || n.Action == syntax.YarnCarry {
+		return
+	}
+	h.yarn = n.Yarn
+	if n.Action != syntax.YarnJoin || len(h.row) > 0 || h.begun || len(h.base) == 0 {
+		return
+	}
+	if n.Place.Row.Written() {
+		h.onRow(n.Place.Row.At(h.size))
+	}
+	if n.Place.Noun.Kind == syntax.NounNone && n.Place.Pick == syntax.PickNext {
+		return
+	}
+	h.travel(n.Place)
+	if k, _ := h.words.stitch(n.With); k != nil && plain(k).Turning == 1 {
+		h.works = true
+		h.make(k, "", 1, h.held, 1)
+	}
+}
+
+// onRow goes back to an earlier row to work along it.
+func (h *hand) onRow(number int) {
+	earlier, ok := h.done[number]
+	if !ok {
+		h.fault(Fault{Kind: RowUnknown, N: number})
+		return
+	}
+	h.base = earlier
+	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
+}

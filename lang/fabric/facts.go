@@ -1,0 +1,242 @@
+// Package fabric works a pattern as a hook would, one size at a time, and
+// tells what comes of it: every stitch with the place it was worked into, and
+// for every row and clause how many stitches were used and made.
+//
+// It takes the tree of package syntax and gives facts. It words no message
+// and knows no rule: what a fact means to a maker is said in package lint.
+package fabric
+
+import (
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// Fabric is a whole pattern, worked.
+type Fabric struct {
+	File *syntax.File
+	// Dialect is whose words the pattern uses; Evidence is what shows it.
+	Dialect  stitch.Dialect
+	Evidence []Evidence
+	Pieces   []*Piece
+}
+
+// Evidence is one thing that shows which dialect a pattern is written in.
+type Evidence struct {
+	Dialect stitch.Dialect
+	Text    string // the word or wording, as written
+	Span    source.Span
+}
+
+// Sizes is how many sizes were worked.
+func (f *Fabric) Sizes() int { return f.File.SizeCount() }
+
+// Piece is one piece, worked.
+type Piece struct {
+	Tree *syntax.Piece
+	Rows []*Row
+	// Stitches holds, for each size, every stitch and chain space of the piece
+	// in the order made.
+	Stitches [][]Stitch
+	// Faults are those that belong to no single row.
+	Faults []Fault
+}
+
+// Stitch is a stitch, a chain of a foundation, or a chain space.
+type Stitch struct {
+	// Kind is what was worked; nil for a chain space.
+	Kind *stitch.Stitch
+	// Own is the pattern's word for one of its own stitches, "" otherwise.
+	Own string
+	// Chains is the length of a chain space.
+	Chains int
+	// Into is the index of the stitch or space it was worked into, -1 for none;
+	// Over is how many were used, more than one for a decrease.
+	Into, Over int
+	// Row and Clause tell which instruction made it, by index.
+	Row, Clause int
+	// Turning is set for a turning or beginning chain that counts as a stitch.
+	Turning bool
+	// Object numbers the stitches that were worked together in one place, 0 for none.
+	Object int
+	Yarn   string
+	Post   bool
+	Loop   syntax.Loop
+}
+
+// IsSpace tells whether this is a chain space.
+func (s *Stitch) IsSpace() bool { return s.Kind == nil }
+
+// Row is one instruction, worked.
+type Row struct {
+	Tree  *syntax.Row
+	Piece *Piece
+	Index int // in Piece.Rows
+	// Tallies are the results, one a size.
+	Tallies []Tally
+	// Steps are the running counts, one a clause of the tree (top level).
+	Steps []Step
+	// Stated is the count the row states, nil for none; StatedAt its place in
+	// the row.
+	Stated   *syntax.Total
+	StatedAt source.Span
+	// Joined and Turned tell how the row ends; Round whether it is worked round.
+	Joined, Turned, Round bool
+	// Repeats is how many rows this instruction stands for (`Rows 3-8` is 6), by size.
+	Repeats []int
+	// Side is the side that faces by the turns, where it is known.
+	Side syntax.SideKind
+}
+
+// Tally is what a row comes to in one size.
+type Tally struct {
+	// Known is false where the row could not be counted; Blame then is the
+	// clause at fault.
+	Known bool
+	Blame source.Span
+	// Works tells whether the row works stitches at all: `Fasten off.` does not.
+	Works bool
+	// Made is the number of stitches, a counted turning chain included, slip
+	// stitches that join and chain spaces not.
+	Made int
+	// Parts counts each kind made: "dc", "ch-2 sp", "shell".
+	Parts []PartCount
+	// Chains is the number of chains in the row's spaces.
+	Chains int
+	// Base is what the row below offered, Used how much of it was worked or
+	// skipped, Left what remains unworked.
+	Base, Used, Left int
+	// Compared holds each part of the stated count against what was made.
+	Compared []Compared
+	Faults   []Fault
+	// Readings are the ambiguous wordings that were settled otherwise than by
+	// default.
+	Readings []Reading
+}
+
+// PartCount is a number of one kind of stitch or space.
+type PartCount struct {
+	Name string
+	N    int
+}
+
+// Part gives the count of a kind, 0 for none.
+func (t *Tally) Part(name string) int {
+	for _, p := range t.Parts {
+		if p.Name == name {
+			return p.N
+		}
+	}
+	return 0
+}
+
+// Agreement is how a stated count compares with the count made.
+type Agreement uint8
+
+// The agreements.
+const (
+	NotStated Agreement = iota
+	Agrees
+	Disagrees
+	Uncheckable // the row or the thing counted is not known
+)
+
+// Compared is one part of a stated count against what was made.
+type Compared struct {
+	Part   syntax.Part
+	Name   string // as the pattern calls it, "" for stitches
+	Stated int
+	Made   int
+	Result Agreement
+}
+
+// Agrees is how the whole stated count compares.
+func (t *Tally) Agrees() Agreement {
+	result := NotStated
+	for _, c := range t.Compared {
+		result = max(result, c.Result)
+		if c.Result == Disagrees {
+			return Disagrees
+		}
+	}
+	return result
+}
+
+// Step is what one clause of a row does, one value a size.
+type Step struct {
+	Span source.Span // in the row
+	// Used and Made are this clause's own; Total is the row's running count
+	// after it; Left the places of the row below not yet reached.
+	Used, Made, Total, Left []int
+	// Known is false from the first clause on that could not be counted.
+	Known bool
+	// From and To are the stitches made by the clause in the first size, as
+	// indexes into Piece.Stitches[0].
+	From, To int
+	// Ledger is the state of the stem and the open branches after the clause,
+	// in the first size; nil while no branch is open.
+	Ledger []BranchState
+}
+
+// BranchState is how far a branch, or the stem, is worked.
+type BranchState struct {
+	Name                          string
+	Chains, Skipped, Worked, Left int
+}
+
+// FaultKind is what is wrong.
+type FaultKind uint8
+
+// The faults that counting finds.
+const (
+	RowShort         FaultKind = iota // places left unworked and not said to be; N of them
+	RowOver                           // N more places asked for than there are
+	RepeatRemainder                   // a repeat to the end leaves N over; Unit is its size, Base what it had
+	PlaceAbsent                       // the place named is not there; Name names it, There what is
+	MultipleMismatch                  // the chain does not fit the stated multiple
+	SizesMismatch                     // a list with the wrong number of values
+	CountUnknown                      // a clause that cannot be counted
+	TooMany                           // more stitches than a row may have
+	BranchUnreturned
+	BranchChainLeft // N chains of the branch left unworked
+	BranchEmpty
+	BranchNameReused
+	ReturnUnknown
+	StemExhausted
+	BranchUnmarked // a branch made without the word
+	RowUnknown     // a row or piece that is referred to is not there
+	RowCircular    // rows that refer to each other
+)
+
+// Fault is one thing that counting found wrong.
+type Fault struct {
+	Kind FaultKind
+	// Span is in the row, or in the file for a fault of a piece.
+	Span source.Span
+	Size int
+	// N is the number at fault; Base, Unit and Fits are said of the kinds.
+	N, Base, Unit int
+	Fits          []int
+	Name, There   string
+	// Related is another place in the file that explains the fault.
+	Related     source.Span
+	RelatedText string
+}
+
+// ReadingKind is a wording with two meanings.
+type ReadingKind uint8
+
+// The readings.
+const (
+	ReadTurningCounts  ReadingKind = 1 << iota // the beginning chain was taken to count, or not, against the default
+	ReadTimesInAll                             // `rep from * N times` was taken as N in all
+	ReadEndingReplaces                         // `ending with` replaces the end of the last repeat
+	ReadOneInEach                              // `3 sc in next 3 sts` was taken as 3 in each
+	ReadTotalOther                             // the stated count includes chains or leaves the turning chain out
+)
+
+// Reading is an ambiguous wording that the counts settled.
+type Reading struct {
+	Kind ReadingKind
+	Span source.Span
+}

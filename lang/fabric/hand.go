@@ -1,0 +1,269 @@
+package fabric
+
+import (
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// Bounds of what is worked. A pattern that asks for more is told so.
+const (
+	maxRow   = 100_000
+	maxPiece = 5_000_000
+)
+
+// hand is the state of the work on one piece in one size: what hangs on the
+// hook, what lies below, where the next stitch goes. Copying a hand and
+// putting the copy back undoes what was done between.
+type hand struct {
+	words *words
+	size  int
+
+	stitches []Stitch // every stitch and space of the piece
+	base     []int    // the places of the row below, in the order they are met
+	at       int      // the next place
+	sub      int      // chains of the space at `at` that are used already
+	end      int      // no place from here on may be used (`to last 3 sts`)
+	held     int      // the place worked into last, -1 for none
+	fixed    bool     // every stitch goes into held: inside a group
+
+	row      []int // what this row has made
+	chains   int   // chains made since the last stitch
+	counts   syntax.Counts
+	begun    bool  // a stitch was worked or a beginning chain settled
+	ring     bool  // there is a ring to work into
+	first    []int // the foundation chain, in the order made
+	other    bool  // the other side of the foundation chain is being worked
+	branches []branch
+	used     map[string]bool // branch names in this row
+
+	round    bool // the work goes round
+	reversed bool // the base stands reversed against the row that made it
+	loop     syntax.Loop
+	yarn     string
+	object   int
+	left     []int // places left unworked on purpose
+
+	rowIndex, clause int
+	span             source.Span // of the clause at work, for faults
+	choose           ReadingKind // readings taken against the default
+	met              ReadingKind // readings that had a choice
+	loose            bool        // places were found by landmark: passing over is no fault
+	full             bool        // the row went to its end by words that say so
+	known            bool
+	blame            source.Span
+	faults           []Fault
+	rowMade          int            // stitches of this row that count
+	main             *stitch.Stitch // the row's own stitch, for inc and dec
+	works            bool
+	lastWork         bool // the clause at work is the row's last that works
+	joined, turned   bool // how the row ends
+	turnedFirst      bool // the row turns before its first stitch
+	notTurned        bool
+	done             map[int][]int // what each numbered row made
+	steps            []step
+	laid             bool // the ground stands in working order
+}
+
+// step is what one clause did in one size.
+type step struct {
+	used, made, total, left int
+	known                   bool
+	from, to                int
+	ledger                  []BranchState
+}
+
+func (h *hand) fault(f Fault) {
+	f.Size = h.size
+	if f.Span == (source.Span{}) {
+		f.Span = h.span
+	}
+	if len(h.faults) < 64 {
+		h.faults = append(h.faults, f)
+	}
+}
+
+// lose gives up counting this row: blame is the clause that cannot be counted.
+func (h *hand) lose() {
+	if h.known {
+		h.known = false
+		h.blame = h.span
+	}
+}
+
+// add puts a stitch or space on the row and gives its index.
+func (h *hand) add(s Stitch) int {
+	if len(h.row) >= maxRow || len(h.stitches) >= maxPiece {
+		if h.known {
+			h.fault(Fault{Kind: TooMany, N: maxRow})
+			h.lose()
+		}
+		return len(h.stitches) - 1
+	}
+	s.Row, s.Clause, s.Yarn = h.rowIndex, h.clause, h.yarn
+	s.Object = h.object
+	h.stitches = append(h.stitches, s)
+	h.row = append(h.row, len(h.stitches)-1)
+	if !s.IsSpace() {
+		h.rowMade++
+	}
+	return len(h.stitches) - 1
+}
+
+// full tells whether the bounds are reached and work must stop.
+func (h *hand) stopped() bool { return len(h.row) >= maxRow || len(h.stitches) >= maxPiece }
+
+// make works n stitches of a kind into the place at index into of the base,
+// using over places.
+func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
+	h.settle(k)
+	target := -1
+	if into >= 0 && into < len(h.base) {
+		target = h.base[into]
+	}
+	for range n {
+		if h.stopped() {
+			h.add(Stitch{Kind: k, Into: -1})
+			return
+		}
+		h.add(Stitch{Kind: k, Own: own, Into: target, Over: over, Loop: h.loop, Post: k.Class == stitch.Post})
+	}
+	h.begun = true
+}
+
+// space turns the chains made since the last stitch into a chain space.
+func (h *hand) space() {
+	if h.chains == 0 {
+		return
+	}
+	n := h.chains
+	h.chains, h.counts = 0, syntax.Counts{}
+	h.add(Stitch{Chains: n, Into: -1})
+	h.begun = true
+}
+
+// foundation lays the chains made so far as a foundation to work into, the
+// hook's end first.
+func (h *hand) foundation() {
+	h.first = h.chainNodes(h.chains)
+	h.chains = 0
+	h.base = reverse(h.first)
+	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
+}
+
+// chainNodes makes n chains to work into; they are no part of the row.
+func (h *hand) chainNodes(n int) []int {
+	n = min(n, maxRow)
+	out := make([]int, 0, n)
+	for range n {
+		if len(h.stitches) >= maxPiece {
+			break
+		}
+		h.stitches = append(h.stitches, Stitch{Kind: chainStitch(), Into: -1, Row: h.rowIndex, Clause: h.clause})
+		out = append(out, len(h.stitches)-1)
+	}
+	return out
+}
+
+func chainStitch() *stitch.Stitch { return stitch.ByID("ch") }
+
+func reverse(list []int) []int {
+	out := make([]int, len(list))
+	for i, v := range list {
+		out[len(list)-1-i] = v
+	}
+	return out
+}
+
+// settle decides what the chains on the hook are before a stitch k is
+// worked: a beginning chain, which may count, or a chain space.
+func (h *hand) settle(k *stitch.Stitch) {
+	if h.chains == 0 {
+		return
+	}
+	if h.begun || h.fixed && len(h.row) > 0 || h.base == nil && !h.ring {
+		h.space()
+		return
+	}
+	n, said := h.chains, h.counts
+	counts, extra := h.turningCounts(k, n, said)
+	h.chains, h.counts = 0, syntax.Counts{}
+	h.begun = true
+	if counts {
+		h.standing(h.standsFor(k, said))
+	}
+	if extra > 0 {
+		h.add(Stitch{Chains: extra, Into: -1})
+	}
+}
+
+// standing puts a counted beginning chain on the row. It stands on the first
+// stitch, or on the place the yarn was joined in.
+func (h *hand) standing(k *stitch.Stitch) {
+	into := -1
+	switch {
+	case h.held >= 0 && h.held < len(h.base):
+		into = h.base[h.held]
+	case h.at < len(h.base) && !h.stitches[h.base[h.at]].IsSpace():
+		into = h.base[h.at]
+		h.held = h.at
+		h.at++
+	}
+	h.add(Stitch{Kind: k, Turning: true, Into: into, Over: 1})
+}
+
+// standsFor is the stitch that a counted beginning chain replaces.
+func (h *hand) standsFor(k *stitch.Stitch, said syntax.Counts) *stitch.Stitch {
+	for _, part := range said.As {
+		if part.Noun.Kind == syntax.NounStitch {
+			if named, _ := h.words.stitch(part.Noun.Stitch); named != nil {
+				return named
+			}
+		}
+	}
+	if k.Class == stitch.Increase || k.Class == stitch.Decrease {
+		return h.main
+	}
+	return plain(k)
+}
+
+// turningCounts decides whether n beginning chains before a stitch k count
+// as a stitch, and how many chains beyond it make a space.
+func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (counts bool, extra int) {
+	base := plain(k)
+	if base.Class == stitch.Increase || base.Class == stitch.Decrease {
+		base = h.main
+	}
+	if said.Said {
+		for _, part := range said.As {
+			if part.Noun.Kind == syntax.NounChain || part.Noun.Kind == syntax.NounSpace || part.Noun.Kind == syntax.NounTurning {
+				extra += part.Noun.Length.Or(h.size, 1) * part.Number.Or(h.size, 1)
+			}
+		}
+		return len(said.As) > 0, extra
+	}
+	usual := base.Turning
+	if base.Class == stitch.Slip || usual <= 1 {
+		if n >= 3 {
+			return false, n // a loop before the first short stitch
+		}
+		return false, 0
+	}
+	if rule, ok := h.words.turning[base.ID]; ok {
+		counts = rule
+	} else if rule, ok := h.words.turning[""]; ok {
+		counts = rule
+	} else {
+		counts = n >= usual && base.TurningCounts == stitch.Yes
+		if n >= usual-1 {
+			h.met |= ReadTurningCounts
+			if h.choose&ReadTurningCounts != 0 {
+				counts = !counts
+			}
+		}
+	}
+	if n > usual && (counts || n > usual+1) {
+		extra = n - usual
+	}
+	return counts, extra
+}

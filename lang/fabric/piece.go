@@ -1,0 +1,393 @@
+package fabric
+
+import (
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// Work works a whole pattern in every size.
+func Work(file *syntax.File) *Fabric {
+	f := &Fabric{File: file}
+	w, evidence := newWords(file)
+	f.Dialect, f.Evidence = w.dialect, evidence
+	for _, tree := range file.Pieces {
+		f.Pieces = append(f.Pieces, workPiece(f, &w, tree))
+	}
+	return f
+}
+
+// worker works one piece in one size.
+type worker struct {
+	fabric *Fabric
+	piece  *Piece
+	size   int
+	h      hand
+	rows   map[int]*syntax.Row // by number, as far as worked
+	last   []*syntax.Row       // numbered rows in the order worked
+	number int                 // of the row worked last
+	// heal is what the last row stated, where it could not be counted or made
+	// something else: later rows may show that it is right.
+	heal []int
+}
+
+func workPiece(f *Fabric, w *words, tree *syntax.Piece) *Piece {
+	p := &Piece{Tree: tree}
+	for i, r := range tree.Rows {
+		row := &Row{Tree: r, Piece: p, Index: i, Tallies: make([]Tally, f.Sizes()), Repeats: make([]int, f.Sizes())}
+		row.Stated, row.StatedAt = statedIn(r.Clauses)
+		row.Steps = make([]Step, len(r.Clauses))
+		for k, c := range r.Clauses {
+			row.Steps[k] = Step{Span: c.Span, Known: true}
+		}
+		p.Rows = append(p.Rows, row)
+	}
+	for size := range f.Sizes() {
+		k := worker{fabric: f, piece: p, size: size, rows: map[int]*syntax.Row{}}
+		k.h = hand{words: w, size: size, held: -1, known: true, done: map[int][]int{}}
+		for _, row := range p.Rows {
+			k.instruction(row)
+		}
+		p.Stitches = append(p.Stitches, k.h.stitches)
+	}
+	return p
+}
+
+// statedIn finds the count that an instruction states: the last one, or the
+// parts of several that stand together.
+func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
+	var found *syntax.Total
+	var at source.Span
+	for _, c := range clauses {
+		if t, ok := c.Node.(*syntax.Total); ok {
+			found, at = t, c.Span
+		}
+	}
+	return found, at
+}
+
+// instruction works one instruction of the piece, once or for every row that
+// its label names.
+func (k *worker) instruction(row *Row) {
+	label := row.Tree.Label
+	times := 1
+	switch {
+	case len(label.Numbers) > 0 && !label.EveryOther:
+		times = len(label.Each(k.size))
+	case label.Count.Written():
+		times = max(1, label.Count.At(k.size))
+	}
+	row.Repeats[k.size] = times
+	if ref := reference(row.Tree.Clauses); ref != nil {
+		k.again(row, ref, times)
+		return
+	}
+	if even := evenOf(row.Tree.Clauses); even != nil && !k.h.empty() {
+		k.h.startRow(row.Index, label)
+		row.Repeats[k.size] = max(times, even.Number.Or(k.size, times))
+		k.record(row, k.h.workRow(evenRow(row.Tree.Clauses), row.Stated))
+		k.finish(row)
+		return
+	}
+	for i := range times {
+		stated := row.Stated
+		if i < times-1 && times > 1 {
+			stated = nil // the count holds for the last row, and for all if plain
+		}
+		o := k.row(row.Tree, row.Index, stated)
+		if i == times-1 || o.cost() > 0 {
+			k.record(row, o)
+		}
+		if i > 0 && len(o.tally.Faults) > 0 {
+			break
+		}
+	}
+	k.finish(row)
+}
+
+// row works the clauses of a row on what lies below.
+func (k *worker) row(tree *syntax.Row, index int, stated *syntax.Total) outcome {
+	k.h.startRow(index, tree.Label)
+	heal := k.heal
+	k.heal = nil
+	o := settled(k.h, tree.Clauses, stated)
+	if heal != nil && (o.cost() > 0 || !o.tally.Known) {
+		healed := k.h
+		healed.rest(heal)
+		if other := settled(healed, tree.Clauses, stated); other.cost() == 0 && other.tally.Known {
+			o = other
+		}
+	}
+	k.take(o, stated)
+	return o
+}
+
+// take goes on from an outcome. A row that could not be counted, or that made
+// something other than it states, leaves the stated count to be tried.
+func (k *worker) take(o outcome, stated *syntax.Total) {
+	k.h = o.hand
+	if !o.tally.Works && len(k.h.row) == 0 {
+		k.h.laid = k.h.laid && !k.h.turned
+		return
+	}
+	if stated != nil && (!o.tally.Known || o.tally.Agrees() == Disagrees) {
+		k.heal = k.h.imagined(stated)
+	}
+	k.h.settleOn(k.heal, o.tally.Known)
+}
+
+// again works the rows that an instruction refers to.
+func (k *worker) again(row *Row, ref *syntax.Rows, times int) {
+	list, ok := k.referred(row, ref)
+	if !ok || len(list) == 0 {
+		k.unknown(row)
+		return
+	}
+	named := len(row.Tree.Label.Numbers) > 0 || row.Tree.Label.Count.Written()
+	total := times
+	if !named {
+		n := ref.Number.Or(k.size, 1)
+		total = n * len(list)
+		row.Repeats[k.size] = total
+	}
+	var o outcome
+	for i := range total {
+		tree := list[i%len(list)]
+		var stated *syntax.Total
+		if i == total-1 {
+			stated = row.Stated
+		}
+		o = k.row(tree, row.Index, stated)
+		if !named {
+			k.number++
+		}
+		if len(o.tally.Faults) > 0 && i < total-1 {
+			break
+		}
+	}
+	for i := range o.tally.Faults {
+		// what was found in the words of another row is said of this clause
+		o.tally.Faults[i].Span = row.Steps[0].Span
+	}
+	if !o.tally.Known {
+		o.tally.Blame = row.Steps[0].Span
+	}
+	o.hand.steps = nil
+	k.record(row, o)
+	k.finish(row)
+}
+
+// referred finds the rows that a reference names, in the order worked.
+func (k *worker) referred(row *Row, ref *syntax.Rows) ([]*syntax.Row, bool) {
+	if ref.Piece != "" {
+		return nil, false
+	}
+	if ref.Changed {
+		return nil, false
+	}
+	if ref.Last.Written() {
+		n := ref.Last.At(k.size)
+		if n > len(k.last) {
+			k.refuse(row, Fault{Kind: RowUnknown, N: n, Name: "last"})
+			return nil, false
+		}
+		return k.last[len(k.last)-n:], true
+	}
+	var out []*syntax.Row
+	for _, s := range ref.List {
+		from, to := s.From.At(k.size), s.To.At(k.size)
+		if to-from > maxRow {
+			to = from
+		}
+		for n := from; n <= max(from, to); n++ {
+			tree := k.rows[n]
+			if tree == nil {
+				k.refuse(row, Fault{Kind: RowUnknown, N: n})
+				return nil, false
+			}
+			out = append(out, tree)
+		}
+	}
+	return out, true
+}
+
+func (k *worker) refuse(row *Row, f Fault) {
+	f.Size, f.Span = k.size, row.Steps[0].Span
+	row.Tallies[k.size].Faults = append(row.Tallies[k.size].Faults, f)
+}
+
+// unknown records a row that cannot be counted; its stated count is trusted.
+func (k *worker) unknown(row *Row) {
+	k.h.startRow(row.Index, row.Tree.Label)
+	k.h.works = true
+	k.h.span = row.Steps[0].Span
+	k.h.lose()
+	o := outcome{hand: k.h}
+	faults := row.Tallies[k.size].Faults
+	o.tally = k.h.tally(row.Stated)
+	o.tally.Faults = append(o.tally.Faults, faults...)
+	o.tally.Works = true
+	k.record(row, o)
+	k.take(o, row.Stated)
+	k.finish(row)
+}
+
+// record keeps what a row came to.
+func (k *worker) record(row *Row, o outcome) {
+	for i := range o.tally.Faults {
+		if o.tally.Faults[i].Span.Start < 0 {
+			o.tally.Faults[i].Span = lastWorking(row)
+		}
+	}
+	row.Tallies[k.size] = o.tally
+	row.Joined, row.Turned, row.Round = o.hand.joined, o.hand.turned || o.hand.turnedFirst, o.hand.round
+	for i, s := range o.hand.steps {
+		if i >= len(row.Steps) {
+			break
+		}
+		step := &row.Steps[i]
+		step.Used = append(step.Used, s.used)
+		step.Made = append(step.Made, s.made)
+		step.Total = append(step.Total, s.total)
+		step.Left = append(step.Left, s.left)
+		step.Known = step.Known && s.known
+		if k.size == 0 {
+			step.From, step.To, step.Ledger = s.from, s.to, s.ledger
+		}
+	}
+}
+
+// lastWorking is the clause at which a row stops working.
+func lastWorking(row *Row) source.Span {
+	for i := len(row.Tree.Clauses) - 1; i >= 0; i-- {
+		if worksOn(row.Tree.Clauses[i : i+1]) {
+			return row.Tree.Clauses[i].Span
+		}
+	}
+	return row.Steps[0].Span
+}
+
+// finish notes a row under its number.
+func (k *worker) finish(row *Row) {
+	label := row.Tree.Label
+	if label.Kind == syntax.Unlabelled && !k.counts(row) {
+		return
+	}
+	numbers := label.Each(k.size)
+	switch {
+	case len(numbers) > 0:
+		k.number = numbers[len(numbers)-1]
+	case label.Kind != syntax.Setup:
+		k.number++
+		numbers = []int{k.number}
+	}
+	tree := row.Tree
+	if ref := reference(tree.Clauses); ref != nil {
+		if list, ok := k.referred(row, ref); ok && len(list) > 0 {
+			for i, n := range numbers {
+				k.rows[n] = list[i%len(list)]
+				k.last = append(k.last, list[i%len(list)])
+				k.h.done[n] = k.h.base
+			}
+		}
+		return
+	}
+	for _, n := range numbers {
+		k.rows[n] = tree
+		k.last = append(k.last, tree)
+		k.h.done[n] = k.h.base
+	}
+}
+
+// counts tells whether an unlabelled line is a row of its own: it works
+// stitches, so that the next row's number counts it.
+func (k *worker) counts(row *Row) bool { return row.Tallies[k.size].Works }
+
+// reference finds the clause by which an instruction works other rows.
+func reference(clauses []syntax.Clause) *syntax.Rows {
+	for _, c := range clauses {
+		switch n := c.Node.(type) {
+		case *syntax.Rows:
+			return n
+		case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Chain:
+			return nil
+		}
+	}
+	return nil
+}
+
+func evenOf(clauses []syntax.Clause) *syntax.Even {
+	for _, c := range clauses {
+		if n, ok := c.Node.(*syntax.Even); ok {
+			return n
+		}
+	}
+	return nil
+}
+
+// evenRow writes `work even` as what it means: a stitch in each stitch.
+func evenRow(clauses []syntax.Clause) []syntax.Clause {
+	out := make([]syntax.Clause, len(clauses))
+	copy(out, clauses)
+	for i, c := range out {
+		if _, ok := c.Node.(*syntax.Even); ok {
+			out[i].Node = &syntax.Work{
+				Stitch: syntax.StitchRef{Word: "sc", Meaning: stitch.Meaning{US: stitch.ByID("sc"), UK: stitch.ByID("sc")}},
+				Places: []syntax.Place{{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}}},
+			}
+		}
+	}
+	return out
+}
+
+// empty tells whether nothing lies below yet.
+func (h *hand) empty() bool { return len(h.base) == 0 }
+
+// rest lays places in the stead of those below.
+func (h *hand) rest(places []int) {
+	h.base = places
+	h.at, h.sub, h.held, h.end = 0, 0, -1, len(places)
+}
+
+// imagined makes the stitches that a row states, for the next row to be
+// tried on. They are no part of what the row made.
+func (h *hand) imagined(stated *syntax.Total) []int {
+	var out []int
+	for _, p := range stated.Parts {
+		n := min(max(0, p.Number.At(h.size)), maxRow)
+		switch p.Noun.Kind {
+		case syntax.NounNone, syntax.NounAny, syntax.NounStitch, syntax.NounSpace, syntax.NounTurning:
+		default:
+			return nil
+		}
+		k := h.main
+		if p.Noun.Kind == syntax.NounStitch {
+			if named, _ := h.words.stitch(p.Noun.Stitch); named != nil {
+				k = named
+			}
+		}
+		for range n {
+			if len(h.stitches) >= maxPiece {
+				return nil
+			}
+			s := Stitch{Kind: k, Into: -1, Row: h.rowIndex}
+			if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounTurning {
+				s.Kind, s.Chains = nil, p.Noun.Length.Or(h.size, 1)
+			}
+			h.stitches = append(h.stitches, s)
+			out = append(out, len(h.stitches)-1)
+		}
+	}
+	return out
+}
+
+// settleOn makes what the row made the ground of the next; where it is not known,
+// what it stated.
+func (h *hand) settleOn(stated []int, known bool) {
+	h.base = h.row
+	if !known {
+		h.base = stated
+	}
+	h.ring, h.laid, h.reversed = false, false, false
+	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
+}

@@ -1,0 +1,262 @@
+package fabric
+
+import (
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// accepts tells whether a stitch or space is a thing of the kind named.
+func (h *hand) accepts(s *Stitch, n syntax.Noun) bool {
+	switch n.Kind {
+	case syntax.NounNone, syntax.NounAny, syntax.NounBase, syntax.NounJoin, syntax.NounMarker, syntax.NounTip, syntax.NounRow:
+		return !s.IsSpace()
+	case syntax.NounChain:
+		return s.IsSpace() || s.Kind.Class == stitch.Chain
+	case syntax.NounStitch:
+		return h.isStitch(s, n.Stitch)
+	case syntax.NounSpace:
+		if !s.IsSpace() {
+			return false
+		}
+		return !n.Length.Written() || s.Chains == n.Length.At(h.size)
+	case syntax.NounCorner:
+		return s.IsSpace() && s.Object > 0
+	case syntax.NounTurning:
+		return s.Turning
+	case syntax.NounGroup:
+		return s.Object > 0
+	}
+	return !s.IsSpace()
+}
+
+// isStitch tells whether s is what the pattern calls by a word: itself, one of
+// its family, or a stitch of one of the pattern's own groups.
+func (h *hand) isStitch(s *Stitch, ref syntax.StitchRef) bool {
+	if s.IsSpace() {
+		return false
+	}
+	if s.Own != "" && s.Own == ref.Word {
+		return true
+	}
+	k, own := h.words.stitch(ref)
+	if own != nil {
+		return s.Own == ref.Word || s.Own == own.name
+	}
+	return k != nil && sameStitch(s.Kind, k)
+}
+
+// sameStitch tells whether a stitch made may be called by a name: `dc` also
+// names FPdc and dc2tog, which end in a dc's top.
+func sameStitch(made, named *stitch.Stitch) bool {
+	return made == named || made.ID == named.ID || named.Base == nil && plain(made) == named
+}
+
+// whole tells whether the row below is all stitches, so that each can be
+// accounted for.
+func (h *hand) whole() bool {
+	for _, i := range h.base {
+		if h.stitches[i].IsSpace() || h.stitches[i].Object > 0 {
+			return false
+		}
+	}
+	return len(h.base) > 0
+}
+
+// next finds the next place of a kind and moves past it. It gives -1 where
+// there is none.
+func (h *hand) next(n syntax.Noun) int {
+	if n.Kind == syntax.NounChain {
+		if i, ok := h.nextChain(); ok {
+			return i
+		}
+	}
+	passed := 0
+	for i := h.at; i < h.end; i++ {
+		s := &h.stitches[h.base[i]]
+		if h.accepts(s, n) {
+			if passed > 0 && n.Kind == syntax.NounStitch && !h.loose && h.whole() {
+				h.fault(Fault{Kind: PlaceAbsent, Name: n.Stitch.Word, There: h.nameOf(&h.stitches[h.base[h.at]]), N: passed})
+			}
+			h.at, h.sub, h.held = i+1, 0, i
+			return i
+		}
+		if !s.IsSpace() {
+			passed++
+		}
+	}
+	return -1
+}
+
+// nextChain finds the next single chain: of the foundation, or one of those
+// that a chain space is made of.
+func (h *hand) nextChain() (int, bool) {
+	for i := h.at; i < h.end; i++ {
+		s := &h.stitches[h.base[i]]
+		if s.IsSpace() {
+			if h.sub < s.Chains {
+				h.sub++
+				h.held = i
+				if h.sub == s.Chains {
+					h.at, h.sub = i+1, 0
+				}
+				return i, true
+			}
+			continue
+		}
+		if s.Kind.Class == stitch.Chain {
+			h.at, h.sub, h.held = i+1, 0, i
+			return i, true
+		}
+		if s.Turning {
+			h.at, h.sub, h.held = i+1, 0, i
+			return i, true
+		}
+		return -1, false
+	}
+	return -1, false
+}
+
+// missing reports that there is no next place of a kind: too many were asked
+// for, or there never was one.
+func (h *hand) missing(n syntax.Noun, want int) {
+	if n.Kind != syntax.NounNone && n.Kind != syntax.NounAny && n.Kind != syntax.NounChain {
+		found := false
+		for _, i := range h.base {
+			if h.accepts(&h.stitches[i], n) {
+				found = true
+				break
+			}
+		}
+		if !found {
+			h.fault(Fault{Kind: PlaceAbsent, Name: h.nounName(n), There: h.describe(), N: want})
+			return
+		}
+	}
+	h.fault(Fault{Kind: RowOver, N: want, Base: h.count(syntax.Noun{}), Name: h.nounName(n)})
+}
+
+// count is how many places of a kind the row below has.
+func (h *hand) count(n syntax.Noun) int {
+	total := 0
+	for _, i := range h.base {
+		if h.accepts(&h.stitches[i], n) {
+			total++
+		}
+	}
+	return total
+}
+
+// remaining is how many places of a kind are not reached yet.
+func (h *hand) remaining(n syntax.Noun) int {
+	total := 0
+	for i := h.at; i < h.end && i < len(h.base); i++ {
+		s := &h.stitches[h.base[i]]
+		switch {
+		case n.Kind == syntax.NounChain && s.IsSpace():
+			total += s.Chains
+			if i == h.at {
+				total -= h.sub
+			}
+		case h.accepts(s, n):
+			total++
+		}
+	}
+	return total
+}
+
+// limit gives the index of the first place that `to last n` leaves.
+func (h *hand) limit(n int, noun syntax.Noun) int {
+	if noun.Kind == syntax.NounTurning {
+		noun, n = syntax.Noun{}, 1
+	}
+	i := len(h.base)
+	for i > 0 && n > 0 {
+		i--
+		if h.accepts(&h.stitches[h.base[i]], noun) {
+			n--
+		}
+	}
+	return i
+}
+
+// nth finds the nth place of a kind, counted from one end of the base.
+func (h *hand) nth(n int, noun syntax.Noun, fromEnd bool) int {
+	for k := range h.base {
+		i := k
+		if fromEnd {
+			i = len(h.base) - 1 - k
+		}
+		if h.accepts(&h.stitches[h.base[i]], noun) {
+			if n--; n == 0 {
+				return i
+			}
+		}
+	}
+	return -1
+}
+
+// goTo moves to a place out of turn. Stitches passed over on the way are a
+// fault in solid work: nobody said to leave them.
+func (h *hand) goTo(i int) {
+	if h.whole() && !h.loose {
+		if passed := i - h.at; passed > 0 {
+			h.fault(Fault{Kind: RowShort, N: passed, Base: len(h.base)})
+		}
+	}
+	h.at, h.sub, h.held = i+1, 0, i
+}
+
+// nameOf is how a stitch or space is called in the pattern's own dialect.
+func (h *hand) nameOf(s *Stitch) string { return partName(s, h.words.dialect) }
+
+func partName(s *Stitch, d stitch.Dialect) string {
+	switch {
+	case s.IsSpace():
+		return "ch-" + itoa(s.Chains) + " sp"
+	case s.Own != "":
+		return s.Own
+	}
+	if t := s.Kind.Term(d); t.Abbr != "" {
+		return t.Abbr
+	} else if t.Name != "" {
+		return t.Name
+	}
+	return s.Kind.ID
+}
+
+func (h *hand) nounName(n syntax.Noun) string {
+	switch n.Kind {
+	case syntax.NounStitch:
+		return n.Stitch.Word
+	case syntax.NounSpace:
+		if n.Length.Written() {
+			return "ch-" + itoa(n.Length.At(h.size)) + " sp"
+		}
+		return "sp"
+	case syntax.NounChain:
+		return "ch"
+	case syntax.NounCorner:
+		return "corner"
+	case syntax.NounTurning:
+		return "turning ch"
+	case syntax.NounMarker:
+		return "marked st"
+	}
+	return "st"
+}
+
+// describe lists what kinds the row below is made of, the commonest first.
+func (h *hand) describe() string {
+	parts := countParts(h.stitches, h.base, h.words.dialect)
+	out := ""
+	for i, p := range parts {
+		if i == 3 {
+			break
+		}
+		if i > 0 {
+			out += ", "
+		}
+		out += itoa(p.N) + " " + p.Name
+	}
+	return out
+}

@@ -1,0 +1,278 @@
+package fabric
+
+import (
+	"slices"
+
+	"stitchproof/lang/syntax"
+)
+
+// repeat works a repeat. tail is what the row says after it, which a repeat
+// that runs to the end must leave room for; nil where nobody knows.
+func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
+	h.works = h.works || len(r.Body) > 0
+	switch r.Limit {
+	case syntax.Times, syntax.More, syntax.TimesOrAll:
+		h.times(r)
+	default:
+		h.toEnd(r, tail)
+	}
+}
+
+// times works a repeat that says how often.
+func (h *hand) times(r *syntax.Repeat) {
+	n := r.Number.Or(h.size, 1)
+	switch r.Limit {
+	case syntax.More:
+		n++
+	case syntax.TimesOrAll:
+		if r.Starred {
+			h.met |= ReadTimesInAll
+			if h.choose&ReadTimesInAll == 0 {
+				n++
+			}
+		}
+	}
+	span := h.span
+	for i := range max(n, 0) {
+		if h.stopped() {
+			return
+		}
+		before := len(h.faults)
+		h.list(h.lastTime(r, i == n-1))
+		if len(h.faults) > before && h.ranOut(before) {
+			// name the repeat, with what the row below had for it
+			h.faults[before].Span = span
+			if rest := n - 1 - i; rest > 0 {
+				h.overrun(r, rest, before)
+				return
+			}
+		}
+	}
+	h.span = span
+	h.list(r.Ending)
+}
+
+// lastTime is the body as the last repeat works it.
+func (h *hand) lastTime(r *syntax.Repeat, last bool) []syntax.Clause {
+	if last && r.Stops && r.StopAt >= 0 {
+		return r.Body[:r.StopAt]
+	}
+	return r.Body
+}
+
+// ranOut tells whether a fault since index from means that places ran out.
+func (h *hand) ranOut(from int) bool {
+	for _, f := range h.faults[from:] {
+		if f.Kind == RowOver || f.Kind == PlaceAbsent || f.Kind == StemExhausted {
+			return true
+		}
+	}
+	return false
+}
+
+// overrun works the rest of a repeat for which there are no places, adding
+// what it lacks to the fault that was already found.
+func (h *hand) overrun(r *syntax.Repeat, rest, fault int) {
+	lacking := 0
+	for range rest {
+		if h.stopped() {
+			return
+		}
+		from := len(h.faults)
+		h.list(r.Body)
+		for _, f := range h.faults[from:] {
+			if f.Kind == RowOver {
+				lacking += f.N
+			}
+		}
+		h.faults = h.faults[:from]
+	}
+	h.faults[fault].N += lacking
+}
+
+// toEnd works a repeat that goes on until the places are used up.
+func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
+	if h.ring && len(h.base) == 0 || len(r.Body) == 0 {
+		h.list(r.Body)
+		return
+	}
+	end := h.end
+	if r.Limit == syntax.ToLast {
+		if limit := h.limit(r.Last.Number.At(h.size), r.Last.Noun); limit < h.end {
+			h.end = max(limit, h.at)
+		}
+	}
+	h.lay()
+	span, from := h.span, h.at
+	attempts := h.attempts(r)
+	best := h.choosing(r, attempts, tail, end)
+	*h = best
+	h.span = span
+	if r.Limit == syntax.Measured {
+		h.lose()
+	}
+	h.remainder(r, from, len(attempts)-1, tail == nil && len(r.Ending) == 0)
+	h.end = end
+	if r.Limit == syntax.ToEnd || r.Limit == syntax.Unstated {
+		h.full = h.full || tail != nil && !worksOn(tail) && len(r.Ending) == 0
+	}
+	if !r.Stops {
+		h.list(r.Ending)
+	}
+}
+
+// attempt is the state after so many whole repeats.
+type attempt struct {
+	hand  hand
+	times int
+}
+
+// maxBack is how many repeats fewer than the most are tried, to leave room
+// for what follows.
+const maxBack = 3
+
+// attempts works the body as often as it fits and keeps the last few states.
+func (h *hand) attempts(r *syntax.Repeat) []attempt {
+	kept := []attempt{{*h, 0}}
+	for n := 1; !h.stopped(); n++ {
+		at, sub, faults := h.at, h.sub, len(h.faults)
+		h.list(r.Body)
+		if h.ranOut(faults) || n > 1 && !h.known && !kept[len(kept)-1].hand.known {
+			break
+		}
+		if h.at == at && h.sub == sub && len(h.branches) == 0 {
+			if n == 1 {
+				kept = append(kept, attempt{*h, n}) // it uses no place: worked once
+			}
+			break
+		}
+		kept = append(kept, attempt{*h, n})
+		if len(kept) > maxBack+1 {
+			kept = slices.Delete(kept, 0, 1)
+		}
+		if h.at >= h.end {
+			break
+		}
+	}
+	// slices grown past a kept state may share its memory: cut them to length
+	for i := range kept {
+		k := &kept[i].hand
+		k.stitches = k.stitches[:len(k.stitches):len(k.stitches)]
+		k.row = k.row[:len(k.row):len(k.row)]
+		k.faults = k.faults[:len(k.faults):len(k.faults)]
+		k.steps = k.steps[:len(k.steps):len(k.steps)]
+	}
+	return kept
+}
+
+// choosing picks how many repeats leave room for what the row says next.
+func (h *hand) choosing(r *syntax.Repeat, tries []attempt, tail []syntax.Clause, end int) hand {
+	most := tries[len(tries)-1].hand
+	if r.Stops && r.StopAt >= 0 {
+		return h.stopping(r, tries, end)
+	}
+	after := append(slices.Clone(r.Ending), tail...)
+	if r.Limit == syntax.ToLast || !worksOn(after) {
+		return most
+	}
+	best, bestCost := most, -1
+	for i := len(tries) - 1; i >= 0; i-- {
+		trial := tries[i].hand
+		trial.end = end
+		cost := trial.cost(after)
+		if bestCost < 0 || cost < bestCost {
+			best, bestCost = tries[i].hand, cost
+		}
+		if cost == 0 {
+			break
+		}
+	}
+	return best
+}
+
+// stopping works a last repeat that ends at its second mark.
+func (h *hand) stopping(r *syntax.Repeat, tries []attempt, end int) hand {
+	for i := len(tries) - 1; i >= 0; i-- {
+		trial := tries[i].hand
+		from := len(trial.faults)
+		trial.end = end
+		trial.list(r.Body[:r.StopAt])
+		if !trial.ranOut(from) {
+			return trial
+		}
+	}
+	return tries[len(tries)-1].hand
+}
+
+// cost is how badly the rest of a row fits: faults, and places left over.
+func (h *hand) cost(rest []syntax.Clause) int {
+	from := len(h.faults)
+	h.list(rest)
+	cost := len(h.faults) - from
+	if !h.full && h.whole() {
+		cost += h.remaining(syntax.Noun{})
+	}
+	return cost
+}
+
+// worksOn tells whether clauses use places.
+func worksOn(list []syntax.Clause) bool {
+	for _, c := range list {
+		switch n := c.Node.(type) {
+		case *syntax.Work:
+			return true
+		case *syntax.Group, *syntax.Skip, *syntax.Repeat:
+			return true
+		case *syntax.Bracket:
+			if worksOn(n.Body) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// remainder reports a repeat to the end that leaves places over.
+func (h *hand) remainder(r *syntax.Repeat, from, times int, last bool) {
+	over := h.remaining(syntax.Noun{})
+	if over == 0 || !h.whole() || h.loose || !h.known {
+		return
+	}
+	if r.Limit != syntax.ToLast && !last {
+		return // the rest of the row uses them, or the row's end reports them
+	}
+	base := h.end - from
+	unit := 0
+	if times > 0 {
+		unit = (base - over) / times
+	}
+	if unit == 0 {
+		unit = h.unitOf(r)
+	}
+	if unit == 0 {
+		return
+	}
+	h.fault(Fault{Kind: RepeatRemainder, N: over, Unit: unit, Base: base, Fits: fitting(len(h.base), over, unit), Span: h.span})
+	h.at, h.sub = h.end, 0
+}
+
+// unitOf is how many places one repeat asks for, where not even one fits.
+func (h *hand) unitOf(r *syntax.Repeat) int {
+	trial := *h
+	trial.base = slices.Clone(h.base)
+	for len(trial.base)-trial.at < 64 {
+		trial.base = append(trial.base, trial.base...)
+	}
+	trial.end = len(trial.base)
+	trial.list(r.Body)
+	return trial.at - h.at
+}
+
+// fitting gives the nearest counts of the row below that a repeat fits.
+func fitting(base, over, unit int) []int {
+	low, high := base-over, base-over+unit
+	if low < unit {
+		return []int{high}
+	}
+	return []int{low, high}
+}

@@ -1,0 +1,218 @@
+package fabric
+
+import (
+	"strings"
+
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// words settles what a pattern's words mean: whose dialect it uses, and what
+// its own stitches do.
+type words struct {
+	dialect stitch.Dialect
+	own     map[string]*ownStitch
+	turning turningRule
+}
+
+// ownStitch is a stitch that the pattern defines.
+type ownStitch struct {
+	name string
+	// body is the definition read as clauses; nil where it is prose.
+	body []syntax.Clause
+	// uses and makes are said, or 0.
+	uses, makes syntax.Num
+	// kind stands for the stitch where the body cannot be worked.
+	kind *stitch.Stitch
+}
+
+// turningRule is what the header says of turning chains, by the stitch's ID;
+// "" holds for all stitches not named.
+type turningRule map[string]bool
+
+func newWords(f *syntax.File) (words, []Evidence) {
+	w := words{own: map[string]*ownStitch{}, turning: turningRule{}}
+	var evidence []Evidence
+	w.dialect, evidence = settleDialect(f)
+	for _, d := range f.Definitions {
+		if d.Special {
+			w.define(d)
+		}
+	}
+	for _, field := range f.Header {
+		if field.Key == "turning chains" {
+			w.readTurning(field.Value)
+		}
+	}
+	return w, evidence
+}
+
+func (w *words) define(d *syntax.Definition) {
+	own := &ownStitch{name: d.Names[0], uses: d.Uses, makes: d.Makes}
+	meaning, known := stitch.Find(spelled(d.Names[0]))
+	own.kind = meaning.In(w.dialect)
+	if !known || own.kind == nil {
+		own.kind = &stitch.Stitch{ID: d.Names[0], Class: stitch.Group, Uses: 1, Makes: 1}
+	}
+	if d.Row != nil && workable(d.Row.Clauses) && !d.Makes.Written() {
+		own.body = d.Row.Clauses
+	}
+	for _, name := range d.Names {
+		w.own[spelled(name)] = own
+	}
+}
+
+// spelled writes a word as the lexer does: lower case, hyphens as spaces.
+func spelled(word string) string {
+	return strings.ToLower(strings.Join(strings.FieldsFunc(word, func(r rune) bool { return r == ' ' || r == '-' }), " "))
+}
+
+// workable tells whether a definition says stitch by stitch what is made, not
+// how a single stitch is drawn up.
+func workable(list []syntax.Clause) bool {
+	made := false
+	for _, c := range list {
+		switch n := c.Node.(type) {
+		case *syntax.Work, *syntax.Chain, *syntax.Skip:
+			made = true
+		case *syntax.Group:
+			made = made || workable(n.Body)
+			if !workable(n.Body) {
+				return false
+			}
+		case *syntax.Bracket:
+			if !workable(n.Body) {
+				return false
+			}
+			made = true
+		case *syntax.Repeat:
+			if !workable(n.Body) {
+				return false
+			}
+			made = true
+		case *syntax.Join, *syntax.LoopNote, *syntax.Total, *syntax.Remark, *syntax.CountsNote:
+		default:
+			return false
+		}
+	}
+	return made
+}
+
+// settleDialect finds whose words a pattern uses: what its header says, else
+// the words that only one dialect has.
+func settleDialect(f *syntax.File) (stitch.Dialect, []Evidence) {
+	for _, field := range f.Header {
+		if field.Key != "terms" {
+			continue
+		}
+		said := strings.ToUpper(field.Value + " " + f.Text.Slice(field.KeySpan))
+		us := strings.Contains(said, "US") || strings.Contains(said, "AMERICAN")
+		uk := strings.Contains(said, "UK") || strings.Contains(said, "BRITISH")
+		if us != uk {
+			d := stitch.US
+			if uk {
+				d = stitch.UK
+			}
+			return d, []Evidence{{d, field.Value, field.Span}}
+		}
+	}
+	var evidence []Evidence
+	seen := map[string]bool{}
+	count := map[stitch.Dialect]int{}
+	eachRow(f, func(r *syntax.Row) {
+		for _, t := range r.Tokens {
+			if t.Kind != syntax.Stitch || t.Stitch.US == nil && t.Stitch.UK == nil || t.Stitch.US != nil && t.Stitch.UK != nil {
+				continue
+			}
+			d := stitch.US
+			if t.Stitch.US == nil {
+				d = stitch.UK
+			}
+			count[d]++
+			if !seen[t.Canon] {
+				seen[t.Canon] = true
+				evidence = append(evidence, Evidence{d, r.Source(t.Span), r.Abs(t.Span)})
+			}
+		}
+	})
+	switch {
+	case count[stitch.US] > count[stitch.UK]:
+		return stitch.US, evidence
+	case count[stitch.UK] > count[stitch.US]:
+		return stitch.UK, evidence
+	}
+	return stitch.Unsettled, evidence
+}
+
+func eachRow(f *syntax.File, do func(*syntax.Row)) {
+	for _, p := range f.Pieces {
+		for _, r := range p.Rows {
+			do(r)
+		}
+	}
+}
+
+// readTurning reads `ch 2 counts as hdc, ch 3 counts as dc`, `ch 2 does not
+// count as a st`, `dc: ch 3 counts`.
+func (w *words) readTurning(value string) {
+	tokens := syntax.Lex(value, 0, syntax.Standard())
+	start := 0
+	for i := 0; i <= len(tokens); i++ {
+		if i < len(tokens) && tokens[i].Kind != syntax.Comma && tokens[i].Kind != syntax.Semi && tokens[i].Kind != syntax.Period {
+			continue
+		}
+		w.turningPart(tokens[start:i])
+		start = i + 1
+	}
+}
+
+func (w *words) turningPart(tokens []syntax.Token) {
+	counts, said, chains := true, false, 0
+	var named []string
+	for i, t := range tokens {
+		switch {
+		case t.Kind == syntax.Word && t.Canon == "not":
+			counts = false
+		case t.Kind == syntax.Word && t.Canon == "count":
+			said = true
+		case t.Kind == syntax.Stitch:
+			if k := t.Stitch.In(w.dialect); k != nil {
+				named = append(named, k.ID)
+			}
+		case t.Kind == syntax.Number && i > 0:
+			chains = t.Values.At(0)
+		}
+	}
+	if !said {
+		return
+	}
+	if len(named) == 0 && chains > 0 {
+		for _, k := range stitch.All() {
+			if k.Class == stitch.Plain && k.Turning == chains {
+				named = append(named, k.ID)
+			}
+		}
+	}
+	if len(named) == 0 {
+		named = []string{""}
+	}
+	for _, id := range named {
+		w.turning[id] = counts
+	}
+}
+
+// stitch is what a word means in this pattern.
+func (w *words) stitch(ref syntax.StitchRef) (*stitch.Stitch, *ownStitch) {
+	if own := w.own[ref.Word]; own != nil {
+		return own.kind, own
+	}
+	return ref.Meaning.In(w.dialect), nil
+}
+
+// plain is the stitch a family member is built on: dc for FPdc and dc3tog.
+func plain(k *stitch.Stitch) *stitch.Stitch {
+	for k != nil && k.Base != nil {
+		k = k.Base
+	}
+	return k
+}

@@ -1,0 +1,290 @@
+package fabric
+
+import (
+	"math/bits"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// startRow makes the hand ready for an instruction.
+func (h *hand) startRow(index int, label syntax.Label) {
+	if label.Round {
+		h.round = true
+	}
+	if h.base != nil && !h.laid {
+		if !h.round && !h.turned && !h.notTurned || h.turned {
+			h.base = reverse(h.base)
+			h.reversed = true
+		}
+		h.laid = true
+	}
+	h.rowIndex, h.clause = index, 0
+	h.row = nil
+	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
+	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
+	h.loop, h.object = syntax.BothLoops, 0
+	h.branches, h.used = nil, nil
+	h.known, h.blame, h.faults, h.steps = true, source.Span{}, nil, nil
+	h.met, h.rowMade = 0, 0
+	h.loose = false
+	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
+}
+
+// endRow closes what the row left open and counts what it made.
+func (h *hand) endRow() {
+	h.closeDone()
+	h.closeBranches()
+	if h.works && h.known && !h.full && !h.loose && h.whole() && len(h.row) > 0 && !h.onlySlips() {
+		if over := h.remaining(syntax.Noun{}); over > 0 {
+			h.fault(Fault{Kind: RowShort, N: over, Base: len(h.base), Span: source.Span{Start: -1}})
+		}
+	}
+}
+
+// onlySlips tells whether the row is nothing but slip stitches, which close a
+// spiral or travel and leave the rest alone.
+func (h *hand) onlySlips() bool {
+	for _, i := range h.row {
+		if s := &h.stitches[i]; s.IsSpace() || s.Kind.Class != stitch.Slip {
+			return false
+		}
+	}
+	return true
+}
+
+// outcome is what an instruction came to under one choice of readings.
+type outcome struct {
+	hand  hand
+	tally Tally
+}
+
+// workRow works an instruction's clauses under the readings chosen in h.
+func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
+	last := -1
+	for i, c := range clauses {
+		if worksOn([]syntax.Clause{c}) {
+			last = i
+		}
+	}
+	h.main = h.mainFor(clauses)
+	for i := 0; i < len(clauses); i++ {
+		c := clauses[i]
+		h.clause, h.lastWork = i, i == last
+		before := h.mark()
+		if r, ok := c.Node.(*syntax.Repeat); ok {
+			h.span = c.Span
+			h.repeat(r, tailOf(clauses[i+1:]))
+		} else {
+			h.do(c)
+		}
+		h.step(before)
+	}
+	h.endRow()
+	o := outcome{hand: *h}
+	o.tally = h.tally(stated)
+	return o
+}
+
+// tailOf is what follows a repeat; never nil, so that the repeat knows it is
+// the row's own.
+func tailOf(rest []syntax.Clause) []syntax.Clause {
+	if rest == nil {
+		return []syntax.Clause{}
+	}
+	return rest
+}
+
+// mainFor is the stitch that inc and dec mean in a row: the row's own where
+// it works any, else that of the row below, else sc.
+func (h *hand) mainFor(clauses []syntax.Clause) *stitch.Stitch {
+	if k := h.firstStitch(clauses); k != nil && k.Class == stitch.Plain {
+		return k
+	}
+	for _, i := range h.base {
+		if s := &h.stitches[i]; !s.IsSpace() {
+			if k := plain(s.Kind); k.Class == stitch.Plain {
+				return k
+			}
+		}
+	}
+	return stitch.ByID("sc")
+}
+
+// mark remembers where the row stands before a clause.
+type mark struct{ at, made, from int }
+
+func (h *hand) mark() mark { return mark{h.at, h.rowMade, len(h.stitches)} }
+
+func (h *hand) step(before mark) {
+	h.steps = append(h.steps, step{
+		used: max(0, h.at-before.at), made: h.rowMade - before.made, total: h.rowMade,
+		left: h.remaining(syntax.Noun{}), known: h.known, from: before.from, to: len(h.stitches), ledger: h.ledger(),
+	})
+}
+
+// tally counts the row and compares it with what it states.
+func (h *hand) tally(stated *syntax.Total) Tally {
+	t := Tally{
+		Known: h.known, Blame: h.blame, Works: h.works && len(h.row) > 0 || h.works && !h.known, Made: h.rowMade,
+		Base: h.count(syntax.Noun{}), Left: h.remaining(syntax.Noun{}), Faults: h.faults,
+		Parts: countParts(h.stitches, h.row, h.words.dialect),
+	}
+	t.Used = t.Base - t.Left
+	for _, i := range h.row {
+		t.Chains += h.stitches[i].Chains
+	}
+	if stated != nil && t.Works {
+		for _, p := range stated.Parts {
+			t.Compared = append(t.Compared, h.compare(p, &t, stated.Change))
+		}
+	}
+	for _, kind := range [...]ReadingKind{ReadTurningCounts, ReadTimesInAll, ReadEndingReplaces, ReadOneInEach} {
+		if h.choose&h.met&kind != 0 {
+			t.Readings = append(t.Readings, Reading{Kind: kind, Span: h.span})
+		}
+	}
+	return t
+}
+
+// countParts counts the stitches of a row by kind, in the order first made.
+func countParts(all []Stitch, row []int, d stitch.Dialect) []PartCount {
+	var out []PartCount
+	index := map[string]int{}
+	var lastKind *stitch.Stitch
+	lastAt := -1
+	for _, i := range row {
+		s := &all[i]
+		if lastAt >= 0 && s.Kind != nil && s.Kind == lastKind && s.Own == "" {
+			out[lastAt].N++
+			continue
+		}
+		name := partName(s, d)
+		at, ok := index[name]
+		if !ok {
+			at = len(out)
+			index[name] = at
+			out = append(out, PartCount{Name: name})
+		}
+		out[at].N++
+		lastKind, lastAt = s.Kind, at
+		if s.Own != "" {
+			lastAt = -1
+		}
+	}
+	return out
+}
+
+// compare holds one part of a stated count against what the row made.
+func (h *hand) compare(p syntax.Part, t *Tally, change bool) Compared {
+	c := Compared{Part: p, Stated: p.Number.At(h.size), Result: Uncheckable}
+	switch p.Noun.Kind {
+	case syntax.NounNone, syntax.NounAny:
+		c.Made = t.Made
+	case syntax.NounStitch:
+		c.Name = p.Noun.Stitch.Word
+		c.Made = h.countOf(p.Noun)
+	case syntax.NounSpace, syntax.NounChain, syntax.NounTurning:
+		c.Name = h.nounName(syntax.Noun{Kind: syntax.NounSpace, Length: p.Noun.Length})
+		c.Made = h.countSpaces(p.Noun)
+		if p.Noun.Kind == syntax.NounChain && !p.Noun.Length.Written() {
+			c.Made = t.Chains
+		}
+	default:
+		c.Name = p.Noun.Word
+		return c // petals, blocks, points: what one is made of is not known
+	}
+	if !t.Known || change {
+		return c
+	}
+	c.Result = Disagrees
+	if c.Made == c.Stated {
+		c.Result = Agrees
+	}
+	return c
+}
+
+func (h *hand) countOf(n syntax.Noun) int {
+	total := 0
+	objects := map[int]bool{}
+	_, own := h.words.stitch(n.Stitch)
+	k, _ := h.words.stitch(n.Stitch)
+	grouped := own != nil && own.body != nil || k != nil && k.Class == stitch.Group
+	for _, i := range h.row {
+		s := &h.stitches[i]
+		if grouped {
+			if s.Own != "" && (own != nil && s.Own == own.name || own == nil) && !objects[s.Object] {
+				objects[s.Object] = true
+				total++
+			}
+			continue
+		}
+		if h.isStitch(s, n.Stitch) {
+			total++
+		}
+	}
+	return total
+}
+
+func (h *hand) countSpaces(n syntax.Noun) int {
+	total := 0
+	for _, i := range h.row {
+		if s := &h.stitches[i]; s.IsSpace() && (!n.Length.Written() || s.Chains == n.Length.At(h.size)) {
+			total++
+		}
+	}
+	return total
+}
+
+// cost is how badly an outcome fits: faults that stop a maker, and stated
+// counts that are not met.
+func (o *outcome) cost() int {
+	cost := 0
+	for _, f := range o.tally.Faults {
+		if f.Kind != BranchUnmarked {
+			cost++
+		}
+	}
+	for _, c := range o.tally.Compared {
+		if c.Result == Disagrees {
+			cost += 2
+		}
+	}
+	return cost
+}
+
+// settled works an instruction under the default readings and, where that
+// does not come out, under each other reading of its ambiguous words. The
+// first that comes out whole is taken.
+func settled(h hand, clauses []syntax.Clause, stated *syntax.Total) outcome {
+	trial := h
+	first := trial.workRow(clauses, stated)
+	if first.cost() == 0 || first.hand.met == 0 {
+		return first
+	}
+	for _, flip := range flips(first.hand.met) {
+		trial := h
+		trial.choose ^= flip
+		if o := trial.workRow(clauses, stated); o.cost() == 0 && o.tally.Known == first.tally.Known {
+			o.hand.choose = h.choose
+			return o
+		}
+	}
+	return first
+}
+
+// flips lists the sets of readings to try, single ones first.
+func flips(met ReadingKind) []ReadingKind {
+	var single []ReadingKind
+	for m := uint(met); m != 0; m &= m - 1 {
+		single = append(single, ReadingKind(1<<bits.TrailingZeros(m)))
+	}
+	out := append([]ReadingKind{}, single...)
+	for i := range single {
+		for _, other := range single[i+1:] {
+			out = append(out, single[i]|other)
+		}
+	}
+	return out
+}

@@ -1,0 +1,164 @@
+package syntax
+
+import (
+	"stitchproof/lang/source"
+)
+
+// File is one pattern, read. Every line of the text belongs to exactly one of
+// its parts, and the parts hold their text by position, so printing the file
+// gives back every byte.
+type File struct {
+	Text   *source.Text
+	Header []*Field
+	// Definitions are the pattern's own stitches and its abbreviation list.
+	Definitions []*Definition
+	Pieces      []*Piece
+	Comments    []*Comment
+	// Prose is what is no instruction: introductions, notes, captions.
+	Prose []source.Span
+	// Sizes are the names of the sizes, empty for a pattern of one size.
+	Sizes []string
+	Vocab *Vocabulary
+}
+
+// SizeCount is how many sizes the pattern is worked in; at least one.
+func (f *File) SizeCount() int { return max(1, len(f.Sizes)) }
+
+// Field is one `Key: value` of the header.
+type Field struct {
+	Key   string // canonical, lower case: "hook", "finished size"
+	Name  string // what a key such as `Yarn A` names: "A"
+	Value string
+	// Span covers the whole field, KeySpan its key, ValueSpan its value.
+	Span, KeySpan, ValueSpan source.Span
+}
+
+// Definition is a stitch or a word that the pattern defines.
+type Definition struct {
+	Names    []string
+	Span     source.Span
+	NameSpan source.Span
+	// Text is the definition as written; Row its reading as an instruction,
+	// nil where it is prose.
+	Text string
+	Row  *Row
+	// Uses and Makes are said in `shell: uses 1 st, makes 5 dc`.
+	Uses, Makes Num
+	// Special is set under `Special stitches` and for words no dictionary has;
+	// otherwise the line only spells an abbreviation out.
+	Special bool
+}
+
+// Piece is a part that is made by itself: a sleeve, a leaf.
+type Piece struct {
+	Name string
+	// Span is the heading, or the first instruction where there is none.
+	Span     source.Span
+	NameSpan source.Span
+	// Make is how many are made, where it is said.
+	Make Num
+	Rows []*Row
+	// Again is set where no heading but a second Row 1 begins the piece.
+	Again bool
+}
+
+// Row is one instruction: a labelled row or round, or a line without label.
+type Row struct {
+	// At is the offset of the instruction in the file. Every other position in
+	// the row counts from here, so that a row can be kept while text before
+	// it changes.
+	At      int
+	Text    string
+	Label   Label
+	Tokens  []Token
+	Clauses []Clause
+	// Problems are faults of writing in this row.
+	Problems []Problem
+}
+
+// Span is the place of the whole instruction in the file.
+func (r *Row) Span() source.Span { return source.Span{Start: r.At, End: r.At + len(r.Text)} }
+
+// Abs turns a position in the row into one in the file.
+func (r *Row) Abs(s source.Span) source.Span { return s.Shift(r.At) }
+
+// Source is the text of a clause as written.
+func (r *Row) Source(s source.Span) string { return r.Text[s.Start:s.End] }
+
+// LabelKind is how a row is called.
+type LabelKind uint8
+
+// The kinds of label.
+const (
+	Unlabelled LabelKind = iota
+	Numbered             // Row 3, Rnds 4-9
+	NextRow              // Next row, Next 4 rnds, Last row
+	Setup                // Foundation row, Set-up rnd
+	Named                // Edging, Border
+	Parity               // all even rows
+)
+
+// Label is what stands before an instruction.
+type Label struct {
+	Kind LabelKind
+	Text string
+	Span source.Span // in the row
+	// Round is set for rnd and round; the word alone does not decide how the
+	// work is joined.
+	Round bool
+	// Numbers are the rows named. Count is the 4 of `Next 4 rnds`.
+	Numbers []RowSpan
+	Count   Num
+	// EveryOther is set in `Row 2 and all even rows`: the rows between are
+	// filled in by it.
+	EveryOther bool
+	// Side is the side said to face.
+	Side SideKind
+}
+
+// SideKind is a side of the work.
+type SideKind uint8
+
+// The sides.
+const (
+	NoSide SideKind = iota
+	RightSide
+	WrongSide
+)
+
+// First is the row's number for a size, 0 where the label has none.
+func (l Label) First(size int) int {
+	if len(l.Numbers) == 0 {
+		return 0
+	}
+	return l.Numbers[0].From.At(size)
+}
+
+// Each lists every row number the label names for a size, in order. A range
+// running backwards gives its first number alone.
+func (l Label) Each(size int) []int {
+	var out []int
+	for _, s := range l.Numbers {
+		from, to := s.From.At(size), s.To.At(size)
+		if to-from > maxRange {
+			to = from + maxRange
+		}
+		out = append(out, from)
+		for n := from + 1; n <= to; n++ {
+			out = append(out, n)
+		}
+	}
+	return out
+}
+
+// maxRange bounds how many rows one label may name.
+const maxRange = 10_000
+
+// Comment is a writer's own line, begun with //.
+type Comment struct {
+	Span source.Span
+	Text string // without the slashes
+}
+
+// Print gives the file's text back, part by part, byte for byte.
+func (f *File) Print() string { return f.Text.String() }

@@ -1,0 +1,368 @@
+package syntax
+
+import "stitchproof/lang/source"
+
+// fold turns a flat run of clauses into what it means together: stars and
+// `rep from *` become repeats, a remark in brackets joins the chain it speaks
+// of, a place named first gathers its stitches.
+func (b *builder) fold(list []Clause) []Clause {
+	f := folder{b: b, in: list, out: make([]Clause, 0, len(list))}
+	for f.at = 0; f.at < len(list); f.at++ {
+		f.clause(list[f.at])
+	}
+	f.close()
+	return f.out
+}
+
+type folder struct {
+	b    *builder
+	in   []Clause
+	at   int
+	out  []Clause
+	open []openMark
+	// last is the body that the latest starred repeat had, for `rep from * once more`.
+	last *Repeat
+}
+
+// openMark is a star whose repeat has not ended yet.
+type openMark struct {
+	text string
+	at   int // index in out of the first clause of the body
+	span source.Span
+}
+
+func (f *folder) clause(c Clause) {
+	switch n := c.Node.(type) {
+	case *CountsNote:
+		if f.attachCounts(c.Span, n.Counts) {
+			return
+		}
+	case *Bracket:
+		if f.bracket(c, n) {
+			return
+		}
+	case *Mark:
+		f.mark(c, n.Text)
+		return
+	case *RepeatFrom:
+		f.repeat(c, n)
+		return
+	case *Ending:
+		if f.ending(c, n) {
+			return
+		}
+	case *PlaceFirst:
+		f.placeFirst(c, n)
+		return
+	case *Unread:
+		if f.handwork() {
+			c.Node = &Remark{}
+		}
+	}
+	f.out = append(f.out, c)
+}
+
+// handwork tells whether the sentence so far is handwork: `embroider two
+// eyes over Rnd 9, 4 sts apart`. The rest of it is a remark.
+func (f *folder) handwork() bool {
+	for i := len(f.out) - 1; i >= 0 && f.out[i].Sep < SepStop; i-- {
+		switch f.out[i].Node.(type) {
+		case *MakeUp, *Finish:
+			return true
+		}
+	}
+	return false
+}
+
+// attachCounts gives what is said of a chain to the chain it is said of.
+func (f *folder) attachCounts(span source.Span, counts Counts) bool {
+	n := len(f.out)
+	if n == 0 {
+		return false
+	}
+	ch, ok := f.out[n-1].Node.(*Chain)
+	if !ok {
+		return false
+	}
+	counts.Span = span
+	with := *ch
+	with.Counts = counts
+	f.out[n-1].Node = &with
+	f.out[n-1].Span = f.out[n-1].Span.Union(span)
+	return true
+}
+
+// bracket decides what a bracket with nothing said after it is: a remark on
+// the chain before it, a stated count, a comment, or a run of clauses.
+func (f *folder) bracket(c Clause, n *Bracket) bool {
+	if len(n.Body) == 1 {
+		if note, ok := n.Body[0].Node.(*CountsNote); ok && f.attachCounts(c.Span, note.Counts) {
+			f.out[len(f.out)-1].Sep = c.Sep
+			return true
+		}
+	}
+	if rep, ok := f.peek().(*RepeatFrom); ok && rep.From == "" && len(f.open) == 0 {
+		return false // `(…), repeat around`
+	}
+	switch {
+	case n.Total != nil && (f.countStands() || plainCount(n.Total)):
+		c.Node = n.Total
+	case unread(n.Body):
+		c.Node = &Remark{}
+	default:
+		return false
+	}
+	f.out = append(f.out, c)
+	return true
+}
+
+func (f *folder) peek() Node {
+	if f.at+1 < len(f.in) {
+		return f.in[f.at+1].Node
+	}
+	return nil
+}
+
+// countStands tells whether a stated count may stand here: at the end, or
+// before what ends a row.
+func (f *folder) countStands() bool {
+	switch f.peek().(type) {
+	case nil, *Join, *Turn, *Finish, *NoJoin, *Yarn, *MakeUp, *Total, *Remark, *Unread, *Mark:
+		return true
+	case *Chain:
+		if f.at+2 < len(f.in) {
+			_, turns := f.in[f.at+2].Node.(*Turn)
+			return turns
+		}
+		return true
+	}
+	return false
+}
+
+// plainCount tells a count that cannot be an instruction: a number alone, or
+// so many stitches.
+func plainCount(t *Total) bool {
+	for _, p := range t.Parts {
+		if p.Noun.Kind == NounStitch || p.Noun.Kind == NounChain {
+			return false
+		}
+	}
+	return true
+}
+
+// unread tells whether most of a bracket is not understood: then it is a
+// comment.
+func unread(body []Clause) bool {
+	n := 0
+	for _, c := range body {
+		switch c.Node.(type) {
+		case *Unread, *Remark, *Side, *CountsNote, *MakeUp:
+			n++
+		}
+	}
+	return n > 0 && 2*n >= len(body) || len(body) == 0
+}
+
+// mark takes a star that stands by itself.
+func (f *folder) mark(c Clause, text string) {
+	for i := len(f.open) - 1; i >= 0; i-- {
+		if f.open[i].text != text {
+			continue
+		}
+		if f.closes() {
+			if _, ok := f.peek().(*RepeatFrom); !ok {
+				f.wrap(i, &Repeat{Limit: Unstated, Starred: true}, c)
+			}
+			return
+		}
+		break
+	}
+	if len(f.open) > 0 && text != f.open[len(f.open)-1].text {
+		f.out = append(f.out, c) // a stopping mark inside the repeat
+		return
+	}
+	f.open = append(f.open, openMark{text, len(f.out), c.Span})
+}
+
+// closes tells whether what follows a star shows that it ends a repeat.
+func (f *folder) closes() bool {
+	switch n := f.peek().(type) {
+	case nil, *RepeatFrom, *Total, *Join, *Turn, *Finish, *Ending, *NoJoin:
+		return true
+	case *Bracket:
+		return n.Total != nil
+	case *Unread, *Mark:
+		return false
+	}
+	return f.at > 0 && f.in[f.at-1].Sep == SepNone && f.in[f.at].Sep >= SepComma
+}
+
+// repeat takes the words that say how often.
+func (f *folder) repeat(c Clause, n *RepeatFrom) {
+	r := &Repeat{Limit: n.Limit, Number: n.Number, Last: n.Last, Starred: true}
+	i := f.opened(n.From)
+	if i >= 0 {
+		r.Stops = n.StopAt != ""
+		f.wrap(i, r, c)
+		return
+	}
+	switch {
+	case n.From != "" && f.last != nil:
+		f.again(c, n, r)
+		return
+	case n.From != "":
+		f.b.problems = append(f.b.problems, Problem{RepeatUnanchored, c.Span})
+	}
+	if k := len(f.out); k > 0 {
+		if br, ok := f.out[k-1].Node.(*Bracket); ok {
+			r.Body, r.Starred, r.StopAt = br.Body, false, -1
+			if r.Limit == TimesOrAll && n.From == "" {
+				r.Limit = Times
+			}
+			f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: r}
+			return
+		}
+		if rep, ok := f.out[k-1].Node.(*Repeat); ok && n.From == "" && rep.Limit == Unstated {
+			rep.Limit, rep.Number, rep.Last = n.Limit, n.Number, n.Last
+			return
+		}
+	}
+	f.whole(c, r)
+}
+
+// opened finds the star a repeat goes back to: the latest open one of that
+// text, or of any where the words name none. It gives -1 for none.
+func (f *folder) opened(from string) int {
+	for i := len(f.open) - 1; i >= 0; i-- {
+		if from == "" || f.open[i].text == from {
+			return i
+		}
+	}
+	return -1
+}
+
+// wrap makes the clauses since open mark i the body of r.
+func (f *folder) wrap(i int, r *Repeat, c Clause) {
+	m := f.open[i]
+	f.open = f.open[:i]
+	r.StopAt = -1
+	for _, inner := range f.out[m.at:] {
+		if _, ok := inner.Node.(*Mark); ok {
+			if r.StopAt < 0 {
+				r.StopAt = len(r.Body)
+			}
+			continue
+		}
+		r.Body = append(r.Body, inner)
+	}
+	f.out = append(f.out[:m.at], Clause{Span: m.span.Union(c.Span), Sep: c.Sep, Node: r})
+	f.last = r
+}
+
+// again repeats the body of an earlier repeat: `then from * to ** once`.
+func (f *folder) again(c Clause, n *RepeatFrom, r *Repeat) {
+	r.Body, r.StopAt = f.last.Body, -1
+	if n.To != "" && f.last.StopAt >= 0 {
+		r.Body = f.last.Body[:f.last.StopAt]
+	}
+	if r.Limit == TimesOrAll || r.Limit == More {
+		r.Limit = Times
+	}
+	f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: r})
+}
+
+// whole repeats everything after the row's beginning, where no mark says what.
+func (f *folder) whole(c Clause, r *Repeat) {
+	r.Whole, r.Starred, r.StopAt = true, false, -1
+	from := 0
+	for from < len(f.out) && begins(f.out[from].Node) {
+		from++
+	}
+	if from == len(f.out) {
+		c.Node = &Unread{}
+		f.out = append(f.out, c)
+		return
+	}
+	r.Body = append(r.Body, f.out[from:]...)
+	f.out = append(f.out[:from], Clause{Span: r.Body[0].Span.Union(c.Span), Sep: c.Sep, Node: r})
+}
+
+// begins tells whether a clause belongs to a row's beginning rather than to
+// what it repeats.
+func begins(n Node) bool {
+	switch n := n.(type) {
+	case *Chain, *Turn, *Yarn, *Join, *Side, *LoopNote, *Marker, *Remark, *CountsNote:
+		return true
+	case *Work:
+		return len(n.Places) == 1 && n.Places[0].Pick == PickSame && n.Places[0].Noun.Kind == NounJoin
+	}
+	return false
+}
+
+// ending gives the end of the last repeat to the repeat it ends.
+func (f *folder) ending(c Clause, n *Ending) bool {
+	for i := len(f.out) - 1; i >= 0; i-- {
+		r, ok := f.out[i].Node.(*Repeat)
+		if !ok {
+			continue
+		}
+		if n.Step != nil {
+			r.Ending = append(r.Ending, Clause{Span: c.Span, Node: n.Step})
+		}
+		if n.StopAt != "" {
+			r.Stops = true
+		}
+		f.out[i].Span = f.out[i].Span.Union(c.Span)
+		f.out[i].Sep = c.Sep
+		return true
+	}
+	return false
+}
+
+// placeFirst gathers the stitches that go in a place named before them.
+func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
+	g := &Group{Place: n.Place}
+	switch first := n.First.(type) {
+	case *Bracket:
+		g.Body = first.Body
+	case *Group:
+		g.Body = first.Body
+	default:
+		g.Body = []Clause{{Span: c.Span, Sep: c.Sep, Node: n.First}}
+	}
+	for c.Sep < SepSemi && f.at+1 < len(f.in) && unplaced(f.in[f.at+1].Node) {
+		f.at++
+		next := f.in[f.at]
+		g.Body = append(g.Body, next)
+		c.Span, c.Sep = c.Span.Union(next.Span), next.Sep
+	}
+	c.Node = g
+	f.out = append(f.out, c)
+}
+
+// unplaced tells whether a clause may go on in the place named before it.
+func unplaced(n Node) bool {
+	switch n := n.(type) {
+	case *Work:
+		return len(n.Places) == 0
+	case *Chain:
+		return true
+	}
+	return false
+}
+
+// close reports the stars and repeats that found no partner.
+func (f *folder) close() {
+	for i := len(f.open) - 1; i >= 0; i-- {
+		m := f.open[i]
+		// `*6 sc, dec` with nothing after it runs to the end all the same
+		f.b.problems = append(f.b.problems, Problem{StarUnused, m.span})
+		f.wrap(i, &Repeat{Limit: Unstated, Starred: true}, Clause{Span: m.span})
+	}
+	for i := range f.out {
+		if _, ok := f.out[i].Node.(*Mark); ok {
+			f.b.problems = append(f.b.problems, Problem{StarUnused, f.out[i].Span})
+			f.out[i].Node = &Remark{}
+		}
+	}
+}

@@ -1,0 +1,96 @@
+package syntax
+
+import (
+	"strings"
+
+	"stitchproof/lang/source"
+)
+
+// headerKeys gives the canonical key for each spelling of a header field.
+// Keys a pattern may open a section with (a list on the lines below) are in
+// sections.
+var headerKeys = map[string]string{
+	"pattern": "pattern", "title": "pattern", "name": "pattern",
+	"terms": "terms", "terminology": "terms", "us terms": "terms", "uk terms": "terms",
+	"size": "sizes", "sizes": "sizes",
+	"hook": "hook", "hooks": "hook", "crochet hook": "hook", "hook size": "hook",
+	"yarn": "yarn", "yarns": "yarn", "thread": "yarn", "wool": "yarn", "colour": "yarn", "color": "yarn",
+	"gauge": "gauge", "tension": "gauge",
+	"finished size": "finished size", "finished measurements": "finished size", "measurements": "finished size", "measures": "finished size",
+	"notions": "notions", "you will also need": "notions", "other materials": "notions", "extras": "notions",
+	"materials": "materials", "you will need": "materials", "what you need": "materials",
+	"skill level": "skill level", "level": "skill level", "difficulty": "skill level",
+	"stitch multiple": "stitch multiple", "multiple": "stitch multiple",
+	"turning chains": "turning chains", "turning chain": "turning chains",
+	"abbreviations": "abbreviations", "stitches used": "abbreviations", "abbreviations used": "abbreviations",
+	"special stitches": "special stitches", "special stitch": "special stitches", "stitch guide": "special stitches",
+	"special abbreviations": "special stitches", "special terms": "special stitches",
+	"notes": "notes", "note": "notes", "pattern notes": "notes", "tips": "notes", "tip": "notes", "hint": "notes", "remember": "notes",
+	"designer": "designer", "design": "designer", "by": "designer",
+	"version": "version", "date": "version", "copyright": "version",
+	"swatch": "swatch", "for": "for", "age": "for", "ease": "ease", "fit": "ease", "stuffing": "notions", "eyes": "notions",
+	"made for": "for", "safety": "notes", "care": "notes", "construction": "notes",
+}
+
+var sections = map[string]bool{
+	"abbreviations": true, "special stitches": true, "notes": true, "materials": true, "notions": true, "gauge": true, "yarn": true,
+	"finished size": true, "sizes": true,
+}
+
+// readField reads `Key: value`, `Yarn A: …`. The line begins at offset at.
+func readField(line string, at int) (*Field, bool) {
+	key, value, found := strings.Cut(line, ":")
+	trimmed := strings.Trim(key, " \t*#_-•")
+	if !found || len(trimmed) > 40 {
+		return nil, false
+	}
+	canonical, name := headerKey(trimmed)
+	if canonical == "" {
+		return nil, false
+	}
+	keyAt := at + strings.Index(line, trimmed)
+	valueText := strings.Trim(value, " \t*")
+	valueAt := at + len(key) + 1
+	if valueText != "" {
+		valueAt += strings.Index(value, valueText)
+	}
+	return &Field{
+		Key: canonical, Name: name, Value: valueText,
+		Span:      source.Span{Start: at, End: at + len(strings.TrimRight(line, " \t"))},
+		KeySpan:   source.Span{Start: keyAt, End: keyAt + len(trimmed)},
+		ValueSpan: source.Span{Start: valueAt, End: valueAt + len(valueText)},
+	}, true
+}
+
+// headerKey gives the canonical key, and the name in a key such as `Yarn A`.
+func headerKey(key string) (canonical, name string) {
+	folded := strings.ToLower(strings.Join(strings.Fields(key), " "))
+	if c := headerKeys[folded]; c != "" {
+		return c, ""
+	}
+	fields := strings.Fields(key)
+	if len(fields) < 2 || len(fields) > 4 {
+		return "", ""
+	}
+	switch first := strings.ToLower(fields[0]); first {
+	case "yarn", "colour", "color", "hook":
+		return headerKeys[first], strings.Join(fields[1:], " ")
+	}
+	return "", ""
+}
+
+// sizeNames reads the names of `S (M, L, XL)`, `2 (4) 6 (8) 10 yrs`,
+// `S, M, L`.
+func sizeNames(value string) []string {
+	cut := strings.FieldsFunc(value, func(r rune) bool { return strings.ContainsRune("()[]{},:;/|", r) })
+	var out []string
+	for _, c := range cut {
+		if c = strings.TrimSpace(strings.TrimPrefix(strings.TrimSpace(c), "and ")); c != "" {
+			out = append(out, c)
+		}
+	}
+	if len(out) < 2 || !strings.ContainsAny(value, "([{,/:|") {
+		return nil
+	}
+	return out
+}

@@ -1,0 +1,277 @@
+package syntax
+
+import "stitchproof/lang/source"
+
+// readLabel reads the label at the beginning of tokens and gives the number
+// of tokens it takes, 0 for none.
+func readLabel(tokens []Token, text string) (Label, int) {
+	r := labelReader{tokens: tokens}
+	n := r.read()
+	if n == 0 {
+		return Label{}, 0
+	}
+	end := n
+	for end > 1 && (tokens[end-1].Kind == Colon || tokens[end-1].Kind == Period || tokens[end-1].Kind == Dash || tokens[end-1].Kind == Close && r.listNumber) {
+		end--
+	}
+	r.label.Span = source.Span{Start: tokens[0].Span.Start, End: tokens[end-1].Span.End}
+	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
+	return r.label, n
+}
+
+type labelReader struct {
+	tokens []Token
+	at     int
+	label  Label
+	// listNumber is set for `5.` and `5)`.
+	listNumber bool
+}
+
+func (r *labelReader) peek() Token {
+	if r.at < len(r.tokens) {
+		return r.tokens[r.at]
+	}
+	return Token{Kind: Enclosed}
+}
+
+func (r *labelReader) word(canon ...string) bool {
+	t := r.peek()
+	for _, c := range canon {
+		if t.Kind == Word && t.Canon == c {
+			return true
+		}
+	}
+	return false
+}
+
+// noun takes `row`, `rnd` or `r`.
+func (r *labelReader) noun() bool {
+	if !r.word("row", "rnd", "r", "step") {
+		return false
+	}
+	r.label.Round = r.label.Round || r.word("rnd")
+	r.at++
+	if r.peek().Kind == Period && r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Number {
+		r.at++ // Rnd. 5
+	}
+	return true
+}
+
+// read takes the whole label.
+func (r *labelReader) read() int {
+	first := r.peek()
+	switch {
+	case r.word("next", "last"):
+		return r.next()
+	case r.word("foundation", "beg", "base") || first.Kind == Name && (first.Canon == "setup" || first.Canon == "set"):
+		return r.setup()
+	case r.word("each") || first.Kind == Name && (first.Canon == "all" || first.Canon == "every"):
+		return r.every()
+	case r.word("row", "rnd", "r", "step"):
+		return r.nounFirst()
+	case first.Kind == Number || first.Kind == Ordinal:
+		return r.numberFirst()
+	}
+	return 0
+}
+
+func (r *labelReader) next() int {
+	r.at++
+	r.label.Kind = NextRow
+	if r.peek().Kind == Number {
+		r.label.Count = r.peek().Values
+		r.at++
+	}
+	if !r.noun() {
+		return 0
+	}
+	return r.end(false)
+}
+
+func (r *labelReader) setup() int {
+	for r.at < 3 && !r.word("row", "rnd") && (r.peek().Kind == Name || r.peek().Kind == Word || r.peek().Kind == Hyphen) {
+		r.at++
+	}
+	r.label.Kind = Setup
+	if !r.noun() {
+		return 0
+	}
+	return r.end(false)
+}
+
+// every takes `All rows:`, `Every row:`.
+func (r *labelReader) every() int {
+	r.at++
+	r.parity()
+	if !r.noun() {
+		return 0
+	}
+	r.label.Kind = Parity
+	return r.end(true)
+}
+
+// parity takes `even`, `odd`, `alternate`, `other`.
+func (r *labelReader) parity() bool {
+	if r.word("even", "odd", "alternate", "other") {
+		r.at++
+		return true
+	}
+	return false
+}
+
+func (r *labelReader) nounFirst() int {
+	r.noun()
+	if r.parity() {
+		r.label.Kind = Parity
+		return r.end(true)
+	}
+	if r.peek().Kind != Number && r.peek().Kind != Ordinal || !r.numbers() {
+		return 0
+	}
+	r.label.Kind = Numbered
+	return r.end(false)
+}
+
+func (r *labelReader) numberFirst() int {
+	ordinal := r.peek().Kind == Ordinal
+	if !r.numbers() {
+		return 0
+	}
+	r.label.Kind = Numbered
+	if r.noun() {
+		return r.end(false)
+	}
+	t := r.peek()
+	switch {
+	case ordinal && t.Kind == Colon:
+		return r.end(true)
+	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at == 1 && r.at+1 < len(r.tokens):
+		r.listNumber = true
+		r.at++
+		return r.at
+	case !ordinal && t.Kind == Period && r.at+1 < len(r.tokens):
+		r.at++
+		return r.at
+	}
+	return 0
+}
+
+// numbers takes `3`, `3-8`, `4 and 6`, `4, 6 and 8`, `4 to Rnd 12`.
+func (r *labelReader) numbers() bool {
+	for {
+		t := r.peek()
+		if t.Kind != Number && t.Kind != Ordinal {
+			return len(r.label.Numbers) > 0
+		}
+		span := RowSpan{t.Values, t.Values}
+		r.at++
+		if k := r.peek().Kind; k == Dash || k == Hyphen || r.word("to") {
+			mark := r.at
+			r.at++
+			r.noun()
+			if to := r.peek(); to.Kind == Number || to.Kind == Ordinal {
+				span.To = to.Values
+				r.at++
+			} else {
+				r.at = mark
+			}
+		}
+		r.label.Numbers = append(r.label.Numbers, span)
+		mark := r.at
+		for r.peek().Kind == Comma || r.word("and") || r.peek().Kind == Sign && r.peek().Canon == "&" {
+			r.at++
+		}
+		if r.at == mark {
+			return true
+		}
+		if r.word("each") || r.peek().Kind == Name && (r.peek().Canon == "all" || r.peek().Canon == "every") {
+			r.at++
+			r.parity()
+			if r.noun() {
+				r.label.EveryOther = true
+				return true
+			}
+		}
+		r.noun()
+		if k := r.peek().Kind; k != Number && k != Ordinal {
+			r.at = mark
+			return true
+		}
+	}
+}
+
+// end takes what may stand between a label's number and its instruction: a
+// side or a remark in brackets, `incl`, and the mark that closes the label.
+// strict asks for that mark.
+func (r *labelReader) end(strict bool) int {
+	if r.peek().Kind == Name && (r.peek().Canon == "incl" || r.peek().Canon == "inclusive") {
+		r.at++
+		if r.peek().Kind == Period {
+			r.at++
+		}
+	}
+	for range 2 {
+		if r.peek().Kind == Open && r.remark() {
+			continue
+		}
+		if r.word("rs", "ws") {
+			r.side(r.peek().Canon)
+			r.at++
+		}
+	}
+	marked := false
+	for range 2 {
+		switch t := r.peek(); {
+		case t.Kind == Colon, t.Kind == Period, t.Kind == Dash, t.Kind == Sign && t.Canon == "=":
+			r.at++
+			marked = true
+			continue
+		}
+		break
+	}
+	if !marked && (strict || !r.followed()) {
+		return 0
+	}
+	return r.at
+}
+
+// followed tells whether an instruction can begin right after the label.
+func (r *labelReader) followed() bool {
+	t := r.peek()
+	switch t.Kind {
+	case Stitch, Star, Open, Number, Comma:
+		return true
+	case Word:
+		return beginsAction(t) || t.Canon == "with" || t.Canon == "as" || t.Canon == "in" || t.Canon == "same" || t.Canon == ""
+	}
+	return r.at >= len(r.tokens) && r.label.Kind == Numbered
+}
+
+// remark takes a bracket after the number: the side, or a note.
+func (r *labelReader) remark() bool {
+	mark := r.at
+	for i := r.at + 1; i < len(r.tokens) && i < r.at+8; i++ {
+		switch t := r.tokens[i]; {
+		case t.Kind == Close:
+			r.at = i + 1
+			return true
+		case t.Kind == Word && (t.Canon == "rs" || t.Canon == "ws"):
+			r.side(t.Canon)
+		case t.Kind == Stitch || t.Kind == Comma || t.Kind == Star || t.Kind == Word && t.Canon == "ch":
+			r.at = mark
+			return false
+		}
+	}
+	r.at = mark
+	return false
+}
+
+func (r *labelReader) side(word string) {
+	if r.label.Side != NoSide {
+		return
+	}
+	r.label.Side = RightSide
+	if word == "ws" {
+		r.label.Side = WrongSide
+	}
+}

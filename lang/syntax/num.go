@@ -1,0 +1,43 @@
+package syntax
+
+import "slices"
+
+// None is the value, in a list of sizes, of a size that skips the clause:
+// written as a dash.
+const None = -1
+
+// Num is a number of a pattern: one value for all sizes, or one for each.
+// The zero Num is a number that is not written.
+type Num struct{ Vals []int }
+
+// One is a number that is the same for every size.
+func One(n int) Num { return Num{Vals: []int{n}} }
+
+// Written tells whether there is a number at all.
+func (n Num) Written() bool { return len(n.Vals) > 0 }
+
+// At is the value for a size, counted from 0. A list that is too short gives
+// its last value; what is not written is 0.
+func (n Num) At(size int) int {
+	switch {
+	case len(n.Vals) == 0:
+		return 0
+	case size < len(n.Vals):
+		return n.Vals[size]
+	}
+	return n.Vals[len(n.Vals)-1]
+}
+
+// Or is the value for a size, or another where no number is written.
+func (n Num) Or(size, other int) int {
+	if !n.Written() {
+		return other
+	}
+	return n.At(size)
+}
+
+// PerSize tells whether the number is a list of values.
+func (n Num) PerSize() bool { return len(n.Vals) > 1 }
+
+// Equal tells whether two numbers are written with the same values.
+func (n Num) Equal(m Num) bool { return slices.Equal(n.Vals, m.Vals) }

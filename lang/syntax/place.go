@@ -1,0 +1,268 @@
+package syntax
+
+import "github.com/alecthomas/participle/v2/lexer"
+
+func upgrade(l lexer.Lexer) (*lexer.PeekingLexer, error) { return lexer.Upgrade(l) }
+
+func (r *reader) onePlace(g *gWhere) Place {
+	if g == nil {
+		return Place{}
+	}
+	return r.place(g)
+}
+
+// places reads every place a clause names. `in sp between shells` is one
+// place said in two phrases.
+func (r *reader) places(gs []*gWhere) []Place {
+	var out []Place
+	for _, g := range gs {
+		p := r.place(g)
+		if n := len(out); n > 0 {
+			last := &out[n-1]
+			switch {
+			case g.Prep == "" && last.Each && p.Noun.Kind != NounNone && p.Pick == PickNext && !p.Number.Written():
+				last.Also = append(last.Also, p.Noun)
+				if p.To.Kind != ToNothing {
+					last.To = p.To
+				}
+				continue
+			case p.Prep == Between && last.Noun.Kind == NounSpace:
+				p.Pick, p.Number = last.Pick, last.Number
+				*last = p
+				continue
+			case p.Noun.Kind == NounNone && p.To.Kind != ToNothing && last.To.Kind == ToNothing && !p.Each && !p.Number.Written():
+				last.To = p.To
+				if last.Noun.Kind == NounEdge || last.Noun.Kind == NounRowEnd {
+					continue
+				}
+				last.Each = true
+				continue
+			case p.Noun.Kind != NounNone && last.Noun.Kind == NounNone && last.To.Kind == ToTheEnd && !last.Each && g.Prep != "":
+				// `sc around post`, `sc along edge`: the first phrase only leads to the second
+				*last = p
+				continue
+			}
+		}
+		out = append(out, p)
+	}
+	return out
+}
+
+// place reads one phrase that names a place.
+func (r *reader) place(g *gWhere) Place {
+	p := Place{}
+	switch g.Prep {
+	case "between":
+		p.Prep = Between
+	case "under", "over":
+		p.Prep = Under
+	case "around":
+		p.Prep = AroundPost
+	}
+	r.mods(&p, g.Mods)
+	switch {
+	case g.Prep == "to" && (p.Pick == PickLast || p.Pick == PickNth && p.From == FromEnd):
+		n := p.Number
+		if !n.Written() {
+			n = One(max(p.Nth, 1))
+		}
+		return Place{Each: true, To: ToLimit{Kind: ToLastN, Number: n, Noun: p.Noun}}
+	case g.Prep == "to" && p.Noun.Kind == NounMarker:
+		return Place{Each: true, To: ToLimit{Kind: ToMarker}}
+	case g.Prep == "to" && p.Noun.Kind == NounCorner:
+		return Place{Each: true, To: ToLimit{Kind: ToCorner}}
+	case g.Prep == "across" && p.Noun.Kind == NounNone, g.Prep == "around" && p.Noun.Kind == NounNone && len(g.Mods) > 0 && p.Empty():
+		p.To.Kind = ToTheEnd
+		p.Prep = In
+	}
+	return p
+}
+
+// mods applies the words of a place phrase to p, one after the other.
+func (r *reader) mods(p *Place, mods []*gMod) {
+	for i, m := range mods {
+		switch {
+		case m.Extent != nil:
+			p.To = r.extent(m.Extent)
+		case m.Of != nil:
+			r.ofNamed(p, m.Of)
+		case m.From != nil:
+			r.from(p, m.From)
+		case m.Below != nil:
+			r.below(p, m.Below)
+		case m.As != nil:
+			if p.Pick != PickSame {
+				r.refused = true
+			}
+		case m.Noun != nil:
+			r.placeNoun(p, m.Noun)
+		case m.Number != nil:
+			if p.Number.Written() {
+				r.refused = true
+			}
+			p.Number = r.num(m.Number)
+		case m.Ordinal != nil:
+			p.Nth = r.ordinal(m.Ordinal)
+			p.Pick = PickNth
+			if p.Nth == 1 {
+				p.Pick = PickFirst
+			}
+		case m.Word == "of":
+			if p.Noun.Kind == NounNone && !p.Center && p.Pick != PickNth {
+				continue // `each of next 3 sts`
+			}
+			owner := &Place{}
+			r.mods(owner, mods[i+1:])
+			p.Of = owner
+			settleOwner(p)
+			return
+		default:
+			r.placeWord(p, m.Word)
+		}
+	}
+}
+
+// settleOwner reads `top of ch-3` and `3rd ch of ch-6` as what they are: the
+// stitch that the beginning chain stands for.
+func settleOwner(p *Place) {
+	if p.Noun.Kind == NounNone {
+		p.Noun = p.Of.Noun
+	}
+}
+
+func (r *reader) placeWord(p *Place, word string) {
+	switch word {
+	case "next":
+		if p.Pick != PickNth && p.Pick != PickFirst {
+			p.Pick = PickNext
+		}
+	case "same":
+		p.Pick = PickSame
+	case "each", "both":
+		p.Each = true
+	case "last":
+		p.Pick = PickLast
+	case "penultimate":
+		p.Pick, p.Nth, p.From = PickNth, 2, FromEnd
+	case "remaining":
+		if p.Pick == PickNext {
+			p.Pick = PickRemaining
+		}
+	case "previous":
+		p.Pick = PickPrevious
+	case "any":
+		p.Pick = PickAny
+	case "marked":
+		p.Pick = PickMarked
+	case "center":
+		p.Center = true
+	case "top":
+		if p.Noun.Kind == NounNone {
+			p.Noun.Kind = NounTip
+		}
+	case "post":
+		p.Prep = AroundPost
+	case "blo", "flo", "thirdloop":
+		p.Loop = loopNamed(word)
+	case "other":
+		p.Noun.Kind = NounOther
+	case "end":
+		if p.Pick == PickNext && p.Noun.Kind == NounNone {
+			p.Pick = PickLast
+		}
+	}
+}
+
+func (r *reader) ofNamed(p *Place, g *gOf) {
+	switch {
+	case g.Name != "":
+		p.Name = g.Name
+	case g.Stem:
+		p.Name = "stem"
+	case g.RowN != nil:
+		p.Row = r.num(g.RowN)
+	case g.RowNth != nil:
+		p.Row = One(r.ordinal(g.RowNth))
+	}
+}
+
+func (r *reader) from(p *Place, g *gFrom) {
+	switch g.What {
+	case "hook":
+		p.From = FromHook
+		if p.Pick == PickFirst {
+			p.Pick, p.Nth = PickNth, 1
+		}
+	case "beg", "join":
+		p.From = FromBeginning
+	case "end":
+		p.From = FromEnd
+	}
+	if g.Of != nil {
+		r.ofNamed(p, g.Of)
+	}
+}
+
+func (r *reader) below(p *Place, g *gBelow) {
+	switch {
+	case g.N != nil:
+		p.Below = r.num(g.N).At(0)
+	case g.RowN != nil:
+		p.Row = r.num(g.RowN)
+	}
+}
+
+func (r *reader) placeNoun(p *Place, g *gNoun) {
+	n := r.noun(g)
+	switch {
+	case n.Kind == NounTip:
+		p.Noun = n
+	case p.Noun.Kind == NounNone || p.Noun.Kind == NounTip:
+		p.Noun = n
+	case p.Noun.Kind == NounTurning && n.Kind == NounSpace, n.Kind == NounAny, n.Kind == NounSpace && p.Noun.Kind == NounGroup:
+		// `beg ch-3`, `corner st`
+		if n.Length.Written() {
+			p.Noun.Length = n.Length
+		}
+	default:
+		r.refused = true
+	}
+}
+
+func (r *reader) noun(g *gNoun) Noun {
+	if g == nil {
+		return Noun{}
+	}
+	if g.Space != nil {
+		n := Noun{Kind: NounSpace, Length: r.num(g.Space.N)}
+		if g.Space.M != nil {
+			n.Length = r.num(g.Space.M)
+		}
+		if g.Space.Beg || g.Space.Sp == "" && g.Space.N != nil {
+			n.Kind = NounTurning
+		}
+		if g.Corner || g.Space.Sp == "corner" {
+			n.Word = "corner"
+		}
+		return n
+	}
+	if g.Stitch != nil {
+		return Noun{Kind: NounStitch, Stitch: r.stitch(g.Stitch)}
+	}
+	if g.Word == "" {
+		return Noun{Kind: NounCorner}
+	}
+	n := Noun{Kind: nouns[g.Word], Word: g.Word}
+	if g.Corner && n.Kind == NounSpace {
+		n.Word = "corner"
+	}
+	return n
+}
+
+// nouns gives the kind of each word that names a thing to work into.
+var nouns = map[string]NounKind{
+	"st": NounAny, "ch": NounChain, "sp": NounSpace, "loop": NounSpace, "ring": NounRing, "corner": NounCorner,
+	"rowend": NounRowEnd, "edge": NounEdge, "tch": NounTurning, "foundation": NounChain, "group": NounGroup,
+	"marker": NounMarker, "marked": NounMarker, "base": NounBase, "row": NounRow, "rnd": NounRow, "join": NounJoin,
+	"top": NounTip, "other side": NounOther,
+}

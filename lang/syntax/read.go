@@ -1,0 +1,563 @@
+package syntax
+
+import (
+	"strings"
+	"sync"
+
+	"stitchproof/lang/stitch"
+)
+
+// maxClauseTokens bounds the words of one clause; a longer run is prose.
+const maxClauseTokens = 120
+
+// cache holds what each distinct clause text was read as. Pattern text
+// repeats itself, so the grammar runs once for each wording.
+type cache struct {
+	mu    sync.RWMutex
+	nodes map[string]Node
+}
+
+// maxCached bounds the memory a long-lived process spends on wordings.
+const maxCached = 1 << 16
+
+var clauses = cache{nodes: map[string]Node{}}
+
+// read gives the meaning of a clause's tokens, or nil for one that the
+// grammar does not know.
+func (c *cache) read(tokens []Token) Node {
+	if len(tokens) > maxClauseTokens {
+		return nil
+	}
+	key := clauseKey(tokens)
+	c.mu.RLock()
+	node, ok := c.nodes[key]
+	c.mu.RUnlock()
+	if ok {
+		return node
+	}
+	node = parseClause(tokens)
+	c.mu.Lock()
+	if len(c.nodes) >= maxCached {
+		clear(c.nodes)
+	}
+	c.nodes[strings.Clone(key)] = node
+	c.mu.Unlock()
+	return node
+}
+
+// clauseKey spells the tokens so that two clauses read alike exactly when
+// their keys are equal.
+func clauseKey(tokens []Token) string {
+	var b strings.Builder
+	for i := range tokens {
+		t := &tokens[i]
+		b.WriteByte(byte('a' + t.Kind))
+		b.WriteString(t.Canon)
+		if t.Kind == Ordinal {
+			b.WriteByte(byte(t.Values.At(0)))
+			b.WriteByte(byte(t.Values.At(0) >> 8))
+		}
+		if t.Kind == Stitch && t.Stitch == (stitch.Meaning{}) {
+			b.WriteByte('!') // one of the pattern's own
+		}
+		b.WriteByte(' ')
+	}
+	return b.String()
+}
+
+func parseClause(tokens []Token) Node {
+	lex := &replay{tokens: tokens}
+	peeking, err := upgrade(lex)
+	if err != nil {
+		return nil
+	}
+	g, err := clauseParser().ParseFromLexer(peeking)
+	if err != nil || g == nil {
+		return nil
+	}
+	r := reader{tokens: tokens}
+	node := r.clause(g)
+	if r.refused {
+		return nil
+	}
+	return node
+}
+
+// reader turns what the grammar matched into what it means: many wordings,
+// one node.
+type reader struct {
+	tokens []Token
+	// refused is set where the words fit the grammar but say nothing sensible.
+	refused bool
+}
+
+func (r *reader) num(g *gNum) Num {
+	if g == nil {
+		return Num{}
+	}
+	return r.tokens[g.Pos.Offset].Values
+}
+
+func (r *reader) ordinal(g *gOrd) int { return r.tokens[g.Pos.Offset].Values.At(0) }
+
+func (r *reader) stitch(g *gStitch) StitchRef {
+	t := r.tokens[g.Pos.Offset]
+	return StitchRef{Word: t.Canon, Meaning: t.Stitch}
+}
+
+func (r *reader) clause(g *gClause) Node {
+	switch {
+	case g.RepFrom != nil:
+		return r.repeatFrom(g.RepFrom)
+	case g.Rows != nil:
+		return r.rows(g.Rows)
+	case g.Ending != nil:
+		return r.ending(g.Ending)
+	case g.Turn != nil:
+		return r.turn(g.Turn)
+	case g.Join != nil:
+		return r.join(g.Join)
+	case g.Branch != nil:
+		b := &Branch{}
+		if g.Branch.Name != nil {
+			b.Name = r.name(g.Branch.Name)
+		}
+		return b
+	case g.Return != nil:
+		ret := &Return{}
+		if g.Return.To != nil {
+			ret.To = r.name(g.Return.To)
+		}
+		return ret
+	case g.Ring != nil:
+		return &MagicRing{}
+	case g.Skip != nil:
+		return &Skip{Place: r.onePlace(g.Skip.Where)}
+	case g.Leave != nil:
+		return &Leave{Place: r.onePlace(g.Leave.Where)}
+	case g.Multiple != nil:
+		return &Chain{Multiple: true, Number: r.num(g.Multiple.N), Plus: r.num(g.Multiple.Plus)}
+	case g.Chain != nil:
+		return r.chain(g.Chain)
+	case g.Counts != nil:
+		return &CountsNote{Counts: r.counts(g.Counts)}
+	case g.Bracketed != nil:
+		return r.bracketed(g.Bracketed)
+	case g.Work != nil:
+		return r.work(g.Work)
+	case g.Total != nil:
+		return r.total(g.Total)
+	case g.Place != nil:
+		return r.placeFirst(g.Place)
+	case g.Loop != nil:
+		return &LoopNote{Loop: loopNamed(g.Loop.Loop.Word)}
+	case g.Even != nil:
+		return &Even{Number: r.num(g.Even.N)}
+	case g.Marker != nil:
+		return &Marker{Place: r.onePlace(g.Marker.Where)}
+	case g.Yarn != nil:
+		return r.yarn(g.Yarn)
+	case g.Side != nil:
+		return &Side{Wrong: g.Side.Side == "ws"}
+	case g.Finish != nil:
+		return r.finish(g.Finish)
+	}
+	return nil
+}
+
+func (r *reader) name(g *gWordName) string {
+	t := r.tokens[g.Pos.Offset]
+	if t.Canon == "" {
+		return ""
+	}
+	return t.Canon
+}
+
+// times reads how often; more tells `times more` from `times`.
+func (r *reader) times(g *gTimesN) (n Num, more bool) {
+	switch {
+	case g == nil:
+		return Num{}, false
+	case g.N != nil:
+		return r.num(g.N), false
+	case g.Once != nil:
+		return r.tokens[g.Once.Pos.Offset].Values, g.More4 || g.More5
+	}
+	return r.num(g.M), g.More1 || g.More2 || g.More3
+}
+
+func (r *reader) repeatFrom(g *gRepFrom) Node {
+	if !g.Rep && g.Tail == nil && g.From == nil {
+		r.refused = true
+		return nil
+	}
+	out := &RepeatFrom{Limit: Unstated}
+	if g.From != nil {
+		out.From = g.From.Text
+	}
+	if g.To != nil {
+		out.To = g.To.Text
+	}
+	if g.Marks {
+		out.From = "*"
+	}
+	if g.StopAt != nil {
+		out.StopAt = g.StopAt.Text
+	}
+	if g.Tail == nil {
+		return out
+	}
+	if g.Tail.Times != nil {
+		n, more := r.times(g.Tail.Times)
+		out.Number = n
+		switch {
+		case more:
+			out.Limit = More
+		case g.Tail.Times.All || !g.Rep:
+			out.Limit = Times
+		default:
+			out.Limit = TimesOrAll
+		}
+		return out
+	}
+	out.Limit, out.Last = r.limit(g.Tail.To)
+	return out
+}
+
+// limit turns how far into the limit of a repeat.
+func (r *reader) limit(g *gExtent) (Limit, Place) {
+	to := r.extent(g)
+	switch to.Kind {
+	case ToLastN:
+		return ToLast, Place{Pick: PickLast, Number: to.Number, Noun: to.Noun}
+	case ToMarker, ToCorner:
+		return Measured, Place{}
+	}
+	if g.Rest {
+		return Measured, Place{}
+	}
+	return ToEnd, Place{}
+}
+
+func (r *reader) extent(g *gExtent) ToLimit {
+	switch {
+	case g.Last:
+		to := ToLimit{Kind: ToLastN, Number: r.num(g.N), Within: g.Within}
+		if g.Noun != nil {
+			to.Noun = r.noun(g.Noun)
+		}
+		if !to.Number.Written() {
+			to.Number = One(1)
+		}
+		return to
+	case g.M != nil:
+		to := ToLimit{Kind: ToLastN, Number: r.num(g.M), Within: g.Within}
+		if g.MNoun != nil {
+			to.Noun = r.noun(g.MNoun)
+		}
+		return to
+	case g.Marker:
+		return ToLimit{Kind: ToMarker}
+	case g.Corner:
+		return ToLimit{Kind: ToCorner}
+	}
+	return ToLimit{Kind: ToTheEnd}
+}
+
+func (r *reader) rows(g *gRows) Node {
+	out := &Rows{Limit: Times, Number: One(1)}
+	for _, s := range g.List {
+		from := r.num(s.From)
+		to := from
+		if s.To != nil {
+			to = r.num(s.To)
+		}
+		out.List = append(out.List, RowSpan{from, to})
+	}
+	for _, o := range g.Nth {
+		n := One(r.ordinal(o))
+		out.List = append(out.List, RowSpan{n, n})
+	}
+	if g.Last {
+		out.Last = One(1)
+		if g.LastN != nil {
+			out.Last = r.num(g.LastN)
+		}
+	}
+	if g.Piece != nil {
+		out.Piece = strings.Join(g.Piece.Words, " ")
+	}
+	if g.Times != nil {
+		n, more := r.times(g.Times)
+		out.Number = n
+		out.Limit = TimesOrAll
+		if more {
+			out.Limit = More
+		}
+	}
+	switch {
+	case g.Until:
+		out.Limit = Measured
+	case len(g.Rest) > 0:
+		out.Changed = true
+	}
+	return out
+}
+
+func (r *reader) ending(g *gEnding) Node {
+	out := &Ending{Mirrored: g.Mirror}
+	switch {
+	case g.At != nil:
+		out.StopAt = g.At.Text
+	case g.Chain != nil:
+		out.Step = r.chain(g.Chain)
+	case g.Work != nil:
+		out.Step = r.work(g.Work)
+	}
+	return out
+}
+
+func (r *reader) turn(g *gTurn) Node {
+	if g.NoJoin {
+		return &NoJoin{}
+	}
+	return &Turn{Not: g.Not, Rotate: g.Rotate}
+}
+
+func (r *reader) join(g *gJoin) Node {
+	places := r.places(g.Where)
+	place := Place{}
+	if len(places) > 0 {
+		place = places[0]
+	}
+	var with StitchRef
+	if g.Stitch != nil {
+		with = r.stitch(g.Stitch)
+	}
+	name := g.Yarn
+	if name == nil {
+		name = g.Yarn2
+	}
+	if name != nil {
+		return &Yarn{Action: YarnJoin, Yarn: r.yarnName(name), Place: place, With: with}
+	}
+	return &Join{Place: place, Ring: g.Form || place.Noun.Kind == NounRing, With: with}
+}
+
+func (r *reader) yarnName(g *gName) string {
+	return strings.TrimSpace(strings.TrimPrefix(strings.Join(g.Words, " "), "yarn"))
+}
+
+func (r *reader) yarn(g *gYarn) Node {
+	out := &Yarn{}
+	switch g.Verb {
+	case "drop":
+		out.Action = YarnDrop
+	case "carry":
+		out.Action = YarnCarry
+	}
+	if g.Name != nil {
+		out.Yarn = r.yarnName(g.Name)
+	}
+	if places := r.places(append(g.Where, g.Where2...)); len(places) > 0 {
+		out.Place = places[0]
+	}
+	return out
+}
+
+func (r *reader) chain(g *gChain) Node {
+	out := &Chain{}
+	switch {
+	case g.N != nil:
+		out.Number = r.num(g.N)
+	case g.M != nil:
+		out.Number = r.num(g.M)
+	default:
+		out.Number = One(1)
+	}
+	if g.Counts != nil {
+		out.Counts = r.counts(g.Counts)
+	}
+	return out
+}
+
+func (r *reader) counts(g *gCounts) Counts {
+	c := Counts{Said: true, Always: g.Always}
+	if g.Not || g.Not2 {
+		return c
+	}
+	for _, p := range g.Parts {
+		c.As = append(c.As, r.part(p))
+	}
+	if len(c.As) == 0 {
+		c.As = []Part{{Noun: Noun{Kind: NounAny}}}
+	}
+	return c
+}
+
+func (r *reader) part(g *gPart) Part {
+	p := Part{Number: r.num(g.N)}
+	if g.ChN != nil {
+		p.Noun = Noun{Kind: NounChain, Length: r.num(g.ChN)}
+		return p
+	}
+	p.Noun = r.noun(g.Noun)
+	return p
+}
+
+func (r *reader) total(g *gTotal) Node {
+	out := &Total{Change: g.Change}
+	if g.Bare != nil {
+		if !g.Have {
+			r.refused = true // a bare number counts only in brackets or after a sign
+		}
+		out.Parts = []Part{{Number: r.num(g.Bare)}}
+		return out
+	}
+	for _, p := range g.Parts {
+		part := r.part(p)
+		if !part.Number.Written() {
+			r.refused = true
+		}
+		out.Parts = append(out.Parts, part)
+	}
+	return out
+}
+
+func (r *reader) bracketed(g *gBracketed) Node {
+	b := &Bracket{}
+	n, more := r.times(g.Times)
+	if g.Lead != nil {
+		n = r.num(g.Lead)
+	}
+	if len(g.Where) == 0 && !n.Written() {
+		return b
+	}
+	places := r.places(g.Where)
+	if n.Written() {
+		rep := &Repeat{Limit: Times, Number: n, StopAt: -1}
+		if more {
+			rep.Limit = More
+		}
+		if len(places) == 0 {
+			return rep
+		}
+		return &Group{Body: []Clause{{Node: rep}}, Place: places[0]}
+	}
+	p := places[0]
+	if p.Noun.Kind == NounNone && p.To.Kind != ToNothing && !p.Each {
+		rep := &Repeat{StopAt: -1}
+		rep.Limit, rep.Last = limitOf(p.To)
+		return rep
+	}
+	return &Group{Place: p}
+}
+
+func limitOf(to ToLimit) (Limit, Place) {
+	switch to.Kind {
+	case ToLastN:
+		return ToLast, Place{Pick: PickLast, Number: to.Number, Noun: to.Noun}
+	case ToMarker, ToCorner:
+		return Measured, Place{}
+	}
+	return ToEnd, Place{}
+}
+
+func (r *reader) placeFirst(g *gPlace1st) Node {
+	out := &PlaceFirst{Place: r.onePlace(g.Where)}
+	switch {
+	case g.Chain != nil:
+		out.First = r.chain(g.Chain)
+	case g.Group != nil:
+		out.First = r.bracketed(g.Group)
+	default:
+		out.First = r.work(g.Work)
+	}
+	return out
+}
+
+func (r *reader) finish(g *gFinish) Node {
+	long := false
+	for _, w := range g.Rest {
+		if w == "tail" || w == "leave long" || w == "long" {
+			long = true
+		}
+	}
+	if g.Verb == "fasten" {
+		return &Finish{LongTail: long}
+	}
+	return &MakeUp{LongTail: long}
+}
+
+func loopNamed(word string) Loop {
+	switch word {
+	case "blo":
+		return BackLoop
+	case "flo":
+		return FrontLoop
+	case "thirdloop":
+		return ThirdLoop
+	}
+	return BothLoops
+}
+
+func (r *reader) work(g *gWork) Node {
+	out := &Work{Stitch: r.stitch(g.Stitch)}
+	switch {
+	case g.N != nil:
+		out.Number = r.num(g.N)
+	case g.M != nil:
+		out.Number = r.num(g.M)
+	}
+	if g.Once1 != nil {
+		out.Times = r.tokens[g.Once1.Pos.Offset].Values
+	}
+	for _, t := range [...]*gTimesN{g.Times, g.Times2} {
+		if t != nil {
+			out.Times, _ = r.times(t)
+		}
+	}
+	for _, l := range [...]*gLoopIn{g.Loop1, g.Loop2, g.Loop3} {
+		if l != nil {
+			out.Loop = loopNamed(l.Word)
+		}
+	}
+	out.Places = r.places(g.Where)
+	for i := range out.Places {
+		if out.Places[i].Loop != BothLoops {
+			out.Loop = out.Places[i].Loop
+		}
+	}
+	if len(g.Where) > 0 && g.Each {
+		out.Places[0].Each = true
+	}
+	for _, w := range g.Where {
+		for _, m := range w.Mods {
+			if m.Word == "evenly" {
+				out.Evenly = true
+			}
+		}
+	}
+	return r.slip(g, out)
+}
+
+// slip tells the slip stitch that joins from one that is a stitch of the row.
+func (r *reader) slip(g *gWork, w *Work) Node {
+	if !isSlip(w.Stitch) {
+		w.Joins = g.ToJoin
+		return w
+	}
+	joins := g.ToJoin || len(g.Where) > 0 && g.Where[0].Prep == "to"
+	if !joins {
+		return w
+	}
+	j := &Join{Ring: g.Ring, With: w.Stitch}
+	if len(w.Places) > 0 {
+		j.Place = w.Places[0]
+	}
+	return j
+}
+
+func isSlip(s StitchRef) bool {
+	return s.Meaning.US != nil && s.Meaning.US.Class == stitch.Slip || s.Meaning.US == nil && s.Meaning.UK != nil && s.Meaning.UK.Class == stitch.Slip
+}

@@ -1,0 +1,425 @@
+package syntax
+
+import "stitchproof/lang/source"
+
+// maxDepth bounds nested brackets; deeper ones are left unread.
+const maxDepth = 60
+
+// Problem is a fault of writing that no single clause shows.
+type Problem struct {
+	Kind ProblemKind
+	Span source.Span
+}
+
+// ProblemKind is the kind of a problem.
+type ProblemKind uint8
+
+// The problems of writing.
+const (
+	BracketUnclosed  ProblemKind = iota // a bracket opened and never closed
+	BracketUnopened                     // a bracket closed and never opened
+	RepeatUnanchored                    // `rep from *` with no star before it
+	StarUnused                          // a star that no repeat speaks of
+	TooDeep                             // brackets nested beyond reason
+)
+
+// builder cuts an instruction into clauses: brackets, stars and separators
+// first, then the words between them.
+type builder struct {
+	tokens   []Token
+	match    []int      // for each bracket the index of its partner, else -1
+	groups   [][]Clause // the insides of bracketed groups, by Token.Group
+	totals   []*Total   // what each inside reads as, taken for a stated count
+	problems []Problem
+}
+
+// build reads the tokens of one instruction.
+func build(tokens []Token) ([]Clause, []Problem) {
+	b := &builder{tokens: tokens}
+	b.pair()
+	clauses := b.list(0, len(tokens), 0)
+	return clauses, b.problems
+}
+
+// pair finds each bracket's partner. Brackets of different shapes pair with
+// each other, as slips of the pen do.
+func (b *builder) pair() {
+	b.match = make([]int, len(b.tokens))
+	var open []int
+	for i := range b.tokens {
+		b.match[i] = -1
+		switch b.tokens[i].Kind {
+		case Open:
+			open = append(open, i)
+		case Close:
+			if len(open) == 0 {
+				b.problem(BracketUnopened, i)
+				continue
+			}
+			o := open[len(open)-1]
+			open = open[:len(open)-1]
+			b.match[o], b.match[i] = i, o
+		}
+	}
+	for _, o := range open {
+		b.problem(BracketUnclosed, o)
+	}
+}
+
+func (b *builder) problem(kind ProblemKind, token int) {
+	b.problems = append(b.problems, Problem{kind, b.tokens[token].Span})
+}
+
+// list reads the clauses of tokens lo to hi.
+func (b *builder) list(lo, hi, depth int) []Clause {
+	l := lister{b: b, depth: depth}
+	for i := lo; i < hi; i++ {
+		i = l.token(i, hi)
+	}
+	l.flush(SepNone)
+	return b.fold(l.out)
+}
+
+// lister collects the clauses of one level of brackets.
+type lister struct {
+	b     *builder
+	depth int
+	flat  []Token // the clause being collected, groups as single tokens
+	out   []Clause
+	// counting is set after a dash or an equals sign: what follows is a count
+	// if it can be.
+	counting bool
+	stars    int // single stars that stand open
+}
+
+// token takes the token at i and returns the index of the last one taken.
+func (l *lister) token(i, hi int) int {
+	t := l.b.tokens[i]
+	switch t.Kind {
+	case Open:
+		if end := l.b.match[i]; end > 0 && end < hi {
+			l.bracket(i, end)
+			return end
+		}
+		l.flush(SepNone)
+	case Close:
+		l.flush(SepNone)
+	case Comma:
+		if !l.listing(i) {
+			l.flush(SepComma)
+		} else {
+			l.flat = append(l.flat, t)
+		}
+	case Semi:
+		l.flush(SepSemi)
+	case Period, Colon:
+		l.flush(SepStop)
+	case Dash:
+		if l.ranging(i) {
+			l.flat = append(l.flat, t)
+			break
+		}
+		l.flush(SepComma)
+		l.counting = true
+	case Sign:
+		if t.Canon == "=" {
+			l.flush(SepComma)
+			l.counting = true
+			break
+		}
+		l.flat = append(l.flat, t)
+	case Star:
+		l.star(i)
+	default:
+		if t.Canon == "and" && t.Kind == Word && l.splits(i, hi) {
+			l.flush(SepComma)
+			break
+		}
+		l.flat = append(l.flat, t)
+	}
+	return i
+}
+
+// listing tells a comma between numbers (`rows 2, 3 and 4`) from one between
+// clauses.
+func (l *lister) listing(i int) bool {
+	tokens := l.b.tokens
+	if i == 0 || i+1 >= len(tokens) {
+		return false
+	}
+	before, after := tokens[i-1].Kind, tokens[i+1].Kind
+	if before != Number && before != Ordinal || after != before {
+		return false
+	}
+	for _, t := range l.flat {
+		if t.Kind == Word && (t.Canon == "row" || t.Canon == "rnd" || t.Canon == "rep") {
+			return true
+		}
+	}
+	return false
+}
+
+// ranging tells the dash of `Rows 2 – 5` from one that separates.
+func (l *lister) ranging(i int) bool {
+	tokens := l.b.tokens
+	if i == 0 || i+1 >= len(tokens) {
+		return false
+	}
+	before, after := tokens[i-1].Kind, tokens[i+1].Kind
+	return (before == Number || before == Ordinal) && before == after || before == Star && after == Star
+}
+
+// bracket takes the group from open to end. A bracket begins a new clause,
+// unless words before it say how it is worked.
+func (l *lister) bracket(open, end int) {
+	b := l.b
+	if !l.leads() {
+		l.flush(SepNone)
+	}
+	t := Token{Kind: Enclosed, Canon: "()", Group: len(b.groups)}
+	t.Span = source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}
+	b.groups = append(b.groups, nil)
+	b.totals = append(b.totals, nil)
+	if l.depth >= maxDepth {
+		b.problem(TooDeep, open)
+	} else {
+		b.groups[t.Group] = b.list(open+1, end, l.depth+1)
+		b.totals[t.Group] = asTotal(b.tokens[open+1 : end])
+	}
+	l.flat = append(l.flat, t)
+}
+
+// leads tells whether the words collected so far go with a bracket after
+// them: `rep (…)`, `6 x (…)`, `in next sp work (…)`.
+func (l *lister) leads() bool {
+	n := len(l.flat)
+	if n == 0 {
+		return true
+	}
+	last := l.flat[n-1]
+	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work" || last.Canon == "x" || last.Canon == "times") {
+		return true
+	}
+	if last.Kind == Name && last.Canon == "x" || last.Kind == Sign && last.Canon == "×" {
+		return true
+	}
+	first := l.flat[0]
+	return first.Kind == Word && (first.Canon == "rep" || first.Canon == "fasten" || first.Canon == "multiple")
+}
+
+// star takes a star: one that opens or closes a repeat, or one that a phrase
+// such as `rep from *` speaks of.
+func (l *lister) star(i int) {
+	t := l.b.tokens[i]
+	if l.refers() {
+		l.flat = append(l.flat, t)
+		return
+	}
+	if n := len(l.flat); n > 0 && i+1 < len(l.b.tokens) && l.b.tokens[i+1].Kind == Number && (l.flat[n-1].Kind == Stitch || l.flat[n-1].Kind == Enclosed) {
+		t.Kind, t.Canon = Sign, "×" // `inc*6`
+		l.flat = append(l.flat, t)
+		return
+	}
+	l.flush(SepNone)
+	l.out = append(l.out, Clause{Span: t.Span, Node: &Mark{Text: t.Canon}})
+}
+
+// refers tells whether the words before a star make it part of a phrase.
+func (l *lister) refers() bool {
+	n := len(l.flat)
+	if n == 0 || l.flat[0].Kind != Word {
+		return false
+	}
+	last := l.flat[n-1]
+	if l.flat[0].Canon != "rep" && l.flat[0].Canon != "end" && l.flat[0].Canon != "work" && l.flat[0].Canon != "as" {
+		return false
+	}
+	switch last.Canon {
+	case "from", "to", "at", "between", "rep", "until", "and", "of", "-", "–":
+		return true
+	}
+	return last.Kind == Dash || last.Kind == Star
+}
+
+// splits tells an `and` between clauses (`dc in next st and turn`) from one
+// between places (`in next st and in each st`) or counted things.
+func (l *lister) splits(i, hi int) bool {
+	if len(l.flat) == 0 {
+		return true
+	}
+	if first := l.flat[0]; first.Kind == Word && (first.Canon == "rep" || first.Canon == "have" || first.Canon == "count" || first.Canon == "not" ||
+		first.Canon == "leave" || first.Canon == "as" || first.Canon == "fasten" || first.Canon == "end") {
+		return false
+	}
+	next := i + 1
+	for next < hi && l.b.tokens[next].Kind == Word && l.b.tokens[next].Canon == "" {
+		next++
+	}
+	if next >= hi {
+		return true
+	}
+	if l.b.tokens[next].Kind == Number && next+1 < hi {
+		if after := l.b.tokens[next+1]; after.Kind == Stitch || after.Kind == Word && after.Canon == "ch" && next+2 < hi && l.b.tokens[next+2].Kind != Hyphen {
+			return !l.counting
+		}
+		return false
+	}
+	return beginsAction(l.b.tokens[next]) && !(l.b.tokens[next].Kind == Stitch && l.inEach() && !l.placed(next, hi))
+}
+
+// inEach tells whether the clause so far speaks of each of something, as in
+// `in each sc and dc around`.
+func (l *lister) inEach() bool {
+	for _, t := range l.flat {
+		if t.Canon == "each" && t.Kind == Word {
+			return true
+		}
+	}
+	return false
+}
+
+// placed tells whether the stitch at i is worked somewhere: `and dc in next st`.
+func (l *lister) placed(i, hi int) bool {
+	return i+1 < hi && l.b.tokens[i+1].Kind == Word && l.b.tokens[i+1].Canon == "in"
+}
+
+// beginsAction tells whether a clause can begin with the token.
+func beginsAction(t Token) bool {
+	switch t.Kind {
+	case Stitch:
+		return true
+	case Word:
+		switch t.Canon {
+		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not":
+			return true
+		}
+	}
+	return false
+}
+
+// flush reads the collected words as a clause, or as several where the writer
+// left out a comma.
+func (l *lister) flush(sep Separator) {
+	flat := l.flat
+	l.flat = nil
+	counting := l.counting
+	l.counting = false
+	for len(flat) > 0 && flat[0].Kind == Word && (flat[0].Canon == "and" || flat[0].Canon == "") {
+		flat = flat[1:]
+	}
+	for n := len(flat); n > 0 && (flat[n-1].Canon == "" || flat[n-1].Canon == "and") && flat[n-1].Kind == Word; n = len(flat) {
+		flat = flat[:n-1]
+	}
+	if len(flat) == 0 {
+		if n := len(l.out); n > 0 && l.out[n-1].Sep < sep {
+			l.out[n-1].Sep = sep
+		}
+		return
+	}
+	if counting {
+		if total := asTotal(flat); total != nil {
+			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
+			return
+		}
+	}
+	l.clause(flat, sep)
+}
+
+func spanOf(tokens []Token) source.Span {
+	return source.Span{Start: tokens[0].Span.Start, End: tokens[len(tokens)-1].Span.End}
+}
+
+// clause reads flat and appends what it says. Where the whole is not
+// understood, the longest beginning that is and the rest are tried.
+func (l *lister) clause(flat []Token, sep Separator) {
+	if node := l.node(flat); node != nil {
+		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: node})
+		return
+	}
+	for cut := min(len(flat), maxClauseTokens) - 1; cut > 0; cut-- {
+		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" {
+			continue
+		}
+		if node := l.node(flat[:cut]); node != nil {
+			l.out = append(l.out, Clause{Span: spanOf(flat[:cut]), Node: node})
+			l.clause(flat[cut:], sep)
+			return
+		}
+	}
+	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Unread{}})
+}
+
+// node reads flat and puts the insides of its brackets in place.
+func (l *lister) node(flat []Token) Node {
+	node := clauses.read(flat)
+	if node == nil {
+		return nil
+	}
+	var inside []Clause
+	var total *Total
+	found := false
+	for _, t := range flat {
+		if t.Kind == Enclosed {
+			inside, total, found = l.b.groups[t.Group], l.b.totals[t.Group], true
+		}
+	}
+	if !found {
+		return node
+	}
+	return filled(node, inside, total)
+}
+
+// filled gives a copy of a shared node that holds the inside of its bracket.
+func filled(node Node, inside []Clause, total *Total) Node {
+	switch n := node.(type) {
+	case *Bracket:
+		return &Bracket{Body: inside, Total: total}
+	case *Repeat:
+		r := *n
+		r.Body = inside
+		return &r
+	case *Group:
+		g := *n
+		if len(g.Body) == 1 {
+			g.Body = []Clause{{Node: filled(g.Body[0].Node, inside, total), Span: spanOfClauses(inside)}}
+		} else {
+			g.Body = inside
+		}
+		return &g
+	case *PlaceFirst:
+		p := *n
+		p.First = filled(p.First, inside, total)
+		return &p
+	}
+	return node
+}
+
+func spanOfClauses(list []Clause) source.Span {
+	if len(list) == 0 {
+		return source.Span{}
+	}
+	return list[0].Span.Union(list[len(list)-1].Span)
+}
+
+// asTotal reads tokens as a stated count: a number alone, or numbers of
+// things. It gives nil for anything else.
+func asTotal(tokens []Token) *Total {
+	if len(tokens) == 0 || len(tokens) > 24 {
+		return nil
+	}
+	if tokens[0].Kind == Dash || tokens[0].Kind == Sign && tokens[0].Canon == "=" {
+		tokens = tokens[1:]
+	}
+	counted := make([]Token, 0, len(tokens)+1)
+	counted = append(counted, Token{Kind: Word, Canon: "have"})
+	for _, t := range tokens {
+		if t.Kind == Period {
+			continue
+		}
+		counted = append(counted, t)
+	}
+	if total, ok := clauses.read(counted).(*Total); ok {
+		return total
+	}
+	return nil
+}

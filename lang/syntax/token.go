@@ -1,0 +1,295 @@
+package syntax
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+)
+
+// Kind says what sort of token a piece of text is.
+type Kind uint8
+
+// The kinds of token. Every byte of an instruction belongs to a token or is
+// white space between two.
+const (
+	Word     Kind = iota // a word of the trade or of plain English, in its canonical spelling
+	Name                 // a word no table knows: a yarn, a branch, a place name, a slip of the pen
+	Number               // digits, number words and fractions, one value or one for each size
+	Ordinal              // 2nd, second
+	Stitch               // a stitch's name or abbreviation, however many words it has
+	Star                 // *, **, † and the like, marking where a repeat begins or ends
+	Open                 // ( [ {
+	Close                // ) ] }
+	Comma                // ,
+	Semi                 // ;
+	Period               // . ! ?
+	Colon                // :
+	Dash                 // a dash or a hyphen standing alone
+	Hyphen               // a hyphen joining two words
+	Sign                 // = + x × / & and any other sign
+	Enclosed             // a whole bracketed group, as the grammar of clauses sees it
+)
+
+var kindNames = [...]string{
+	"Word", "Name", "Number", "Ordinal", "Stitch", "Star", "Open", "Close", "Comma", "Semi",
+	"Period", "Colon", "Dash", "Hyphen", "Sign", "Enclosed",
+}
+
+func (k Kind) String() string { return kindNames[k] }
+
+// Token is one token of an instruction.
+type Token struct {
+	Kind Kind
+	// Span is the token's place in the text it was cut from.
+	Span source.Span
+	// Canon is the canonical spelling: "st" for stitches, "rnd" for Round,
+	// "next" for following. For a stitch it is the spelling in lower case.
+	Canon string
+	// Values holds a number's value, one or one a size, in whole units.
+	Values Num
+	// Stitch is what the word names in each dialect.
+	Stitch stitch.Meaning
+	// Group is the index of a bracketed group among those of the instruction.
+	Group int
+}
+
+// scanner cuts text into tokens. It is total: whatever the text holds, every
+// character that is not white space ends up in exactly one token.
+type scanner struct {
+	text  string
+	base  int // offset of text in the file
+	vocab *Vocabulary
+	raw   []rawToken
+}
+
+// rawToken is a run of characters before words are looked up.
+type rawToken struct {
+	kind       Kind
+	start, end int    // relative to scanner.text
+	lower      string // folded spelling
+	glued      bool   // no white space before it
+	value      int    // of a Number or Ordinal
+}
+
+// Lex cuts text, which begins at offset base of its file, into tokens.
+func Lex(text string, base int, vocab *Vocabulary) []Token {
+	l := scanner{text: text, base: base, vocab: vocab, raw: make([]rawToken, 0, len(text)/4+4)}
+	l.scan()
+	return l.group()
+}
+
+// scan fills l.raw.
+func (l *scanner) scan() {
+	glued := false
+	for i := 0; i < len(l.text); {
+		r, size := utf8.DecodeRuneInString(l.text[i:])
+		if isBlank(r) {
+			glued = false
+			i += size
+			continue
+		}
+		start := i
+		switch {
+		case unicode.IsLetter(r):
+			i = l.word(start, glued)
+		case r >= '0' && r <= '9':
+			i = l.number(start, glued)
+		case r == '*' || r == '†' || r == '‡' || r == '+' && l.markPlus(start):
+			i += size
+			for i < len(l.text) && l.text[i] == byte(r) && r < utf8.RuneSelf {
+				i++
+			}
+			l.add(Star, start, i, l.text[start:i], glued)
+		case vulgarFraction(r) > 0:
+			i += size
+			l.add(Number, start, i, l.text[start:i], glued)
+		default:
+			i += size
+			l.add(punctuation(r), start, i, l.text[start:i], glued)
+			if last := &l.raw[len(l.raw)-1]; last.kind == Dash && glued && l.wordFollows(i) {
+				last.kind = Hyphen
+			}
+		}
+		glued = true
+	}
+}
+
+func (l *scanner) add(kind Kind, start, end int, lower string, glued bool) {
+	l.raw = append(l.raw, rawToken{kind: kind, start: start, end: end, lower: lower, glued: glued})
+}
+
+func (l *scanner) wordFollows(i int) bool {
+	r, _ := utf8.DecodeRuneInString(l.text[i:])
+	return unicode.IsLetter(r) || unicode.IsDigit(r)
+}
+
+// markPlus tells a plus that marks a repeat (standing before a word with no
+// number on its left) from one that adds.
+func (l *scanner) markPlus(at int) bool {
+	before := strings.TrimRightFunc(l.text[:at], isBlank)
+	if before == "" {
+		return true
+	}
+	last := before[len(before)-1]
+	if last == ',' || last == ';' || last == '*' {
+		return !strings.HasPrefix(l.text[at+1:], " ") || last != '*'
+	}
+	for _, word := range []string{" from", " at", " to"} {
+		if strings.HasSuffix(before, word) {
+			return true
+		}
+	}
+	return false
+}
+
+// word reads a run of letters and digits. A run that some table knows is one
+// word (dc3tog); any other is cut where letters meet digits (sc6, R5, 3ch).
+func (l *scanner) word(start int, glued bool) int {
+	end := start
+	letters := 0
+	for end < len(l.text) {
+		r, size := utf8.DecodeRuneInString(l.text[end:])
+		switch {
+		case unicode.IsLetter(r) || unicode.Is(unicode.Mn, r):
+		case isApostrophe(r) && end > start && l.wordFollows(end+size):
+		case unicode.IsDigit(r):
+			if letters == 0 {
+				letters = end
+			}
+		default:
+			size = 0
+		}
+		if size == 0 {
+			break
+		}
+		end += size
+	}
+	if letters > 0 && !l.vocab.known(fold(l.text[start:end])) {
+		end = letters
+	}
+	l.add(Word, start, end, fold(l.text[start:end]), glued)
+	return end
+}
+
+// number reads digits with an ordinal's ending, a decimal part or a fraction.
+func (l *scanner) number(start int, glued bool) int {
+	end := start
+	for end < len(l.text) && l.text[end] >= '0' && l.text[end] <= '9' {
+		end++
+	}
+	value := atoi(l.text[start:end])
+	for _, suffix := range [...]string{"st", "nd", "rd", "th", "d"} {
+		rest := l.text[end:]
+		if len(rest) >= len(suffix) && strings.EqualFold(rest[:len(suffix)], suffix) && !letterAt(rest, len(suffix)) &&
+			ordinalSuffix(value, suffix) {
+			end += len(suffix)
+			l.raw = append(l.raw, rawToken{Ordinal, start, end, l.text[start:end], glued, value})
+			return end
+		}
+	}
+	if end+1 < len(l.text) && l.text[end] == '.' && l.text[end+1] >= '0' && l.text[end+1] <= '9' {
+		end++
+		for end < len(l.text) && l.text[end] >= '0' && l.text[end] <= '9' {
+			end++
+		}
+	}
+	if r, size := utf8.DecodeRuneInString(l.text[end:]); vulgarFraction(r) > 0 {
+		end += size
+	}
+	l.raw = append(l.raw, rawToken{Number, start, end, l.text[start:end], glued, value})
+	return end
+}
+
+// ordinalSuffix refuses "1st" read out of "1 st" mistakes such as 6st, 12st:
+// those are stitch counts.
+func ordinalSuffix(value int, suffix string) bool {
+	if suffix == "d" {
+		return value%10 == 2 || value%10 == 3
+	}
+	tens, unit := value/10%10, value%10
+	want := "th"
+	if tens != 1 {
+		switch unit {
+		case 1:
+			want = "st"
+		case 2:
+			want = "nd"
+		case 3:
+			want = "rd"
+		}
+	}
+	return suffix == want
+}
+
+func letterAt(s string, i int) bool {
+	r, _ := utf8.DecodeRuneInString(s[i:])
+	return unicode.IsLetter(r)
+}
+
+// atoi reads digits and holds at a number larger than any pattern's, so that
+// no sum of two can overflow.
+func atoi(digits string) int {
+	n := 0
+	for i := 0; i < len(digits); i++ {
+		if digits[i] < '0' || digits[i] > '9' {
+			break
+		}
+		if n = n*10 + int(digits[i]-'0'); n > maxNumber {
+			return maxNumber
+		}
+	}
+	return n
+}
+
+// maxNumber bounds every number of a pattern; what is larger reads as this.
+const maxNumber = 100_000_000
+
+// isBlank counts as white space also what word processors slip in:
+// non-breaking and zero-width spaces, the byte-order mark, soft hyphens.
+func isBlank(r rune) bool {
+	switch r {
+	case '\u00ad', '\u200b', '\u200c', '\u200d', '\u2060', '\ufeff', '_', '•', '·', '●', '▪', '◦':
+		return true
+	}
+	return unicode.IsSpace(r) || unicode.Is(unicode.Cf, r) || unicode.Is(unicode.So, r) || r == '\ufe0f'
+}
+
+func isApostrophe(r rune) bool { return r == '\'' || r == '’' || r == 'ʼ' }
+
+func punctuation(r rune) Kind {
+	switch r {
+	case '(', '[', '{', '（', '［':
+		return Open
+	case ')', ']', '}', '）', '］':
+		return Close
+	case ',', '，', '、':
+		return Comma
+	case ';':
+		return Semi
+	case '.', '!', '?', '…', '。':
+		return Period
+	case ':', '：':
+		return Colon
+	case '-', '–', '—', '―', '‐', '‑', '−':
+		return Dash
+	}
+	return Sign
+}
+
+var vulgar = map[rune]int{'¼': 25, '½': 50, '¾': 75, '⅓': 33, '⅔': 67, '⅛': 13, '⅜': 38, '⅝': 63, '⅞': 88}
+
+// vulgarFraction gives a fraction written as one character in hundredths.
+func vulgarFraction(r rune) int { return vulgar[r] }
+
+// fold lower-cases a word and writes every apostrophe alike.
+func fold(s string) string {
+	for i := 0; i < len(s); i++ {
+		if c := s[i]; c >= utf8.RuneSelf || c >= 'A' && c <= 'Z' {
+			return strings.ToLower(strings.ReplaceAll(s, "’", "'"))
+		}
+	}
+	return s
+}

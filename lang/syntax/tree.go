@@ -1,0 +1,437 @@
+package syntax
+
+import (
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+)
+
+// Clause is one step of an instruction: what is done, and where it is written.
+type Clause struct {
+	Span source.Span
+	// Sep is the separator written after the clause.
+	Sep  Separator
+	Node Node
+}
+
+// Separator is what stands between a clause and the next one. A stronger one
+// ends more: a semicolon closes a list of stitches that go in one place, a
+// full stop closes a sentence, which an unmarked repeat repeats.
+type Separator uint8
+
+// The separators, weakest first.
+const (
+	SepNone Separator = iota
+	SepComma
+	SepSemi
+	SepStop
+)
+
+// Node is what a clause says. Every node means a number of places used of the
+// row below and a number of stitches made.
+type Node interface{ node() }
+
+// StitchRef is a stitch as the pattern writes it. What it means depends on
+// the pattern's dialect and on its own definitions.
+type StitchRef struct {
+	Word    string // lower case, words joined by spaces; "" for none
+	Meaning stitch.Meaning
+}
+
+// Written tells whether a stitch is named at all.
+func (r StitchRef) Written() bool { return r.Word != "" }
+
+// Loop is the part of a stitch's top that is worked into.
+type Loop uint8
+
+// The loops of a stitch's top.
+const (
+	BothLoops Loop = iota
+	BackLoop
+	FrontLoop
+	ThirdLoop
+)
+
+// Work makes stitches: `sc in next 5 sts`, `2 dc in next st`, `5 sc`, `inc`.
+type Work struct {
+	Stitch StitchRef
+	// Number is how many are worked: in each place where a place is named, else
+	// one in each of the next so many.
+	Number Num
+	// Times repeats the whole clause: `inc x 6`, `dec 3 times`.
+	Times  Num
+	Loop   Loop
+	Places []Place
+	// Evenly is set where the places are left to the maker: `sc evenly around`.
+	Evenly bool
+	// Joins is set where the stitch closes the round: `dc in first sc to join`.
+	Joins bool
+}
+
+// Chain makes chains: `ch 3`, `ch 3 (counts as dc)`.
+type Chain struct {
+	Number Num
+	Counts Counts
+	// Multiple is set in `ch a multiple of 6 + 2`: Number is the multiple, Plus
+	// what is added to it.
+	Multiple bool
+	Plus     Num
+}
+
+// Counts is what a pattern says of a turning or beginning chain.
+type Counts struct {
+	Said bool
+	// As lists what the chain stands for: a stitch, and perhaps chains after it
+	// (`counts as dc and ch 1`). Empty where it is said not to count.
+	As     []Part
+	Always bool // said once for the whole pattern: `here and throughout`
+	Span   source.Span
+}
+
+// Part is a number of one thing: `4 ch-2 sps`, `12 dc`.
+type Part struct {
+	Number Num
+	Noun   Noun
+}
+
+// Skip passes over places: `sk next 2 sts`.
+type Skip struct{ Place Place }
+
+// Leave says that places stay unworked: `leave remaining 10 sts unworked`.
+type Leave struct{ Place Place }
+
+// Group works several clauses all in one place: `(2 dc, ch 2, 2 dc) in next sp`.
+type Group struct {
+	Body  []Clause
+	Place Place
+}
+
+// Bracket is a bracketed run of clauses with nothing said after it.
+type Bracket struct {
+	Body []Clause
+	// Total is the stated count that the inside could also be read as.
+	Total *Total
+}
+
+// Limit says how a repeat ends.
+type Limit uint8
+
+// The limits of a repeat.
+const (
+	Unstated   Limit = iota // nothing is said: to the end
+	Times                   // so many times in all
+	More                    // so many times more than the once already worked
+	TimesOrAll              // `rep from * 3 times`: more or in all, as the counts decide
+	ToEnd                   // across, around
+	ToLast                  // to the last so many places
+	Measured                // until a length, a wish or a landmark is reached
+)
+
+// Repeat works its body again and again.
+type Repeat struct {
+	Body   []Clause
+	Limit  Limit
+	Number Num
+	// Last is what is left by ToLast.
+	Last Place
+	// Starred is set where the body is marked by stars rather than brackets.
+	Starred bool
+	// StopAt is the index of the clause of Body before which a second mark
+	// stands, -1 for none. Stops is set where the last repeat ends there
+	// (`ending last rep at **`).
+	StopAt int
+	Stops  bool
+	// Ending replaces the end of the last repeat or follows it, as the counts
+	// decide.
+	Ending []Clause
+	// Whole is set where no mark says where the repeat begins.
+	Whole bool
+}
+
+// Mark is a star standing in the text. After folding only the marks that
+// found no repeat are left.
+type Mark struct{ Text string }
+
+// RepeatFrom is the text that ends a starred repeat. After folding only those
+// that found no star are left.
+type RepeatFrom struct {
+	From, To string
+	Limit    Limit
+	Number   Num
+	Last     Place
+	StopAt   string
+}
+
+// Ending gives the end of the last repeat: `ending with sc in last 3 sts`.
+type Ending struct {
+	StopAt string
+	Step   Node // nil for none
+	// Mirrored is set in `ending to correspond`.
+	Mirrored bool
+}
+
+// Join closes a round or a ring: `join`, `sl st in first sc to join`,
+// `join with sl st to form ring`.
+type Join struct {
+	Place Place
+	Ring  bool
+	With  StitchRef
+}
+
+// Turn turns the work.
+type Turn struct {
+	Not    bool // `do not turn`
+	Rotate bool // to the other side of a chain or to the row ends
+}
+
+// NoJoin says that a round is left open: `do not join`.
+type NoJoin struct{}
+
+// Finish ends a piece: `fasten off`.
+type Finish struct{ LongTail bool }
+
+// MakeUp is handwork that no stitch is counted in: stuffing, sewing, weaving in.
+type MakeUp struct{ LongTail bool }
+
+// Yarn changes, joins, drops or carries a yarn.
+type Yarn struct {
+	Action YarnAction
+	Yarn   string
+	// Place is where a yarn is joined; With is the stitch it is joined with.
+	Place Place
+	With  StitchRef
+	Span  source.Span
+}
+
+// YarnAction is what is done with a yarn.
+type YarnAction uint8
+
+// The actions with a yarn.
+const (
+	YarnUse YarnAction = iota
+	YarnJoin
+	YarnDrop
+	YarnCarry
+)
+
+// Marker places, moves or removes a stitch marker.
+type Marker struct{ Place Place }
+
+// MagicRing makes a ring to work into.
+type MagicRing struct{}
+
+// Rows works other rows again: `rep Row 2`, `Rows 2 and 3`, `work as for Front
+// to Row 12`.
+type Rows struct {
+	List    []RowSpan
+	Last    Num // `rep last 2 rows`
+	Piece   string
+	Limit   Limit
+	Number  Num
+	Changed bool // `same as Row 3, but …`
+}
+
+// RowSpan is a run of row numbers.
+type RowSpan struct{ From, To Num }
+
+// Even works without shaping: `work even for 4 rows`.
+type Even struct{ Number Num }
+
+// Branch begins a branch that chains out from the work.
+type Branch struct {
+	Name string
+	Span source.Span
+}
+
+// Return goes back to where a branch left its parent.
+type Return struct {
+	To   string // "" for the innermost branch's parent, "stem" for the row itself
+	Span source.Span
+}
+
+// Total is a stated count: `(24 sc)`, `— 24 sts`, `you now have 12 dc and 4 sps`.
+type Total struct {
+	Parts []Part
+	// Change is set where the count tells only the difference.
+	Change bool
+}
+
+// CountsNote is a remark on the turning chain standing alone.
+type CountsNote struct{ Counts Counts }
+
+// LoopNote says that what follows is worked in one loop only.
+type LoopNote struct{ Loop Loop }
+
+// PlaceFirst names the place before the stitches: `in next sp work 2 dc, ch 2
+// and 2 dc`. Folding makes it a Group.
+type PlaceFirst struct {
+	Place Place
+	First Node
+}
+
+// Side names the side that faces: `RS facing`.
+type Side struct{ Wrong bool }
+
+// Remark is a comment within an instruction that changes nothing.
+type Remark struct{}
+
+// Unread is a clause that was not understood.
+type Unread struct{}
+
+func (*Work) node()       {}
+func (*Chain) node()      {}
+func (*Skip) node()       {}
+func (*Leave) node()      {}
+func (*Group) node()      {}
+func (*Bracket) node()    {}
+func (*Repeat) node()     {}
+func (*Mark) node()       {}
+func (*RepeatFrom) node() {}
+func (*Ending) node()     {}
+func (*Join) node()       {}
+func (*Turn) node()       {}
+func (*NoJoin) node()     {}
+func (*Finish) node()     {}
+func (*MakeUp) node()     {}
+func (*Yarn) node()       {}
+func (*Marker) node()     {}
+func (*MagicRing) node()  {}
+func (*Rows) node()       {}
+func (*Even) node()       {}
+func (*Branch) node()     {}
+func (*Return) node()     {}
+func (*Total) node()      {}
+func (*CountsNote) node() {}
+func (*LoopNote) node()   {}
+func (*PlaceFirst) node() {}
+func (*Side) node()       {}
+func (*Remark) node()     {}
+func (*Unread) node()     {}
+
+// Pick says which of the places is meant.
+type Pick uint8
+
+// The picks.
+const (
+	PickNext      Pick = iota // the next one, or the next so many
+	PickSame                  // the place worked into last
+	PickEach                  // every one that is left, or of the next so many
+	PickFirst                 // the first of the row, or of a ring of them
+	PickLast                  // the last one, or the last so many
+	PickNth                   // the Nth one
+	PickAny                   // any one: where a yarn is joined
+	PickRemaining             // all that are left
+	PickMarked                // where a marker is
+	PickPrevious              // the one passed over before
+)
+
+// Prep is how the hook meets the place.
+type Prep uint8
+
+// The ways a hook meets a place.
+const (
+	In Prep = iota
+	AroundPost
+	Between
+	Under
+)
+
+// Place is where stitches are worked: `in next ch-2 sp`, `in 2nd ch from hook`,
+// `in each st to last 3 sts`.
+type Place struct {
+	Pick Pick
+	// Also are further things of the same place: `each dc and ch-1 sp`.
+	Also []Noun
+	// Number is how many places; unwritten is one (PickNext), or all (PickEach).
+	Number Num
+	// Nth is the ordinal of PickNth.
+	Nth  int
+	Noun Noun
+	Prep Prep
+	Loop Loop
+	From From
+	// To limits an `each` to the places before the last so many.
+	To ToLimit
+	// Of is what the place belongs to: `of branch A`, `of next shell`, `of Row 1`.
+	Of *Place
+	// Name is the branch, marker or piece named.
+	Name string
+	// Below is how many rows below; 0 is the row below.
+	Below int
+	// Row is the row or round named, where one is.
+	Row Num
+	// Center is set for the middle one of a group.
+	Center bool
+	// Each is set where `each` or a plural puts one in every place.
+	Each bool
+	Span source.Span
+}
+
+// Empty tells whether nothing at all is said of the place.
+func (p Place) Empty() bool {
+	return p.Pick == PickNext && !p.Number.Written() && p.Noun.Kind == NounNone && p.To.Kind == ToNothing && p.Of == nil && p.Prep == In && !p.Each
+}
+
+// From is where a position is counted from.
+type From uint8
+
+// The origins of a position.
+const (
+	FromHere From = iota
+	FromHook
+	FromBeginning
+	FromEnd
+)
+
+// ToKind is how far an `each` goes.
+type ToKind uint8
+
+// How far an `each` goes.
+const (
+	ToNothing ToKind = iota
+	ToTheEnd         // across, around
+	ToLastN          // to the last so many
+	ToMarker
+	ToCorner
+)
+
+// ToLimit is how far an `each` goes.
+type ToLimit struct {
+	Kind   ToKind
+	Number Num
+	Noun   Noun
+	Within bool
+}
+
+// NounKind is the kind of thing that is worked into or counted.
+type NounKind uint8
+
+// The kinds of thing.
+const (
+	NounNone   NounKind = iota
+	NounAny             // st: any stitch
+	NounStitch          // a stitch named: dc
+	NounChain           // a chain
+	NounSpace           // a space or loop; Length names its chains where written
+	NounCorner
+	NounRing
+	NounRowEnd
+	NounEdge
+	NounTurning // the turning chain
+	NounOther   // the other side of the foundation chain
+	NounGroup   // a group, block, petal, motif: an object that is counted
+	NounMarker
+	NounBase // the place a chain grows from
+	NounRow
+	NounJoin // the join, the slip stitch of the join
+	NounTip
+)
+
+// Noun is a thing that is worked into or counted.
+type Noun struct {
+	Kind   NounKind
+	Stitch StitchRef
+	// Length is the number of chains of a space or of a beginning chain.
+	Length Num
+	// Word is how the pattern calls an object: petals, blocks.
+	Word string
+}

@@ -1,0 +1,287 @@
+package syntax
+
+import (
+	_ "embed"
+	"strconv"
+	"strings"
+	"sync"
+
+	"stitchproof/lang/stitch"
+)
+
+//go:embed words.tsv
+var wordTable string
+
+// Vocabulary is what the lexer knows of words: the trade's words, every
+// stitch's spellings in both dialects, and the stitches one pattern defines.
+// It is immutable and safe for concurrent use.
+type Vocabulary struct {
+	trade *wordNode
+	own   *wordNode // the pattern's own stitches; nil for none
+	// Sizes is how many sizes the pattern is written for, 0 where it is not
+	// said. It decides whether `20 (24)` is one number for two sizes.
+	Sizes int
+	// Fingerprint tells apart vocabularies that read the same text differently.
+	Fingerprint string
+}
+
+// wordNode is a node of a tree of words: the path from the root spells a
+// phrase, a word at a time.
+type wordNode struct {
+	next  map[string]*wordNode
+	entry *wordEntry // nil where no phrase ends
+}
+
+type wordEntry struct {
+	kind   Kind
+	canon  string
+	filler bool
+	values Num
+	stitch stitch.Meaning
+}
+
+// Standard is the vocabulary of a pattern that defines nothing of its own.
+var Standard = sync.OnceValue(func() *Vocabulary {
+	root := &wordNode{}
+	for spelling, meaning := range stitch.Spellings() {
+		root.add(spelling, &wordEntry{kind: Stitch, canon: spelling, stitch: meaning})
+	}
+	for line := range strings.Lines(wordTable) {
+		line = strings.TrimRight(line, "\r\n")
+		if line == "" || line[0] == '#' {
+			continue
+		}
+		column := strings.Split(line, "\t")
+		entry := newWordEntry(column[0], column[1])
+		for spelling := range strings.SplitSeq(column[2], "|") {
+			root.add(spelling, entry)
+		}
+	}
+	return &Vocabulary{trade: root}
+})
+
+func newWordEntry(canon, kind string) *wordEntry {
+	kind, value, _ := strings.Cut(kind, ":")
+	e := &wordEntry{canon: canon, filler: kind == "filler"}
+	n, _ := strconv.Atoi(value)
+	switch kind {
+	case "number":
+		e.kind, e.values = Number, One(n)
+	case "ordinal":
+		e.kind, e.values = Ordinal, One(n)
+	case "once":
+		e.canon, e.values = "once", One(n)
+	}
+	return e
+}
+
+// add registers a phrase. The table of words wins over the dictionary, so
+// that a crocheter can settle a clash there.
+func (n *wordNode) add(phrase string, e *wordEntry) {
+	for word := range strings.FieldsSeq(phrase) {
+		if n.next == nil {
+			n.next = map[string]*wordNode{}
+		}
+		child := n.next[word]
+		if child == nil {
+			child = &wordNode{}
+			n.next[word] = child
+		}
+		n = child
+	}
+	n.entry = e
+}
+
+// Defining returns the vocabulary with a pattern's own stitch words added,
+// for a pattern of so many sizes.
+func (v *Vocabulary) Defining(words []string, sizes int) *Vocabulary {
+	w := &Vocabulary{trade: v.trade, Sizes: sizes, Fingerprint: strconv.Itoa(sizes) + "|" + strings.ToLower(strings.Join(words, "|"))}
+	for _, word := range words {
+		if w.own == nil {
+			w.own = &wordNode{}
+		}
+		phrase := strings.ToLower(strings.NewReplacer("-", " ", "’", "'").Replace(word))
+		meaning, _ := stitch.Find(phrase)
+		w.own.add(phrase, &wordEntry{kind: Stitch, canon: phrase, stitch: meaning})
+	}
+	return w
+}
+
+// known tells whether some phrase begins with the word.
+func (v *Vocabulary) known(word string) bool {
+	return v.trade.next[word] != nil || v.own != nil && v.own.next[word] != nil
+}
+
+// group joins raw tokens into phrases, the longest known one first.
+func (l *scanner) group() []Token {
+	tokens := make([]Token, 0, len(l.raw))
+	for i := 0; i < len(l.raw); {
+		r := l.raw[i]
+		entry, n := l.match(i)
+		switch {
+		case entry != nil && !l.letter(i, n):
+			t := Token{Kind: entry.kind, Canon: entry.canon, Values: entry.values, Stitch: entry.stitch}
+			if entry.filler {
+				t.Canon = ""
+			}
+			n += l.abbreviationStop(i + n)
+			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
+			tokens = append(tokens, t)
+			i += n
+		case r.kind == Number:
+			t, n := l.numberList(i)
+			tokens = append(tokens, t)
+			i += n
+		default:
+			t := Token{Kind: r.kind, Canon: r.lower}
+			if r.kind == Word {
+				t.Kind = Name
+			}
+			if r.kind == Ordinal {
+				t.Canon, t.Values = "", One(r.value)
+			}
+			t.Span.Start, t.Span.End = l.base+r.start, l.base+r.end
+			tokens = append(tokens, t)
+			i++
+		}
+	}
+	return tokens
+}
+
+// match finds the longest phrase beginning at raw token i and its length in
+// raw tokens. Hyphens inside a phrase count as spaces, and so do the stops of
+// dotted abbreviations (s.c., d. c.).
+func (l *scanner) match(i int) (entry *wordEntry, length int) {
+	for _, root := range [...]*wordNode{l.vocab.own, l.vocab.trade} {
+		if root == nil {
+			continue
+		}
+		node := root
+		for j := i; j < len(l.raw); j++ {
+			r := &l.raw[j]
+			if j > i && (r.kind == Hyphen || r.kind == Period && r.glued && l.raw[j-1].kind == Word && r.start-l.raw[j-1].start <= 2) {
+				continue
+			}
+			if r.kind != Word && r.kind != Number {
+				break
+			}
+			if node = node.next[r.lower]; node == nil {
+				break
+			}
+			if node.entry != nil && j-i+1 > length {
+				entry, length = node.entry, j-i+1
+			}
+		}
+		if entry != nil {
+			return entry, length
+		}
+	}
+	return nil, 0
+}
+
+// letter tells a yarn or branch called A from the article that begins a
+// sentence.
+func (l *scanner) letter(i, n int) bool {
+	r := l.raw[i]
+	if n != 1 || l.text[r.start:r.end] != "A" {
+		return false
+	}
+	begins := i == 0 || l.raw[i-1].kind == Period
+	colon := i+1 < len(l.raw) && l.raw[i+1].kind == Colon
+	return !begins || colon
+}
+
+// abbreviationStop says whether the stop after an abbreviation (ch. 10, rep.
+// from) belongs to it: it does where no new sentence follows.
+func (l *scanner) abbreviationStop(i int) int {
+	if i >= len(l.raw) || i == 0 {
+		return 0
+	}
+	r, before := l.raw[i], l.raw[i-1]
+	if r.kind != Period || !r.glued || l.text[r.start] != '.' || before.kind != Word || before.end-before.start > 4 {
+		return 0
+	}
+	if i+1 >= len(l.raw) {
+		return 0
+	}
+	next := l.raw[i+1]
+	if next.kind == Word && l.text[next.start:next.end] == next.lower && !next.glued || next.kind == Number || next.kind == Comma || next.kind == Semi {
+		return 1
+	}
+	return 0
+}
+
+// numberList reads a number and, where one value for each size follows it in
+// brackets or after strokes, all of them as one token.
+func (l *scanner) numberList(i int) (Token, int) {
+	first := l.raw[i]
+	t := Token{Kind: Number, Values: One(first.value), Canon: first.lower}
+	t.Span.Start, t.Span.End = l.base+first.start, l.base+first.end
+	values, n := l.bracketed(i)
+	if n == 0 {
+		values, n = l.stroked(i)
+	}
+	if n == 0 {
+		return t, 1
+	}
+	t.Values = Num{Vals: append([]int{first.value}, values...)}
+	t.Canon = l.text[first.start:l.raw[i+n-1].end]
+	t.Span.End = l.base + l.raw[i+n-1].end
+	return t, n
+}
+
+// bracketed reads the `(91, 101, 111)` of `81 (91, 101, 111)`.
+func (l *scanner) bracketed(i int) (values []int, length int) {
+	if i+2 >= len(l.raw) || l.raw[i+1].kind != Open {
+		return nil, 0
+	}
+	wantNumber := true
+	for j := i + 2; j < len(l.raw); j++ {
+		r := l.raw[j]
+		switch {
+		case r.kind == Number && wantNumber:
+			values = append(values, r.value)
+			wantNumber = false
+		case r.kind == Dash && wantNumber:
+			values = append(values, None)
+			wantNumber = false
+		case r.kind == Close && !wantNumber:
+			if !l.sizeList(len(values)+1, i, j) {
+				return nil, 0
+			}
+			return values, j - i + 1
+		case !wantNumber && (r.kind == Comma || r.kind == Colon || r.kind == Dash || r.kind == Hyphen || r.kind == Semi || r.kind == Sign && r.lower == "/"):
+			wantNumber = true
+		default:
+			return nil, 0
+		}
+	}
+	return nil, 0
+}
+
+// sizeList decides whether n numbers, the last n-1 of them bracketed from raw
+// token i to j, are one value for each size. Three and more can be nothing
+// else; of two the second may be a stated count, which ends its line.
+func (l *scanner) sizeList(n, i, j int) bool {
+	if n >= 3 || l.vocab.Sizes == n {
+		return n >= 3 || l.vocab.Sizes == n
+	}
+	if l.vocab.Sizes < 2 {
+		return false
+	}
+	return j+1 < len(l.raw) && l.raw[j+1].kind != Period
+}
+
+// stroked reads the `/91/101` of `81/91/101`.
+func (l *scanner) stroked(i int) (values []int, length int) {
+	j := i
+	for j+2 < len(l.raw) && l.raw[j+1].kind == Sign && l.raw[j+1].lower == "/" && l.raw[j+1].glued &&
+		l.raw[j+2].kind == Number && l.raw[j+2].glued {
+		values = append(values, l.raw[j+2].value)
+		j += 2
+	}
+	if n := len(values) + 1; n >= 3 || n >= 2 && n == l.vocab.Sizes {
+		return values, j - i + 1
+	}
+	return nil, 0
+}

@@ -1,0 +1,82 @@
+package lint
+
+import (
+	"slices"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// fault is one fault of the fabric, the same one in several sizes as one.
+type fault struct {
+	fabric.Fault // as it is in the first of its sizes
+	sized[fabric.Fault]
+	row  *fabric.Row // nil for a fault of a whole piece
+	span source.Span // in the file
+}
+
+// faults gathers the faults of some kinds. A row whose brackets or stars do
+// not pair is left out: that slip is told, and what it does to the counts is
+// no slip of its own.
+func (p *Pass) faults(kinds ...fabric.FaultKind) []*fault {
+	var out []*fault
+	for _, piece := range p.Fabric.Pieces {
+		out = gather(out, nil, piece.Faults, kinds)
+		for _, row := range piece.Rows {
+			if miswritten(row.Tree) {
+				continue
+			}
+			for size := range row.Tallies {
+				out = gather(out, row, row.Tallies[size].Faults, kinds)
+			}
+		}
+	}
+	return out
+}
+
+func gather(out []*fault, row *fabric.Row, found []fabric.Fault, kinds []fabric.FaultKind) []*fault {
+	for _, f := range found {
+		if !slices.Contains(kinds, f.Kind) {
+			continue
+		}
+		span := f.Span
+		if row != nil {
+			span = row.Tree.Abs(span)
+		}
+		i := slices.IndexFunc(out, func(g *fault) bool {
+			return g.Kind == f.Kind && g.row == row && g.span == span && g.Name == f.Name && !slices.Contains(g.sizes, f.Size)
+		})
+		if i < 0 {
+			i = len(out)
+			out = append(out, &fault{Fault: f, row: row, span: span})
+		}
+		out[i].add(f.Size, f)
+	}
+	return out
+}
+
+// miswritten tells whether a row's brackets and stars are so that nobody can
+// say what is repeated.
+func miswritten(r *syntax.Row) bool {
+	return slices.ContainsFunc(r.Problems, func(p syntax.Problem) bool { return p.Kind != syntax.StarUnused })
+}
+
+// hasFault tells whether a tally has a fault of one of some kinds.
+func hasFault(t *fabric.Tally, kinds ...fabric.FaultKind) bool {
+	return slices.ContainsFunc(t.Faults, func(f fabric.Fault) bool { return slices.Contains(kinds, f.Kind) })
+}
+
+// misfits are the faults by which a row does not fit the row below. Where one
+// of them is told, a count that comes out wrong is its consequence.
+var misfits = []fabric.FaultKind{fabric.RowOver, fabric.RepeatRemainder, fabric.PlaceAbsent, fabric.StemExhausted}
+
+// reportFault reports a fault in a rule's words, with the place that the
+// engine says explains it.
+func (p *Pass) reportFault(f *fault, message string, fix *Fix) {
+	finding := Finding{Span: f.span, Message: message, Fix: fix}
+	if f.RelatedText != "" {
+		finding.Related = []Related{{Span: f.Related, Message: f.RelatedText}}
+	}
+	p.inSizes(f.sizes, finding)
+}

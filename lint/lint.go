@@ -1,0 +1,153 @@
+// Package lint checks a pattern: rules read the facts that package fabric
+// found and say, in a maker's words, what a maker must be told.
+//
+// A rule is a value in a file of its own, registered in one list. Rules keep no
+// state and never count stitches themselves: what a row comes to is a fact,
+// what that means to the maker is a rule.
+package lint
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// Severity is how much a finding matters to a maker.
+type Severity uint8
+
+// The severities, the least first.
+const (
+	Info    Severity = iota // the shape, style or completeness could be better
+	Warning                 // a maker may be misled
+	Error                   // a maker following the words cannot get the stated piece
+	Caution                 // someone could be hurt; local rules and licensed practice decide
+)
+
+var severityNames = [...]string{"info", "warning", "error", "caution"}
+
+// String is the severity's name, as reports and the command line spell it.
+func (s Severity) String() string { return severityNames[s] }
+
+// MarshalText writes the severity's name.
+func (s Severity) MarshalText() ([]byte, error) { return []byte(s.String()), nil }
+
+// UnmarshalText reads a severity's name.
+func (s *Severity) UnmarshalText(text []byte) error {
+	i := slices.Index(severityNames[:], string(text))
+	if i < 0 {
+		return fmt.Errorf("%q is no severity: info, warning, error and caution are", text)
+	}
+	*s = Severity(i)
+	return nil
+}
+
+// Finding is one thing that a rule has to say about a pattern.
+type Finding struct {
+	Rule     string // the rule's name
+	Severity Severity
+	Span     source.Span // in the file
+	// Message says what is there and what was expected: lower case, no full stop.
+	Message string
+	// Size names the sizes that the finding is about, "" for all of them.
+	Size    string
+	Related []Related
+	Fix     *Fix // nil for none
+}
+
+// Related is another place in the file that explains a finding.
+type Related struct {
+	Span    source.Span
+	Message string
+}
+
+// Fix is a change to the file that settles a finding.
+type Fix struct {
+	Title string // what it does, as an order: "write 27 sts"
+	// Safe is set where the change cannot alter what a maker makes of the
+	// pattern. A fix that is not safe is one of several that would settle the
+	// finding, and a person has to choose it.
+	Safe  bool
+	Edits []source.Edit
+}
+
+// Rule is one promise of what is found.
+type Rule struct {
+	Name     string // names what is found: "allow count-mismatch" reads well
+	Family   string // counts, branches, order
+	Severity Severity
+	Summary  string // the promise, in one sentence
+	Why      string // why it matters to a maker
+	// Bad is a whole pattern in which exactly this rule finds something; Good is
+	// the same one put right, in which no rule does.
+	Bad, Good string
+	// Sources are where the rule's numbers and customs of the trade come from.
+	Sources []string
+	Check   func(*Pass)
+}
+
+// Pass is one rule's look at one file.
+type Pass struct {
+	File   *syntax.File
+	Fabric *fabric.Fabric
+
+	rule     *Rule
+	findings []Finding
+}
+
+// Report adds a finding of the pass's rule.
+func (p *Pass) Report(f Finding) {
+	f.Rule, f.Severity = p.rule.Name, p.rule.Severity
+	p.findings = append(p.findings, f)
+}
+
+// Analysis is all that is known of a file.
+type Analysis struct {
+	Text     *source.Text
+	File     *syntax.File
+	Fabric   *fabric.Fabric
+	Findings []Finding // by place, then by rule
+}
+
+// Analyze reads a pattern, works it and runs every rule. The same text always
+// gives the same findings in the same order.
+func Analyze(text *source.Text) *Analysis {
+	file := syntax.Read(text)
+	worked := fabric.Work(file)
+	return &Analysis{Text: text, File: file, Fabric: worked, Findings: run(rules, file, worked)}
+}
+
+func run(rules []*Rule, file *syntax.File, worked *fabric.Fabric) []Finding {
+	var found []Finding
+	for _, r := range rules {
+		found = append(found, runOne(&Pass{File: file, Fabric: worked, rule: r})...)
+	}
+	slices.SortStableFunc(found, func(a, b Finding) int {
+		return cmp.Or(cmp.Compare(a.Span.Start, b.Span.Start), cmp.Compare(a.Span.End, b.Span.End),
+			cmp.Compare(a.Rule, b.Rule), cmp.Compare(a.Message, b.Message))
+	})
+	return found
+}
+
+// InternalFailure is the name that a rule's breakdown is reported under. It is
+// an error: what was not checked must not pass as checked.
+const InternalFailure = "internal-failure"
+
+// runOne runs a rule to its end. A rule that panics costs its own findings and
+// no other rule's.
+func runOne(p *Pass) (found []Finding) {
+	defer func() {
+		if broken := recover(); broken != nil {
+			found = []Finding{{
+				Rule:     InternalFailure,
+				Severity: Error,
+				Message:  fmt.Sprintf("the rule %s broke down on this file and found nothing: %v; please report it", p.rule.Name, broken),
+			}}
+		}
+	}()
+	p.rule.Check(p)
+	return p.findings
+}

@@ -1,0 +1,61 @@
+package lint
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// measure is a list of measurements in a header field, one for each size:
+// `46.5 (50, 53.5, 56.5)`, `18 1/4 (19 3/4, 21)`.
+type measure struct {
+	span   source.Span // in the file
+	values []float64
+}
+
+const amount = `\d+(?:\.\d+)?(?:\s\d+/\d+)?`
+
+// amounts matches two or more values in brackets after one before them. One
+// alone in brackets is a conversion: `5 cm (2 in)`.
+var (
+	amounts  = regexp.MustCompile(amount + `\s?[(\[]\s?` + amount + `(?:\s?[,:]\s?` + amount + `)+`)
+	oneValue = regexp.MustCompile(amount)
+)
+
+func measures(f *syntax.Field) []measure {
+	var out []measure
+	for _, at := range amounts.FindAllStringIndex(f.Value, -1) {
+		m := measure{span: source.Span{Start: at[0], End: at[1]}.Shift(f.ValueSpan.Start)}
+		for _, text := range oneValue.FindAllString(f.Value[at[0]:at[1]], -1) {
+			m.values = append(m.values, value(text))
+		}
+		out = append(out, m)
+	}
+	return out
+}
+
+// value reads `18`, `18.5` and `18 1/4`.
+func value(text string) float64 {
+	whole, fraction, _ := strings.Cut(text, " ")
+	v, _ := strconv.ParseFloat(whole, 64) // the pattern lets only numbers through
+	if over, under, found := strings.Cut(fraction, "/"); found {
+		a, _ := strconv.ParseFloat(over, 64)
+		if b, _ := strconv.ParseFloat(under, 64); b > 0 {
+			v += a / b
+		}
+	}
+	return v
+}
+
+// falls tells whether a value is less than the one before it.
+func falls(values []float64) bool {
+	for i := 1; i < len(values); i++ {
+		if values[i] < values[i-1] {
+			return true
+		}
+	}
+	return false
+}

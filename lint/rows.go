@@ -1,0 +1,115 @@
+package lint
+
+import (
+	"iter"
+	"strings"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// rows gives every row of every piece, in order.
+func (p *Pass) rows() iter.Seq[*fabric.Row] {
+	return func(yield func(*fabric.Row) bool) {
+		for _, piece := range p.Fabric.Pieces {
+			for _, row := range piece.Rows {
+				if !yield(row) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// works tells whether a row works stitches in some size.
+func works(row *fabric.Row) bool {
+	for i := range row.Tallies {
+		if row.Tallies[i].Works {
+			return true
+		}
+	}
+	return false
+}
+
+// before and after give the nearest row of the piece that works stitches, nil
+// for none.
+func before(row *fabric.Row) *fabric.Row { return neighbour(row, -1) }
+func after(row *fabric.Row) *fabric.Row  { return neighbour(row, +1) }
+
+func neighbour(row *fabric.Row, step int) *fabric.Row {
+	list := row.Piece.Rows
+	for i := row.Index + step; i >= 0 && i < len(list); i += step {
+		if works(list[i]) {
+			return list[i]
+		}
+	}
+	return nil
+}
+
+// between gives the rows of a piece that stand between two of its rows.
+func between(a, b *fabric.Row) []*fabric.Row { return a.Piece.Rows[a.Index+1 : b.Index] }
+
+// rowName is how a row is called in a message: as the pattern labels it.
+func rowName(r *syntax.Row) string {
+	text, _, _ := strings.Cut(r.Label.Text, "(")
+	if text = strings.Trim(text, "*_: "); text == "" {
+		return "this line"
+	}
+	return text
+}
+
+// headSpan is the place in the file that stands for a whole row: its label, or
+// its first words.
+func headSpan(r *syntax.Row) source.Span {
+	switch {
+	case !r.Label.Span.Empty():
+		return r.Abs(r.Label.Span)
+	case len(r.Clauses) > 0:
+		return r.Abs(r.Clauses[0].Span)
+	}
+	return r.Span()
+}
+
+// wordsOf is the text of a piece in the file, from its heading to the next
+// piece's, prose included, in lower case. What no clause shows may be said in it.
+func (p *Pass) wordsOf(piece *fabric.Piece) string {
+	end := p.File.Text.Len()
+	for _, other := range p.File.Pieces {
+		if start := other.Span.Start; start > piece.Tree.Span.Start && start < end {
+			end = start
+		}
+	}
+	return strings.ToLower(p.File.Text.Slice(source.Span{Start: piece.Tree.Span.Start, End: end}))
+}
+
+// prose is all that the pattern says outside its instructions, in lower case:
+// header, notes, finishing.
+func (p *Pass) prose() string {
+	var b strings.Builder
+	for _, f := range p.File.Header {
+		b.WriteString(f.Value)
+		b.WriteByte('\n')
+	}
+	for _, span := range p.File.Prose {
+		b.WriteString(p.File.Text.Slice(span))
+		b.WriteByte('\n')
+	}
+	return strings.ToLower(b.String())
+}
+
+// says tells whether a text holds one of some words.
+func says(text string, words ...string) bool {
+	for _, w := range words {
+		if strings.Contains(text, w) {
+			return true
+		}
+	}
+	return false
+}
+
+// endOf is where something can be added to a row: after its last word.
+func endOf(r *syntax.Row) source.Span {
+	end := r.At + len(strings.TrimRight(r.Text, " \t\r\n"))
+	return source.Span{Start: end, End: end}
+}

@@ -1,0 +1,121 @@
+package lint
+
+import (
+	"strings"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+var countMissing = &Rule{
+	Name:     "count-missing",
+	Family:   "counts",
+	Severity: Warning,
+	Summary:  "In a piece that states its counts, a row that changes the count states the new one.",
+	Why: "Increases and decreases are where makers go wrong, so the row after them is where a count is looked for. A piece " +
+		"that states counts elsewhere has promised one.",
+	Bad: `Pattern: Acorn
+Terms: US
+
+Piece: Acorn
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join.
+Rnd 3: Ch 1, [sc in next st, 2 sc in next st] 6 times; sl st in first sc to join. (18 sc)
+Fasten off.
+`,
+	Good: `Pattern: Acorn
+Terms: US
+
+Piece: Acorn
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
+Rnd 3: Ch 1, [sc in next st, 2 sc in next st] 6 times; sl st in first sc to join. (18 sc)
+Fasten off.
+`,
+	Check: checkCountMissing,
+}
+
+func checkCountMissing(p *Pass) {
+	for _, piece := range p.Fabric.Pieces {
+		if !statesCounts(piece) {
+			continue
+		}
+		for _, row := range piece.Rows {
+			below := before(row)
+			if row.Stated != nil || below == nil || !labelled(row) || miswritten(row.Tree) || !changes(row, below) {
+				continue
+			}
+			p.Report(Finding{
+				Span:    headSpan(row.Tree),
+				Message: "goes from " + plainMade(below) + " to " + madeText(row) + " and states no count",
+				Fix:     &Fix{Title: "write the count", Safe: true, Edits: []source.Edit{{Span: endOf(row.Tree), New: " " + countText(row)}}},
+			})
+		}
+	}
+}
+
+// labelled tells a row that makers count by from a line such as `Sl st in next st.`.
+func labelled(row *fabric.Row) bool { return row.Tree.Label.Kind != syntax.Unlabelled }
+
+// statesCounts tells whether most of a piece's rows, and at least two, state a count.
+func statesCounts(piece *fabric.Piece) bool {
+	stated, all := 0, 0
+	for _, row := range piece.Rows {
+		if !works(row) || !labelled(row) {
+			continue
+		}
+		all++
+		if row.Stated != nil {
+			stated++
+		}
+	}
+	return stated >= 2 && 2*stated > all
+}
+
+// changes tells whether a row makes, for certain, another number of stitches
+// than the one below in every size.
+func changes(row, below *fabric.Row) bool {
+	for size := range row.Tallies {
+		a, b := &below.Tallies[size], &row.Tallies[size]
+		if !a.Known || !b.Known || a.Made == b.Made || hasFault(b, misfits...) || hasFault(b, fabric.RowShort) {
+			return false
+		}
+	}
+	return true
+}
+
+func plainMade(row *fabric.Row) string {
+	number, _, _ := strings.Cut(madeText(row), " st")
+	return number
+}
+
+// countText writes a row's count in the brackets and with the words that its
+// piece uses elsewhere.
+func countText(row *fabric.Row) string {
+	open, shut, bare := "(", ")", false
+	for _, other := range row.Piece.Rows {
+		if other.Stated == nil {
+			continue
+		}
+		if strings.HasPrefix(other.Tree.Source(other.StatedAt), "[") {
+			open, shut = "[", "]"
+		}
+		bare = len(other.Stated.Parts) == 1 && other.Stated.Parts[0].Noun.Kind == syntax.NounNone
+		break
+	}
+	if bare {
+		return open + plainMade(row) + shut
+	}
+	parts := []string{madeText(row)}
+	for _, part := range row.Tallies[0].Parts {
+		if strings.HasSuffix(part.Name, " sp") {
+			var all sized[int]
+			for size := range row.Tallies {
+				all.add(size, row.Tallies[size].Part(part.Name))
+			}
+			parts = append(parts, counted(all.num(func(n int) int { return n }), part.Name))
+		}
+	}
+	return open + strings.Join(parts, ", ") + shut
+}

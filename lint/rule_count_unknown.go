@@ -1,0 +1,78 @@
+package lint
+
+import (
+	"fmt"
+
+	"stitchproof/lang/fabric"
+)
+
+var countUnknown = &Rule{
+	Name:     "count-unknown",
+	Family:   "counts",
+	Severity: Info,
+	Summary:  "Every row can be counted; where one cannot, the clause that is to blame is named.",
+	Why: "What is not counted is not checked. A slip of the pen is the usual cause; a wording that only a person can " +
+		"follow, such as a length to reach, is another, and then the row's stated count is all that a maker has.",
+	Bad: `Pattern: Wren's nest
+Terms: US
+
+Piece: Nest
+With A, ch 11.
+Row 1: Sc in 2nd ch from hook, zc in next 9 ch. (10 sc)
+Fasten off.
+`,
+	Good: `Pattern: Wren's nest
+Terms: US
+
+Piece: Nest
+With A, ch 11.
+Row 1: Sc in 2nd ch from hook, sc in next 9 ch. (10 sc)
+Fasten off.
+`,
+	Check: checkCountUnknown,
+}
+
+func checkCountUnknown(p *Pass) {
+	for row := range p.rows() {
+		if miswritten(row.Tree) {
+			continue
+		}
+		var lost sized[*fabric.Tally]
+		for size := range row.Tallies {
+			if t := &row.Tallies[size]; !t.Known && !explained(t) {
+				lost.add(size, t)
+			}
+		}
+		if len(lost.sizes) == 0 {
+			continue
+		}
+		if f, ok := blamed(row, lost.facts[0]); ok {
+			p.inSizes(lost.sizes, f)
+		}
+	}
+}
+
+// explained tells whether another rule says why a row has no count.
+func explained(t *fabric.Tally) bool {
+	return hasFault(t, misfits...) || hasFault(t, fabric.RowUnknown, fabric.RowCircular, fabric.SizesMismatch)
+}
+
+// blamed words why a row has no count: words that are not understood, if there
+// are any, else the clause that the count stops at. A row that has none only
+// because the one below has none is not blamed.
+func blamed(row *fabric.Row, t *fabric.Tally) (f Finding, ok bool) {
+	for _, f := range t.Faults {
+		if f.Kind == fabric.TooMany {
+			return Finding{Span: row.Tree.Abs(f.Span), Message: fmt.Sprintf("asks for more than %d sts, which is more than is counted", f.N)}, true
+		}
+	}
+	if t.Blame.Empty() {
+		return Finding{}, false
+	}
+	for _, s := range Unread(row.Tree) {
+		if t.Blame.Covers(s) {
+			return Finding{Span: row.Tree.Abs(s), Message: quoted(row.Tree.Source(s)) + " is not understood, so the row is not counted"}, true
+		}
+	}
+	return Finding{Span: row.Tree.Abs(t.Blame), Message: quoted(row.Tree.Source(t.Blame)) + " cannot be counted, so the row is not"}, true
+}

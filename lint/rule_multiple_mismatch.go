@@ -1,0 +1,48 @@
+package lint
+
+import (
+	"fmt"
+
+	"stitchproof/lang/fabric"
+)
+
+var multipleMismatch = &Rule{
+	Name:     "multiple-mismatch",
+	Family:   "counts",
+	Severity: Error,
+	Summary:  "A foundation chain fits the stitch multiple that the pattern states.",
+	Why: "A maker who wants another width trusts the multiple. A chain that does not fit it means that one of the two " +
+		"is wrong, and the first row is where it is found out.",
+	Bad: `Pattern: Bramble shell strip
+Terms: US
+Stitch multiple: 6 + 2
+
+Piece: Strip
+With A, ch 27.
+Row 1: Sc in 2nd ch from hook and in each ch across. (26 sc)
+Fasten off.
+`,
+	Good: `Pattern: Bramble shell strip
+Terms: US
+Stitch multiple: 6 + 2
+
+Piece: Strip
+With A, ch 26.
+Row 1: Sc in 2nd ch from hook and in each ch across. (25 sc)
+Fasten off.
+`,
+	Sources: []string{
+		"a multiple of N + M is k times N, plus M, of chains: stitch dictionary pages and stitchwhisperdesigns.com 2021, as read",
+	},
+	Check: checkMultipleMismatch,
+}
+
+func checkMultipleMismatch(p *Pass) {
+	for _, f := range p.faults(fabric.MultipleMismatch) {
+		message := fmt.Sprintf("ch %s is not a multiple of %d + %d", f.num(func(f fabric.Fault) int { return f.N }), f.Unit, f.Base)
+		if len(f.Fits) > 0 && len(f.sizes) == 1 {
+			message += ": " + either(itoas(f.Fits)) + " would fit"
+		}
+		p.reportFault(f, message, nil)
+	}
+}

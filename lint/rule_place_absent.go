@@ -1,0 +1,48 @@
+package lint
+
+import "stitchproof/lang/fabric"
+
+var placeAbsent = &Rule{
+	Name:     "place-absent",
+	Family:   "counts",
+	Severity: Error,
+	Summary:  "Every stitch, space or marker that is worked into is there.",
+	Why: "`In next ch-3 sp` over a row of ch-2 spaces, or `in marked st` where no marker was placed, stops the maker at once. " +
+		"What the row below really holds shows which of the two rows has the slip.",
+	Bad: `Pattern: Frost edging
+Terms: US
+
+Piece: Edging
+With A, ch 4, sl st in first ch to form ring.
+Rnd 1: Ch 1, [sc in ring, ch 2] 6 times; sl st in first sc to join. (6 sc, 6 ch-2 sps)
+Rnd 2: Sl st in next ch-2 sp, ch 1, [3 sc in next ch-3 sp] 6 times; sl st in first sc to join.
+Fasten off.
+`,
+	Good: `Pattern: Frost edging
+Terms: US
+
+Piece: Edging
+With A, ch 4, sl st in first ch to form ring.
+Rnd 1: Ch 1, [sc in ring, ch 2] 6 times; sl st in first sc to join. (6 sc, 6 ch-2 sps)
+Rnd 2: Ch 1, [3 sc in next ch-2 sp] 6 times; sl st in first sc to join. (18 sc)
+Fasten off.
+`,
+	Check: checkPlaceAbsent,
+}
+
+func checkPlaceAbsent(p *Pass) {
+	told := map[*fabric.Row]bool{}
+	for _, f := range p.faults(fabric.PlaceAbsent) {
+		if told[f.row] {
+			continue // once one place is not there, what follows is out of step
+		}
+		told[f.row] = true
+		message := "asks for " + f.Name + " here"
+		if f.There != "" {
+			message += ", and there is " + f.There
+		} else {
+			message += ", and there is none"
+		}
+		p.reportFault(f, message, nil)
+	}
+}

@@ -1,0 +1,51 @@
+package lint
+
+import "stitchproof/lang/fabric"
+
+var repeatRemainder = &Rule{
+	Name:     "repeat-remainder",
+	Family:   "counts",
+	Severity: Error,
+	Summary:  "A repeat that runs to the end of the row, or to a number of places before it, comes out even.",
+	Why: "`Rep from * across` promises that the last repeat ends exactly where the row does. Where it does not, the maker is " +
+		"left in the middle of a repeat; the counts that would fit show whether the repeat or the row below is wrong.",
+	Bad: `Pattern: Hedge row
+Terms: US
+
+Piece: Row
+With A, ch 14.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (13 sc)
+Row 2: Ch 1, *sc in next 3 sts, sc2tog over next 2 sts; rep from * across.
+Fasten off.
+`,
+	Good: `Pattern: Hedge row
+Terms: US
+
+Piece: Row
+With A, ch 16.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (15 sc)
+Row 2: Ch 1, *sc in next 3 sts, sc2tog over next 2 sts; rep from * across. (12 sts)
+Fasten off.
+`,
+	Check: checkRepeatRemainder,
+}
+
+func checkRepeatRemainder(p *Pass) {
+	for _, f := range p.faults(fabric.RepeatRemainder) {
+		message := counted(f.num(func(f fabric.Fault) int { return f.Base }), "st") +
+			"; the repeat takes " + f.num(func(f fabric.Fault) int { return f.Unit }) +
+			" and " + leave(f.num(func(f fabric.Fault) int { return f.N })) + " left"
+		if fits := f.Fits; len(fits) > 0 && len(f.sizes) == 1 {
+			message += ": " + either(itoas(fits)) + " would fit"
+		}
+		p.reportFault(f, message, nil)
+	}
+}
+
+// leave gives a number its verb: "1 is", "2 are".
+func leave(n string) string {
+	if n == "1" {
+		return "1 is"
+	}
+	return n + " are"
+}

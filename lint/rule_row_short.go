@@ -1,0 +1,48 @@
+package lint
+
+import "stitchproof/lang/fabric"
+
+var rowShort = &Rule{
+	Name:     "row-short",
+	Family:   "counts",
+	Severity: Error,
+	Summary:  "A row works or skips every place of the row below, or says that the rest is left unworked.",
+	Why: "A maker who reaches the end of the instruction with stitches still waiting cannot tell whether they are meant to " +
+		"wait or whether a number is wrong. Where they are meant to, a few words say so.",
+	Bad: `Pattern: Acorn cup
+Terms: US
+
+Piece: Cup
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: Ch 1, sc in next 8 sts. (8 sc)
+Fasten off.
+`,
+	Good: `Pattern: Acorn cup
+Terms: US
+
+Piece: Cup
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: Ch 1, sc in next 8 sts, leave remaining 4 sts unworked. (8 sc)
+Fasten off.
+`,
+	Check: checkRowShort,
+}
+
+func checkRowShort(p *Pass) {
+	for _, f := range p.faults(fabric.RowShort) {
+		if t := &f.row.Tallies[f.sizes[0]]; t.Agrees() == fabric.Disagrees || hasFault(t, misfits...) {
+			continue // the count shows the same slip, and says more
+		}
+		n := f.num(func(f fabric.Fault) int { return f.N })
+		message := counted(n, "st") + " of the row below left unworked, and nothing says so"
+		if below := before(f.row); below != nil {
+			message = counted(n, "st") + " of " + rowName(below.Tree) + " left unworked, and nothing says so"
+			if below.Tree.Label.Kind == 0 {
+				message = counted(n, "place") + " left unworked, and nothing says so"
+			}
+		}
+		p.reportFault(f, message, nil)
+	}
+}

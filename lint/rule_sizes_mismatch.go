@@ -1,0 +1,86 @@
+package lint
+
+import (
+	"fmt"
+	"strconv"
+
+	"stitchproof/lang/syntax"
+)
+
+var sizesMismatch = &Rule{
+	Name:     "sizes-mismatch",
+	Family:   "counts",
+	Severity: Error,
+	Summary:  "A list of numbers has one value for each size, and measurements do not fall as the sizes grow.",
+	Why: "A maker of the third size reads the third number. With one number missing, everybody after the gap works " +
+		"another size's count and nothing looks wrong until the piece does not fit.",
+	Bad: `Pattern: Hedge mitten
+Terms: US
+Sizes: S (M, L)
+
+Piece: Cuff
+With A, ch 21 (23, 25).
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (20 (22, 24) sc)
+Row 2: Ch 1, sc in next 10 (11, 12, 13) sts, leave remaining sts unworked. (10 (11, 12) sc)
+Fasten off.
+`,
+	Good: `Pattern: Hedge mitten
+Terms: US
+Sizes: S (M, L)
+
+Piece: Cuff
+With A, ch 21 (23, 25).
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (20 (22, 24) sc)
+Row 2: Ch 1, sc in next 10 (11, 12) sts, leave remaining sts unworked. (10 (11, 12) sc)
+Fasten off.
+`,
+	Check: checkSizesMismatch,
+}
+
+func checkSizesMismatch(p *Pass) {
+	want := p.File.SizeCount()
+	if want == 1 {
+		return // what looks like a list of sizes may be anything
+	}
+	for row := range p.rows() {
+		for _, t := range row.Tree.Tokens {
+			if t.Kind == syntax.Number && t.Values.PerSize() && len(t.Values.Vals) != want {
+				p.Report(Finding{
+					Span:    row.Tree.Abs(t.Span),
+					Message: listLength(len(t.Values.Vals), want),
+					Related: p.sizesField(),
+				})
+			}
+		}
+	}
+	for _, f := range p.File.Header {
+		if f.Key != "finished size" && f.Key != "yarn" {
+			continue
+		}
+		for _, l := range measures(f) {
+			switch {
+			case len(l.values) != want:
+				p.Report(Finding{Span: l.span, Message: listLength(len(l.values), want), Related: p.sizesField()})
+			case falls(l.values):
+				p.Report(Finding{Span: l.span, Message: "a value that falls as the sizes grow: " + quoted(p.File.Text.Slice(l.span))})
+			}
+		}
+	}
+}
+
+func listLength(have, want int) string {
+	if have < want {
+		return fmt.Sprintf("%d values for %d sizes: %d missing", have, want, want-have)
+	}
+	return fmt.Sprintf("%d values for %d sizes: %d too many", have, want, have-want)
+}
+
+// sizesField is the place where the pattern names its sizes.
+func (p *Pass) sizesField() []Related {
+	for _, f := range p.File.Header {
+		if f.Key == "sizes" {
+			return []Related{{f.Span, strconv.Itoa(p.File.SizeCount()) + " sizes"}}
+		}
+	}
+	return nil
+}
