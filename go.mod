@@ -1,6 +1,6 @@
 module stitchproof
 
-go 1.26
+go 1.26.0
 
 require (
 	github.com/stretchr/testify v1.12.1
@@ -11,8 +11,10 @@ require (
 	github.com/alecthomas/kong v1.17.0 // indirect
 	github.com/alecthomas/participle/v2 v2.1.4 // indirect
 	github.com/go-json-experiment/json v0.0.0-20260623181947-01eb4420fa68 // indirect
+	github.com/rogpeppe/go-internal v1.16.0 // indirect
 	go.lsp.dev/jsonrpc2 v1.0.1 // indirect
 	go.lsp.dev/protocol v1.0.1 // indirect
 	go.lsp.dev/uri v1.0.1 // indirect
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
+	golang.org/x/text v0.44.0 // indirect
 )

@@ -71,12 +71,17 @@ func hasFault(t *fabric.Tally, kinds ...fabric.FaultKind) bool {
 // of them is told, a count that comes out wrong is its consequence.
 var misfits = []fabric.FaultKind{fabric.RowOver, fabric.RepeatRemainder, fabric.PlaceAbsent, fabric.StemExhausted}
 
-// reportFault reports a fault in a rule's words, with the place that the
-// engine says explains it.
-func (p *Pass) reportFault(f *fault, message string, fix *Fix) {
-	finding := Finding{Span: f.span, Message: message, Fix: fix}
-	if f.RelatedText != "" {
-		finding.Related = []Related{{Span: f.Related, Message: f.RelatedText}}
-	}
+// reportFault reports a fault in a rule's words.
+func (p *Pass) reportFault(f *fault, finding Finding) {
+	finding.Span = f.span
 	p.inSizes(f.sizes, finding)
+}
+
+// related is the place in the row that the engine says explains a fault, with
+// a rule's words for it; nothing where it names none.
+func (f *fault) related(message string) []Related {
+	if f.Related.Empty() || f.row == nil {
+		return nil
+	}
+	return []Related{{f.row.Tree.Abs(f.Related), message}}
 }

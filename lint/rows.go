@@ -72,7 +72,7 @@ func headSpan(r *syntax.Row) source.Span {
 }
 
 // wordsOf is the text of a piece in the file, from its heading to the next
-// piece's, prose included, in lower case. What no clause shows may be said in it.
+// piece's, prose included, as plain text. What no clause shows may be said in it.
 func (p *Pass) wordsOf(piece *fabric.Piece) string {
 	end := p.File.Text.Len()
 	for _, other := range p.File.Pieces {
@@ -80,22 +80,28 @@ func (p *Pass) wordsOf(piece *fabric.Piece) string {
 			end = start
 		}
 	}
-	return strings.ToLower(p.File.Text.Slice(source.Span{Start: piece.Tree.Span.Start, End: end}))
+	return plainText(p.File.Text.Slice(source.Span{Start: piece.Tree.Span.Start, End: end}))
 }
 
-// prose is all that the pattern says outside its instructions, in lower case:
-// header, notes, finishing.
-func (p *Pass) prose() string {
+// notes is what the pattern says outside its instructions, in lower case and
+// with every run of white space as one space.
+func (p *Pass) notes() string {
 	var b strings.Builder
 	for _, f := range p.File.Header {
-		b.WriteString(f.Value)
-		b.WriteByte('\n')
+		if f.Key == "notes" {
+			b.WriteString(f.Value + " ")
+		}
 	}
 	for _, span := range p.File.Prose {
-		b.WriteString(p.File.Text.Slice(span))
-		b.WriteByte('\n')
+		b.WriteString(p.File.Text.Slice(span) + " ")
 	}
-	return strings.ToLower(b.String())
+	return plainText(b.String())
+}
+
+// plainText is text in lower case, with straight apostrophes and every run of
+// white space as one space.
+func plainText(s string) string {
+	return strings.ReplaceAll(strings.ToLower(strings.Join(strings.Fields(s), " ")), "’", "'")
 }
 
 // says tells whether a text holds one of some words.

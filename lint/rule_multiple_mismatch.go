@@ -43,6 +43,6 @@ func checkMultipleMismatch(p *Pass) {
 		if len(f.Fits) > 0 && len(f.sizes) == 1 {
 			message += ": " + either(itoas(f.Fits)) + " would fit"
 		}
-		p.reportFault(f, message, nil)
+		p.reportFault(f, Finding{Message: message})
 	}
 }

@@ -43,6 +43,6 @@ func checkPlaceAbsent(p *Pass) {
 		} else {
 			message += ", and there is none"
 		}
-		p.reportFault(f, message, nil)
+		p.reportFault(f, Finding{Message: message})
 	}
 }

@@ -32,20 +32,20 @@ Fasten off.
 
 func checkRepeatRemainder(p *Pass) {
 	for _, f := range p.faults(fabric.RepeatRemainder) {
-		message := counted(f.num(func(f fabric.Fault) int { return f.Base }), "st") +
-			"; the repeat takes " + f.num(func(f fabric.Fault) int { return f.Unit }) +
-			" and " + leave(f.num(func(f fabric.Fault) int { return f.N })) + " left"
-		if fits := f.Fits; len(fits) > 0 && len(f.sizes) == 1 {
-			message += ": " + either(itoas(fits)) + " would fit"
+		message := "the repeat takes " + f.num(func(f fabric.Fault) int { return f.Unit }) + " of the " +
+			counted(f.num(func(f fabric.Fault) int { return f.Base }), "st") + " there are for it, and " +
+			isLeft(f.num(func(f fabric.Fault) int { return f.N }))
+		if len(f.Fits) > 0 && len(f.sizes) == 1 {
+			message += ": " + either(itoas(f.Fits)) + " in the row below would fit"
 		}
-		p.reportFault(f, message, nil)
+		p.reportFault(f, Finding{Message: message})
 	}
 }
 
-// leave gives a number its verb: "1 is", "2 are".
-func leave(n string) string {
+// isLeft gives a number its verb: "1 is left", "2 are left".
+func isLeft(n string) string {
 	if n == "1" {
-		return "1 is"
+		return "1 is left"
 	}
-	return n + " are"
+	return n + " are left"
 }

@@ -34,16 +34,16 @@ func checkRowOver(p *Pass) {
 	told := map[*fabric.Row]bool{}
 	for _, f := range p.faults(fabric.RowOver) {
 		if told[f.row] {
-			continue // everything after the place where they ran out is over
+			continue // after the place where they ran out, everything is over
 		}
 		told[f.row] = true
 		noun := f.Name
 		if noun == "" {
 			noun = "st"
 		}
-		there := counted(f.num(func(f fabric.Fault) int { return f.Base }), noun)
-		message := "asks for " + counted(f.num(func(f fabric.Fault) int { return f.N }), noun) +
-			" more than there are: of " + there + " to work into, none is left here"
-		p.reportFault(f, message, nil)
+		p.reportFault(f, Finding{
+			Message: "asks for " + counted(f.num(func(f fabric.Fault) int { return f.N }), noun) + " more than there are: the " +
+				f.num(func(f fabric.Fault) int { return f.Base }) + " to work into are used up here",
+		})
 	}
 }

@@ -33,16 +33,11 @@ Fasten off.
 func checkRowShort(p *Pass) {
 	for _, f := range p.faults(fabric.RowShort) {
 		if t := &f.row.Tallies[f.sizes[0]]; t.Agrees() == fabric.Disagrees || hasFault(t, misfits...) {
-			continue // the count shows the same slip, and says more
+			continue // that finding shows the same slip, and says more
 		}
-		n := f.num(func(f fabric.Fault) int { return f.N })
-		message := counted(n, "st") + " of the row below left unworked, and nothing says so"
-		if below := before(f.row); below != nil {
-			message = counted(n, "st") + " of " + rowName(below.Tree) + " left unworked, and nothing says so"
-			if below.Tree.Label.Kind == 0 {
-				message = counted(n, "place") + " left unworked, and nothing says so"
-			}
-		}
-		p.reportFault(f, message, nil)
+		p.reportFault(f, Finding{
+			Message: "leaves " + counted(f.num(func(f fabric.Fault) int { return f.N }), "st") + " of " +
+				f.num(func(f fabric.Fault) int { return f.Base }) + " unworked and does not say so",
+		})
 	}
 }

@@ -318,32 +318,29 @@ func (h *hand) ledger() []BranchState {
 	return append(out, BranchState{Name: last.name, Chains: chains, Skipped: last.skipped, Worked: max(0, h.at-last.skipped), Left: max(0, len(h.base)-h.at)})
 }
 
-// otherSide turns to the unused loops of the chain that was worked along.
+// otherSide turns to the unused loops of the foundation chain, or of the
+// chain that this row was worked along.
 func (h *hand) otherSide() {
-	if h.other || len(h.base) == 0 {
+	if h.other || len(h.first) == 0 {
 		return
 	}
 	h.other = true
-	worked := h.base
-	from := 0
-	for from < len(worked) && !h.usedBelow(worked[from]) {
-		from++ // chains skipped at the beginning
-	}
-	to := len(worked)
-	if to > from {
-		to-- // the last chain is the tip that both sides share
-	}
-	h.base = reverse(worked[from:to])
-	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
-	h.full = false
-}
-
-// usedBelow tells whether this row worked into a chain.
-func (h *hand) usedBelow(chain int) bool {
-	for _, i := range h.row {
-		if s := &h.stitches[i]; s.Into == chain && !s.Turning {
-			return true
+	used := map[int]bool{}
+	for i := range h.stitches {
+		if s := &h.stitches[i]; !s.Turning {
+			used[s.Into] = true
 		}
 	}
-	return false
+	var worked []int
+	for _, chain := range h.first {
+		if used[chain] {
+			worked = append(worked, chain)
+		}
+	}
+	if len(h.branches) == 0 && len(h.base) > 0 && slices.Contains(h.first, h.base[0]) && len(worked) > 0 {
+		worked = worked[1:] // the first chain made is the tip that both sides share
+	}
+	h.base = worked
+	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
+	h.full, h.loose = false, false
 }

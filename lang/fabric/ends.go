@@ -38,6 +38,18 @@ func (h *hand) join(n *syntax.Join) {
 // round's beginning, or yarn joined somewhere. The round begins there.
 func (h *hand) travel(p syntax.Place) {
 	h.lay()
+	if p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther {
+		h.otherSide()
+	}
+	if p.Noun.Kind == syntax.NounMarker || p.Pick == syntax.PickMarked {
+		i := h.marked()
+		if i < 0 {
+			h.loose = true
+			h.lose()
+			return
+		}
+		p.Pick, p.Nth, p.Noun = syntax.PickNth, i+1, syntax.Noun{}
+	}
 	i := -1
 	switch p.Pick {
 	case syntax.PickNth:
@@ -64,6 +76,17 @@ func (h *hand) travel(p syntax.Place) {
 	h.at, h.sub, h.held = i+1, 0, i
 }
 
+// arrive ends the slip stitches that lead to where a round begins: they are
+// no stitches of it.
+func (h *hand) arrive() {
+	h.row, h.rowMade, h.begun = nil, 0, false
+	if h.held < 0 || h.held >= len(h.base) {
+		return
+	}
+	h.base = append(slices.Clone(h.base[h.held:]), h.base[:h.held]...)
+	h.at, h.sub, h.held, h.end = 1, 0, 0, len(h.base)
+}
+
 // joinsWith takes a stitch that closes the round instead of standing on it:
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
@@ -85,8 +108,9 @@ func (h *hand) turn(n *syntax.Turn) {
 	switch {
 	case n.Not:
 		h.notTurned = true
-	case n.Rotate:
+	case n.OtherSide:
 		h.otherSide()
+	case n.Rotate:
 	case len(h.row) == 0 && !h.begun:
 		if !h.reversed {
 			h.base = reverse(h.base)

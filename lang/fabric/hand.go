@@ -42,7 +42,12 @@ type hand struct {
 	loop     syntax.Loop
 	yarn     string
 	object   int
-	left     []int // places left unworked on purpose
+	left     []int           // places left unworked on purpose
+	skipped  int             // the place skipped last, -1 for none
+	marks    []int           // stitches that carry a marker
+	objects  []string        // the pattern's own stitches and groups, as made in this row
+	after    []syntax.Clause // what the row says after the clause at work
+	nested   bool            // the clause at work stands inside a repeat or a group
 
 	rowIndex, clause int
 	span             source.Span // of the clause at work, for faults
@@ -62,7 +67,31 @@ type hand struct {
 	notTurned        bool
 	done             map[int][]int // what each numbered row made
 	steps            []step
+	rules            map[string]turningSaid
 	laid             bool // the ground stands in working order
+}
+
+// turningSaid is what a row of the piece said of its turning chain; later
+// rows go by it.
+type turningSaid struct {
+	chains int
+	counts bool
+}
+
+// remember notes what is said of n chains before a stitch. The map is shared
+// by copies of the hand, so it is replaced, not changed.
+func (h *hand) remember(base *stitch.Stitch, n int, counts bool) {
+	rule := turningSaid{n, counts}
+	if h.rules[base.ID] == rule {
+		return
+	}
+	rules := map[string]turningSaid{base.ID: rule}
+	for id, r := range h.rules {
+		if id != base.ID {
+			rules[id] = r
+		}
+	}
+	h.rules = rules
 }
 
 // step is what one clause did in one size.
@@ -235,6 +264,7 @@ func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (count
 		base = h.main
 	}
 	if said.Said {
+		h.remember(base, n, len(said.As) > 0)
 		for _, part := range said.As {
 			if part.Noun.Kind == syntax.NounChain || part.Noun.Kind == syntax.NounSpace || part.Noun.Kind == syntax.NounTurning {
 				extra += part.Noun.Length.Or(h.size, 1) * part.Number.Or(h.size, 1)
@@ -249,7 +279,9 @@ func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (count
 		}
 		return false, 0
 	}
-	if rule, ok := h.words.turning[base.ID]; ok {
+	if rule, ok := h.rules[base.ID]; ok && rule.chains == n {
+		counts = rule.counts
+	} else if rule, ok := h.words.turning[base.ID]; ok {
 		counts = rule
 	} else if rule, ok := h.words.turning[""]; ok {
 		counts = rule

@@ -1,6 +1,8 @@
 package fabric
 
 import (
+	"strings"
+
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -180,7 +182,7 @@ func (k *worker) again(row *Row, ref *syntax.Rows, times int) {
 // referred finds the rows that a reference names, in the order worked.
 func (k *worker) referred(row *Row, ref *syntax.Rows) ([]*syntax.Row, bool) {
 	if ref.Piece != "" {
-		return nil, false
+		return k.ofPiece(row, ref)
 	}
 	if ref.Changed {
 		return nil, false
@@ -209,6 +211,39 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]*syntax.Row, bool) {
 		}
 	}
 	return out, true
+}
+
+// ofPiece finds the rows that `work as for Back to **` names: those of another
+// piece up to a mark or to a numbered row.
+func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]*syntax.Row, bool) {
+	for _, p := range k.fabric.File.Pieces {
+		if p == k.piece.Tree || !strings.EqualFold(p.Name, ref.Piece) {
+			continue
+		}
+		var out []*syntax.Row
+		for _, r := range p.Rows {
+			if reference(r.Clauses) != nil || evenOf(r.Clauses) != nil {
+				return nil, false // its rows are themselves by reference: not followed
+			}
+			out = append(out, r)
+			if n := ref.PieceRow.At(k.size); ref.PieceRow.Written() && r.Label.Kind == syntax.Numbered && r.Label.First(k.size) >= n || !ref.PieceRow.Written() && marked(r) {
+				break
+			}
+		}
+		return out, len(out) > 0
+	}
+	k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Piece})
+	return nil, false
+}
+
+// marked tells whether a mark that other pieces refer to stands in a row.
+func marked(r *syntax.Row) bool {
+	for _, c := range r.Clauses {
+		if _, ok := c.Node.(*syntax.Mark); ok {
+			return true
+		}
+	}
+	return false
 }
 
 func (k *worker) refuse(row *Row, f Fault) {
@@ -277,7 +312,7 @@ func (k *worker) finish(row *Row) {
 	switch {
 	case len(numbers) > 0:
 		k.number = numbers[len(numbers)-1]
-	case label.Kind != syntax.Setup:
+	case label.Kind != syntax.Setup && label.Kind != syntax.Named:
 		k.number++
 		numbers = []int{k.number}
 	}

@@ -1,6 +1,8 @@
 package fabric
 
 import (
+	"slices"
+
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -76,6 +78,11 @@ func (h *hand) next(n syntax.Noun) int {
 		if h.accepts(s, n) {
 			if passed > 0 && n.Kind == syntax.NounStitch && !h.loose && h.whole() {
 				h.fault(Fault{Kind: PlaceAbsent, Name: n.Stitch.Word, There: h.nameOf(&h.stitches[h.base[h.at]]), N: passed})
+			}
+			if i > 0 && h.round && h.at == 0 && h.held < 0 && h.end == len(h.base) {
+				// a round begins where its first stitch goes: what lies before comes last
+				h.base = append(slices.Clone(h.base[i:]), h.base[:i]...)
+				i = 0
 			}
 			h.at, h.sub, h.held = i+1, 0, i
 			return i

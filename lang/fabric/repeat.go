@@ -10,6 +10,12 @@ import (
 // that runs to the end must leave room for; nil where nobody knows.
 func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	h.works = h.works || len(r.Body) > 0
+	if h.chains == 0 {
+		h.begun = true // chains inside a repeat are no beginning chain
+	}
+	nested := h.nested
+	h.nested = true
+	defer func() { h.nested = nested }()
 	switch r.Limit {
 	case syntax.Times, syntax.More, syntax.TimesOrAll:
 		h.times(r)
@@ -49,15 +55,35 @@ func (h *hand) times(r *syntax.Repeat) {
 		}
 	}
 	h.span = span
-	h.list(r.Ending)
+	if !h.replaces(r) {
+		h.list(r.Ending)
+	}
 }
 
 // lastTime is the body as the last repeat works it.
 func (h *hand) lastTime(r *syntax.Repeat, last bool) []syntax.Clause {
-	if last && r.Stops && r.StopAt >= 0 {
+	switch {
+	case !last:
+	case r.Stops && r.StopAt >= 0:
 		return r.Body[:r.StopAt]
+	case h.replaces(r):
+		for i := len(r.Body) - 1; i >= 0; i-- {
+			if worksOn(r.Body[i : i+1]) {
+				return append(slices.Clone(r.Body[:i]), r.Ending...)
+			}
+		}
 	}
 	return r.Body
+}
+
+// replaces tells whether the ending stands in the stead of the last repeat's
+// last step.
+func (h *hand) replaces(r *syntax.Repeat) bool {
+	if len(r.Ending) == 0 || r.Replaces {
+		return r.Replaces
+	}
+	h.met |= ReadEndingReplaces
+	return h.choose&ReadEndingReplaces != 0
 }
 
 // ranOut tells whether a fault since index from means that places ran out.
@@ -116,7 +142,7 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 	if r.Limit == syntax.ToEnd || r.Limit == syntax.Unstated {
 		h.full = h.full || tail != nil && !worksOn(tail) && len(r.Ending) == 0
 	}
-	if !r.Stops {
+	if !r.Stops && !h.replaces(r) {
 		h.list(r.Ending)
 	}
 }
@@ -168,7 +194,7 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 // choosing picks how many repeats leave room for what the row says next.
 func (h *hand) choosing(r *syntax.Repeat, tries []attempt, tail []syntax.Clause, end int) hand {
 	most := tries[len(tries)-1].hand
-	if r.Stops && r.StopAt >= 0 {
+	if r.Stops && r.StopAt >= 0 || h.replaces(r) {
 		return h.stopping(r, tries, end)
 	}
 	after := append(slices.Clone(r.Ending), tail...)
@@ -178,7 +204,7 @@ func (h *hand) choosing(r *syntax.Repeat, tries []attempt, tail []syntax.Clause,
 	best, bestCost := most, -1
 	for i := len(tries) - 1; i >= 0; i-- {
 		trial := tries[i].hand
-		trial.end = end
+		trial.end, trial.nested = end, false
 		cost := trial.cost(after)
 		if bestCost < 0 || cost < bestCost {
 			best, bestCost = tries[i].hand, cost
@@ -190,13 +216,13 @@ func (h *hand) choosing(r *syntax.Repeat, tries []attempt, tail []syntax.Clause,
 	return best
 }
 
-// stopping works a last repeat that ends at its second mark.
+// stopping works a last repeat that ends otherwise than the others.
 func (h *hand) stopping(r *syntax.Repeat, tries []attempt, end int) hand {
 	for i := len(tries) - 1; i >= 0; i-- {
 		trial := tries[i].hand
 		from := len(trial.faults)
 		trial.end = end
-		trial.list(r.Body[:r.StopAt])
+		trial.list(h.lastTime(r, true))
 		if !trial.ranOut(from) {
 			return trial
 		}

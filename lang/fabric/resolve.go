@@ -22,6 +22,8 @@ type ownStitch struct {
 	body []syntax.Clause
 	// uses and makes are said, or 0.
 	uses, makes syntax.Num
+	// spans is how many places the body works over where nothing is said.
+	spans int
 	// kind stands for the stitch where the body cannot be worked.
 	kind *stitch.Stitch
 }
@@ -57,9 +59,31 @@ func (w *words) define(d *syntax.Definition) {
 	if d.Row != nil && workable(d.Row.Clauses) && !d.Makes.Written() {
 		own.body = d.Row.Clauses
 	}
+	own.spans = spanned(own.body)
 	for _, name := range d.Names {
 		w.own[spelled(name)] = own
 	}
+}
+
+// spanned is how many places a definition's body uses: one where all of it
+// goes in one place, none where it is closed into its own chains.
+func spanned(body []syntax.Clause) int {
+	if len(body) == 0 {
+		return 1
+	}
+	_, chains := body[0].Node.(*syntax.Chain)
+	for _, c := range body {
+		switch n := c.Node.(type) {
+		case *syntax.Chain, *syntax.Join, *syntax.Remark:
+		case *syntax.Work:
+			if !chains || len(n.Places) != 1 || n.Places[0].From != syntax.FromHook && n.Places[0].Pick != syntax.PickSame && n.Places[0].Noun.Kind != syntax.NounChain {
+				return 1
+			}
+		default:
+			return 1
+		}
+	}
+	return 0
 }
 
 // spelled writes a word as the lexer does: lower case, hyphens as spaces.

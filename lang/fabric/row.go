@@ -28,7 +28,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.branches, h.used = nil, nil
 	h.known, h.blame, h.faults, h.steps = true, source.Span{}, nil, nil
 	h.met, h.rowMade = 0, 0
-	h.loose = false
+	h.loose, h.nested, h.objects, h.skipped = false, false, nil, -1
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
 }
 
@@ -71,8 +71,8 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	h.main = h.mainFor(clauses)
 	for i := 0; i < len(clauses); i++ {
 		c := clauses[i]
-		h.clause, h.lastWork = i, i == last
-		before := h.mark()
+		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
+		before := h.standing0()
 		if r, ok := c.Node.(*syntax.Repeat); ok {
 			h.span = c.Span
 			h.repeat(r, tailOf(clauses[i+1:]))
@@ -115,7 +115,7 @@ func (h *hand) mainFor(clauses []syntax.Clause) *stitch.Stitch {
 // mark remembers where the row stands before a clause.
 type mark struct{ at, made, from int }
 
-func (h *hand) mark() mark { return mark{h.at, h.rowMade, len(h.stitches)} }
+func (h *hand) standing0() mark { return mark{h.at, h.rowMade, len(h.stitches)} }
 
 func (h *hand) step(before mark) {
 	h.steps = append(h.steps, step{
@@ -137,7 +137,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 	}
 	if stated != nil && t.Works {
 		for _, p := range stated.Parts {
-			t.Compared = append(t.Compared, h.compare(p, &t, stated.Change))
+			t.Compared = append(t.Compared, h.compare(p, &t, stated))
 		}
 	}
 	for _, kind := range [...]ReadingKind{ReadTurningCounts, ReadTimesInAll, ReadEndingReplaces, ReadOneInEach} {
@@ -177,14 +177,14 @@ func countParts(all []Stitch, row []int, d stitch.Dialect) []PartCount {
 }
 
 // compare holds one part of a stated count against what the row made.
-func (h *hand) compare(p syntax.Part, t *Tally, change bool) Compared {
+func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	c := Compared{Part: p, Stated: p.Number.At(h.size), Result: Uncheckable}
 	switch p.Noun.Kind {
 	case syntax.NounNone, syntax.NounAny:
 		c.Made = t.Made
 	case syntax.NounStitch:
 		c.Name = p.Noun.Stitch.Word
-		c.Made = h.countOf(p.Noun)
+		c.Made = h.countOf(p.Noun, stated)
 	case syntax.NounSpace, syntax.NounChain, syntax.NounTurning:
 		c.Name = h.nounName(syntax.Noun{Kind: syntax.NounSpace, Length: p.Noun.Length})
 		c.Made = h.countSpaces(p.Noun)
@@ -195,7 +195,7 @@ func (h *hand) compare(p syntax.Part, t *Tally, change bool) Compared {
 		c.Name = p.Noun.Word
 		return c // petals, blocks, points: what one is made of is not known
 	}
-	if !t.Known || change {
+	if !t.Known || stated.Change {
 		return c
 	}
 	c.Result = Disagrees
@@ -205,26 +205,44 @@ func (h *hand) compare(p syntax.Part, t *Tally, change bool) Compared {
 	return c
 }
 
-func (h *hand) countOf(n syntax.Noun) int {
+// countOf counts a kind of stitch. Where the count also names one of the
+// pattern's own groups, the stitches inside those are not counted again.
+func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) int {
 	total := 0
-	objects := map[int]bool{}
-	_, own := h.words.stitch(n.Stitch)
-	k, _ := h.words.stitch(n.Stitch)
-	grouped := own != nil && own.body != nil || k != nil && k.Class == stitch.Group
-	for _, i := range h.row {
-		s := &h.stitches[i]
-		if grouped {
-			if s.Own != "" && (own != nil && s.Own == own.name || own == nil) && !objects[s.Object] {
-				objects[s.Object] = true
+	k, own := h.words.stitch(n.Stitch)
+	if name := h.groupName(k, own); name != "" {
+		for _, made := range h.objects {
+			if made == name {
 				total++
 			}
-			continue
 		}
-		if h.isStitch(s, n.Stitch) {
+		return total
+	}
+	grouped := false
+	for _, p := range stated.Parts {
+		if p.Noun.Kind == syntax.NounStitch {
+			grouped = grouped || h.groupName(h.words.stitch(p.Noun.Stitch)) != ""
+		}
+	}
+	for _, i := range h.row {
+		s := &h.stitches[i]
+		if h.isStitch(s, n.Stitch) && (!grouped || s.Own == "") {
 			total++
 		}
 	}
 	return total
+}
+
+// groupName is the word under which a stitch that is made of several is
+// counted, "" for a plain one.
+func (h *hand) groupName(k *stitch.Stitch, own *ownStitch) string {
+	switch {
+	case own != nil && (own.body != nil || own.makes.At(h.size) > 1):
+		return own.name
+	case own == nil && k != nil && (k.Class == stitch.Group || k.Class == stitch.Picot):
+		return k.Term(h.words.dialect).Abbr
+	}
+	return ""
 }
 
 func (h *hand) countSpaces(n syntax.Noun) int {

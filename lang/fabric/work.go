@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"slices"
 	"strconv"
 
 	"stitchproof/lang/stitch"
@@ -24,7 +25,12 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Skip:
 		h.skip(n.Place)
 	case *syntax.Leave:
+		if h.at < h.end {
+			h.left = append(h.base[h.at:h.end:h.end], h.left...)
+		}
 		h.at, h.full = h.end, true
+	case *syntax.Marker:
+		h.mark(n)
 	case *syntax.Group:
 		h.group(n)
 	case *syntax.Bracket:
@@ -45,6 +51,10 @@ func (h *hand) node(node syntax.Node) {
 		h.openBranch(n)
 	case *syntax.Return:
 		h.returnTo(n)
+	case *syntax.CountsNote:
+		if h.chains > 0 {
+			h.counts = n.Counts
+		}
 	case *syntax.NoJoin:
 		h.round = true
 	case *syntax.Unread:
@@ -62,7 +72,35 @@ func (h *hand) list(clauses []syntax.Clause) {
 	}
 }
 
+// mark puts a marker in one of the stitches made.
+func (h *hand) mark(n *syntax.Marker) {
+	of := h.row
+	if n.OfLast > 0 {
+		of = of[max(0, len(of)-n.OfLast):]
+	}
+	at := len(of) - 1
+	if n.Nth > 0 {
+		at = n.Nth - 1
+	}
+	if at >= 0 && at < len(of) {
+		h.marks = append(slices.Clip(h.marks), of[at])
+	}
+}
+
+// marked finds the next place that carries a marker, -1 for none.
+func (h *hand) marked() int {
+	for i := h.at; i < h.end; i++ {
+		if slices.Contains(h.marks, h.base[i]) {
+			return i
+		}
+	}
+	return -1
+}
+
 func (h *hand) chain(n *syntax.Chain) {
+	if !h.nested && len(h.row) > 0 && h.onlySlips() && h.round && h.chains == 0 {
+		h.arrive()
+	}
 	if n.Multiple {
 		h.lose()
 		return
@@ -95,8 +133,19 @@ func (h *hand) effectOf(k *stitch.Stitch) effect {
 		return effect{together, max(k.Uses, 2), 1}
 	case stitch.Picot:
 		return effect{k, 0, 0}
+	case stitch.Foundation:
+		return effect{k, 0, 1} // it makes its own chain to stand on
 	}
 	return effect{k, max(k.Uses, 1), max(k.Makes, 1)}
+}
+
+// usesOf is the effect of a stitch that may be the pattern's own.
+func (h *hand) usesOf(k *stitch.Stitch, own *ownStitch) effect {
+	e := h.effectOf(k)
+	if own != nil {
+		e.uses = own.uses.Or(h.size, own.spans)
+	}
+	return e
 }
 
 func (h *hand) work(w *syntax.Work) {
@@ -166,6 +215,9 @@ func (h *hand) into(k *stitch.Stitch, own *ownStitch, n, place int) {
 	e := h.effectOf(k)
 	if k.Class == stitch.Group {
 		h.settle(k)
+		for range n {
+			h.objects = append(slices.Clip(h.objects), k.Term(h.words.dialect).Abbr)
+		}
 		h.worked(func() { h.make(plainOrSelf(k), k.Term(h.words.dialect).Abbr, n*e.makes, place, 1) })
 		return
 	}
@@ -191,6 +243,7 @@ func (h *hand) worked(do func()) {
 
 // own works one of the pattern's own stitches into a place.
 func (h *hand) own(own *ownStitch, place int) {
+	h.objects = append(slices.Clip(h.objects), own.name)
 	if own.body == nil {
 		makes := own.makes.Or(h.size, max(own.kind.Makes, 1))
 		h.worked(func() { h.make(own.kind, own.name, makes, place, 1) })
@@ -230,10 +283,7 @@ func (h *hand) inPlace(body []syntax.Clause, place int) {
 
 // nextPlaces works n into each of the next m places of a kind.
 func (h *hand) nextPlaces(k *stitch.Stitch, own *ownStitch, n, m int, noun syntax.Noun) {
-	e := h.effectOf(k)
-	if own != nil {
-		e.uses = own.uses.Or(h.size, 1)
-	}
+	e := h.usesOf(k, own)
 	h.settle(k)
 	for i := range m {
 		if h.stopped() {
@@ -299,7 +349,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 			return
 		}
 	case p.Noun.Kind == syntax.NounRowEnd || p.Noun.Kind == syntax.NounEdge:
-		h.alongEdge(k, n, numbered)
+		h.alongEdge(k, n*p.Number.Or(h.size, 1), numbered || p.Number.Written())
 		return
 	case evenly && numbered:
 		h.workHere(k, own, n, true)
@@ -312,10 +362,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	}
 	switch {
 	case p.Prep == syntax.Between:
-		h.loose = true
-		h.settle(k)
-		h.next(syntax.Noun{})
-		h.into(k, own, n, -1)
+		h.between(k, own, n, p)
+	case p.Noun.Kind == syntax.NounMarker || p.Pick == syntax.PickMarked:
+		h.inMarked(k, own, n)
 	case p.Below > 0 || p.Row.Written():
 		h.loose = true
 		for range p.Number.Or(h.size, 1) {
@@ -324,15 +373,95 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Pick == syntax.PickSame:
 		h.sameAgain(k, own, n, p)
 	case p.Pick == syntax.PickPrevious:
-		h.into(k, own, n, max(h.at-2, 0))
+		h.into(k, own, n, max(h.skipped, 0))
+	case p.Of != nil && p.Of.Each:
+		h.eachLandmark(k, own, n, p)
 	case p.Center, p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:
 		h.landmark(k, own, n, p)
-	case p.Each && p.Pick == syntax.PickNext && !p.Number.Written(), p.Pick == syntax.PickRemaining, p.To.Kind != syntax.ToNothing:
+	case p.Each && p.Pick == syntax.PickNext && !p.Number.Written(), p.Pick == syntax.PickRemaining && !p.Number.Written(), p.To.Kind != syntax.ToNothing:
 		h.each(k, own, n, p)
 	case p.Pick == syntax.PickFirst || p.Pick == syntax.PickLast || p.Pick == syntax.PickNth:
 		h.jump(k, own, n, p)
 	default:
 		h.nextNamed(k, own, n, numbered, p)
+	}
+}
+
+// inMarked works into the next marked stitch.
+func (h *hand) inMarked(k *stitch.Stitch, own *ownStitch, n int) {
+	i := h.marked()
+	if i < 0 {
+		h.loose = true
+		h.lose() // where the marker is was not said in stitches
+		h.into(k, own, n, -1)
+		return
+	}
+	h.goTo(i)
+	h.worked(func() { h.placed(k, own, n, i, h.effectOf(k)) })
+}
+
+// eachLandmark works at every group of the row: `3 dc in ch-1 sp of each V-st`.
+func (h *hand) eachLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	end := h.end
+	if r := h.reserved(); r > 0 {
+		h.end = max(h.at, h.end-r)
+	}
+	worked := false
+	for h.groupAhead(p.Of.Noun, p) >= 0 && !h.stopped() {
+		h.landmark(k, own, n, p)
+		worked = true
+	}
+	if !worked {
+		h.missing(p.Of.Noun, 1)
+	}
+	h.at, h.sub, h.end, h.full = h.end, 0, end, true
+}
+
+// reserved is how many places at the end the rest of the row works into by
+// name: an `each st across` before `dc in top of tch` leaves it alone.
+func (h *hand) reserved() int {
+	if h.nested {
+		return 0
+	}
+	for _, c := range h.after {
+		var places []syntax.Place
+		switch n := c.Node.(type) {
+		case *syntax.Work:
+			places = n.Places
+			if n.Joins {
+				continue
+			}
+		case *syntax.Group:
+			places = []syntax.Place{n.Place}
+		}
+		for _, p := range places {
+			if p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {
+				return 1
+			}
+		}
+	}
+	return 0
+}
+
+// between works into the gaps between stitches: one gap for each pair named,
+// or for each stitch.
+func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	h.loose = true
+	h.settle(k)
+	gaps, each := 1, 1
+	switch {
+	case p.Each || p.To.Kind != syntax.ToNothing:
+		gaps = h.remaining(syntax.Noun{})
+	case p.Noun.Kind == syntax.NounStitch || p.Noun.Kind == syntax.NounAny:
+		each = p.Number.Or(h.size, 1)
+	}
+	for range gaps {
+		for range each {
+			if h.next(syntax.Noun{}) < 0 {
+				h.missing(syntax.Noun{}, 1)
+			}
+		}
+		h.into(k, own, n, -1)
 	}
 }
 
@@ -342,13 +471,14 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, numbered bool,
 	if m <= 0 {
 		return
 	}
+	if p.Pick == syntax.PickRemaining && h.remaining(p.Noun) < m && len(h.left) > 0 {
+		h.base = append(slices.Clip(h.base[:h.at]), h.left...) // stitches left unworked come back
+		h.end, h.left = len(h.base), nil
+	}
 	if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounCorner || p.Noun.Kind == syntax.NounGroup {
 		h.loose = true
 	}
-	uses := h.effectOf(k).uses
-	if own != nil {
-		uses = own.uses.Or(h.size, 1)
-	}
+	uses := h.usesOf(k, own).uses
 	if uses > 1 {
 		// `dc3tog over next 3 sts` is one; `sc2tog over next 8 sts` is four
 		times := max(1, m/uses)
@@ -393,6 +523,9 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		return
 	}
 	end := h.end
+	if r := h.reserved(); r > 0 && p.To.Kind != syntax.ToLastN {
+		h.end = max(h.at, h.end-r)
+	}
 	switch p.To.Kind {
 	case syntax.ToLastN:
 		if limit := h.limit(p.To.Number.At(h.size), p.To.Noun); limit < h.end {
@@ -406,10 +539,7 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	if p.Number.Written() {
 		count = min(count, p.Number.At(h.size))
 	}
-	e := h.effectOf(k)
-	if own != nil {
-		e.uses = own.uses.Or(h.size, 1)
-	}
+	e := h.usesOf(k, own)
 	if count == 0 && p.To.Kind != syntax.ToLastN {
 		h.missing(p.Noun, 1)
 	}
@@ -476,14 +606,17 @@ func (h *hand) nextAny(p syntax.Place) int {
 // known here.
 func (h *hand) eachToLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.loose = true
+	stop := -1
 	if p.To.Kind == syntax.ToMarker {
-		h.lose()
-		return
+		if stop = h.marked(); stop < 0 {
+			h.lose()
+			return
+		}
 	}
 	e := h.effectOf(k)
-	for h.at < h.end {
+	for h.at < h.end && h.at != stop {
 		s := &h.stitches[h.base[h.at]]
-		if s.IsSpace() && s.Object > 0 {
+		if stop < 0 && s.IsSpace() && s.Object > 0 {
 			return
 		}
 		if s.IsSpace() {
@@ -606,7 +739,7 @@ func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 	for i := h.at; i < h.end; i++ {
 		s := &h.stitches[h.base[i]]
-		if s.Object == 0 || group.Kind == syntax.NounStitch && s.Own == "" && !h.isStitch(s, group.Stitch) {
+		if s.Object == 0 || i > 0 && h.stitches[h.base[i-1]].Object == s.Object || group.Kind == syntax.NounStitch && s.Own == "" && !h.isStitch(s, group.Stitch) {
 			continue
 		}
 		j := i
@@ -668,7 +801,11 @@ func (h *hand) lay() {
 // skip passes over places.
 func (h *hand) skip(p syntax.Place) {
 	h.lay()
+	if len(h.base) > 0 && !h.begun {
+		h.settle(h.main)
+	}
 	held := h.held
+	h.skipped = h.at
 	defer func() { h.held = held }()
 	n := p.Number.Or(h.size, 1)
 	if n <= 0 {

@@ -225,21 +225,30 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		if labelled(strings.TrimSpace(name)) {
 			return false
 		}
+	case d.sectionHead(trimmed) != "":
+		d.section = d.sectionHead(trimmed)
+		d.add(block{kind: blockProse, span: span})
+		return true
 	case d.bareHeading(trimmed):
 		name = strings.TrimRight(trimmed, ":.")
 	default:
 		return false
 	}
 	name = strings.TrimFunc(name, func(r rune) bool { return isBlank(r) || r == '*' })
-	if key, _ := headerKey(strings.TrimRight(name, ":")); sections[key] {
-		d.section = key
-		d.add(block{kind: blockProse, span: span})
-		return true
-	}
 	d.section = ""
 	at := span.Start + max(0, strings.Index(line, name))
 	d.add(block{kind: blockHeading, span: span, names: []string{name}, nameSpan: source.Span{Start: at, End: at + len(name)}})
 	return true
+}
+
+// sectionHead gives the section that a line of its own begins: `Special
+// stitches`, `**Notes**`.
+func (d *document) sectionHead(trimmed string) string {
+	key, _ := headerKey(strings.Trim(trimmed, "#*_:. "))
+	if !sections[key] {
+		return ""
+	}
+	return key
 }
 
 // bareHeading tells a heading without markup: a short line of its own that
@@ -626,7 +635,7 @@ func (d *document) instructs(r *Row) bool {
 				total += c.Span.Len()
 			}
 			continue
-		case *Total, *CountsNote, *Side, *Marker, *MakeUp, *LoopNote:
+		case *Total, *CountsNote, *Side, *Marker, *MakeUp, *LoopNote, *Join, *Turn, *NoJoin, *Skip:
 		case *Rows:
 			does = does || len(n.List) > 0 || n.Last.Written()
 		case *Work:

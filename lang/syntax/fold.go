@@ -308,6 +308,7 @@ func (f *folder) ending(c Clause, n *Ending) bool {
 		}
 		if n.Step != nil {
 			r.Ending = append(r.Ending, Clause{Span: c.Span, Node: n.Step})
+			r.Replaces = n.Last
 		}
 		if n.StopAt != "" {
 			r.Stops = true
@@ -355,12 +356,17 @@ func unplaced(n Node) bool {
 func (f *folder) close() {
 	for i := len(f.open) - 1; i >= 0; i-- {
 		m := f.open[i]
+		if m.at == len(f.out) && m.text != "*" {
+			// a mark after everything else is one that other pieces refer to
+			f.out = append(f.out, Clause{Span: m.span, Node: &Mark{Text: m.text}})
+			continue
+		}
 		// `*6 sc, dec` with nothing after it runs to the end all the same
 		f.b.problems = append(f.b.problems, Problem{StarUnused, m.span})
 		f.wrap(i, &Repeat{Limit: Unstated, Starred: true}, Clause{Span: m.span})
 	}
 	for i := range f.out {
-		if _, ok := f.out[i].Node.(*Mark); ok {
+		if _, ok := f.out[i].Node.(*Mark); ok && i < len(f.out)-1 {
 			f.b.problems = append(f.b.problems, Problem{StarUnused, f.out[i].Span})
 			f.out[i].Node = &Remark{}
 		}

@@ -18,9 +18,9 @@ import (
 
 type gClause struct {
 	Pos       lexer.Position
-	RepFrom   *gRepFrom   `parser:"  @@ EOF"`
+	Ending    *gEnding    `parser:"  @@ EOF"`
+	RepFrom   *gRepFrom   `parser:"| @@ EOF"`
 	Rows      *gRows      `parser:"| @@ EOF"`
-	Ending    *gEnding    `parser:"| @@ EOF"`
 	Turn      *gTurn      `parser:"| @@ EOF"`
 	Join      *gJoin      `parser:"| @@ EOF"`
 	Branch    *gBranch    `parser:"| @@ EOF"`
@@ -40,6 +40,7 @@ type gClause struct {
 	Marker    *gMarker    `parser:"| @@ EOF"`
 	Yarn      *gYarn      `parser:"| @@ EOF"`
 	Side      *gSide      `parser:"| @@ EOF"`
+	Remark    *gRemark    `parser:"| @@ EOF"`
 	Finish    *gFinish    `parser:"| @@ EOF"`
 }
 
@@ -103,9 +104,10 @@ type gExtent struct {
 	MNoun  *gNoun `parser:"    @@? ( 'remaining' | 'from' 'end' | 'of' 'end' | 'at' 'end' 'remaining'? )"`
 	Marker bool   `parser:"  | 'next'? @( 'marker' | 'marked' 'st' )"`
 	Corner bool   `parser:"  | 'next'? @'corner'"`
-	End    bool   `parser:"  | @( 'end' | 'beg' | 'join' ) ( 'of' ( 'row' | 'rnd' ) )?"`
+	Tch    bool   `parser:"  | @'tch'"`
+	End    bool   `parser:"  | @'end' ( 'of' ( 'row' | 'rnd' ) )?"`
 	Rest   bool   `parser:"  | @( 'piece' | 'long enough' ) ) )"`
-	Last2  bool   `parser:"| @( 'across' | 'around' | 'evenly' )"`
+	Alone  bool   `parser:"| @( 'evenly' | ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' ) )"`
 }
 
 // A thing that can be worked into or counted.
@@ -114,8 +116,10 @@ type gNoun struct {
 	Corner bool     `parser:"@'corner'?"`
 	Space  *gSpace  `parser:"(   @@"`
 	Stitch *gStitch `parser:"  | @@"`
-	Word   string   `parser:"  | @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'tch' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) )"`
-	More   bool     `parser:"( ( 'st' | 'sp' | 'group' | 'loop' ) )?"`
+	Tch    bool     `parser:"  | @'tch'"`
+	Length *gNum    `parser:"    ( ( Hyphen | Dash )? @@ )?"`
+	Word   string   `parser:"  | @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) )"`
+	More   bool     `parser:"( 'st' | 'sp' | 'group' | 'loop' )?"`
 }
 
 // ch-2 sp; 2-ch sp; ch-5 loop; beg ch-3
@@ -136,7 +140,7 @@ type gStitch struct {
 type gWhere struct {
 	Pos  lexer.Position
 	End  lexer.Position
-	Prep string  `parser:"'and'? @( 'in' | 'to' | 'over' | 'under' | 'between' | 'around' | 'behind' | 'at' | 'from' | 'across' | 'with' )?"`
+	Prep string  `parser:"( ?! 'to' ( 'join' | 'form' ) | 'and' ( 'join' | 'form' ) ) ( 'and' | 'or' )? @( 'in' | 'to' | 'over' | 'under' | 'between' | 'behind' | 'at' | ( 'around' | 'across' ) ( ?= 'post' | 'next' | 'each' | 'same' | 'last' | 'center' | 'any' | 'edge' | 'rowend' | 'side' | 'other side' | 'of' | 'foundation' | 'ring' | 'stem' | Stitch | Ordinal | Number ) )?"`
 	Of   bool    `parser:"@'of'?"`
 	Mods []*gMod `parser:"@@+"`
 }
@@ -151,7 +155,7 @@ type gMod struct {
 	Noun    *gNoun   `parser:"| @@"`
 	Number  *gNum    `parser:"| @@"`
 	Ordinal *gOrd    `parser:"| @@"`
-	Word    string   `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'made' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' )"`
+	Word    string   `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'until' | 'skip' )"`
 }
 
 // in same st as join; in same sp as last dc
@@ -252,16 +256,15 @@ type gCounts struct {
 type gBegCh struct {
 	Word  bool    `parser:"( @'tch'"`
 	Space *gSpace `parser:"| @@"`
-	N     *gNum   `parser:"| 'ch' Hyphen? @@ )"`
+	N     *gNum   `parser:"| 'ch' Hyphen? @@"`
+	Skip  bool    `parser:"| @( 'skip' Number? 'ch' | 'ch' ) )"`
 	At    bool    `parser:"( @'at' 'beg' ( 'of' 'each'? ( 'row' | 'rnd' ) )? )?"`
 }
 
 type gPart struct {
 	Pos  lexer.Position
 	N    *gNum  `parser:"@@?"`
-	Ch   bool   `parser:"( @( 'ch' Hyphen? ( ?= Number ) )"`
-	ChN  *gNum  `parser:"  @@"`
-	Noun *gNoun `parser:"| @@ )"`
+	Noun *gNoun `parser:"@@"`
 }
 
 // (24 sc) as the inside of a bracket; 24 sts; you have 12 dc and 4 ch-2 sps
@@ -312,13 +315,14 @@ type gLeave struct {
 	Where *gWhere `parser:"'leave' @@ 'remaining'?"`
 }
 
-// turn; do not turn; rotate; do not join; do not join or turn
+// turn; do not turn; rotate; along opposite side of foundation ch; do not join or turn
 type gTurn struct {
 	Pos    lexer.Position
 	NoJoin bool `parser:"(   @( 'not' 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? )"`
-	Not    bool `parser:"  | @'not'? "`
+	Not    bool `parser:"  | @'not'?"`
 	Turn   bool `parser:"    ( @'turn'"`
-	Rotate bool `parser:"    | @( 'rotate' | 'work'? ( 'in' | 'across' | 'around' | 'on' )* 'other side' ) ) )"`
+	Rotate bool `parser:"    | @'rotate'"`
+	Other  bool `parser:"    | 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) )"`
 	Where  bool `parser:"@( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
@@ -343,21 +347,35 @@ type gName struct {
 // with A; change to B in last st; drop A; carry A
 type gYarn struct {
 	Pos    lexer.Position
-	Verb   string    `parser:"( @( 'with' | 'change' | 'drop' | 'carry' ) ( 'to' | 'with' )*"`
+	Let    string    `parser:"( @( 'drop' | 'carry' ) ( Name | Word | Dash | Hyphen )*"`
+	Verb   string    `parser:"| @( 'with' | 'change' ) ( 'to' | 'with' )*"`
 	Name   *gName    `parser:"  @@"`
 	Where  []*gWhere `parser:"  @@*"`
 	Change bool      `parser:"| @'change' 'yarn'? "`
 	Where2 []*gWhere `parser:"  @@* )"`
 }
 
-// place marker in last st; move marker up; mark this st
+// place marker in last st; move marker up to 2nd of these 3 sts; mark this st
 type gMarker struct {
-	Pos   lexer.Position
-	Verb  bool    `parser:"@'place' ( Number )?"`
-	What  bool    `parser:"@( 'marker' )?"`
-	Up    bool    `parser:"@( 'place' | Name | 'each' | 'row' | 'rnd' )*"`
-	Where *gWhere `parser:"@@?"`
-	Rest  bool    `parser:"@( 'for' | 'at' | 'of' | 'to' | 'beg' | 'rnd' | 'row' | 'each' | 'end' | Name )*"`
+	Pos  lexer.Position
+	Verb bool       `parser:"@'place'"`
+	Rest []*gMarkAt `parser:"@@*"`
+}
+
+type gMarkAt struct {
+	Pos     lexer.Position
+	Ordinal *gOrd  `parser:"  @@"`
+	Number  *gNum  `parser:"| @@"`
+	Last    bool   `parser:"| @'last'"`
+	Other   string `parser:"| @( Name | Word | Stitch | Dash | Hyphen | Sign )"`
+}
+
+// the last in top of ch-2; working behind the petals: remarks on other clauses
+type gRemark struct {
+	Pos  lexer.Position
+	Made bool     `parser:"(   @( ( Number | 'last' | 'first' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' )+ 'made' )"`
+	Last bool     `parser:"  | ( @'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' )"`
+	Rest []string `parser:"    @( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // 6 sc in magic ring is a gWork; this is the ring alone.
@@ -395,6 +413,7 @@ type gEnding struct {
 	At     *gStar  `parser:"(   'at' @@"`
 	Chain  *gChain `parser:"  | 'with'? ( @@"`
 	Work   *gWork  `parser:"    | @@ )"`
+	Row    bool    `parser:"  | 'with' @( 'row' | 'rnd' ) Number"`
 	Mirror bool    `parser:"  | 'to' @Name )"`
 }
 

@@ -6,15 +6,32 @@ import "stitchproof/lang/source"
 // of tokens it takes, 0 for none.
 func readLabel(tokens []Token, text string) (Label, int) {
 	r := labelReader{tokens: tokens}
+	for r.peek().Kind == Star {
+		r.at++ // bold or italic
+	}
+	bold := r.at
 	n := r.read()
 	if n == 0 {
 		return Label{}, 0
+	}
+	for bold > 0 && r.peek().Kind == Star && n < len(tokens) {
+		r.at++
+		n = r.at
+	}
+	for bold > 0 && n < len(tokens) && (tokens[n].Kind == Colon || tokens[n].Kind == Period || tokens[n].Kind == Dash) {
+		n++
 	}
 	end := n
 	for end > 1 && (tokens[end-1].Kind == Colon || tokens[end-1].Kind == Period || tokens[end-1].Kind == Dash || tokens[end-1].Kind == Close && r.listNumber) {
 		end--
 	}
-	r.label.Span = source.Span{Start: tokens[0].Span.Start, End: tokens[end-1].Span.End}
+	for end > 1 && tokens[end-1].Kind == Star {
+		end--
+	}
+	for end > 1 && tokens[end-1].Kind == Colon {
+		end--
+	}
+	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[end-1].Span.End}
 	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
 	return r.label, n
 }
@@ -72,7 +89,26 @@ func (r *labelReader) read() int {
 	case first.Kind == Number || first.Kind == Ordinal:
 		return r.numberFirst()
 	}
-	return 0
+	return r.named()
+}
+
+// maxNamed is the most words of a label such as `Left front edging:`.
+const maxNamed = 4
+
+// named takes a label that is a name: `Edging:`, `Border (RS):`.
+func (r *labelReader) named() int {
+	if t := r.peek(); t.Kind != Name && !r.word("edge", "side", "corner", "foundation", "top", "center", "tail") || len(t.Canon) < 2 {
+		return 0
+	}
+	for n := 0; n < maxNamed && (r.peek().Kind == Name || r.peek().Kind == Word || r.peek().Kind == Hyphen); n++ {
+		r.at++
+	}
+	if r.peek().Kind == Open && !r.remark() || r.peek().Kind != Colon || r.at+1 >= len(r.tokens) {
+		return 0
+	}
+	r.at++
+	r.label.Kind = Named
+	return r.at
 }
 
 func (r *labelReader) next() int {

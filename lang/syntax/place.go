@@ -26,6 +26,8 @@ func (r *reader) places(gs []*gWhere) []Place {
 					last.To = p.To
 				}
 				continue
+			case p.Noun.Kind == NounOther && (last.Noun.Kind == NounRowEnd || last.Noun.Kind == NounEdge):
+				continue // `in row-ends along other side`
 			case p.Prep == Between && last.Noun.Kind == NounSpace:
 				p.Pick, p.Number = last.Pick, last.Number
 				*last = p
@@ -148,7 +150,7 @@ func (r *reader) placeWord(p *Place, word string) {
 		if p.Pick == PickNext {
 			p.Pick = PickRemaining
 		}
-	case "previous":
+	case "previous", "skip":
 		p.Pick = PickPrevious
 	case "any":
 		p.Pick = PickAny
@@ -160,6 +162,11 @@ func (r *reader) placeWord(p *Place, word string) {
 		if p.Noun.Kind == NounNone {
 			p.Noun.Kind = NounTip
 		}
+	case "until": // `in sp before next st`
+		if p.Noun.Kind != NounSpace {
+			r.refused = true
+		}
+		p.Prep, p.Noun = Between, Noun{Kind: NounAny}
 	case "post":
 		p.Prep = AroundPost
 	case "blo", "flo", "thirdloop":
@@ -248,6 +255,9 @@ func (r *reader) noun(g *gNoun) Noun {
 	}
 	if g.Stitch != nil {
 		return Noun{Kind: NounStitch, Stitch: r.stitch(g.Stitch)}
+	}
+	if g.Tch {
+		return Noun{Kind: NounTurning, Length: r.num(g.Length)}
 	}
 	if g.Word == "" {
 		return Noun{Kind: NounCorner}

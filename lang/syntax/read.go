@@ -154,11 +154,13 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Even != nil:
 		return &Even{Number: r.num(g.Even.N)}
 	case g.Marker != nil:
-		return &Marker{Place: r.onePlace(g.Marker.Where)}
+		return r.marker(g.Marker)
 	case g.Yarn != nil:
 		return r.yarn(g.Yarn)
 	case g.Side != nil:
 		return &Side{Wrong: g.Side.Side == "ws"}
+	case g.Remark != nil:
+		return &Remark{}
 	case g.Finish != nil:
 		return r.finish(g.Finish)
 	}
@@ -260,6 +262,8 @@ func (r *reader) extent(g *gExtent) ToLimit {
 		return ToLimit{Kind: ToMarker}
 	case g.Corner:
 		return ToLimit{Kind: ToCorner}
+	case g.Tch:
+		return ToLimit{Kind: ToLastN, Number: One(1), Noun: Noun{Kind: NounTurning}}
 	}
 	return ToLimit{Kind: ToTheEnd}
 }
@@ -285,7 +289,7 @@ func (r *reader) rows(g *gRows) Node {
 		}
 	}
 	if g.Piece != nil {
-		out.Piece = strings.Join(g.Piece.Words, " ")
+		out.Piece, out.PieceRow = strings.Join(g.Piece.Words, " "), r.num(g.PieceN)
 	}
 	if g.Times != nil {
 		n, more := r.times(g.Times)
@@ -305,7 +309,7 @@ func (r *reader) rows(g *gRows) Node {
 }
 
 func (r *reader) ending(g *gEnding) Node {
-	out := &Ending{Mirrored: g.Mirror}
+	out := &Ending{Mirrored: g.Mirror, Last: g.Last}
 	switch {
 	case g.At != nil:
 		out.StopAt = g.At.Text
@@ -321,7 +325,24 @@ func (r *reader) turn(g *gTurn) Node {
 	if g.NoJoin {
 		return &NoJoin{}
 	}
-	return &Turn{Not: g.Not, Rotate: g.Rotate}
+	return &Turn{Not: g.Not, Rotate: g.Rotate || g.Other, OtherSide: g.Other}
+}
+
+// marker reads which of the stitches made is marked: the last one where
+// nothing is said.
+func (r *reader) marker(g *gMarker) Node {
+	m := &Marker{}
+	for _, at := range g.Rest {
+		switch {
+		case at.Ordinal != nil:
+			m.Nth = r.ordinal(at.Ordinal)
+		case at.Number != nil && m.Nth > 0:
+			m.OfLast = r.num(at.Number).At(0)
+		case at.Last:
+			m.Nth, m.OfLast = 1, 1
+		}
+	}
+	return m
 }
 
 func (r *reader) join(g *gJoin) Node {
@@ -350,7 +371,7 @@ func (r *reader) yarnName(g *gName) string {
 
 func (r *reader) yarn(g *gYarn) Node {
 	out := &Yarn{}
-	switch g.Verb {
+	switch g.Let {
 	case "drop":
 		out.Action = YarnDrop
 	case "carry":
@@ -397,10 +418,6 @@ func (r *reader) counts(g *gCounts) Counts {
 
 func (r *reader) part(g *gPart) Part {
 	p := Part{Number: r.num(g.N)}
-	if g.ChN != nil {
-		p.Noun = Noun{Kind: NounChain, Length: r.num(g.ChN)}
-		return p
-	}
 	p.Noun = r.noun(g.Noun)
 	return p
 }

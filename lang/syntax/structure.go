@@ -105,14 +105,22 @@ func (l *lister) token(i, hi int) int {
 	case Close:
 		l.flush(SepNone)
 	case Comma:
-		if !l.listing(i) {
+		if !l.listing(i) && !l.tallying(i) {
 			l.flush(SepComma)
 		} else {
 			l.flat = append(l.flat, t)
 		}
 	case Semi:
 		l.flush(SepSemi)
-	case Period, Colon:
+	case Colon:
+		if len(l.flat) == 1 && l.flat[0].Kind == Name {
+			// `B: sc 3` works in yarn B
+			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Yarn{Yarn: l.flat[0].Canon}})
+			l.flat = nil
+			break
+		}
+		l.flush(SepStop)
+	case Period:
 		l.flush(SepStop)
 	case Dash:
 		if l.ranging(i) {
@@ -159,6 +167,12 @@ func (l *lister) listing(i int) bool {
 	return false
 }
 
+// tallying tells a comma within a stated count (`— 9 hdc, 6 puffs`).
+func (l *lister) tallying(i int) bool {
+	tokens := l.b.tokens
+	return l.counting && len(l.flat) > 0 && i+2 < len(tokens) && tokens[i+1].Kind == Number && tokens[i+2].Kind != Word
+}
+
 // ranging tells the dash of `Rows 2 – 5` from one that separates.
 func (l *lister) ranging(i int) bool {
 	tokens := l.b.tokens
@@ -173,6 +187,9 @@ func (l *lister) ranging(i int) bool {
 // unless words before it say how it is worked.
 func (l *lister) bracket(open, end int) {
 	b := l.b
+	if l.remark(open, end) {
+		return
+	}
 	if !l.leads() {
 		l.flush(SepNone)
 	}
@@ -187,6 +204,22 @@ func (l *lister) bracket(open, end int) {
 		b.totals[t.Group] = asTotal(b.tokens[open+1 : end])
 	}
 	l.flat = append(l.flat, t)
+}
+
+// remark takes a bracket that interrupts a clause to say what skipped chains
+// count as: `dc in 4th ch from hook (skipped 3 ch count as dc) and in each ch`.
+// It is put before the clause it interrupts.
+func (l *lister) remark(open, end int) bool {
+	if len(l.flat) == 0 || l.flat[0].Canon == "ch" || l.flat[0].Kind == Number && len(l.flat) > 1 && l.flat[1].Canon == "ch" {
+		return false
+	}
+	note, ok := clauses.read(l.b.tokens[open+1 : end]).(*CountsNote)
+	if !ok {
+		return false
+	}
+	span := source.Span{Start: l.b.tokens[open].Span.Start, End: l.b.tokens[end].Span.End}
+	l.out = append(l.out, Clause{Span: span, Node: note})
+	return true
 }
 
 // leads tells whether the words collected so far go with a bracket after
@@ -247,7 +280,7 @@ func (l *lister) splits(i, hi int) bool {
 	if len(l.flat) == 0 {
 		return true
 	}
-	if first := l.flat[0]; first.Kind == Word && (first.Canon == "rep" || first.Canon == "have" || first.Canon == "count" || first.Canon == "not" ||
+	if first := firstWord(l.flat); first.Kind == Word && (first.Canon == "rep" || first.Canon == "have" || first.Canon == "count" || first.Canon == "not" ||
 		first.Canon == "leave" || first.Canon == "as" || first.Canon == "fasten" || first.Canon == "end") {
 		return false
 	}
@@ -265,6 +298,16 @@ func (l *lister) splits(i, hi int) bool {
 		return false
 	}
 	return beginsAction(l.b.tokens[next]) && !(l.b.tokens[next].Kind == Stitch && l.inEach() && !l.placed(next, hi))
+}
+
+// firstWord is the first token that is no filler.
+func firstWord(tokens []Token) Token {
+	for _, t := range tokens {
+		if t.Kind != Word || t.Canon != "" {
+			return t
+		}
+	}
+	return tokens[0]
 }
 
 // inEach tells whether the clause so far speaks of each of something, as in

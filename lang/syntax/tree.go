@@ -140,9 +140,10 @@ type Repeat struct {
 	// (`ending last rep at **`).
 	StopAt int
 	Stops  bool
-	// Ending replaces the end of the last repeat or follows it, as the counts
-	// decide.
-	Ending []Clause
+	// Ending follows the last repeat, or replaces its last step: it does where
+	// the words say so (Replaces), else as the counts decide.
+	Ending   []Clause
+	Replaces bool
 	// Whole is set where no mark says where the repeat begins.
 	Whole bool
 }
@@ -165,6 +166,9 @@ type RepeatFrom struct {
 type Ending struct {
 	StopAt string
 	Step   Node // nil for none
+	// Last is set in `ending last rep with …`, which replaces the last step of
+	// the last repeat; `ending with …` may also follow it.
+	Last bool
 	// Mirrored is set in `ending to correspond`.
 	Mirrored bool
 }
@@ -181,6 +185,8 @@ type Join struct {
 type Turn struct {
 	Not    bool // `do not turn`
 	Rotate bool // to the other side of a chain or to the row ends
+	// OtherSide is set where the words say that it is the chain's other side.
+	OtherSide bool
 }
 
 // NoJoin says that a round is left open: `do not join`.
@@ -214,7 +220,11 @@ const (
 )
 
 // Marker places, moves or removes a stitch marker.
-type Marker struct{ Place Place }
+type Marker struct {
+	// Nth stitch of the last OfLast made, or of the row where OfLast is 0; both
+	// 0 is the last stitch made.
+	Nth, OfLast int
+}
 
 // MagicRing makes a ring to work into.
 type MagicRing struct{}
@@ -222,12 +232,14 @@ type MagicRing struct{}
 // Rows works other rows again: `rep Row 2`, `Rows 2 and 3`, `work as for Front
 // to Row 12`.
 type Rows struct {
-	List    []RowSpan
-	Last    Num // `rep last 2 rows`
-	Piece   string
-	Limit   Limit
-	Number  Num
-	Changed bool // `same as Row 3, but …`
+	List []RowSpan
+	Last Num // `rep last 2 rows`
+	// Piece is the piece referred to, as far as PieceRow or a mark.
+	Piece    string
+	PieceRow Num
+	Limit    Limit
+	Number   Num
+	Changed  bool // `same as Row 3, but …`
 }
 
 // RowSpan is a run of row numbers.

@@ -102,7 +102,9 @@ func (v *Vocabulary) Defining(words []string, sizes int) *Vocabulary {
 		}
 		phrase := strings.ToLower(strings.NewReplacer("-", " ", "’", "'").Replace(word))
 		meaning, _ := stitch.Find(phrase)
-		w.own.add(phrase, &wordEntry{kind: Stitch, canon: phrase, stitch: meaning})
+		entry := &wordEntry{kind: Stitch, canon: phrase, stitch: meaning}
+		w.own.add(phrase, entry)
+		w.own.add(phrase+"s", entry)
 	}
 	return w
 }
@@ -128,7 +130,7 @@ func (l *scanner) group() []Token {
 			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
 			tokens = append(tokens, t)
 			i += n
-		case r.kind == Number:
+		case r.kind == Number, r.kind == Dash && l.dashList(i):
 			t, n := l.numberList(i)
 			tokens = append(tokens, t)
 			i += n
@@ -215,7 +217,11 @@ func (l *scanner) abbreviationStop(i int) int {
 // brackets or after strokes, all of them as one token.
 func (l *scanner) numberList(i int) (Token, int) {
 	first := l.raw[i]
-	t := Token{Kind: Number, Values: One(first.value), Canon: first.lower}
+	value := first.value
+	if first.kind == Dash {
+		value = None
+	}
+	t := Token{Kind: Number, Values: One(value), Canon: first.lower}
 	t.Span.Start, t.Span.End = l.base+first.start, l.base+first.end
 	values, n := l.bracketed(i)
 	if n == 0 {
@@ -224,10 +230,17 @@ func (l *scanner) numberList(i int) (Token, int) {
 	if n == 0 {
 		return t, 1
 	}
-	t.Values = Num{Vals: append([]int{first.value}, values...)}
+	t.Values = Num{Vals: append([]int{value}, values...)}
 	t.Canon = l.text[first.start:l.raw[i+n-1].end]
 	t.Span.End = l.base + l.raw[i+n-1].end
 	return t, n
+}
+
+// dashList tells the dash of `- (-, 2, 2) times`, which stands for a size that
+// skips, from one that separates.
+func (l *scanner) dashList(i int) bool {
+	values, n := l.bracketed(i)
+	return n > 0 && len(values) > 0 && (len(values)+1 == l.vocab.Sizes || values[0] == None)
 }
 
 // bracketed reads the `(91, 101, 111)` of `81 (91, 101, 111)`.

@@ -1,0 +1,34 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"stitchproof/lang/stitch"
+	"stitchproof/lint"
+	"stitchproof/lint/report"
+)
+
+type explainCommand struct {
+	Words []string `arg:"" name:"rule|stitch" help:"A rule's name, or a stitch in any spelling of either dialect."`
+}
+
+// Run explains the rule of that name, else the stitch.
+func (c *explainCommand) Run(s *streams) error {
+	word := strings.ToLower(strings.Join(c.Words, " "))
+	if rule, ok := lint.Find(word); ok {
+		return report.ExplainRule(s.out, rule)
+	}
+	if meaning, ok := stitch.Find(word); ok {
+		return report.ExplainStitch(s.out, word, meaning)
+	}
+	return fmt.Errorf("no rule and no stitch is called %q; the rules are %s", word, strings.Join(ruleNames(), ", "))
+}
+
+func ruleNames() []string {
+	var names []string
+	for _, r := range lint.Rules() {
+		names = append(names, r.Name)
+	}
+	return names
+}

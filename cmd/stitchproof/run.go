@@ -1,0 +1,74 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+
+	"github.com/alecthomas/kong"
+)
+
+// The exit codes. They are part of what scripts rely on.
+const (
+	exitClean = 0 // nothing found that matters
+	exitFound = 1 // findings at or above --fail-on
+	exitBroke = 2 // could not run: bad usage, a file that cannot be read
+)
+
+// commands is the command line.
+type commands struct {
+	Help helpFlag `help:"Show this help, or that of a command." short:"h"`
+
+	Check   checkCommand   `cmd:"" help:"Check patterns and say what a maker must be told."`
+	Count   countCommand   `cmd:"" help:"Count a pattern, row by row, for every size."`
+	Explain explainCommand `cmd:"" help:"Explain a rule or a stitch."`
+	LSP     lspCommand     `cmd:"" name:"lsp" help:"Serve an editor over standard input and output."`
+	Version versionCommand `cmd:"" help:"Say which build this is."`
+}
+
+// streams are what a command reads and writes.
+type streams struct {
+	in       io.Reader
+	out, err io.Writer
+}
+
+// errFound is how a command says that it ran and found something.
+var errFound = errors.New("findings")
+
+// errHelp ends the parsing once help has been shown.
+var errHelp = errors.New("help shown")
+
+// helpFlag shows help in the place of running anything.
+type helpFlag bool
+
+// BeforeReset is called by kong before arguments are checked, so that help is
+// shown whatever else is on the line.
+func (helpFlag) BeforeReset(ctx *kong.Context) error {
+	if err := ctx.PrintUsage(false); err != nil {
+		return err
+	}
+	return errHelp
+}
+
+// Run runs one command line and gives the exit code.
+func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
+	s := &streams{stdin, stdout, stderr}
+	parser, err := kong.New(&commands{},
+		kong.Name("stitchproof"),
+		kong.Description("Checks plain-text crochet patterns: counts every row, in every size, and says where the words do not give the stated piece."),
+		kong.NoDefaultHelp(), kong.Writers(stdout, stderr), kong.Bind(s))
+	if err == nil {
+		var ctx *kong.Context
+		if ctx, err = parser.Parse(args); err == nil {
+			err = ctx.Run()
+		}
+	}
+	switch {
+	case err == nil, errors.Is(err, errHelp):
+		return exitClean
+	case errors.Is(err, errFound):
+		return exitFound
+	}
+	fmt.Fprintf(stderr, "stitchproof: %v\n", err)
+	return exitBroke
+}

@@ -1,0 +1,228 @@
+package lint
+
+import (
+	"slices"
+	"strconv"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// slip is a row whose number is not the one that its place calls for.
+type slip struct {
+	row *fabric.Row
+	// number is what it is called, due what it should be; earlier is the row
+	// that has the number already, nil where none has.
+	number, due int
+	earlier     *fabric.Row
+	// alone is set where the rows after it go on as if it were called due.
+	alone bool
+}
+
+// slips finds the rows of a piece whose numbers skip, go back or come twice.
+// It follows the numbers as far as they can be followed: a row repeated an
+// unknown number of times, a new yarn or another word for rows starts afresh.
+func slips(piece *fabric.Piece) []slip {
+	var out []slip
+	numbered := numberedRows(piece)
+	due := 0 // 0 for any number
+	for i, row := range numbered {
+		label := row.Tree.Label
+		if i > 0 && afresh(numbered[i-1], row) {
+			due = 0
+		}
+		first, last := ends(label)
+		switch {
+		case scattered(label) || interleaved(piece):
+			due = 0
+			continue
+		case due == 0 || first == due:
+		default:
+			s := slip{row: row, number: first, due: due, earlier: holder(numbered[:i], first)}
+			s.alone = i+1 == len(numbered) || goesOn(numbered[i+1], due+last-first+1)
+			if s.earlier == nil || !afreshSince(s.earlier, row) {
+				out = append(out, s)
+			}
+			if s.alone {
+				due += last - first + 1
+				continue
+			}
+		}
+		due = last + 1
+	}
+	return out
+}
+
+// numberedRows are the rows that have numbers of their own, the same in all sizes.
+func numberedRows(piece *fabric.Piece) []*fabric.Row {
+	var out []*fabric.Row
+	for _, row := range piece.Rows {
+		if row.Tree.Label.Kind == syntax.Numbered && !slices.ContainsFunc(row.Tree.Label.Numbers, bySize) {
+			out = append(out, row)
+		}
+	}
+	return out
+}
+
+func bySize(s syntax.RowSpan) bool { return s.From.PerSize() || s.To.PerSize() }
+
+// ends are the first and the last number of a label.
+func ends(l syntax.Label) (first, last int) {
+	return l.Numbers[0].From.At(0), l.Numbers[len(l.Numbers)-1].To.At(0)
+}
+
+// scattered tells a label such as `Rows 7, 11 and 15` from one that names a run.
+func scattered(l syntax.Label) bool {
+	all := l.Each(0)
+	for i, n := range all {
+		if n != all[0]+i {
+			return true
+		}
+	}
+	return false
+}
+
+// interleaved tells a piece whose rows are listed by kind rather than by
+// number: `Row 2 and all even rows`, `Rows 7, 11 and 15`.
+func interleaved(piece *fabric.Piece) bool {
+	return slices.ContainsFunc(piece.Rows, func(row *fabric.Row) bool {
+		l := row.Tree.Label
+		return l.EveryOther || l.Kind == syntax.Parity || len(l.Numbers) > 0 && scattered(l)
+	})
+}
+
+// afresh tells whether numbers may start anew between two rows that follow
+// each other in the list of numbered ones.
+func afresh(a, b *fabric.Row) bool {
+	if a.Tree.Label.Round != b.Tree.Label.Round || slices.ContainsFunc(a.Tree.Label.Numbers, bySize) {
+		return true
+	}
+	return slices.ContainsFunc(append(between(a, b), b), restarts) || unlabelledWork(a, b)
+}
+
+func afreshSince(a, b *fabric.Row) bool { return slices.ContainsFunc(between(a, b), restarts) }
+
+// restarts tells a line after which nobody can say what the next number is:
+// it ends or joins a yarn, or works rows without numbering them.
+func restarts(row *fabric.Row) bool {
+	r := row.Tree
+	if r.Label.Kind == syntax.NextRow || r.Label.Kind == syntax.Numbered && slices.ContainsFunc(r.Label.Numbers, bySize) {
+		return true
+	}
+	if r.Label.Kind == syntax.Unlabelled && (has[*syntax.Rows](r) || has[*syntax.Even](r) || has[*syntax.Finish](r)) {
+		return true
+	}
+	return false
+}
+
+// unlabelledWork tells whether a line without a label works stitches between
+// two rows: it may be counted as a row or not.
+func unlabelledWork(a, b *fabric.Row) bool {
+	return slices.ContainsFunc(between(a, b), func(row *fabric.Row) bool { return works(row) })
+}
+
+// holder is the row that has a number already, nil for none.
+func holder(rows []*fabric.Row, number int) *fabric.Row {
+	for i := len(rows) - 1; i >= 0; i-- {
+		if slices.Contains(rows[i].Tree.Label.Each(0), number) {
+			return rows[i]
+		}
+	}
+	return nil
+}
+
+func goesOn(row *fabric.Row, due int) bool {
+	first, _ := ends(row.Tree.Label)
+	return first == due
+}
+
+// renumber is the fix for a slip: its own number where it stands alone, else
+// the numbers from there on and the references to them. It is not safe: a row
+// may be missing instead. It gives nil where a number is written as a word.
+func (s slip) renumber() *Fix {
+	shift := s.due - s.number
+	if s.alone {
+		edits := shiftLabel(s.row.Tree, shift)
+		if edits == nil {
+			return nil
+		}
+		return &Fix{Title: "number it " + s.dueName(), Edits: edits}
+	}
+	from := s.number
+	if s.earlier != nil {
+		from++ // which of the two rows a reference means cannot be told
+	}
+	var edits []source.Edit
+	for _, row := range s.row.Piece.Rows[s.row.Index:] {
+		label := shiftLabel(row.Tree, shift)
+		if label == nil && row.Tree.Label.Kind == syntax.Numbered {
+			return nil
+		}
+		edits = append(edits, label...)
+		edits = append(edits, shiftReferences(row.Tree, from, shift)...)
+	}
+	return &Fix{Title: "renumber from here on, starting with " + strconv.Itoa(s.due), Edits: edits}
+}
+
+// dueName is the number, or run of numbers, that a row should have.
+func (s slip) dueName() string {
+	first, last := ends(s.row.Tree.Label)
+	return runName(s.due, s.due+last-first)
+}
+
+func runName(first, last int) string {
+	if last <= first {
+		return strconv.Itoa(first)
+	}
+	return strconv.Itoa(first) + "-" + strconv.Itoa(last)
+}
+
+// shiftLabel moves the numbers of a row's label; nil where it has none in digits.
+func shiftLabel(r *syntax.Row, shift int) []source.Edit {
+	var edits []source.Edit
+	for _, t := range r.Tokens {
+		if r.Label.Kind == syntax.Numbered && t.Kind == syntax.Number && !t.Values.PerSize() && r.Label.Span.Covers(t.Span) {
+			edits = append(edits, shifted(r, t, shift))
+		}
+	}
+	return edits
+}
+
+// shiftReferences moves the row numbers, from a number on, that a row's words
+// refer to.
+func shiftReferences(r *syntax.Row, from, shift int) []source.Edit {
+	var edits []source.Edit
+	for i, t := range r.Tokens {
+		if t.Kind == syntax.Number && !t.Values.PerSize() && t.Values.At(0) >= from && t.Span.Start >= r.Label.Span.End && namesRow(r.Tokens[:i]) {
+			edits = append(edits, shifted(r, t, shift))
+		}
+	}
+	return edits
+}
+
+// namesRow tells whether a number after these tokens is a row's: they end in
+// `Row`, or in a list of row numbers that goes on.
+func namesRow(tokens []syntax.Token) bool {
+	i := len(tokens) - 1
+	for i >= 0 && joint(tokens[i]) {
+		for i >= 0 && joint(tokens[i]) {
+			i--
+		}
+		if i < 0 || tokens[i].Kind != syntax.Number {
+			return false
+		}
+		i--
+	}
+	return i >= 0 && tokens[i].Kind == syntax.Word && (tokens[i].Canon == "row" || tokens[i].Canon == "rnd")
+}
+
+// joint tells what may stand between the numbers of a list of rows.
+func joint(t syntax.Token) bool {
+	return t.Kind == syntax.Dash || t.Kind == syntax.Hyphen || t.Kind == syntax.Comma ||
+		t.Kind == syntax.Word && (t.Canon == "and" || t.Canon == "to")
+}
+
+func shifted(r *syntax.Row, t syntax.Token, shift int) source.Edit {
+	return source.Edit{Span: r.Abs(t.Span), New: strconv.Itoa(t.Values.At(0) + shift)}
+}

@@ -1,0 +1,243 @@
+package report
+
+import (
+	"io"
+	"strings"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+	"stitchproof/lint"
+)
+
+// Count is what a whole pattern comes to: the table that a tech editor would
+// make by hand. Lists have one value a size; nil stands for what is not known.
+type Count struct {
+	File   string       `json:"file"`
+	Sizes  []string     `json:"sizes"`
+	Pieces []CountPiece `json:"pieces"`
+}
+
+// CountPiece is one piece of the pattern.
+type CountPiece struct {
+	Name string `json:"name"`
+	Line int    `json:"line"`
+	// Make is how many are made of it, in each size.
+	Make []int `json:"make"`
+	// Total is the number of stitches in one of it, nil where a row is not known.
+	Total []*int     `json:"total"`
+	Rows  []CountRow `json:"rows"`
+}
+
+// CountRow is one instruction line.
+type CountRow struct {
+	Label string `json:"label"` // as written, "" for none
+	Line  int    `json:"line"`
+	Text  string `json:"text"`
+	Works bool   `json:"works"` // false for a line such as `Fasten off.`
+	// Repeats is how many rows the line stands for.
+	Repeats []int `json:"repeats"`
+	// Made is the number of stitches of one row, Change its difference from the
+	// row below.
+	Made   []*int `json:"made"`
+	Change []*int `json:"change"`
+	// Stated is the number of stitches that the line states, nil where it states
+	// none or states only things that stitches are not counted by.
+	Stated []int `json:"stated"`
+	Agrees *bool `json:"agrees"`
+	// Compared holds the parts of the stated count.
+	Compared []CountPart `json:"compared"`
+	// Parts counts the stitches and spaces by kind.
+	Parts    map[string][]*int `json:"parts"`
+	Side     string            `json:"side"` // "RS", "WS" or "" where it is not known
+	Turned   bool              `json:"turned"`
+	Joined   bool              `json:"joined"`
+	Unread   []string          `json:"unread"`
+	Branches []CountBranch     `json:"branches"`
+
+	kinds []string // the keys of Parts in the order first made
+}
+
+// CountPart is one part of a stated count.
+type CountPart struct {
+	Name   string `json:"name"` // "" for stitches
+	Stated []int  `json:"stated"`
+	Made   []*int `json:"made"`
+}
+
+// CountBranch is how far a branch, or the stem, was worked when it was last
+// spoken of, in the first size.
+type CountBranch struct {
+	Name    string `json:"name"`
+	Chains  int    `json:"chains"`
+	Skipped int    `json:"skipped"`
+	Worked  int    `json:"worked"`
+	Left    int    `json:"left"`
+}
+
+// Counted makes the table of a pattern.
+func Counted(file string, a *lint.Analysis) *Count {
+	out := &Count{File: file, Sizes: append([]string{}, a.File.Sizes...), Pieces: []CountPiece{}}
+	for _, piece := range a.Fabric.Pieces {
+		out.Pieces = append(out.Pieces, countPiece(a, piece))
+	}
+	return out
+}
+
+// JSON writes the table for programs. It fails only where w does.
+func (c *Count) JSON(w io.Writer) error { return writeJSON(w, c) }
+
+func countPiece(a *lint.Analysis, piece *fabric.Piece) CountPiece {
+	line, _ := a.Text.LineColumn(piece.Tree.Span.Start)
+	sizes := a.Fabric.Sizes()
+	out := CountPiece{Name: piece.Tree.Name, Line: line, Rows: []CountRow{}}
+	for size := range sizes {
+		out.Make = append(out.Make, piece.Tree.Make.Or(size, 1))
+		out.Total = append(out.Total, total(piece, size))
+	}
+	var below *fabric.Row
+	for _, row := range piece.Rows {
+		counted := countRow(a.Text, row, below)
+		if counted.Works {
+			below = row
+		}
+		out.Rows = append(out.Rows, counted)
+	}
+	return out
+}
+
+// total is the number of stitches of a piece, nil where a row of it is not known.
+func total(piece *fabric.Piece, size int) *int {
+	n := 0
+	for _, row := range piece.Rows {
+		t := &row.Tallies[size]
+		if !t.Known {
+			return nil
+		}
+		if t.Works {
+			n += t.Made * row.Repeats[size]
+		}
+	}
+	return &n
+}
+
+func countRow(text *source.Text, row *fabric.Row, below *fabric.Row) CountRow {
+	line, _ := text.LineColumn(row.Tree.At)
+	out := CountRow{
+		Label: strings.Trim(row.Tree.Label.Text, "*_: "), Line: line, Text: strings.Join(strings.Fields(row.Tree.Text), " "),
+		Repeats: row.Repeats, Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
+		Parts: map[string][]*int{}, Unread: []string{}, Branches: []CountBranch{}, Compared: []CountPart{},
+	}
+	for size := range row.Tallies {
+		t := &row.Tallies[size]
+		out.Works = out.Works || t.Works
+		out.Made = append(out.Made, known(t, t.Made))
+		var change *int
+		if below != nil && below.Tallies[size].Known {
+			change = known(t, t.Made-below.Tallies[size].Made)
+		}
+		out.Change = append(out.Change, change)
+		for _, part := range t.Parts {
+			if out.Parts[part.Name] == nil {
+				out.Parts[part.Name] = make([]*int, len(row.Tallies))
+				out.kinds = append(out.kinds, part.Name)
+			}
+		}
+	}
+	for name, counts := range out.Parts {
+		for size := range row.Tallies {
+			counts[size] = known(&row.Tallies[size], row.Tallies[size].Part(name))
+		}
+	}
+	out.compare(row)
+	for _, s := range lint.Unread(row.Tree) {
+		out.Unread = append(out.Unread, row.Tree.Source(s))
+	}
+	for _, step := range row.Steps {
+		for _, b := range step.Ledger {
+			out.branch(b)
+		}
+	}
+	return out
+}
+
+func known(t *fabric.Tally, n int) *int {
+	if !t.Known {
+		return nil
+	}
+	return &n
+}
+
+// compare holds the stated count against what was made.
+func (r *CountRow) compare(row *fabric.Row) {
+	agreement := fabric.NotStated
+	for size := range row.Tallies {
+		t := &row.Tallies[size]
+		if a := t.Agrees(); agreement != fabric.Disagrees && a > agreement || a == fabric.Disagrees {
+			agreement = a
+		}
+		for i, c := range t.Compared {
+			if i == len(r.Compared) {
+				r.Compared = append(r.Compared, CountPart{Name: c.Name})
+			}
+			r.Compared[i].Stated = append(r.Compared[i].Stated, c.Stated)
+			made := known(t, c.Made)
+			if c.Result == fabric.Uncheckable {
+				made = nil
+			}
+			r.Compared[i].Made = append(r.Compared[i].Made, made)
+		}
+	}
+	if agreement == fabric.Agrees || agreement == fabric.Disagrees {
+		agrees := agreement == fabric.Agrees
+		r.Agrees = &agrees
+	}
+	r.Stated = statedStitches(row)
+}
+
+// statedStitches is the number of stitches that a row states, in each size.
+// Parts add up to it where they account for every stitch made; where they do
+// not, as shells do not, it is not stated.
+func statedStitches(row *fabric.Row) []int {
+	var out []int
+	for size := range row.Tallies {
+		t := &row.Tallies[size]
+		stated, made := 0, 0
+		for _, c := range t.Compared {
+			if c.Part.Noun.Kind == syntax.NounNone || c.Part.Noun.Kind == syntax.NounAny {
+				stated, made = c.Stated, t.Made
+				break
+			}
+			if c.Part.Noun.Kind == syntax.NounStitch {
+				stated, made = stated+c.Stated, made+c.Made
+			}
+		}
+		if len(t.Compared) == 0 || made != t.Made {
+			return nil
+		}
+		out = append(out, stated)
+	}
+	return out
+}
+
+// branch notes the state of a branch, later ones over earlier ones.
+func (r *CountRow) branch(b fabric.BranchState) {
+	state := CountBranch{b.Name, b.Chains, b.Skipped, b.Worked, b.Left}
+	for i := range r.Branches {
+		if r.Branches[i].Name == b.Name {
+			r.Branches[i] = state
+			return
+		}
+	}
+	r.Branches = append(r.Branches, state)
+}
+
+func sideName(s syntax.SideKind) string {
+	switch s {
+	case syntax.RightSide:
+		return "RS"
+	case syntax.WrongSide:
+		return "WS"
+	}
+	return ""
+}

@@ -1,0 +1,57 @@
+package report
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"strings"
+
+	"stitchproof/lint"
+)
+
+// ExplainRule writes what a rule is about. It fails only where w does.
+func ExplainRule(w io.Writer, r *lint.Rule) error {
+	b := bufio.NewWriter(w)
+	fmt.Fprintf(b, "%s (%s, %s)\n\n%s\n\n%s\n", r.Name, r.Severity, r.Family, wrapped(r.Summary), wrapped(r.Why))
+	fmt.Fprintf(b, "\nFound in:\n\n%s\nNot in:\n\n%s", indented(r.Bad), indented(r.Good))
+	if len(r.Sources) > 0 {
+		fmt.Fprint(b, "\nWhere the numbers come from:\n")
+		for _, s := range r.Sources {
+			fmt.Fprintln(b, wrapped("- "+s))
+		}
+	}
+	return b.Flush()
+}
+
+const textWide = 88 // characters in a line of prose
+
+// wrapped breaks prose into lines.
+func wrapped(s string) string {
+	var b strings.Builder
+	column := 0
+	for word := range strings.FieldsSeq(s) {
+		switch n := textWidth(word); {
+		case column == 0:
+		case column+1+n > textWide:
+			b.WriteByte('\n')
+			column = 0
+		default:
+			b.WriteByte(' ')
+			column++
+		}
+		b.WriteString(word)
+		column += textWidth(word)
+	}
+	return b.String()
+}
+
+func indented(s string) string {
+	var b strings.Builder
+	for line := range strings.Lines(s) {
+		if strings.TrimSpace(line) != "" {
+			b.WriteString("    ")
+		}
+		b.WriteString(line)
+	}
+	return b.String()
+}

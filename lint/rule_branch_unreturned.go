@@ -1,0 +1,59 @@
+package lint
+
+import (
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+)
+
+var branchUnreturned = &Rule{
+	Name:     "branch-unreturned",
+	Family:   "branches",
+	Severity: Error,
+	Summary:  "Every branch is returned from.",
+	Why: "Without the return nobody can tell where the branch ends and where the stem goes on: the next stitches may be " +
+		"meant for either.",
+	Bad: `Pattern: Hawthorn twig
+Terms: US
+
+Piece: Twig
+With A, ch 11.
+Row 1: Sc in 2nd ch from hook and in next 4 ch, branch A: ch 4, sc in 2nd ch from hook and in next 2 ch.
+Fasten off.
+`,
+	Good: `Pattern: Hawthorn twig
+Terms: US
+
+Piece: Twig
+With A, ch 11.
+Row 1: Sc in 2nd ch from hook and in next 4 ch, branch A: ch 4, sc in 2nd ch from hook and in next 2 ch, return
+  to stem, sc in next 5 ch. (13 sts)
+Fasten off.
+`,
+	Check: checkBranchUnreturned,
+}
+
+func checkBranchUnreturned(p *Pass) {
+	for _, f := range p.faults(fabric.BranchUnreturned) {
+		p.reportFault(f, Finding{Message: branchName(f.Name) + " is never returned from", Fix: writeReturn(f)})
+	}
+}
+
+// branchName is how a message speaks of a branch; some have no name.
+func branchName(name string) string {
+	if name == "" {
+		return "the branch"
+	}
+	return "branch " + name
+}
+
+// writeReturn is the fix that comes home where the branch's chains are used
+// up. It is not safe: the branch may be meant to go on.
+func writeReturn(f *fault) *Fix {
+	for _, s := range f.row.Steps {
+		if n := len(s.Ledger); n > 0 && s.Span.Start >= f.Span.Start && s.Ledger[n-1].Name == f.Name && s.Ledger[n-1].Worked > 0 && s.Ledger[n-1].Left == 0 {
+			at := f.row.Tree.At + s.Span.End
+			return &Fix{Title: "write `return` here", Edits: []source.Edit{{Span: source.Span{Start: at, End: at}, New: ", return"}}}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,81 @@
+package lint
+
+import (
+	"slices"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+var joinMissing = &Rule{
+	Name:     "join-missing",
+	Family:   "order",
+	Severity: Warning,
+	Summary:  "Where rounds are joined, a round in the middle of them is joined or says that it is not.",
+	Why: "A round that is left open makes the next one a spiral: its first stitch stands in another place and the count of " +
+		"every later round is started one stitch off.",
+	Bad: `Pattern: Acorn
+Terms: US
+
+Piece: Acorn
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
+Rnd 3: Ch 1, sc in each st around. (12 sc)
+Rnd 4: Ch 1, sc in each st around; sl st in first sc to join. (12 sc)
+Fasten off.
+`,
+	Good: `Pattern: Acorn
+Terms: US
+
+Piece: Acorn
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
+Rnd 3: Ch 1, sc in each st around; sl st in first sc to join. (12 sc)
+Rnd 4: Ch 1, sc in each st around; sl st in first sc to join. (12 sc)
+Fasten off.
+`,
+	Check: checkJoinMissing,
+}
+
+func checkJoinMissing(p *Pass) {
+	if says(p.notes(), "join each", "join every", "join all", "joined at the end of") {
+		return // said once for all
+	}
+	for _, piece := range p.Fabric.Pieces {
+		var open []*fabric.Row
+		joined := 0
+		for _, row := range piece.Rows {
+			switch {
+			case !works(row) || !row.Round:
+			case row.Joined:
+				joined++
+			case joinExpected(row):
+				open = append(open, row)
+			}
+		}
+		if joined < 2 || len(open) > joined/2 {
+			continue // not the habit of this piece
+		}
+		for _, row := range open {
+			p.Report(Finding{
+				Span:    headSpan(row.Tree),
+				Message: rowName(row.Tree) + " is not joined, and the rounds around it are",
+				Fix:     &Fix{Title: "write `join`", Edits: []source.Edit{addAtEnd(row.Tree, "; join")}},
+			})
+		}
+	}
+}
+
+// joinExpected tells whether the round after an open one begins as after a
+// join, and nothing makes up for it.
+func joinExpected(row *fabric.Row) bool {
+	next := after(row)
+	if next == nil || !next.Round || !next.Joined || row.Turned || len(Unread(row.Tree)) > 0 || has[*syntax.NoJoin](row.Tree) {
+		return false
+	}
+	if slices.ContainsFunc(append(between(row, next), row, next), leavesOff) {
+		return false
+	}
+	return beginningChain(next) != nil
+}

@@ -1,0 +1,52 @@
+package lint
+
+import (
+	"stitchproof/lang/fabric"
+)
+
+var referenceUnknown = &Rule{
+	Name:     "reference-unknown",
+	Family:   "order",
+	Severity: Error,
+	Summary:  "Every row, mark or piece that is referred to stands above, and no row refers to itself.",
+	Why: "`Rep Row 9` before there is a Row 9 stops the maker; rows that refer to each other in a circle never say what to " +
+		"work at all.",
+	Bad: `Pattern: Oak leaf mat
+Terms: US
+
+Piece: Mat
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: Ch 1, sc in each st across; turn. (12 sc)
+Row 3: Rep Row 12. (12 sc)
+Fasten off.
+`,
+	Good: `Pattern: Oak leaf mat
+Terms: US
+
+Piece: Mat
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: Ch 1, sc in each st across; turn. (12 sc)
+Row 3: Rep Row 2. (12 sc)
+Fasten off.
+`,
+	Check: checkReferenceUnknown,
+}
+
+func checkReferenceUnknown(p *Pass) {
+	for _, f := range p.faults(fabric.RowUnknown, fabric.RowCircular) {
+		var message string
+		switch {
+		case f.Kind == fabric.RowCircular:
+			message = "refers to itself: the rows named include this one"
+		case f.Name == "last":
+			message = "there are no " + f.num(func(f fabric.Fault) int { return f.N }) + " rows above to repeat"
+		case f.Name != "":
+			message = "there is no " + f.Name + " above"
+		default:
+			message = "there is no row or round " + f.num(func(f fabric.Fault) int { return f.N }) + " above"
+		}
+		p.reportFault(f, Finding{Message: message})
+	}
+}

@@ -1,0 +1,56 @@
+package lint
+
+import (
+	"strings"
+
+	"stitchproof/lang/syntax"
+)
+
+var repeatUnanchored = &Rule{
+	Name:     "repeat-unanchored",
+	Family:   "order",
+	Severity: Error,
+	Summary:  "Every `rep from *` has its star.",
+	Why:      "Without the star nobody knows where the repeat begins, and every guess gives another row.",
+	Bad: `Pattern: Oak leaf mat
+Terms: US
+
+Piece: Mat
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: Ch 1, sc in next st, 2 sc in next st; rep from * across. (18 sc)
+Fasten off.
+`,
+	Good: `Pattern: Oak leaf mat
+Terms: US
+
+Piece: Mat
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: Ch 1, *sc in next st, 2 sc in next st; rep from * across. (18 sc)
+Fasten off.
+`,
+	Check: checkRepeatUnanchored,
+}
+
+func checkRepeatUnanchored(p *Pass) {
+	for _, s := range p.problems(syntax.RepeatUnanchored) {
+		p.Report(Finding{
+			Span:    s.row.Abs(s.Span),
+			Message: quoted(s.row.Source(s.Span)) + " goes back to a mark that is not there: no " + mark(s.row.Source(s.Span)) + " stands before it",
+		})
+	}
+}
+
+// mark is the repeat mark that words of a pattern speak of.
+func mark(words string) string {
+	if strings.Contains(words, "**") {
+		return "**"
+	}
+	for _, m := range []string{"*", "†", "‡", "+"} {
+		if strings.Contains(words, m) {
+			return m
+		}
+	}
+	return "mark"
+}

@@ -1,0 +1,46 @@
+package lint
+
+var rowOrder = &Rule{
+	Name:     "row-order",
+	Family:   "order",
+	Severity: Warning,
+	Summary:  "The numbers of a piece's rows run on without a gap and without going back.",
+	Why: "A gap looks like a row that got lost, and a maker cannot know whether it did. References such as `rep Row 5` go " +
+		"to the wrong row from there on.",
+	Bad: `Pattern: Acorn
+Terms: US
+
+Piece: Acorn
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
+Rnd 4: Ch 1, sc in each st around; sl st in first sc to join. (12 sc)
+Rnd 5: Ch 1, sc in each st around; sl st in first sc to join. (12 sc)
+Fasten off.
+`,
+	Good: `Pattern: Acorn
+Terms: US
+
+Piece: Acorn
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
+Rnd 3: Ch 1, sc in each st around; sl st in first sc to join. (12 sc)
+Rnd 4: Ch 1, sc in each st around; sl st in first sc to join. (12 sc)
+Fasten off.
+`,
+	Check: checkRowOrder,
+}
+
+func checkRowOrder(p *Pass) {
+	for _, piece := range p.Fabric.Pieces {
+		for _, s := range slips(piece) {
+			if s.earlier != nil {
+				continue
+			}
+			message := rowName(s.row.Tree) + " stands where " + s.dueName() + " is due"
+			if s.number > s.due && !s.alone {
+				message = rowName(s.row.Tree) + " comes next, and " + runName(s.due, s.number-1) + " is missing"
+			}
+			p.Report(Finding{Span: headSpan(s.row.Tree), Message: message, Fix: s.renumber()})
+		}
+	}
+}

@@ -1,0 +1,45 @@
+package lint
+
+import "stitchproof/lang/fabric"
+
+var stemExhausted = &Rule{
+	Name:     "stem-exhausted",
+	Family:   "branches",
+	Severity: Error,
+	Summary:  "The stem's chains last until the branches and the row are done.",
+	Why: "A stem that ends before its branches do leaves the maker with instructions and nothing to work into. The ledger " +
+		"of the stem shows how many chains are missing.",
+	Bad: `Pattern: Hawthorn twig
+Terms: US
+
+Piece: Twig
+With A, ch 9.
+Row 1: Sc in 2nd ch from hook and in next 4 ch, branch A: ch 4, sc in 2nd ch from hook and in next 2 ch, return
+  to stem, sc in next 5 ch.
+Fasten off.
+`,
+	Good: `Pattern: Hawthorn twig
+Terms: US
+
+Piece: Twig
+With A, ch 11.
+Row 1: Sc in 2nd ch from hook and in next 4 ch, branch A: ch 4, sc in 2nd ch from hook and in next 2 ch, return
+  to stem, sc in next 5 ch.
+Fasten off.
+`,
+	Check: checkStemExhausted,
+}
+
+func checkStemExhausted(p *Pass) {
+	told := map[*fabric.Row]bool{}
+	for _, f := range p.faults(fabric.StemExhausted) {
+		if told[f.row] {
+			continue // the stem ends once
+		}
+		told[f.row] = true
+		p.reportFault(f, Finding{
+			Message: "the stem's " + f.num(func(f fabric.Fault) int { return f.Base }) + " ch are used up here, and " +
+				f.num(func(f fabric.Fault) int { return f.N }) + " more are asked for",
+		})
+	}
+}

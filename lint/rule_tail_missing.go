@@ -1,0 +1,114 @@
+package lint
+
+import (
+	"strings"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+var tailMissing = &Rule{
+	Name:     "tail-missing",
+	Family:   "order",
+	Severity: Info,
+	Summary:  "A piece that is sewn to another is fastened off with a long tail.",
+	Why:      "Once the yarn is cut short the maker has to join another to sew with, and the join shows.",
+	Bad: `Pattern: Acorn
+Terms: US
+
+Piece: Stalk
+With A, ch 8.
+Row 1: Sl st in 2nd ch from hook and in each ch across. (7 sts)
+Fasten off.
+
+Piece: Cup
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Fasten off. Sew the stalk to the cup.
+`,
+	Good: `Pattern: Acorn
+Terms: US
+
+Piece: Stalk
+With A, ch 8.
+Row 1: Sl st in 2nd ch from hook and in each ch across. (7 sts)
+Fasten off, leaving a long tail for sewing.
+
+Piece: Cup
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Fasten off. Sew the stalk to the cup.
+`,
+	Check: checkTailMissing,
+}
+
+func checkTailMissing(p *Pass) {
+	sewn := sewnOn(p.File.Text.String())
+	for _, piece := range p.Fabric.Pieces {
+		if piece.Tree.Name == "" || says(p.wordsOf(piece), "long tail", "tail for", "long end") || !namesPiece(sewn, piece.Tree.Name) {
+			continue
+		}
+		row, at := fastening(piece)
+		if row == nil {
+			continue
+		}
+		end := source.Span{Start: at.End, End: at.End}
+		p.Report(Finding{
+			Span:    at,
+			Message: quoted(piece.Tree.Name) + " is sewn on later, and no long tail is left for it",
+			Fix: &Fix{Title: "leave a long tail", Safe: true, Edits: []source.Edit{{Span: end, New: ", leaving a long tail for sewing"}}},
+		})
+	}
+}
+
+// fastening is the last line that fastens a piece off, with the place of
+// those words in the file.
+func fastening(piece *fabric.Piece) (row *fabric.Row, at source.Span) {
+	for _, r := range piece.Rows {
+		for _, c := range r.Tree.Clauses {
+			if _, ok := c.Node.(*syntax.Finish); ok {
+				row, at = r, r.Tree.Abs(c.Span)
+			}
+		}
+	}
+	return row, at
+}
+
+// sewnOn lists, in plain text, what is said to be sewn to something: of `Sew
+// the stalk to the cup and the cup to the nut`, the stalk and the cup. What is
+// sewn with another yarn needs no tail.
+func sewnOn(text string) []string {
+	var out []string
+	for sentence := range strings.SplitSeq(plainText(text), ".") {
+		_, sewing, found := strings.Cut(" "+sentence, " sew ")
+		if !found || strings.Contains(sewing, " with ") {
+			continue
+		}
+		sewing = strings.NewReplacer(" and ", ",", ";", ",").Replace(sewing)
+		for part := range strings.SplitSeq(sewing, ",") {
+			for _, toward := range []string{" to ", " onto ", " on ", " at ", " by ", " along ", " in ", " together"} {
+				part, _, _ = strings.Cut(part, toward)
+			}
+			out = append(out, part)
+		}
+	}
+	return out
+}
+
+// namesPiece tells whether one of some things is a piece of a name, one of it
+// or several.
+func namesPiece(things []string, name string) bool {
+	name = plainText(name)
+	forms := []string{name, name + "s", name + "es", strings.TrimSuffix(name, "f") + "ves"}
+	for _, thing := range things {
+		thing = strings.TrimSpace(thing)
+		for _, article := range []string{"the ", "each ", "both ", "all ", "a "} {
+			thing = strings.TrimPrefix(thing, article)
+		}
+		for _, form := range forms {
+			if thing == form {
+				return true
+			}
+		}
+	}
+	return false
+}

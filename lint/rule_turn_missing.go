@@ -1,0 +1,64 @@
+package lint
+
+import (
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+var turnMissing = &Rule{
+	Name:     "turn-missing",
+	Family:   "order",
+	Severity: Warning,
+	Summary:  "In flat work whose rows turn, every row turns or says that it does not.",
+	Why: "A maker who does not turn has the yarn at the wrong end and the wrong side in front. Where that is meant, " +
+		"`do not turn` says so.",
+	Bad: `Pattern: Oak leaf mat
+Terms: US
+
+Piece: Mat
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: Ch 1, sc in each st across; turn. (12 sc)
+Row 3: Ch 1, sc in each st across. (12 sc)
+Row 4: Ch 1, sc in each st across. (12 sc)
+Fasten off.
+`,
+	Good: `Pattern: Oak leaf mat
+Terms: US
+
+Piece: Mat
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: Ch 1, sc in each st across; turn. (12 sc)
+Row 3: Ch 1, sc in each st across; turn. (12 sc)
+Row 4: Ch 1, sc in each st across. (12 sc)
+Fasten off.
+`,
+	Check: checkTurnMissing,
+}
+
+func checkTurnMissing(p *Pass) {
+	for _, piece := range p.Fabric.Pieces {
+		for _, row := range missingTurns(piece) {
+			p.Report(Finding{
+				Span:    headSpan(row.Tree),
+				Message: rowName(row.Tree) + " does not say `turn`, and the rows around it do",
+				Fix:     &Fix{Title: "write `turn`", Edits: []source.Edit{addAtEnd(row.Tree, "; turn")}},
+			})
+		}
+	}
+}
+
+// addAtEnd adds words to what a row works: before its count and its full stop.
+func addAtEnd(r *syntax.Row, words string) source.Edit {
+	end := 0
+	for _, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *syntax.Total, *syntax.Remark:
+		default:
+			end = c.Span.End
+		}
+	}
+	place := source.Span{Start: end, End: end}
+	return source.Edit{Span: r.Abs(place), New: words}
+}

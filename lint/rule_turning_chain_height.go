@@ -1,0 +1,150 @@
+package lint
+
+import (
+	"fmt"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+var turningChainHeight = &Rule{
+	Name:     "turning-chain-height",
+	Family:   "order",
+	Severity: Warning,
+	Summary:  "The chain that begins a row is as high as the row's stitches, give or take one, and the same in rows alike.",
+	Why: "A chain that is too short pulls the edge in, one that is too long stands out as a loop. A number that differs from " +
+		"that of the rows around it is most often a slip.",
+	Bad: `Pattern: Frost scarf
+Terms: US
+
+Piece: Scarf
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: Ch 4, sc in each st across; turn. (12 sc)
+Row 3: Ch 1, sc in each st across. (12 sc)
+Fasten off.
+`,
+	Good: `Pattern: Frost scarf
+Terms: US
+
+Piece: Scarf
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: Ch 1, sc in each st across; turn. (12 sc)
+Row 3: Ch 1, sc in each st across. (12 sc)
+Fasten off.
+`,
+	Sources: []string{
+		"1 chain for sc, 2 for hdc, 3 for dc, 4 for tr and one more for each taller stitch (US names): dummies.com; " +
+			"Handbook of Wool Knitting and Crochet, Needlecraft Publishing, 1918; The Ladies' Work-Book, London, c. 1850 (read)",
+		"one chain more or fewer is in use: ch 2 for dc, ch 5 for tr in Coats & Clark RHC0101-021719M (read)",
+		"post stitches are shorter than plain ones, and a ch 2 before post dc is usual (common practice)",
+	},
+	Check: checkTurningChainHeight,
+}
+
+// slack is how many chains a beginning chain may differ from the stitch it
+// stands beside before it is called a slip.
+const slack = 1
+
+func checkTurningChainHeight(p *Pass) {
+	for _, piece := range p.Fabric.Pieces {
+		for _, row := range piece.Rows {
+			b, ok := p.beginningOf(row)
+			if !ok || b.chain.Number.PerSize() {
+				continue
+			}
+			if want, why := p.rightHeight(row, b); want > 0 {
+				p.Report(Finding{
+					Span:    row.Tree.Abs(b.clause.Span),
+					Message: fmt.Sprintf("begins with ch %d%s", b.chain.Number.At(0), why),
+					Fix:     rechain(row, b, want),
+				})
+			}
+		}
+	}
+}
+
+// rightHeight is the number of chains that a row should begin with and the
+// words for it, 0 where what it has will do.
+func (p *Pass) rightHeight(row *fabric.Row, b beginning) (want int, why string) {
+	n := b.chain.Number.At(0)
+	if b.chain.Counts.Said {
+		return p.saidHeight(n, b.chain.Counts)
+	}
+	tall := p.abbr(b.first)
+	if usual := p.habit(row, b.first); usual > 0 && usual != n && usual == b.first.Turning && (n < usual || b.only && n > max(usual, b.high)) {
+		return usual, fmt.Sprintf(", and the other rows that begin with %s have ch %d", tall, usual)
+	}
+	switch {
+	case n < b.low-slack && !p.turningSaid():
+		return b.first.Turning, fmt.Sprintf(" before %s, which stands %d ch high", tall, b.first.Turning)
+	case n > b.high+slack && b.only:
+		return b.first.Turning, fmt.Sprintf(" before %s, which stands %d ch high", tall, b.first.Turning)
+	}
+	return 0, ""
+}
+
+// saidHeight checks a chain against what it is said to count as.
+func (p *Pass) saidHeight(n int, counts syntax.Counts) (want int, why string) {
+	height, name := 0, ""
+	for _, part := range counts.As {
+		switch part.Noun.Kind {
+		case syntax.NounStitch:
+			k := p.plain(part.Noun.Stitch)
+			if k == nil || height > 0 {
+				return 0, "" // a group, or a word that is not known
+			}
+			height, name = height+k.Turning, p.abbr(k)
+		default:
+			return 0, "" // a space, of which only the maker knows how wide it is
+		}
+	}
+	if height == 0 || n >= height-slack && n <= height+slack {
+		return 0, ""
+	}
+	return height, fmt.Sprintf(" that counts as %s, which stands %d ch high", name, height)
+}
+
+// habit is the number of chains that the other rows of a piece beginning with
+// a stitch begin with, 0 where they are fewer than two or differ.
+func (p *Pass) habit(row *fabric.Row, first *stitch.Stitch) int {
+	usual, rows := 0, 0
+	for _, other := range row.Piece.Rows {
+		b, ok := p.beginningOf(other)
+		if other == row || !ok || b.first != first {
+			continue
+		}
+		n := b.chain.Number.At(0)
+		if rows > 0 && n != usual {
+			return 0
+		}
+		usual, rows = n, rows+1
+	}
+	if rows < 2 {
+		return 0
+	}
+	return usual
+}
+
+// abbr is how the pattern's dialect abbreviates a stitch.
+func (p *Pass) abbr(k *stitch.Stitch) string {
+	if t := k.Term(p.Fabric.Dialect); t.Abbr != "" {
+		return t.Abbr
+	}
+	return k.ID
+}
+
+// rechain is the fix that writes another number of chains. It is not safe: a
+// loop may be meant.
+func rechain(row *fabric.Row, b beginning, want int) *Fix {
+	for _, t := range row.Tree.Tokens {
+		if t.Kind == syntax.Number && b.clause.Span.Covers(t.Span) {
+			text := fmt.Sprint(want)
+			return &Fix{Title: "write ch " + text, Edits: []source.Edit{{Span: row.Tree.Abs(t.Span), New: text}}}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,100 @@
+package lint
+
+import (
+	"slices"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/syntax"
+)
+
+// missingTurns finds the rows of a piece that should end in a turn and do
+// not: the piece is worked flat, its other rows turn, and nothing says that
+// this one does not.
+func missingTurns(piece *fabric.Piece) []*fabric.Row {
+	var missing []*fabric.Row
+	turned := 0
+	for _, row := range piece.Rows {
+		next := after(row)
+		if !works(row) || next == nil {
+			continue
+		}
+		switch {
+		case endsTurned(row) || beginsTurned(next):
+			turned++
+		case turnExpected(row, next):
+			missing = append(missing, row)
+		}
+	}
+	if turned < 2 || len(missing) > turned/2 {
+		return nil // not the habit of this piece
+	}
+	return missing
+}
+
+// turnExpected tells whether two rows that follow each other are flat ones of
+// one fabric, with nothing said that makes up for the turn.
+func turnExpected(row, next *fabric.Row) bool {
+	a, b := row.Tree, next.Tree
+	switch {
+	case row.Round || next.Round || row.Joined || a.Label.Round || b.Label.Round:
+		return false
+	case b.Label.Kind != syntax.Numbered && b.Label.Kind != syntax.NextRow || a.Label.Kind == syntax.Named:
+		return false
+	case a.Label.Side != syntax.NoSide && a.Label.Side == b.Label.Side:
+		return false // the same side on purpose
+	case has[*syntax.Turn](a) || has[*syntax.NoJoin](a) || has[*syntax.Rows](a) || len(Unread(a)) > 0:
+		return false // says so, or says something that is not understood
+	}
+	return !slices.ContainsFunc(append(between(row, next), row, next), leavesOff)
+}
+
+// leavesOff tells whether an instruction ends the yarn or joins one: the next
+// row then starts wherever it says.
+func leavesOff(row *fabric.Row) bool {
+	found := has[*syntax.Finish](row.Tree)
+	Walk(row.Tree.Clauses, func(c syntax.Clause) {
+		if y, ok := c.Node.(*syntax.Yarn); ok && y.Action == syntax.YarnJoin {
+			found = true
+		}
+	})
+	return found
+}
+
+// endsTurned tells whether the work is turned after a row. A row that repeats
+// others ends as they do.
+func endsTurned(row *fabric.Row) bool {
+	if has[*syntax.Rows](row.Tree) {
+		return row.Turned
+	}
+	worked := false
+	turned := false
+	for _, c := range row.Tree.Clauses {
+		if t, ok := c.Node.(*syntax.Turn); ok {
+			turned = !t.Not && worked
+		}
+		worked = worked || worksClause(c)
+	}
+	return turned
+}
+
+// beginsTurned tells whether a row begins with the turn.
+func beginsTurned(row *fabric.Row) bool {
+	for _, c := range row.Tree.Clauses {
+		if t, ok := c.Node.(*syntax.Turn); ok {
+			return !t.Not
+		}
+		if worksClause(c) {
+			return false
+		}
+	}
+	return false
+}
+
+// worksClause tells whether a clause works stitches, a beginning chain not.
+func worksClause(c syntax.Clause) bool {
+	switch c.Node.(type) {
+	case *syntax.Work, *syntax.Group, *syntax.Bracket, *syntax.Repeat, *syntax.Skip, *syntax.Even, *syntax.Rows:
+		return true
+	}
+	return false
+}
