@@ -67,9 +67,13 @@ func hasFault(t *fabric.Tally, kinds ...fabric.FaultKind) bool {
 	return slices.ContainsFunc(t.Faults, func(f fabric.Fault) bool { return slices.Contains(kinds, f.Kind) })
 }
 
-// misfits are the faults by which a row does not fit the row below. Where one
-// of them is told, a count that comes out wrong is its consequence.
-var misfits = []fabric.FaultKind{fabric.RowOver, fabric.RepeatRemainder, fabric.PlaceAbsent, fabric.StemExhausted}
+// misfits are the faults by which a row does not fit the row below or its own
+// branches. Where one of them is told, a count that comes out wrong is its
+// consequence.
+var misfits = []fabric.FaultKind{
+	fabric.RowOver, fabric.RepeatRemainder, fabric.PlaceAbsent, fabric.StemExhausted,
+	fabric.BranchUnreturned, fabric.BranchChainLeft, fabric.BranchEmpty, fabric.ReturnUnknown,
+}
 
 // reportFault reports a fault in a rule's words.
 func (p *Pass) reportFault(f *fault, finding Finding) {

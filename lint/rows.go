@@ -2,6 +2,7 @@ package lint
 
 import (
 	"iter"
+	"slices"
 	"strings"
 
 	"stitchproof/lang/fabric"
@@ -48,7 +49,9 @@ func neighbour(row *fabric.Row, step int) *fabric.Row {
 }
 
 // between gives the rows of a piece that stand between two of its rows.
-func between(a, b *fabric.Row) []*fabric.Row { return a.Piece.Rows[a.Index+1 : b.Index] }
+func between(a, b *fabric.Row) []*fabric.Row {
+	return slices.Clone(a.Piece.Rows[a.Index+1 : b.Index])
+}
 
 // rowName is how a row is called in a message: as the pattern labels it.
 func rowName(r *syntax.Row) string {

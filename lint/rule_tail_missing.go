@@ -55,7 +55,7 @@ func checkTailMissing(p *Pass) {
 		p.Report(Finding{
 			Span:    at,
 			Message: quoted(piece.Tree.Name) + " is sewn on later, and no long tail is left for it",
-			Fix: &Fix{Title: "leave a long tail", Safe: true, Edits: []source.Edit{{Span: end, New: ", leaving a long tail for sewing"}}},
+			Fix:     &Fix{Title: "leave a long tail", Safe: true, Edits: []source.Edit{{Span: end, New: ", leaving a long tail for sewing"}}},
 		})
 	}
 }

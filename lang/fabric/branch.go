@@ -142,6 +142,9 @@ func (h *hand) shortChain(nth int) {
 
 // begin lays the foundation chain for the first row.
 func (h *hand) begin(k *stitch.Stitch, nth int) {
+	if h.adrift {
+		h.adrift, h.known = false, true // a new beginning
+	}
 	h.shortChain(nth)
 	counts := h.counts
 	h.counts = syntax.Counts{}

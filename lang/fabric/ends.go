@@ -127,7 +127,13 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 		return
 	}
 	h.yarn = n.Yarn
-	if n.Action != syntax.YarnJoin || len(h.row) > 0 || h.begun || len(h.base) == 0 {
+	if n.Action != syntax.YarnJoin || len(h.row) > 0 || h.begun {
+		return
+	}
+	if len(h.base) == 0 {
+		if !n.Place.Empty() && h.chains == 0 && !h.ring {
+			h.lose() // joined to something that this piece did not make
+		}
 		return
 	}
 	if n.Place.Row.Written() {

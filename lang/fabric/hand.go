@@ -68,6 +68,7 @@ type hand struct {
 	done             map[int][]int // what each numbered row made
 	steps            []step
 	rules            map[string]turningSaid
+	adrift           bool // what lies below is not known
 	laid             bool // the ground stands in working order
 }
 
@@ -102,7 +103,15 @@ type step struct {
 	ledger                  []BranchState
 }
 
+// fault notes what is wrong. Once a row cannot be counted, nothing is said of
+// places any more: one slip gives one message.
 func (h *hand) fault(f Fault) {
+	switch f.Kind {
+	case RowShort, RowOver, RepeatRemainder, PlaceAbsent, StemExhausted:
+		if !h.known {
+			return
+		}
+	}
 	f.Size = h.size
 	if f.Span == (source.Span{}) {
 		f.Span = h.span

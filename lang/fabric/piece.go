@@ -87,7 +87,9 @@ func (k *worker) instruction(row *Row) {
 	if even := evenOf(row.Tree.Clauses); even != nil && !k.h.empty() {
 		k.h.startRow(row.Index, label)
 		row.Repeats[k.size] = max(times, even.Number.Or(k.size, times))
-		k.record(row, k.h.workRow(evenRow(row.Tree.Clauses), row.Stated))
+		o := k.h.workRow(evenRow(row.Tree.Clauses, k.h.mainFor(nil)), row.Stated)
+		k.record(row, o)
+		k.take(o, row.Stated)
 		k.finish(row)
 		return
 	}
@@ -360,14 +362,15 @@ func evenOf(clauses []syntax.Clause) *syntax.Even {
 	return nil
 }
 
-// evenRow writes `work even` as what it means: a stitch in each stitch.
-func evenRow(clauses []syntax.Clause) []syntax.Clause {
+// evenRow writes `work even` as what it means: the stitch of the row below in
+// each of its stitches.
+func evenRow(clauses []syntax.Clause, main *stitch.Stitch) []syntax.Clause {
 	out := make([]syntax.Clause, len(clauses))
 	copy(out, clauses)
 	for i, c := range out {
 		if _, ok := c.Node.(*syntax.Even); ok {
 			out[i].Node = &syntax.Work{
-				Stitch: syntax.StitchRef{Word: "sc", Meaning: stitch.Meaning{US: stitch.ByID("sc"), UK: stitch.ByID("sc")}},
+				Stitch: syntax.StitchRef{Word: main.ID, Meaning: stitch.Meaning{US: main, UK: main}},
 				Places: []syntax.Place{{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}}},
 			}
 		}
@@ -419,9 +422,9 @@ func (h *hand) imagined(stated *syntax.Total) []int {
 // settleOn makes what the row made the ground of the next; where it is not known,
 // what it stated.
 func (h *hand) settleOn(stated []int, known bool) {
-	h.base = h.row
+	h.base, h.adrift = h.row, false
 	if !known {
-		h.base = stated
+		h.base, h.adrift = stated, stated == nil
 	}
 	h.ring, h.laid, h.reversed = false, false, false
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)

@@ -48,9 +48,12 @@ func (h *hand) isStitch(s *Stitch, ref syntax.StitchRef) bool {
 }
 
 // sameStitch tells whether a stitch made may be called by a name: `dc` also
-// names FPdc and dc2tog, which end in a dc's top.
+// names FPdc and dc2tog, which end in a dc's top; a bobble is not called so.
 func sameStitch(made, named *stitch.Stitch) bool {
-	return made == named || made.ID == named.ID || named.Base == nil && plain(made) == named
+	if made == named || made.ID == named.ID {
+		return true
+	}
+	return named.Base == nil && made.Class != stitch.Texture && plain(made) == named
 }
 
 // whole tells whether the row below is all stitches, so that each can be
@@ -126,6 +129,10 @@ func (h *hand) nextChain() (int, bool) {
 // missing reports that there is no next place of a kind: too many were asked
 // for, or there never was one.
 func (h *hand) missing(n syntax.Noun, want int) {
+	if h.base == nil {
+		h.lose() // nothing lies below that this piece made
+		return
+	}
 	if n.Kind != syntax.NounNone && n.Kind != syntax.NounAny && n.Kind != syntax.NounChain {
 		found := false
 		for _, i := range h.base {

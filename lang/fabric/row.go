@@ -26,7 +26,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
 	h.loop, h.object = syntax.BothLoops, 0
 	h.branches, h.used = nil, nil
-	h.known, h.blame, h.faults, h.steps = true, source.Span{}, nil, nil
+	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.rowMade = 0, 0
 	h.loose, h.nested, h.objects, h.skipped = false, false, nil, -1
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
@@ -218,15 +218,21 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) int {
 		}
 		return total
 	}
-	grouped := false
+	grouped, exact := false, false
 	for _, p := range stated.Parts {
-		if p.Noun.Kind == syntax.NounStitch {
-			grouped = grouped || h.groupName(h.words.stitch(p.Noun.Stitch)) != ""
+		if p.Noun.Kind != syntax.NounStitch {
+			continue
 		}
+		other, own := h.words.stitch(p.Noun.Stitch)
+		grouped = grouped || h.groupName(other, own) != ""
+		exact = exact || other != nil && other != k && plain(other) == k
 	}
 	for _, i := range h.row {
 		s := &h.stitches[i]
-		if h.isStitch(s, n.Stitch) && (!grouped || s.Own == "") {
+		if exact && s.Kind != k || grouped && s.Own != "" {
+			continue
+		}
+		if h.isStitch(s, n.Stitch) {
 			total++
 		}
 	}

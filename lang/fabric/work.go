@@ -31,6 +31,8 @@ func (h *hand) node(node syntax.Node) {
 		h.at, h.full = h.end, true
 	case *syntax.Marker:
 		h.mark(n)
+	case *syntax.Made:
+		h.objects = append(slices.Clip(h.objects), n.Stitch.Word)
 	case *syntax.Group:
 		h.group(n)
 	case *syntax.Bracket:
@@ -793,7 +795,7 @@ func (h *hand) alongEdge(k *stitch.Stitch, n int, numbered bool) {
 // lay makes the chains on the hook the foundation when a row is worked into
 // them without `from hook`.
 func (h *hand) lay() {
-	if h.base == nil && !h.ring && h.chains > 0 && len(h.row) == 0 {
+	if h.base == nil && !h.ring && h.known && h.chains > 0 && len(h.row) == 0 {
 		h.foundation()
 	}
 }

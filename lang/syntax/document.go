@@ -160,10 +160,11 @@ func endsSentence(s string) bool {
 	return s == "" || strings.ContainsRune(".!?)]}:", rune(s[len(s)-1]))
 }
 
-// labelled tells whether a line begins with a row label.
+// labelled tells whether a line begins with the label of a row, not just a
+// name and a colon.
 func labelled(line string) bool {
-	_, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
-	return n > 0
+	label, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	return n > 0 && label.Kind != Named
 }
 
 // firstWords cuts a line to what a label can take.
@@ -642,6 +643,7 @@ func (d *document) instructs(r *Row) bool {
 			does = does || len(n.Places) > 0 || n.Number.Written() || i > 0
 		case *Bracket:
 			does = does || !unread(n.Body)
+		case *Made:
 		default:
 			does = true
 		}

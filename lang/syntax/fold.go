@@ -284,6 +284,7 @@ func (f *folder) whole(c Clause, r *Repeat) {
 		return
 	}
 	r.Body = append(r.Body, f.out[from:]...)
+	f.open = nil // a star before this repeat has no part in it
 	f.out = append(f.out[:from], Clause{Span: r.Body[0].Span.Union(c.Span), Sep: c.Sep, Node: r})
 }
 

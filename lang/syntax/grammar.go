@@ -373,7 +373,8 @@ type gMarkAt struct {
 // the last in top of ch-2; working behind the petals: remarks on other clauses
 type gRemark struct {
 	Pos  lexer.Position
-	Made bool     `parser:"(   @( ( Number | 'last' | 'first' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' )+ 'made' )"`
+	Made *gStitch `parser:"(   Ordinal? 'beg'? @@ 'made'"`
+	Some bool     `parser:"  | @( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' )+ 'made' )"`
 	Last bool     `parser:"  | ( @'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' )"`
 	Rest []string `parser:"    @( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }

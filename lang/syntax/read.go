@@ -159,6 +159,8 @@ func (r *reader) clause(g *gClause) Node {
 		return r.yarn(g.Yarn)
 	case g.Side != nil:
 		return &Side{Wrong: g.Side.Side == "ws"}
+	case g.Remark != nil && g.Remark.Made != nil:
+		return &Made{Stitch: r.stitch(g.Remark.Made)}
 	case g.Remark != nil:
 		return &Remark{}
 	case g.Finish != nil:

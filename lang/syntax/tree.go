@@ -280,6 +280,9 @@ type PlaceFirst struct {
 	First Node
 }
 
+// Made says that what was just worked is one of something: `(half shell made)`.
+type Made struct{ Stitch StitchRef }
+
 // Side names the side that faces: `RS facing`.
 type Side struct{ Wrong bool }
 
@@ -315,6 +318,7 @@ func (*Total) node()      {}
 func (*CountsNote) node() {}
 func (*LoopNote) node()   {}
 func (*PlaceFirst) node() {}
+func (*Made) node()       {}
 func (*Side) node()       {}
 func (*Remark) node()     {}
 func (*Unread) node()     {}
