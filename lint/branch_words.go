@@ -7,6 +7,14 @@ import (
 	"stitchproof/lang/syntax"
 )
 
+// branch is how a message speaks of the branch at fault; some have no name.
+func (f *fault) branch() string {
+	if f.Name == "" {
+		return "the branch"
+	}
+	return "branch " + AsWritten(f.row.Tree, f.Name)
+}
+
 // writeBranch is the fix that writes the words round an unmarked branch: its
 // name before the chain, the return where its chains are used up. It gives
 // nil where the branch does not begin and end between clauses of the row.

@@ -33,9 +33,9 @@ Fasten off.
 func checkBranchChainLeft(p *Pass) {
 	for _, f := range p.faults(fabric.BranchChainLeft) {
 		p.reportFault(f, Finding{
-			Message: branchName(f.Name) + " is left with " + f.num(func(f fabric.Fault) int { return f.N }) + " of its " +
+			Message: f.branch() + " is left with " + f.num(func(f fabric.Fault) int { return f.N }) + " of its " +
 				f.num(func(f fabric.Fault) int { return f.Base }) + " ch unworked",
-			Related: f.related(branchName(f.Name) + " leaves here"),
+			Related: f.related(f.branch() + " leaves here"),
 		})
 	}
 }

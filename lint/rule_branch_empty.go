@@ -32,8 +32,8 @@ Fasten off.
 func checkBranchEmpty(p *Pass) {
 	for _, f := range p.faults(fabric.BranchEmpty) {
 		p.reportFault(f, Finding{
-			Message: "nothing is worked back along the " + f.num(func(f fabric.Fault) int { return f.N }) + " ch of " + branchName(f.Name),
-			Related: f.related(branchName(f.Name) + " leaves here"),
+			Message: "nothing is worked back along the " + f.num(func(f fabric.Fault) int { return f.N }) + " ch of " + f.branch(),
+			Related: f.related(f.branch() + " leaves here"),
 		})
 	}
 }

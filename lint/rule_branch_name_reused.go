@@ -32,8 +32,8 @@ Fasten off.
 func checkBranchNameReused(p *Pass) {
 	for _, f := range p.faults(fabric.BranchNameReused) {
 		p.reportFault(f, Finding{
-			Message: "the row already has a branch " + f.Name + ": this one needs a name of its own",
-			Related: f.related("the other branch " + f.Name + " leaves here"),
+			Message: "the row already has a " + f.branch() + ": this one needs a name of its own",
+			Related: f.related("the other " + f.branch() + " leaves here"),
 		})
 	}
 }

@@ -34,16 +34,8 @@ Fasten off.
 
 func checkBranchUnreturned(p *Pass) {
 	for _, f := range p.faults(fabric.BranchUnreturned) {
-		p.reportFault(f, Finding{Message: branchName(f.Name) + " is never returned from", Fix: writeReturn(f)})
+		p.reportFault(f, Finding{Message: f.branch() + " is never returned from", Fix: writeReturn(f)})
 	}
-}
-
-// branchName is how a message speaks of a branch; some have no name.
-func branchName(name string) string {
-	if name == "" {
-		return "the branch"
-	}
-	return "branch " + name
 }
 
 // writeReturn is the fix that comes home where the branch's chains are used

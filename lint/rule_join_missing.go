@@ -1,8 +1,6 @@
 package lint
 
 import (
-	"slices"
-
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
@@ -39,9 +37,6 @@ Fasten off.
 }
 
 func checkJoinMissing(p *Pass) {
-	if says(p.notes(), "join each", "join every", "join all", "joined at the end of") {
-		return // said once for all
-	}
 	for _, piece := range p.Fabric.Pieces {
 		var open []*fabric.Row
 		joined := 0
@@ -74,8 +69,5 @@ func joinExpected(row *fabric.Row) bool {
 	if next == nil || !next.Round || !next.Joined || row.Turned || len(Unread(row.Tree)) > 0 || has[*syntax.NoJoin](row.Tree) {
 		return false
 	}
-	if slices.ContainsFunc(append(between(row, next), row, next), leavesOff) {
-		return false
-	}
-	return beginningChain(next) != nil
+	return !interrupted(row, next) && beginningChain(next) != nil
 }

@@ -33,9 +33,9 @@ func checkReturnUnknown(p *Pass) {
 	for _, f := range p.faults(fabric.ReturnUnknown) {
 		message := "nothing to return from: no branch is open"
 		if open := openBranches(f); len(open) > 0 && f.Name != "" {
-			message = "no branch " + f.Name + " to return to: " + both(open) + " can be returned to"
+			message = "no " + f.branch() + " to return to: " + both(open) + " can be returned to"
 		} else if f.Name != "" {
-			message = "no branch " + f.Name + " to return to: no branch is open"
+			message = "no " + f.branch() + " to return to: no branch is open"
 		}
 		p.reportFault(f, Finding{Message: message})
 	}
@@ -52,7 +52,7 @@ func openBranches(f *fault) []string {
 		open = nil
 		for i, b := range s.Ledger {
 			if i < len(s.Ledger)-1 && b.Name != "" {
-				open = append(open, b.Name)
+				open = append(open, AsWritten(f.row.Tree, b.Name))
 			}
 		}
 	}

@@ -45,13 +45,20 @@ func turnExpected(row, next *fabric.Row) bool {
 	case has[*syntax.Turn](a) || has[*syntax.NoJoin](a) || has[*syntax.Rows](a) || len(Unread(a)) > 0:
 		return false // says so, or says something that is not understood
 	}
-	return !slices.ContainsFunc(append(between(row, next), row, next), leavesOff)
+	return !interrupted(row, next)
 }
 
-// leavesOff tells whether an instruction ends the yarn or joins one: the next
-// row then starts wherever it says.
-func leavesOff(row *fabric.Row) bool {
-	found := has[*syntax.Finish](row.Tree)
+// interrupted tells whether the yarn is fastened off or joined anew between
+// two rows: the second then starts wherever it says.
+func interrupted(row, next *fabric.Row) bool {
+	if has[*syntax.Finish](row.Tree) || joinsYarn(next) {
+		return true
+	}
+	return slices.ContainsFunc(between(row, next), func(r *fabric.Row) bool { return has[*syntax.Finish](r.Tree) || joinsYarn(r) })
+}
+
+func joinsYarn(row *fabric.Row) bool {
+	found := false
 	Walk(row.Tree.Clauses, func(c syntax.Clause) {
 		if y, ok := c.Node.(*syntax.Yarn); ok && y.Action == syntax.YarnJoin {
 			found = true

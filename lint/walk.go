@@ -44,3 +44,14 @@ func has[N syntax.Node](r *syntax.Row) bool {
 	})
 	return found
 }
+
+// AsWritten is a word of a row as the pattern spells it. The tree holds words
+// in one spelling, lower case.
+func AsWritten(r *syntax.Row, word string) string {
+	for _, t := range r.Tokens {
+		if t.Canon == word && word != "" {
+			return r.Source(t.Span)
+		}
+	}
+	return word
+}

@@ -68,8 +68,9 @@ type hand struct {
 	done             map[int][]int // what each numbered row made
 	steps            []step
 	rules            map[string]turningSaid
-	adrift           bool // what lies below is not known
-	laid             bool // the ground stands in working order
+	lastStitch       syntax.StitchRef // the stitch worked last, by name
+	adrift           bool             // what lies below is not known
+	laid             bool             // the ground stands in working order
 }
 
 // turningSaid is what a row of the piece said of its turning chain; later

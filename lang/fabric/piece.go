@@ -25,12 +25,19 @@ type worker struct {
 	piece  *Piece
 	size   int
 	h      hand
-	rows   map[int]*syntax.Row // by number, as far as worked
-	last   []*syntax.Row       // numbered rows in the order worked
-	number int                 // of the row worked last
+	rows   map[int]unit // by number, as far as worked
+	last   []unit       // in the order worked
+	number int          // of the row worked last
 	// heal is what the last row stated, where it could not be counted or made
 	// something else: later rows may show that it is right.
 	heal []int
+}
+
+// unit is one row to be worked: the words of an instruction, without what
+// they refer to.
+type unit struct {
+	tree *syntax.Row
+	even bool // `work even`: the stitch of the row below in each stitch
 }
 
 func workPiece(f *Fabric, w *words, tree *syntax.Piece) *Piece {
@@ -45,7 +52,7 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece) *Piece {
 		p.Rows = append(p.Rows, row)
 	}
 	for size := range f.Sizes() {
-		k := worker{fabric: f, piece: p, size: size, rows: map[int]*syntax.Row{}}
+		k := worker{fabric: f, piece: p, size: size, rows: map[int]unit{}}
 		k.h = hand{words: w, size: size, held: -1, known: true, done: map[int][]int{}}
 		for _, row := range p.Rows {
 			k.instruction(row)
@@ -68,57 +75,102 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 	return found, at
 }
 
-// instruction works one instruction of the piece, once or for every row that
-// its label names.
+// instruction works one instruction: every row that its label names and its
+// words refer to.
 func (k *worker) instruction(row *Row) {
-	label := row.Tree.Label
-	times := 1
-	switch {
-	case len(label.Numbers) > 0 && !label.EveryOther:
-		times = len(label.Each(k.size))
-	case label.Count.Written():
-		times = max(1, label.Count.At(k.size))
-	}
-	row.Repeats[k.size] = times
-	if ref := reference(row.Tree.Clauses); ref != nil {
-		k.again(row, ref, times)
+	units, ok := k.units(row)
+	row.Repeats[k.size] = len(units)
+	if !ok {
+		k.unknown(row)
 		return
 	}
-	if even := evenOf(row.Tree.Clauses); even != nil && !k.h.empty() {
-		k.h.startRow(row.Index, label)
-		row.Repeats[k.size] = max(times, even.Number.Or(k.size, times))
-		o := k.h.workRow(evenRow(row.Tree.Clauses, k.h.mainFor(nil)), row.Stated)
-		k.record(row, o)
-		k.take(o, row.Stated)
-		k.finish(row)
-		return
-	}
-	for i := range times {
-		stated := row.Stated
-		if i < times-1 && times > 1 {
-			stated = nil // the count holds for the last row, and for all if plain
+	numbers := row.Tree.Label.Each(k.size)
+	var o outcome
+	for i, u := range units {
+		var stated *syntax.Total
+		if i == len(units)-1 {
+			stated = row.Stated // the count holds for the last row, and for all if plain
 		}
-		o := k.row(row.Tree, row.Index, stated)
-		if i == times-1 || o.cost() > 0 {
-			k.record(row, o)
-		}
-		if i > 0 && len(o.tally.Faults) > 0 {
+		o = k.row(u, row, stated)
+		k.note(row, u, numbers, i, o.tally.Works)
+		if len(o.tally.Faults) > 0 {
 			break
 		}
 	}
-	k.finish(row)
+	if ref := reference(row.Tree.Clauses); ref != nil {
+		o = said(o, row.Steps[0].Span)
+	}
+	k.record(row, o)
 }
 
-// row works the clauses of a row on what lies below.
-func (k *worker) row(tree *syntax.Row, index int, stated *syntax.Total) outcome {
-	k.h.startRow(index, tree.Label)
+// said moves what was found in the words of another row to the clause that
+// refers to it.
+func said(o outcome, at source.Span) outcome {
+	for i := range o.tally.Faults {
+		o.tally.Faults[i].Span = at
+	}
+	if !o.tally.Known {
+		o.tally.Blame = at
+	}
+	o.hand.steps = nil
+	return o
+}
+
+// units lists the rows that an instruction stands for, in the order worked.
+func (k *worker) units(row *Row) ([]unit, bool) {
+	label, tree := row.Tree.Label, row.Tree
+	named := 0
+	switch {
+	case len(label.Numbers) > 0 && !label.EveryOther:
+		named = len(label.Each(k.size))
+	case label.Count.Written():
+		named = max(1, label.Count.At(k.size))
+	}
+	if ref := reference(tree.Clauses); ref != nil {
+		list, ok := k.referred(row, ref)
+		if !ok || len(list) == 0 {
+			return nil, false
+		}
+		total := named
+		if named == 0 {
+			total = len(list) * min(max(1, ref.Number.Or(k.size, 1)), maxRow)
+		}
+		return cycle(list, min(total, maxUnits)), true
+	}
+	u := unit{tree: tree}
+	if even := evenOf(tree.Clauses); even != nil {
+		u.even = true
+		named = max(named, even.Number.Or(k.size, 1))
+	}
+	return cycle([]unit{u}, min(max(1, named), maxUnits)), true
+}
+
+// maxUnits bounds how many rows one instruction may stand for.
+const maxUnits = 10_000
+
+// cycle repeats a list until it is n long.
+func cycle(list []unit, n int) []unit {
+	out := make([]unit, n)
+	for i := range out {
+		out[i] = list[i%len(list)]
+	}
+	return out
+}
+
+// row works a row on what lies below.
+func (k *worker) row(u unit, row *Row, stated *syntax.Total) outcome {
+	k.h.startRow(row.Index, u.tree.Label)
+	clauses := u.tree.Clauses
+	if u.even {
+		clauses = evenRow(clauses, k.h.mainFor(nil))
+	}
 	heal := k.heal
 	k.heal = nil
-	o := settled(k.h, tree.Clauses, stated)
+	o := settled(k.h, clauses, stated)
 	if heal != nil && (o.cost() > 0 || !o.tally.Known) {
 		healed := k.h
 		healed.rest(heal)
-		if other := settled(healed, tree.Clauses, stated); other.cost() == 0 && other.tally.Known {
+		if other := settled(healed, clauses, stated); other.cost() == 0 && other.tally.Known {
 			o = other
 		}
 	}
@@ -140,49 +192,8 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 	k.h.settleOn(k.heal, o.tally.Known)
 }
 
-// again works the rows that an instruction refers to.
-func (k *worker) again(row *Row, ref *syntax.Rows, times int) {
-	list, ok := k.referred(row, ref)
-	if !ok || len(list) == 0 {
-		k.unknown(row)
-		return
-	}
-	named := len(row.Tree.Label.Numbers) > 0 || row.Tree.Label.Count.Written()
-	total := times
-	if !named {
-		n := ref.Number.Or(k.size, 1)
-		total = n * len(list)
-		row.Repeats[k.size] = total
-	}
-	var o outcome
-	for i := range total {
-		tree := list[i%len(list)]
-		var stated *syntax.Total
-		if i == total-1 {
-			stated = row.Stated
-		}
-		o = k.row(tree, row.Index, stated)
-		if !named {
-			k.number++
-		}
-		if len(o.tally.Faults) > 0 && i < total-1 {
-			break
-		}
-	}
-	for i := range o.tally.Faults {
-		// what was found in the words of another row is said of this clause
-		o.tally.Faults[i].Span = row.Steps[0].Span
-	}
-	if !o.tally.Known {
-		o.tally.Blame = row.Steps[0].Span
-	}
-	o.hand.steps = nil
-	k.record(row, o)
-	k.finish(row)
-}
-
 // referred finds the rows that a reference names, in the order worked.
-func (k *worker) referred(row *Row, ref *syntax.Rows) ([]*syntax.Row, bool) {
+func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 	if ref.Piece != "" {
 		return k.ofPiece(row, ref)
 	}
@@ -197,19 +208,19 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]*syntax.Row, bool) {
 		}
 		return k.last[len(k.last)-n:], true
 	}
-	var out []*syntax.Row
+	var out []unit
 	for _, s := range ref.List {
 		from, to := s.From.At(k.size), s.To.At(k.size)
 		if to-from > maxRow {
 			to = from
 		}
 		for n := from; n <= max(from, to); n++ {
-			tree := k.rows[n]
-			if tree == nil {
+			u, ok := k.rows[n]
+			if !ok {
 				k.refuse(row, Fault{Kind: RowUnknown, N: n})
 				return nil, false
 			}
-			out = append(out, tree)
+			out = append(out, u)
 		}
 	}
 	return out, true
@@ -217,18 +228,24 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]*syntax.Row, bool) {
 
 // ofPiece finds the rows that `work as for Back to **` names: those of another
 // piece up to a mark or to a numbered row.
-func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]*syntax.Row, bool) {
-	for _, p := range k.fabric.File.Pieces {
-		if p == k.piece.Tree || !strings.EqualFold(p.Name, ref.Piece) {
+func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
+	for _, p := range k.fabric.Pieces {
+		if !strings.EqualFold(p.Tree.Name, ref.Piece) {
 			continue
 		}
-		var out []*syntax.Row
+		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}}
+		var out []unit
 		for _, r := range p.Rows {
-			if reference(r.Clauses) != nil || evenOf(r.Clauses) != nil {
-				return nil, false // its rows are themselves by reference: not followed
+			units, ok := other.units(r)
+			if !ok {
+				return nil, false
 			}
-			out = append(out, r)
-			if n := ref.PieceRow.At(k.size); ref.PieceRow.Written() && r.Label.Kind == syntax.Numbered && r.Label.First(k.size) >= n || !ref.PieceRow.Written() && marked(r) {
+			for i, u := range units {
+				other.note(r, u, r.Tree.Label.Each(k.size), i, r.Tallies[k.size].Works)
+			}
+			out = append(out, units...)
+			number := r.Tree.Label.First(k.size)
+			if ref.PieceRow.Written() && number >= ref.PieceRow.At(k.size) || !ref.PieceRow.Written() && marked(r.Tree) {
 				break
 			}
 		}
@@ -266,7 +283,9 @@ func (k *worker) unknown(row *Row) {
 	o.tally.Works = true
 	k.record(row, o)
 	k.take(o, row.Stated)
-	k.finish(row)
+	for i := range row.Tree.Label.Each(k.size) {
+		k.note(row, unit{tree: row.Tree}, row.Tree.Label.Each(k.size), i, false)
+	}
 }
 
 // record keeps what a row came to.
@@ -304,41 +323,21 @@ func lastWorking(row *Row) source.Span {
 	return row.Steps[0].Span
 }
 
-// finish notes a row under its number.
-func (k *worker) finish(row *Row) {
+// note remembers a worked row under its number: the ith of an instruction.
+func (k *worker) note(row *Row, u unit, numbers []int, i int, works bool) {
 	label := row.Tree.Label
-	if label.Kind == syntax.Unlabelled && !k.counts(row) {
-		return
-	}
-	numbers := label.Each(k.size)
 	switch {
-	case len(numbers) > 0:
-		k.number = numbers[len(numbers)-1]
-	case label.Kind != syntax.Setup && label.Kind != syntax.Named:
-		k.number++
-		numbers = []int{k.number}
-	}
-	tree := row.Tree
-	if ref := reference(tree.Clauses); ref != nil {
-		if list, ok := k.referred(row, ref); ok && len(list) > 0 {
-			for i, n := range numbers {
-				k.rows[n] = list[i%len(list)]
-				k.last = append(k.last, list[i%len(list)])
-				k.h.done[n] = k.h.base
-			}
-		}
+	case i < len(numbers):
+		k.number = numbers[i]
+	case label.Kind == syntax.Setup || label.Kind == syntax.Named || label.Kind == syntax.Unlabelled && !works:
 		return
+	default:
+		k.number++
 	}
-	for _, n := range numbers {
-		k.rows[n] = tree
-		k.last = append(k.last, tree)
-		k.h.done[n] = k.h.base
-	}
+	k.rows[k.number] = u
+	k.last = append(k.last, u)
+	k.h.done[k.number] = k.h.base
 }
-
-// counts tells whether an unlabelled line is a row of its own: it works
-// stitches, so that the next row's number counts it.
-func (k *worker) counts(row *Row) bool { return row.Tallies[k.size].Works }
 
 // reference finds the clause by which an instruction works other rows.
 func reference(clauses []syntax.Clause) *syntax.Rows {

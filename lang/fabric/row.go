@@ -29,6 +29,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.rowMade = 0, 0
 	h.loose, h.nested, h.objects, h.skipped = false, false, nil, -1
+	h.lastStitch = syntax.StitchRef{}
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
 }
 

@@ -31,6 +31,11 @@ func (h *hand) node(node syntax.Node) {
 		h.at, h.full = h.end, true
 	case *syntax.Marker:
 		h.mark(n)
+	case *syntax.Shaping:
+		h.shape(n)
+	case *syntax.Along:
+		h.works = true
+		h.lose() // how many stitches go along row ends is the maker's choice
 	case *syntax.Made:
 		h.objects = append(slices.Clip(h.objects), n.Stitch.Word)
 	case *syntax.Group:
@@ -115,6 +120,21 @@ func (h *hand) chain(n *syntax.Chain) {
 	}
 }
 
+// shape makes the row so many stitches more or fewer, wherever they fall.
+func (h *hand) shape(n *syntax.Shaping) {
+	count := n.Number.At(h.size)
+	switch {
+	case !h.works || len(h.row) == 0:
+		h.lose()
+	case n.Less:
+		count = min(count, len(h.row))
+		h.row = h.row[:len(h.row)-count]
+		h.rowMade -= count
+	default:
+		h.make(h.main, "", count, -1, 0)
+	}
+}
+
 // effect is what one working of a stitch does: how many places it uses, and
 // how many stitches of what kind it makes.
 type effect struct {
@@ -151,7 +171,12 @@ func (h *hand) usesOf(k *stitch.Stitch, own *ownStitch) effect {
 }
 
 func (h *hand) work(w *syntax.Work) {
-	k, own := h.words.stitch(w.Stitch)
+	ref := w.Stitch
+	if !ref.Written() {
+		ref = h.lastStitch
+	}
+	h.lastStitch = ref
+	k, own := h.words.stitch(ref)
 	if k == nil || k.Class == stitch.Tunisian {
 		h.works = true
 		h.lose()

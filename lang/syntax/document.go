@@ -5,6 +5,7 @@ import (
 	"unicode"
 
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 )
 
 // Read reads a pattern. It never fails: what is not understood is in the tree
@@ -107,7 +108,7 @@ func (d *document) continues(line string, span source.Span) bool {
 		return true
 	}
 	r := firstRune(trimmed)
-	return d.started && unicode.IsLower(r) && !endsSentence(before) && len(before) > wrapWidth
+	return d.started && (unicode.IsLower(r) || unicode.IsDigit(r)) && !endsSentence(before) && len(before) > wrapWidth
 }
 
 // wrapWidth is the length from which a line without a full stop is taken to
@@ -482,10 +483,18 @@ func (d *document) sizes() {
 
 // vocabulary adds the words the pattern defines to those of the trade.
 func (d *document) vocabulary() {
-	var words []string
+	var words []OwnWord
 	for i := range d.blocks {
-		if b := &d.blocks[i]; b.kind == blockDefinition && b.special {
-			words = append(words, b.names...)
+		b := &d.blocks[i]
+		if b.kind != blockDefinition || !b.special {
+			continue
+		}
+		var stands stitch.Meaning
+		if tokens := Lex(d.text(b.body), 0, Standard()); len(tokens) > 0 && tokens[0].Kind == Stitch && !d.readsAsWork(d.text(b.body)) {
+			stands = tokens[0].Stitch // `x = single crochet`
+		}
+		for _, name := range b.names {
+			words = append(words, OwnWord{Text: name, Stands: stands})
 		}
 	}
 	if len(words) > 0 || len(d.file.Sizes) > 0 {
@@ -644,6 +653,8 @@ func (d *document) instructs(r *Row) bool {
 		case *Bracket:
 			does = does || !unread(n.Body)
 		case *Made:
+		case *Mark:
+			does = does || len(r.Clauses) == 1
 		default:
 			does = true
 		}

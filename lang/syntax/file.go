@@ -1,6 +1,9 @@
 package syntax
 
 import (
+	"slices"
+	"strings"
+
 	"stitchproof/lang/source"
 )
 
@@ -160,5 +163,41 @@ type Comment struct {
 	Text string // without the slashes
 }
 
+// Parts lists the place of every part of the file, in order. What lies
+// between two of them is blank.
+func (f *File) Parts() []source.Span {
+	var out []source.Span
+	for _, h := range f.Header {
+		out = append(out, h.Span)
+	}
+	for _, d := range f.Definitions {
+		out = append(out, d.Span)
+	}
+	for _, c := range f.Comments {
+		out = append(out, c.Span)
+	}
+	for _, p := range f.Pieces {
+		if p.NameSpan.Len() > 0 {
+			out = append(out, p.Span)
+		}
+		for _, r := range p.Rows {
+			out = append(out, r.Span())
+		}
+	}
+	out = append(out, f.Prose...)
+	slices.SortFunc(out, func(a, b source.Span) int { return a.Start - b.Start })
+	return out
+}
+
 // Print gives the file's text back, part by part, byte for byte.
-func (f *File) Print() string { return f.Text.String() }
+func (f *File) Print() string {
+	var b strings.Builder
+	at := 0
+	for _, part := range f.Parts() {
+		b.WriteString(f.Text.Slice(source.Span{Start: at, End: part.Start}))
+		b.WriteString(f.Text.Slice(part))
+		at = part.End
+	}
+	b.WriteString(f.Text.Slice(source.Span{Start: at, End: f.Text.Len()}))
+	return b.String()
+}

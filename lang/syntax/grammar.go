@@ -33,14 +33,17 @@ type gClause struct {
 	Counts    *gCounts    `parser:"| @@ EOF"`
 	Bracketed *gBracketed `parser:"| @@ EOF"`
 	Work      *gWork      `parser:"| @@ EOF"`
+	Remark    *gRemark    `parser:"| @@ EOF"`
 	Total     *gTotal     `parser:"| @@ EOF"`
+	Again     *gAgain     `parser:"| @@ EOF"`
+	Shaping   *gShaping   `parser:"| @@ EOF"`
+	Along     *gAlong     `parser:"| @@ EOF"`
 	Place     *gPlace1st  `parser:"| @@ EOF"`
 	Loop      *gLoop      `parser:"| @@ EOF"`
 	Even      *gEven      `parser:"| @@ EOF"`
 	Marker    *gMarker    `parser:"| @@ EOF"`
 	Yarn      *gYarn      `parser:"| @@ EOF"`
 	Side      *gSide      `parser:"| @@ EOF"`
-	Remark    *gRemark    `parser:"| @@ EOF"`
 	Finish    *gFinish    `parser:"| @@ EOF"`
 }
 
@@ -68,7 +71,7 @@ type gTimes struct {
 }
 
 type gTimesN struct {
-	Sign  bool   `parser:"'for'? 'in'? ( @( 'x' | '×' | Star )"`
+	Sign  bool   `parser:"'for'? 'have'? 'of'? 'in'? ( @( 'x' | '×' | Star )"`
 	N     *gNum  `parser:"  @@ 'times'? 'around'?"`
 	More1 bool   `parser:"| ( 'until' | 'for' )? @'more'?"`
 	M     *gNum  `parser:"  @@"`
@@ -95,12 +98,12 @@ type gOnce struct {
 type gExtent struct {
 	Pos    lexer.Position
 	Across bool   `parser:"@( 'across' | 'around' | 'evenly' )*"`
-	To     bool   `parser:"( @( 'to' | 'until' | 'over' | 'except' )"`
-	Within bool   `parser:"  @'within'?"`
+	To     bool   `parser:"( ( @( 'to' | 'until' | 'over' | 'except' )"`
+	Within bool   `parser:"    @'within'? | @'within' )"`
 	Last   bool   `parser:"  ( @'last'"`
 	N      *gNum  `parser:"    @@?"`
 	Noun   *gNoun `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) )?"`
-	M      *gNum  `parser:"  | @@"`
+	M      *gNum  `parser:"  | 'have'? @@"`
 	MNoun  *gNoun `parser:"    @@? ( 'remaining' | 'from' 'end' | 'of' 'end' | 'at' 'end' 'remaining'? )"`
 	Marker bool   `parser:"  | 'next'? @( 'marker' | 'marked' 'st' )"`
 	Corner bool   `parser:"  | 'next'? @'corner'"`
@@ -113,7 +116,7 @@ type gExtent struct {
 // A thing that can be worked into or counted.
 type gNoun struct {
 	Pos    lexer.Position
-	Corner bool     `parser:"@'corner'?"`
+	Corner bool     `parser:"@( 'corner' ( ?= 'st' | 'sp' | 'ch' | 'loop' | Stitch | Number ) )?"`
 	Space  *gSpace  `parser:"(   @@"`
 	Stitch *gStitch `parser:"  | @@"`
 	Tch    bool     `parser:"  | @'tch'"`
@@ -155,7 +158,7 @@ type gMod struct {
 	Noun    *gNoun   `parser:"| @@"`
 	Number  *gNum    `parser:"| @@"`
 	Ordinal *gOrd    `parser:"| @@"`
-	Word    string   `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'until' | 'skip' )"`
+	Word    string   `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'until' | 'skip' | 'it' )"`
 }
 
 // in same st as join; in same sp as last dc
@@ -193,7 +196,7 @@ type gBelow struct {
 	Pos  lexer.Position
 	N    *gNum `parser:"  @@ ( 'row' | 'rnd' ) 'previous'"`
 	Row  bool  `parser:"| @( 'previous' ( 'row' | 'rnd' ) )"`
-	RowN *gNum `parser:"| ( 'row' | 'rnd' ) @@ 'previous'?"`
+	RowN *gNum `parser:"| 'from'? ( 'row' | 'rnd' ) @@ 'previous'?"`
 }
 
 // sc in next 5 sts; 2 dc in each of next 3 sts; 5 sc; inc x 6; sc across
@@ -215,6 +218,27 @@ type gWork struct {
 	Times2 *gTimesN  `parser:"@@?"`
 	ToJoin bool      `parser:"@( ( 'to' | 'and' ) ( 'join' | 'form' ) )?"`
 	Ring   bool      `parser:"@( 'ring' ) ?"`
+}
+
+// 1 in each of next 3; blo in next 6: the stitch is the one worked before
+type gAgain struct {
+	Pos   lexer.Position
+	N     *gNum     `parser:"'work'? ( @@"`
+	Loop  *gLoopIn  `parser:"  @@? | @@ )"`
+	Where []*gWhere `parser:"( ?= 'in' | 'across' | 'around' ) @@+"`
+}
+
+// decreasing 6 evenly
+type gShaping struct {
+	Pos  lexer.Position
+	Less bool  `parser:"( @( 'decreased' | 'less' ) | 'increased' | 'more' )"`
+	N    *gNum `parser:"@@ 'st'? 'evenly' ( 'across' | 'around' )?"`
+}
+
+// working in row ends
+type gAlong struct {
+	Pos lexer.Position
+	On  bool `parser:"'work'? ( 'in' | 'across' | 'around' | 'evenly' )+ @( 'rowend' | 'edge' | 'side' 'edge'? )"`
 }
 
 // in back loop only
@@ -375,6 +399,7 @@ type gRemark struct {
 	Pos  lexer.Position
 	Made *gStitch `parser:"(   Ordinal? 'beg'? @@ 'made'"`
 	Some bool     `parser:"  | @( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' )+ 'made' )"`
+	Wish bool     `parser:"  | ( 'or' | 'until' )? @( 'long enough' | 'desired' )"`
 	Last bool     `parser:"  | ( @'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' )"`
 	Rest []string `parser:"    @( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
@@ -392,7 +417,7 @@ type gRows struct {
 	Last   bool     `parser:"( @( 'last' | 'previous' )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
 	Row    bool     `parser:"| @( 'row' | 'rnd' )"`
-	List   []*gSpan `parser:"  @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' )? @@ )*"`
+	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' )? @@ )* )?"`
 	Nth    []*gOrd  `parser:"| @@ ( ( Comma | 'and' | 'to' | Dash | Hyphen )+ @@ )* ( 'row' | 'rnd' )"`
 	Piece  *gName   `parser:"| @@ ( ( 'to' | 'until' ) ( 'row' | 'rnd' | Star ) "`
 	PieceN *gNum    `parser:"  @@? )? )"`

@@ -138,7 +138,7 @@ func (r *reader) placeWord(p *Place, word string) {
 		if p.Pick != PickNth && p.Pick != PickFirst {
 			p.Pick = PickNext
 		}
-	case "same":
+	case "same", "it":
 		p.Pick = PickSame
 	case "each", "both":
 		p.Each = true

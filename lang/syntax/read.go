@@ -147,6 +147,16 @@ func (r *reader) clause(g *gClause) Node {
 		return r.work(g.Work)
 	case g.Total != nil:
 		return r.total(g.Total)
+	case g.Again != nil:
+		w := &Work{Number: r.num(g.Again.N), Places: r.places(g.Again.Where)}
+		if g.Again.Loop != nil {
+			w.Loop = loopNamed(g.Again.Loop.Word)
+		}
+		return w
+	case g.Shaping != nil:
+		return &Shaping{Less: g.Shaping.Less, Number: r.num(g.Shaping.N)}
+	case g.Along != nil:
+		return &Along{}
 	case g.Place != nil:
 		return r.placeFirst(g.Place)
 	case g.Loop != nil:
@@ -284,7 +294,7 @@ func (r *reader) rows(g *gRows) Node {
 		n := One(r.ordinal(o))
 		out.List = append(out.List, RowSpan{n, n})
 	}
-	if g.Last {
+	if g.Last || g.Row && len(g.List) == 0 {
 		out.Last = One(1)
 		if g.LastN != nil {
 			out.Last = r.num(g.LastN)

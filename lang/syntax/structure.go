@@ -143,6 +143,9 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma)
 			break
 		}
+		if t.Kind == Word && t.Canon == "rep" && len(l.flat) > 0 && i+1 < hi && l.b.tokens[i+1].Canon == "from" {
+			l.flush(SepNone)
+		}
 		l.flat = append(l.flat, t)
 	}
 	return i
@@ -280,9 +283,12 @@ func (l *lister) splits(i, hi int) bool {
 	if len(l.flat) == 0 {
 		return true
 	}
-	if first := firstWord(l.flat); first.Kind == Word && (first.Canon == "rep" || first.Canon == "have" || first.Canon == "count" || first.Canon == "not" ||
+	if first := firstWord(l.flat); first.Kind == Word && (first.Canon == "have" || first.Canon == "count" || first.Canon == "not" ||
 		first.Canon == "leave" || first.Canon == "as" || first.Canon == "fasten" || first.Canon == "end") {
 		return false
+	}
+	if first := firstWord(l.flat); first.Canon == "rep" && first.Kind == Word {
+		return i+1 < hi && beginsAction(l.b.tokens[i+1]) && l.b.tokens[i+1].Canon != "rep"
 	}
 	next := i + 1
 	for next < hi && l.b.tokens[next].Kind == Word && l.b.tokens[next].Canon == "" {
@@ -333,7 +339,7 @@ func beginsAction(t Token) bool {
 		return true
 	case Word:
 		switch t.Canon {
-		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not":
+		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end":
 			return true
 		}
 	}

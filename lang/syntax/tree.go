@@ -53,6 +53,8 @@ const (
 
 // Work makes stitches: `sc in next 5 sts`, `2 dc in next st`, `5 sc`, `inc`.
 type Work struct {
+	// Stitch is unwritten where the stitch worked before is meant: `1 in each of
+	// next 3`.
 	Stitch StitchRef
 	// Number is how many are worked: in each place where a place is named, else
 	// one in each of the next so many.
@@ -280,6 +282,16 @@ type PlaceFirst struct {
 	First Node
 }
 
+// Shaping changes the number of a row's stitches at places left to the maker:
+// `decreasing 6 evenly`.
+type Shaping struct {
+	Less   bool
+	Number Num
+}
+
+// Along says that the row ends are worked into from here on.
+type Along struct{}
+
 // Made says that what was just worked is one of something: `(half shell made)`.
 type Made struct{ Stitch StitchRef }
 
@@ -318,6 +330,8 @@ func (*Total) node()      {}
 func (*CountsNote) node() {}
 func (*LoopNote) node()   {}
 func (*PlaceFirst) node() {}
+func (*Shaping) node()    {}
+func (*Along) node()      {}
 func (*Made) node()       {}
 func (*Side) node()       {}
 func (*Remark) node()     {}

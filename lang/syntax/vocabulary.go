@@ -21,8 +21,6 @@ type Vocabulary struct {
 	// Sizes is how many sizes the pattern is written for, 0 where it is not
 	// said. It decides whether `20 (24)` is one number for two sizes.
 	Sizes int
-	// Fingerprint tells apart vocabularies that read the same text differently.
-	Fingerprint string
 }
 
 // wordNode is a node of a tree of words: the path from the root spells a
@@ -92,16 +90,26 @@ func (n *wordNode) add(phrase string, e *wordEntry) {
 	n.entry = e
 }
 
+// OwnWord is a stitch word that one pattern defines.
+type OwnWord struct {
+	Text string
+	// Stands is the known stitch that the word is another name of, if any.
+	Stands stitch.Meaning
+}
+
 // Defining returns the vocabulary with a pattern's own stitch words added,
 // for a pattern of so many sizes.
-func (v *Vocabulary) Defining(words []string, sizes int) *Vocabulary {
-	w := &Vocabulary{trade: v.trade, Sizes: sizes, Fingerprint: strconv.Itoa(sizes) + "|" + strings.ToLower(strings.Join(words, "|"))}
+func (v *Vocabulary) Defining(words []OwnWord, sizes int) *Vocabulary {
+	w := &Vocabulary{trade: v.trade, Sizes: sizes}
 	for _, word := range words {
 		if w.own == nil {
 			w.own = &wordNode{}
 		}
-		phrase := strings.ToLower(strings.NewReplacer("-", " ", "’", "'").Replace(word))
-		meaning, _ := stitch.Find(phrase)
+		phrase := strings.ToLower(strings.NewReplacer("-", " ", "’", "'").Replace(word.Text))
+		meaning := word.Stands
+		if meaning == (stitch.Meaning{}) {
+			meaning, _ = stitch.Find(phrase)
+		}
 		entry := &wordEntry{kind: Stitch, canon: phrase, stitch: meaning}
 		w.own.add(phrase, entry)
 		w.own.add(phrase+"s", entry)
@@ -227,6 +235,11 @@ func (l *scanner) numberList(i int) (Token, int) {
 	if n == 0 {
 		values, n = l.stroked(i)
 	}
+	if n > 0 && len(values) == 1 {
+		if more, k := l.alternating(i); k > n {
+			values, n = more, k
+		}
+	}
 	if n == 0 {
 		return t, 1
 	}
@@ -270,6 +283,27 @@ func (l *scanner) bracketed(i int) (values []int, length int) {
 		}
 	}
 	return nil, 0
+}
+
+// alternating reads the `(4) 6 (8) 10` of `2 (4) 6 (8) 10`.
+func (l *scanner) alternating(i int) (values []int, length int) {
+	j := i
+	for {
+		inner, n := []int(nil), 0
+		if j+3 < len(l.raw) && l.raw[j+1].kind == Open && l.raw[j+2].kind == Number && l.raw[j+3].kind == Close {
+			inner, n = []int{l.raw[j+2].value}, 3
+		}
+		if n == 0 {
+			return values, j - i + 1
+		}
+		values = append(values, inner...)
+		j += n
+		if j+1 >= len(l.raw) || l.raw[j+1].kind != Number {
+			return values, j - i + 1
+		}
+		values = append(values, l.raw[j+1].value)
+		j++
+	}
 }
 
 // sizeList decides whether n numbers, the last n-1 of them bracketed from raw

@@ -6,6 +6,7 @@ import (
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 	"stitchproof/lint"
 )
@@ -24,7 +25,7 @@ type CountPiece struct {
 	Line int    `json:"line"`
 	// Make is how many are made of it, in each size.
 	Make []int `json:"make"`
-	// Total is the number of stitches in one of it, nil where a row is not known.
+	// Total is the number of stitches in one of it, all rows together.
 	Total []*int     `json:"total"`
 	Rows  []CountRow `json:"rows"`
 }
@@ -106,16 +107,18 @@ func countPiece(a *lint.Analysis, piece *fabric.Piece) CountPiece {
 	return out
 }
 
-// total is the number of stitches of a piece, nil where a row of it is not known.
+// total is the number of stitches of a piece, nil where a row of it is not
+// known or is not what it states. Chains to work into are no stitches.
 func total(piece *fabric.Piece, size int) *int {
-	n := 0
 	for _, row := range piece.Rows {
-		t := &row.Tallies[size]
-		if !t.Known {
+		if t := &row.Tallies[size]; !t.Known || t.Agrees() == fabric.Disagrees {
 			return nil
 		}
-		if t.Works {
-			n += t.Made * row.Repeats[size]
+	}
+	n := 0
+	for i := range piece.Stitches[size] {
+		if s := &piece.Stitches[size][i]; !s.IsSpace() && s.Kind.Class != stitch.Chain {
+			n++
 		}
 	}
 	return &n
@@ -133,7 +136,7 @@ func countRow(text *source.Text, row *fabric.Row, below *fabric.Row) CountRow {
 		out.Works = out.Works || t.Works
 		out.Made = append(out.Made, known(t, t.Made))
 		var change *int
-		if below != nil && below.Tallies[size].Known {
+		if below != nil && t.Works && below.Tallies[size].Known {
 			change = known(t, t.Made-below.Tallies[size].Made)
 		}
 		out.Change = append(out.Change, change)
@@ -155,6 +158,7 @@ func countRow(text *source.Text, row *fabric.Row, below *fabric.Row) CountRow {
 	}
 	for _, step := range row.Steps {
 		for _, b := range step.Ledger {
+			b.Name = lint.AsWritten(row.Tree, b.Name)
 			out.branch(b)
 		}
 	}
@@ -170,29 +174,60 @@ func known(t *fabric.Tally, n int) *int {
 
 // compare holds the stated count against what was made.
 func (r *CountRow) compare(row *fabric.Row) {
-	agreement := fabric.NotStated
-	for size := range row.Tallies {
-		t := &row.Tallies[size]
-		if a := t.Agrees(); agreement != fabric.Disagrees && a > agreement || a == fabric.Disagrees {
-			agreement = a
-		}
-		for i, c := range t.Compared {
-			if i == len(r.Compared) {
-				r.Compared = append(r.Compared, CountPart{Name: c.Name})
-			}
-			r.Compared[i].Stated = append(r.Compared[i].Stated, c.Stated)
-			made := known(t, c.Made)
-			if c.Result == fabric.Uncheckable {
-				made = nil
-			}
-			r.Compared[i].Made = append(r.Compared[i].Made, made)
-		}
+	if row.Stated == nil {
+		return
 	}
-	if agreement == fabric.Agrees || agreement == fabric.Disagrees {
-		agrees := agreement == fabric.Agrees
-		r.Agrees = &agrees
+	for i, part := range row.Stated.Parts {
+		counted := CountPart{Name: partWord(part)}
+		for size := range row.Tallies {
+			counted.Stated = append(counted.Stated, part.Number.At(size))
+			var made *int
+			if c := row.Tallies[size].Compared; i < len(c) && c[i].Result != fabric.Uncheckable {
+				made = known(&row.Tallies[size], c[i].Made)
+			}
+			counted.Made = append(counted.Made, made)
+		}
+		r.Compared = append(r.Compared, counted)
 	}
+	r.Agrees = agreement(row)
 	r.Stated = statedStitches(row)
+}
+
+// partWord is what a part of a stated count is a number of, "" for stitches.
+func partWord(p syntax.Part) string {
+	switch p.Noun.Kind {
+	case syntax.NounNone, syntax.NounAny:
+		return ""
+	case syntax.NounStitch:
+		return p.Noun.Stitch.Word
+	case syntax.NounSpace, syntax.NounTurning:
+		if p.Noun.Length.Written() {
+			return "ch-" + perSize(p.Noun.Length.Vals) + " sp"
+		}
+	case syntax.NounChain:
+		return "ch"
+	}
+	return p.Noun.Word
+}
+
+// agreement tells whether a stated count is met in every size, nil where that
+// cannot be told.
+func agreement(row *fabric.Row) *bool {
+	all := true
+	for size := range row.Tallies {
+		switch row.Tallies[size].Agrees() {
+		case fabric.Disagrees:
+			no := false
+			return &no
+		case fabric.Agrees:
+		default:
+			all = false
+		}
+	}
+	if !all {
+		return nil
+	}
+	return &all
 }
 
 // statedStitches is the number of stitches that a row states, in each size.
@@ -201,18 +236,17 @@ func (r *CountRow) compare(row *fabric.Row) {
 func statedStitches(row *fabric.Row) []int {
 	var out []int
 	for size := range row.Tallies {
-		t := &row.Tallies[size]
 		stated, made := 0, 0
-		for _, c := range t.Compared {
-			if c.Part.Noun.Kind == syntax.NounNone || c.Part.Noun.Kind == syntax.NounAny {
-				stated, made = c.Stated, t.Made
+		for i, part := range row.Stated.Parts {
+			if part.Noun.Kind == syntax.NounNone || part.Noun.Kind == syntax.NounAny {
+				stated, made = part.Number.At(size), row.Tallies[size].Made
 				break
 			}
-			if c.Part.Noun.Kind == syntax.NounStitch {
-				stated, made = stated+c.Stated, made+c.Made
+			if c := row.Tallies[size].Compared; part.Noun.Kind == syntax.NounStitch && i < len(c) {
+				stated, made = stated+c[i].Stated, made+c[i].Made
 			}
 		}
-		if len(t.Compared) == 0 || made != t.Made {
+		if made != row.Tallies[size].Made {
 			return nil
 		}
 		out = append(out, stated)
@@ -224,7 +258,7 @@ func statedStitches(row *fabric.Row) []int {
 func (r *CountRow) branch(b fabric.BranchState) {
 	state := CountBranch{b.Name, b.Chains, b.Skipped, b.Worked, b.Left}
 	for i := range r.Branches {
-		if r.Branches[i].Name == b.Name {
+		if r.Branches[i].Name == state.Name {
 			r.Branches[i] = state
 			return
 		}

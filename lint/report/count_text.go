@@ -62,7 +62,7 @@ func (r *CountRow) changeText() string {
 	for i, n := range r.Change {
 		words[i] = "?"
 		if n != nil {
-			words[i] = fmt.Sprintf("%+d", *n)
+			words[i] = signed(*n)
 			known = true
 		}
 	}
@@ -70,6 +70,13 @@ func (r *CountRow) changeText() string {
 		return ""
 	}
 	return joined(words)
+}
+
+func signed(n int) string {
+	if n == 0 {
+		return "0"
+	}
+	return fmt.Sprintf("%+d", n)
 }
 
 func (r *CountRow) kindsText() string {
@@ -103,7 +110,7 @@ func (r *CountRow) statedText() string {
 func (r *CountRow) notes() []string {
 	var out []string
 	if n := perSize(r.Repeats); r.Works && n != "1" {
-		out = append(out, "worked as "+n+" rows; the count is each one's last")
+		out = append(out, "stands for "+n+" rows; the count is the last one's")
 	}
 	for _, text := range r.Unread {
 		out = append(out, "not understood: "+clipped(text, 60))

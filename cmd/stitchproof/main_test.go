@@ -1,0 +1,54 @@
+package main
+
+import (
+	"bytes"
+	"flag"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/rogpeppe/go-internal/testscript"
+	"github.com/stretchr/testify/assert"
+)
+
+var update = flag.Bool("update", false, "write what is compared in the scripts anew")
+
+func TestMain(m *testing.M) {
+	testscript.Main(m, map[string]func(){
+		"stitchproof": func() { os.Exit(Run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) },
+	})
+}
+
+func TestScripts(t *testing.T) {
+	testscript.Run(t, testscript.Params{
+		Dir: "testdata/script", RequireExplicitExec: true, RequireUniqueNames: true, UpdateScripts: *update,
+	})
+}
+
+func TestExitCodes(t *testing.T) {
+	const sound = "Pattern: Haw\nTerms: US\n\nPiece: Haw\nRnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)\nFasten off.\n"
+	wrong := strings.Replace(sound, "(6 sc)", "(7 sc)", 1)
+	tests := []struct {
+		name, stdin string
+		args        []string
+		want        int
+	}{
+		{"clean", sound, []string{"check", "-"}, exitClean},
+		{"found", wrong, []string{"check", "-"}, exitFound},
+		{"found as json", wrong, []string{"check", "--format", "json", "-"}, exitFound},
+		{"below what fails", wrong, []string{"check", "--fail-on", "caution", "-"}, exitClean},
+		{"counting", wrong, []string{"count", "-"}, exitClean},
+		{"no such file", "", []string{"check", "nowhere.crochet"}, exitBroke},
+		{"no such command", "", []string{"knit"}, exitBroke},
+		{"no such rule", "", []string{"explain", "nothing-like-it"}, exitBroke},
+		{"help", "", []string{"--help"}, exitClean},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			var out, err bytes.Buffer
+			got := Run(test.args, strings.NewReader(test.stdin), &out, &err)
+			assert.Equal(t, test.want, got, "stdout:\n%s\nstderr:\n%s", &out, &err)
+			assert.Equal(t, test.want == exitBroke, err.Len() > 0, "what could not run is said on standard error")
+		})
+	}
+}

@@ -1,0 +1,243 @@
+package report
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+)
+
+// found makes the analysis of a text in which one finding covers some words.
+func found(t *testing.T, text, words string, f lint.Finding) Checked {
+	t.Helper()
+	at := strings.Index(text, words)
+	require.GreaterOrEqual(t, at, 0)
+	f.Span = source.Span{Start: at, End: at + len(words)}
+	return Checked{File: "haw.crochet", Analysis: &lint.Analysis{Text: source.New(text), Findings: []lint.Finding{f}}}
+}
+
+func textOfReport(t *testing.T, colour bool, files ...Checked) string {
+	t.Helper()
+	var b bytes.Buffer
+	require.NoError(t, Text(&b, files, colour))
+	return b.String()
+}
+
+func TestText(t *testing.T) {
+	c := found(t, "Rnd 1: 6 sc in ring. (6)\nRnd 2: 2 sc in each st. (14)\n", "(14)", lint.Finding{
+		Rule: "count-mismatch", Severity: lint.Error, Message: "makes 12 sts, says 14",
+		Related: []lint.Related{{Span: source.Span{Start: 0, End: 5}, Message: "the row below makes 6 sts"}},
+		Fix:     &lint.Fix{Title: "write 12 as the count"},
+	})
+	assert.Equal(t, `haw.crochet:2:25: error: makes 12 sts, says 14 [count-mismatch]
+    Rnd 2: 2 sc in each st. (14)
+                            ^^^^
+    line 1: the row below makes 6 sts
+    perhaps: write 12 as the count
+
+1 error in 1 file
+`, textOfReport(t, false, c))
+}
+
+func TestTextOfNothing(t *testing.T) {
+	clean := Checked{File: "nest.crochet", Analysis: &lint.Analysis{Text: source.New("")}}
+	assert.Equal(t, "nothing found in 2 files\n", textOfReport(t, false, clean, clean))
+	c := found(t, "Ch 5.", "5", lint.Finding{Rule: "x", Severity: lint.Info, Message: "m"})
+	assert.Contains(t, textOfReport(t, false, clean, c), "\n1 info in 1 file, nothing in 1 other\n")
+}
+
+func TestColour(t *testing.T) {
+	c := found(t, "Ch 5.", "5", lint.Finding{Rule: "x", Severity: lint.Caution, Message: "m"})
+	assert.Contains(t, textOfReport(t, true, c), "\x1b[1;35mcaution\x1b[0m: m \x1b[2m[x]\x1b[0m\n")
+	assert.NotContains(t, textOfReport(t, false, c), "\x1b")
+	assert.False(t, Coloured(&bytes.Buffer{}), "what is no terminal is not coloured")
+}
+
+func TestNoColor(t *testing.T) {
+	terminal, err := os.Open(os.DevNull) // a character device, as a terminal is
+	require.NoError(t, err)
+	defer terminal.Close()
+	t.Setenv("NO_COLOR", "")
+	plain := Coloured(terminal)
+	t.Setenv("NO_COLOR", "1")
+	assert.False(t, Coloured(terminal))
+	if info, err := terminal.Stat(); err == nil && info.Mode()&os.ModeCharDevice != 0 {
+		assert.True(t, plain)
+	}
+}
+
+func TestExcerpt(t *testing.T) {
+	long := strings.Repeat("sc in next st, ", 20) + "zc in next st, " + strings.Repeat("sc in next st, ", 20)
+	tests := []struct{ name, line, words, shown, under string }{
+		{"plain", "Row 1: zc 3.", "zc", "Row 1: zc 3.", "       ^^"},
+		{"wide", "編み図: zc 3.", "zc", "編み図: zc 3.", "        ^^"},
+		{"wide place", "a 編み b", "編み", "a 編み b", "  ^^^^"},
+		{"combining", "appliqué: zc.", "zc", "appliqué: zc.", "          ^^"},
+		{"tab", "a\tzc", "zc", "a   zc", "    ^^"},
+		{"tab in the place", "zc\t3 x", "zc\t3", "zc  3 x", "^^^^^"},
+		{"control", "a\x1b[31m zc", "zc", "a\uFFFD[31m zc", "       ^^"},
+		{"two lines", "Row 1: zc\n  3.", "zc\n  3", "Row 1: zc", "       ^^"},
+		{"line end", "Row 1\nRow 2", "\n", "Row 1", "     ^"},
+		{"crlf", "Row 1: zc\r\nx", "zc", "Row 1: zc", "       ^^"},
+		{"empty line", "", "", "", "^"},
+		{
+			"long", long, "zc",
+			"… n next st, sc in next st, zc in next st, " + strings.Repeat("sc in next st, ", 4) + "sc in …",
+			"  " + strings.Repeat(" ", leadIn-2) + "^^",
+		},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			at := strings.Index(test.line, test.words)
+			line, under := excerpt(source.New(test.line), source.Span{Start: at, End: at + len(test.words)})
+			if test.name == "long" {
+				assert.LessOrEqual(t, textWidth(line), excerptWidth+4)
+				assert.Equal(t, strings.Index(line, "zc")-len("…")+1, strings.Index(under, "^"))
+				return
+			}
+			assert.Equal(t, test.shown, line)
+			assert.Equal(t, test.under, under)
+		})
+	}
+}
+
+func TestJSON(t *testing.T) {
+	c := found(t, "Größe\nRow 1: äöü zc. (14)\n", "zc", lint.Finding{
+		Rule: "count-unknown", Severity: lint.Info, Message: "`zc` is not understood <here>", Size: "M and L",
+		Related: []lint.Related{{Span: source.Span{Start: 0, End: len("Größe")}, Message: "there"}},
+		Fix:     &lint.Fix{Title: "write sc", Safe: true, Edits: []source.Edit{{Span: source.Span{Start: 0, End: 0}, New: "sc"}}},
+	})
+	var b bytes.Buffer
+	require.NoError(t, JSON(&b, []Checked{c}))
+	assert.JSONEq(t, `{"files": [{"file": "haw.crochet", "findings": [{
+		"rule": "count-unknown", "severity": "info", "line": 2, "column": 12, "endLine": 2, "endColumn": 14,
+		"message": "`+"`zc`"+` is not understood <here>", "size": "M and L",
+		"related": [{"line": 1, "column": 1, "endLine": 1, "endColumn": 6, "message": "there"}],
+		"fix": {"title": "write sc", "safe": true, "edits": [{"line": 1, "column": 1, "endLine": 1, "endColumn": 1, "new": "sc"}]}
+	}]}]}`, b.String())
+	assert.Contains(t, b.String(), "<here>", "signs are not escaped")
+}
+
+func TestJSONOfNothing(t *testing.T) {
+	var b bytes.Buffer
+	require.NoError(t, JSON(&b, []Checked{{File: "nest.crochet", Analysis: &lint.Analysis{Text: source.New("")}}}))
+	assert.JSONEq(t, `{"files": [{"file": "nest.crochet", "findings": []}]}`, b.String())
+}
+
+// full is a writer on which nothing can be written.
+type full struct{}
+
+func (full) Write([]byte) (int, error) { return 0, errors.New("no room") }
+
+func TestWriteErrors(t *testing.T) {
+	files := []Checked{found(t, "Ch 5.", "5", lint.Finding{Rule: "x", Message: "m"})}
+	a := lint.Analyze(source.New("Ch 5."))
+	rule := lint.Rules()[0]
+	assert.ErrorContains(t, Text(full{}, files, false), "no room")
+	assert.ErrorContains(t, JSON(full{}, files), "no room")
+	assert.ErrorContains(t, Counted("x", a).Text(full{}), "no room")
+	assert.ErrorContains(t, Counted("x", a).JSON(full{}), "no room")
+	assert.ErrorContains(t, ExplainRule(full{}, rule), "no room")
+}
+
+const mitten = `Pattern: Hedge mitten
+Terms: US
+Sizes: S (M, L)
+
+Piece: Cuff (make 2)
+With A, ch 21 (23, 25).
+Row 1 (RS): Sc in 2nd ch from hook and in each ch across; turn. (20 (22, 24) sc)
+Row 2: Ch 1, [sc2tog over next 2 sts, sc in each st to last 2 sts, sc2tog over next 2 sts; turn. (18 (20, 21) sts)
+Row 3: Ch 1, zc in each st across. (18 (20, 22) sts)
+Fasten off.
+`
+
+func TestCountJSON(t *testing.T) {
+	text := strings.Replace(mitten, "[", "", 1)
+	var b bytes.Buffer
+	require.NoError(t, Counted("cuff.crochet", lint.Analyze(source.New(text))).JSON(&b))
+	var got Count
+	require.NoError(t, json.Unmarshal(b.Bytes(), &got))
+	assert.Equal(t, "cuff.crochet", got.File)
+	assert.Equal(t, []string{"S", "M", "L"}, got.Sizes)
+	require.Len(t, got.Pieces, 1)
+	piece := got.Pieces[0]
+	assert.Equal(t, "Cuff", piece.Name)
+	assert.Equal(t, 5, piece.Line)
+	assert.Equal(t, []int{2, 2, 2}, piece.Make)
+	require.Len(t, piece.Rows, 5, "every instruction line, those without a label as well")
+
+	n := func(values ...int) []*int {
+		var out []*int
+		for _, v := range values {
+			out = append(out, &v)
+		}
+		return out
+	}
+	yes, no := true, false
+	first, second, third := piece.Rows[1], piece.Rows[2], piece.Rows[3]
+	assert.Equal(t, "Row 1 (RS)", first.Label)
+	assert.Equal(t, 7, first.Line)
+	assert.Equal(t, n(20, 22, 24), first.Made)
+	assert.Equal(t, []int{20, 22, 24}, first.Stated)
+	assert.Equal(t, &yes, first.Agrees)
+	assert.Equal(t, map[string][]*int{"sc": n(20, 22, 24)}, first.Parts)
+	assert.Equal(t, n(18, 20, 22), second.Made)
+	assert.Equal(t, n(-2, -2, -2), second.Change)
+	assert.Equal(t, &no, second.Agrees)
+	assert.Equal(t, []*int{nil, nil, nil}, third.Made, "what is not known is null")
+	assert.Nil(t, third.Agrees)
+	assert.Equal(t, []string{"zc in each st across"}, third.Unread)
+	assert.Empty(t, piece.Rows[4].Label)
+	assert.False(t, piece.Rows[4].Works)
+	assert.Equal(t, []*int{nil, nil, nil}, piece.Total)
+	assert.Contains(t, b.String(), `"branches": []`)
+}
+
+func TestCountText(t *testing.T) {
+	text := strings.Replace(mitten, "[", "", 1)
+	var b bytes.Buffer
+	require.NoError(t, Counted("cuff.crochet", lint.Analyze(source.New(text))).Text(&b))
+	lines := strings.Split(b.String(), "\n")
+	require.Greater(t, len(lines), 8)
+	assert.Equal(t, []string{"cuff.crochet", "sizes S (M, L)", "", "Cuff, make 2"}, lines[:4])
+	for _, want := range []string{
+		"Row 1 (RS)               20 (22, 24)          20 (22, 24) sc            20 (22, 24) sc  agrees\n",
+		"20 (22, 24) sc",
+		"18 (20, 21)  DIFFERS",
+		"18 (20, 22)  unchecked",
+		"not understood: zc in each st across",
+		"total ? sts",
+	} {
+		assert.Contains(t, b.String(), want)
+	}
+}
+
+func TestBranchLedger(t *testing.T) {
+	rule, ok := lint.Find("branch-chain-left")
+	require.True(t, ok)
+	table := Counted("twig.crochet", lint.Analyze(source.New(rule.Bad)))
+	branches := table.Pieces[0].Rows[1].Branches
+	assert.Contains(t, branches, CountBranch{Name: "A", Chains: 6, Skipped: 1, Worked: 3, Left: 2})
+}
+
+func TestExplainRule(t *testing.T) {
+	rule, ok := lint.Find("turning-chain-height")
+	require.True(t, ok)
+	var b bytes.Buffer
+	require.NoError(t, ExplainRule(&b, rule))
+	assert.Contains(t, b.String(), "turning-chain-height (warning, order)\n")
+	assert.Contains(t, b.String(), "\n    Row 2: Ch 4, sc in each st across; turn. (12 sc)\n")
+	assert.Contains(t, b.String(), "Where the numbers come from:\n- 1 chain for sc")
+	for line := range strings.Lines(b.String()) {
+		assert.LessOrEqual(t, textWidth(strings.TrimRight(line, "\n")), 120)
+	}
+}
