@@ -145,6 +145,10 @@ func (h *hand) begin(k *stitch.Stitch, nth int) {
 	if h.adrift {
 		h.adrift, h.known = false, true // a new beginning
 	}
+	if h.chains == 0 {
+		h.lose() // the chain was never given a number
+		return
+	}
 	h.shortChain(nth)
 	counts := h.counts
 	h.counts = syntax.Counts{}

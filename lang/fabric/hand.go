@@ -29,6 +29,7 @@ type hand struct {
 
 	row      []int // what this row has made
 	chains   int   // chains made since the last stitch
+	inner    bool  // those chains were made inside a repeat
 	counts   syntax.Counts
 	begun    bool  // a stitch was worked or a beginning chain settled
 	ring     bool  // there is a ring to work into
@@ -69,6 +70,7 @@ type hand struct {
 	steps            []step
 	rules            map[string]turningSaid
 	lastStitch       syntax.StitchRef // the stitch worked last, by name
+	origin           int              // where the repeat at work began this time
 	adrift           bool             // what lies below is not known
 	laid             bool             // the ground stands in working order
 }

@@ -68,7 +68,7 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 	var found *syntax.Total
 	var at source.Span
 	for _, c := range clauses {
-		if t, ok := c.Node.(*syntax.Total); ok {
+		if t, ok := c.Node.(*syntax.Total); ok && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) {
 			found, at = t, c.Span
 		}
 	}

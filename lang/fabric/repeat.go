@@ -44,6 +44,7 @@ func (h *hand) times(r *syntax.Repeat) {
 			return
 		}
 		before := len(h.faults)
+		h.origin = h.at
 		h.list(h.lastTime(r, i == n-1))
 		if len(h.faults) > before && h.ranOut(before) {
 			// name the repeat, with what the row below had for it
@@ -162,6 +163,7 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 	kept := []attempt{{*h, 0}}
 	for n := 1; !h.stopped(); n++ {
 		at, sub, faults := h.at, h.sub, len(h.faults)
+		h.origin = at
 		h.list(r.Body)
 		if h.ranOut(faults) || n > 1 && !h.known && !kept[len(kept)-1].hand.known {
 			break

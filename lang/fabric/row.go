@@ -29,13 +29,16 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.rowMade = 0, 0
 	h.loose, h.nested, h.objects, h.skipped = false, false, nil, -1
-	h.lastStitch = syntax.StitchRef{}
+	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
 }
 
 // endRow closes what the row left open and counts what it made.
 func (h *hand) endRow() {
 	h.closeDone()
+	if h.chains > 0 && h.inner && !h.turned && len(h.row) > 0 {
+		h.space() // the last chains of a repeat close the round
+	}
 	h.closeBranches()
 	if h.works && h.known && !h.full && !h.loose && h.whole() && len(h.row) > 0 && !h.onlySlips() {
 		if over := h.remaining(syntax.Noun{}); over > 0 {

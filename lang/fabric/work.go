@@ -114,6 +114,7 @@ func (h *hand) chain(n *syntax.Chain) {
 	}
 	if v := n.Number.At(h.size); v > 0 {
 		h.chains += v
+		h.inner = h.nested
 		if n.Counts.Said {
 			h.counts = n.Counts
 		}
@@ -397,7 +398,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		for range p.Number.Or(h.size, 1) {
 			h.into(k, own, n, -1)
 		}
-	case p.Pick == syntax.PickSame:
+	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase:
 		h.sameAgain(k, own, n, p)
 	case p.Pick == syntax.PickPrevious:
 		h.into(k, own, n, max(h.skipped, 0))
@@ -665,6 +666,9 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	}
 	var i int
 	switch {
+	case h.nested && h.origin > 0 && (p.Pick == syntax.PickFirst || p.Pick == syntax.PickNth && p.From == syntax.FromHere):
+		// `1 dc in the first, 2 dc in the second, repeat`: counted anew each time
+		i = h.ahead(max(p.Nth, 1), p.Noun)
 	case p.Pick == syntax.PickFirst:
 		i = h.nth(1, p.Noun, false)
 		if p.Of != nil || p.From == syntax.FromEnd {
@@ -705,6 +709,18 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		m = m / e.uses
 	}
 	h.nextPlaces(k, own, n, m, p.Noun)
+}
+
+// ahead finds the nth place of a kind since the repeat at work began.
+func (h *hand) ahead(n int, noun syntax.Noun) int {
+	for i := h.origin; i < h.end; i++ {
+		if h.accepts(&h.stitches[h.base[i]], noun) {
+			if n--; n == 0 {
+				return i
+			}
+		}
+	}
+	return -1
 }
 
 // nthAhead finds `the 3rd st`: counted from the row's beginning while that
@@ -898,6 +914,9 @@ func (h *hand) group(g *syntax.Group) {
 	h.settleFor(g.Body)
 	switch {
 	case h.fixed || p.Noun.Kind == syntax.NounRing:
+		if h.base == nil {
+			h.ring, h.round = true, true
+		}
 		h.loose, h.full = true, true
 		h.list(g.Body)
 		h.space()

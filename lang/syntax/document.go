@@ -107,8 +107,27 @@ func (d *document) continues(line string, span source.Span) bool {
 	if indented && d.indent(b.span.Start) < indentOf(line) || endsOpen(before) {
 		return true
 	}
+	if goesOn(trimmed) {
+		return true
+	}
 	r := firstRune(trimmed)
 	return d.started && (unicode.IsLower(r) || unicode.IsDigit(r)) && !endsSentence(before) && len(before) > wrapWidth
+}
+
+// goesOn tells a line that repeats what the line before says: `Repeat around;
+// join.`
+func goesOn(line string) bool {
+	tokens := Lex(firstWords(line), 0, Standard())
+	if len(tokens) < 2 || tokens[0].Kind != Word || tokens[0].Canon != "rep" {
+		return false
+	}
+	switch next := tokens[1]; {
+	case next.Kind == Star:
+		return true
+	case next.Kind == Word:
+		return next.Canon == "around" || next.Canon == "across" || next.Canon == "from" || next.Canon == "between"
+	}
+	return false
 }
 
 // wrapWidth is the length from which a line without a full stop is taken to

@@ -44,6 +44,10 @@ func (f *folder) clause(c Clause) {
 	case *Mark:
 		f.mark(c, n.Text)
 		return
+	case *Repeat:
+		if len(n.Body) == 0 && f.before(c, n) {
+			return
+		}
 	case *RepeatFrom:
 		f.repeat(c, n)
 		return
@@ -60,6 +64,22 @@ func (f *folder) clause(c Clause) {
 		}
 	}
 	f.out = append(f.out, c)
+}
+
+// before takes `rep ( ) 10 more times`, which speaks of the bracket before it.
+func (f *folder) before(c Clause, n *Repeat) bool {
+	for i := len(f.out) - 1; i >= 0; i-- {
+		switch br := f.out[i].Node.(type) {
+		case *Bracket:
+			n.Body = br.Body
+			f.out = append(f.out[:i], Clause{Span: f.out[i].Span.Union(c.Span), Sep: c.Sep, Node: n})
+			return true
+		case *Remark:
+		default:
+			return false
+		}
+	}
+	return false
 }
 
 // handwork tells whether the sentence so far is handwork: `embroider two
@@ -165,6 +185,13 @@ func unread(body []Clause) bool {
 
 // mark takes a star that stands by itself.
 func (f *folder) mark(c Clause, text string) {
+	if n := len(f.out); n > 0 && len(f.open) == 0 {
+		if rep, ok := f.peek().(*RepeatFrom); ok && rep.From == "" {
+			if _, ok := f.out[n-1].Node.(*Bracket); ok {
+				return // `(…)* repeat 15 times`
+			}
+		}
+	}
 	for i := len(f.open) - 1; i >= 0; i-- {
 		if f.open[i].text != text {
 			continue
@@ -201,6 +228,9 @@ func (f *folder) closes() bool {
 func (f *folder) repeat(c Clause, n *RepeatFrom) {
 	r := &Repeat{Limit: n.Limit, Number: n.Number, Last: n.Last, Starred: true}
 	i := f.opened(n.From)
+	if i < 0 && n.From == "**" {
+		i = f.opened("*") // `repeat between **`
+	}
 	if i >= 0 {
 		r.Stops = n.StopAt != ""
 		f.wrap(i, r, c)
@@ -346,7 +376,7 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 func unplaced(n Node) bool {
 	switch n := n.(type) {
 	case *Work:
-		return len(n.Places) == 0
+		return len(n.Places) == 0 || n.Places[0].Pick == PickSame
 	case *Chain:
 		return true
 	}

@@ -539,5 +539,9 @@ func (r *replay) Next() (lexer.Token, error) {
 	}
 	t := &r.tokens[r.next]
 	r.next++
-	return lexer.Token{Type: tokenType(t.Kind), Value: t.Canon, Pos: at}, nil
+	value := t.Canon
+	if t.Kind == Stitch {
+		value = "" // a pattern may call a stitch by a word of the grammar
+	}
+	return lexer.Token{Type: tokenType(t.Kind), Value: value, Pos: at}, nil
 }

@@ -20,6 +20,11 @@ func (r *reader) places(gs []*gWhere) []Place {
 		if n := len(out); n > 0 {
 			last := &out[n-1]
 			switch {
+			case (g.Prep == "across" || g.Prep == "around") && p.Empty():
+				continue // `along side`
+			case p.Loop != BothLoops && p.Empty():
+				last.Loop = p.Loop // `sc across in back loop`
+				continue
 			case g.Prep == "" && last.Each && p.Noun.Kind != NounNone && p.Pick == PickNext && !p.Number.Written():
 				last.Also = append(last.Also, p.Noun)
 				if p.To.Kind != ToNothing {
@@ -33,11 +38,14 @@ func (r *reader) places(gs []*gWhere) []Place {
 				*last = p
 				continue
 			case p.Noun.Kind == NounNone && p.To.Kind != ToNothing && last.To.Kind == ToNothing && !p.Each && !p.Number.Written():
-				last.To = p.To
-				if last.Noun.Kind == NounEdge || last.Noun.Kind == NounRowEnd {
-					continue
+				if last.Pick != PickNext || last.Prep == AroundPost {
+					p.Each = true // `in same st and around`
+					break
 				}
-				last.Each = true
+				last.To = p.To
+				if last.Noun.Kind != NounEdge && last.Noun.Kind != NounRowEnd {
+					last.Each = true
+				}
 				continue
 			case p.Noun.Kind != NounNone && last.Noun.Kind == NounNone && last.To.Kind == ToTheEnd && !last.Each && g.Prep != "":
 				// `sc around post`, `sc along edge`: the first phrase only leads to the second
@@ -73,9 +81,6 @@ func (r *reader) place(g *gWhere) Place {
 		return Place{Each: true, To: ToLimit{Kind: ToMarker}}
 	case g.Prep == "to" && p.Noun.Kind == NounCorner:
 		return Place{Each: true, To: ToLimit{Kind: ToCorner}}
-	case g.Prep == "across" && p.Noun.Kind == NounNone, g.Prep == "around" && p.Noun.Kind == NounNone && len(g.Mods) > 0 && p.Empty():
-		p.To.Kind = ToTheEnd
-		p.Prep = In
 	}
 	return p
 }

@@ -233,10 +233,10 @@ func (l *lister) leads() bool {
 		return true
 	}
 	last := l.flat[n-1]
-	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work" || last.Canon == "x" || last.Canon == "times") {
+	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work") {
 		return true
 	}
-	if last.Kind == Name && last.Canon == "x" || last.Kind == Sign && last.Canon == "×" {
+	if n == 2 && l.flat[0].Kind == Number && (last.Canon == "times" || last.Kind == Name && last.Canon == "x" || last.Kind == Sign && last.Canon == "×") {
 		return true
 	}
 	first := l.flat[0]

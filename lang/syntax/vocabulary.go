@@ -129,7 +129,7 @@ func (l *scanner) group() []Token {
 		r := l.raw[i]
 		entry, n := l.match(i)
 		switch {
-		case entry != nil && !l.letter(i, n):
+		case entry != nil && !(entry.filler && l.letter(i, n)):
 			t := Token{Kind: entry.kind, Canon: entry.canon, Values: entry.values, Stitch: entry.stitch}
 			if entry.filler {
 				t.Canon = ""
@@ -201,6 +201,15 @@ func (l *scanner) letter(i, n int) bool {
 	return !begins || colon
 }
 
+// stopped are the abbreviations that some books print with a stop.
+var stopped = func() map[string]bool {
+	out := map[string]bool{}
+	for word := range strings.FieldsSeq("ch chs rep rpt rnd rnds st sts sp sps sk inc dec tr dc sc hdc dtr sl ss lp lps beg tog pat patt foll alt approx rem incl cl") {
+		out[word] = true
+	}
+	return out
+}()
+
 // abbreviationStop says whether the stop after an abbreviation (ch. 10, rep.
 // from) belongs to it: it does where no new sentence follows.
 func (l *scanner) abbreviationStop(i int) int {
@@ -208,7 +217,7 @@ func (l *scanner) abbreviationStop(i int) int {
 		return 0
 	}
 	r, before := l.raw[i], l.raw[i-1]
-	if r.kind != Period || !r.glued || l.text[r.start] != '.' || before.kind != Word || before.end-before.start > 4 {
+	if r.kind != Period || !r.glued || l.text[r.start] != '.' || before.kind != Word || !stopped[before.lower] {
 		return 0
 	}
 	if i+1 >= len(l.raw) {

@@ -1,0 +1,174 @@
+package lsp
+
+import (
+	"context"
+	"encoding/json"
+	"fmt"
+	"strings"
+	"sync"
+
+	"go.lsp.dev/jsonrpc2"
+	"go.lsp.dev/protocol"
+	"go.lsp.dev/uri"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+)
+
+// document is an open file at one version. It never changes: an edit replaces
+// it by another.
+type document struct {
+	uri     uri.URI // as the client spells it
+	version int32
+	text    *source.Text
+
+	analyze func(*source.Text) (*lint.Analysis, error)
+	start   sync.Once
+	done    chan struct{} // closed when result and failure are set
+	result  *lint.Analysis
+	failure error
+}
+
+func (s *server) newDocument(file uri.URI, version int32, text *source.Text) *document {
+	return &document{uri: file, version: version, text: text, analyze: s.analyze, done: make(chan struct{})}
+}
+
+// analysis is all that is known of the document. It is worked out once, when
+// first asked for; whoever waits stops waiting when ctx ends.
+func (d *document) analysis(ctx context.Context) (*lint.Analysis, error) {
+	d.start.Do(func() {
+		go func() {
+			d.result, d.failure = d.analyze(d.text)
+			close(d.done)
+		}()
+	})
+	select {
+	case <-d.done:
+		return d.result, d.failure
+	case <-ctx.Done():
+		return nil, ctx.Err()
+	}
+}
+
+// keyOf is the one spelling of an address that documents are kept under.
+func keyOf(file uri.URI) (uri.URI, error) {
+	key, err := uri.Parse(string(file))
+	if err != nil {
+		return "", jsonrpc2.Errorf(jsonrpc2.InvalidParams, "%q is no address of a file: %v", file, err)
+	}
+	return uri.URI(strings.Clone(string(key))), nil
+}
+
+// documentOf is the open document that a request's parameters name.
+func (s *server) documentOf(raw jsonrpc2.RawMessage) (*document, error) {
+	var params struct {
+		TextDocument struct{ URI uri.URI }
+	}
+	if err := json.Unmarshal(raw, &params); err != nil {
+		return nil, jsonrpc2.NewError(jsonrpc2.InvalidParams, err.Error())
+	}
+	key, err := keyOf(params.TextDocument.URI)
+	if err != nil {
+		return nil, err
+	}
+	d := s.document(key)
+	if d == nil {
+		return nil, jsonrpc2.Errorf(jsonrpc2.InvalidParams, "%s is not open", key)
+	}
+	return d, nil
+}
+
+// document is the newest of a file, nil where it is not open.
+func (s *server) document(key uri.URI) *document {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	return s.documents[key]
+}
+
+// keep makes d, nil for none, the newest document of a file.
+func (s *server) keep(key uri.URI, d *document) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	if d == nil {
+		delete(s.documents, key)
+		return
+	}
+	s.documents[key] = d
+}
+
+func (s *server) didOpen(_ context.Context, params *protocol.DidOpenTextDocumentParams) error {
+	item := &params.TextDocument
+	key, err := keyOf(item.URI)
+	if err != nil {
+		return err
+	}
+	// The parameters share one copy of the message, text included; what is kept of
+	// them must not keep the rest.
+	file := uri.URI(strings.Clone(string(item.URI)))
+	s.keep(key, s.newDocument(file, item.Version, source.New(item.Text)))
+	s.publisher.reset(key, file)
+	return nil
+}
+
+// change is one change of a document. The library's own type is not used: it
+// takes a range of null for an insertion at the head of the text, and what
+// has an impossible range for a new text.
+type change struct {
+	Range *protocol.Range // nil for the whole text
+	Text  *string
+}
+
+func (s *server) didChange(_ context.Context, raw jsonrpc2.RawMessage) (any, error) {
+	var params struct {
+		TextDocument struct {
+			URI     uri.URI
+			Version int32
+		}
+		ContentChanges []change
+	}
+	if err := json.Unmarshal(raw, &params); err != nil {
+		return nil, jsonrpc2.NewError(jsonrpc2.InvalidParams, err.Error())
+	}
+	key, err := keyOf(params.TextDocument.URI)
+	if err != nil {
+		return nil, err
+	}
+	old := s.document(key)
+	if old == nil {
+		return nil, fmt.Errorf("%s is not open", key)
+	}
+	text := old.text
+	for _, c := range params.ContentChanges {
+		if text, err = c.apply(text, s.can.encoding); err != nil {
+			return nil, fmt.Errorf("%s from version %d to %d: %w", key, old.version, params.TextDocument.Version, err)
+		}
+	}
+	s.keep(key, s.newDocument(old.uri, params.TextDocument.Version, text))
+	s.publisher.due(key, old.uri)
+	return nil, nil
+}
+
+func (c change) apply(text *source.Text, encoding source.Encoding) (*source.Text, error) {
+	switch {
+	case c.Text == nil:
+		return nil, fmt.Errorf("a change has no text")
+	case c.Range == nil:
+		return source.New(*c.Text), nil
+	}
+	span := converter{text, encoding}.span(*c.Range)
+	return text.Apply([]source.Edit{{Span: span, New: *c.Text}})
+}
+
+func (s *server) didClose(_ context.Context, params *protocol.DidCloseTextDocumentParams) error {
+	key, err := keyOf(params.TextDocument.URI)
+	if err != nil {
+		return err
+	}
+	old := s.document(key)
+	if old == nil {
+		return fmt.Errorf("%s is not open", key)
+	}
+	s.keep(key, nil)
+	s.publisher.reset(key, old.uri)
+	return nil
+}

@@ -1,0 +1,152 @@
+package lsp
+
+import (
+	"context"
+	"runtime/debug"
+	"slices"
+
+	"go.lsp.dev/jsonrpc2"
+	"go.lsp.dev/protocol"
+
+	"stitchproof/lang/source"
+)
+
+// phase is how far a session has come.
+type phase uint8
+
+const (
+	beginning phase = iota // nothing but initialize is allowed
+	serving
+	shutDown // nothing but exit is allowed
+)
+
+// inlines are the messages that are handled in order.
+func (s *server) inlines() map[string]inline {
+	return map[string]inline{
+		protocol.MethodInitialize:                      s.initialize,
+		protocol.MethodInitialized:                     s.initialized,
+		protocol.MethodShutdown:                        s.shutdown,
+		protocol.MethodExit:                            s.exit,
+		protocol.MethodTextDocumentDidOpen:             notification(s.didOpen),
+		protocol.MethodTextDocumentDidChange:           s.didChange,
+		protocol.MethodTextDocumentDidClose:            notification(s.didClose),
+		protocol.MethodWorkspaceDidChangeConfiguration: notification(s.didChangeConfiguration),
+	}
+}
+
+// admit says whether a message is allowed now. A notification that is not is
+// noted and ignored; exit is always allowed.
+func (s *server) admit(req *jsonrpc2.Request) error {
+	method := req.Method()
+	switch {
+	case method == protocol.MethodExit:
+		return nil
+	case method == protocol.MethodInitialize && s.phase != beginning:
+		return jsonrpc2.NewError(jsonrpc2.InvalidRequest, "the server is initialized already")
+	case (method == protocol.MethodInitialize || method == protocol.MethodShutdown) && !req.IsCall():
+		return jsonrpc2.Errorf(jsonrpc2.InvalidRequest, "%s is a request and has no id", method)
+	case s.phase == beginning && method != protocol.MethodInitialize:
+		return jsonrpc2.Errorf(jsonrpc2.ServerNotInitialized, "%s came before initialize", method)
+	case s.phase == shutDown:
+		return jsonrpc2.Errorf(jsonrpc2.InvalidRequest, "%s came after shutdown", method)
+	}
+	return nil
+}
+
+func (s *server) initialize(_ context.Context, raw jsonrpc2.RawMessage) (any, error) {
+	params, err := decode[protocol.InitializeParams](raw)
+	if err != nil {
+		return nil, err
+	}
+	s.can = abilitiesOf(&params.Capabilities)
+	if err := s.configure(params.InitializationOptions); err != nil {
+		s.log.Printf("initializationOptions: %v", err)
+	}
+	s.phase = serving
+	return &protocol.InitializeResult{
+		Capabilities: protocol.ServerCapabilities{
+			PositionEncoding: protocol.PositionEncodingKind(s.can.encoding.String()),
+			TextDocumentSync: &protocol.TextDocumentSyncOptions{
+				OpenClose: new(true),
+				Change:    new(protocol.TextDocumentSyncKindIncremental),
+			},
+			HoverProvider:          protocol.Boolean(true),
+			InlayHintProvider:      protocol.Boolean(true),
+			DocumentSymbolProvider: protocol.Boolean(true),
+		},
+		ServerInfo: protocol.ServerInfo{Name: "stitchproof", Version: version()},
+	}, nil
+}
+
+// version is that of the module, where the build knows it.
+func version() protocol.Optional[string] {
+	info, ok := debug.ReadBuildInfo()
+	if !ok || info.Main.Version == "" {
+		return protocol.Optional[string]{}
+	}
+	return protocol.NewOptional(info.Main.Version)
+}
+
+func (s *server) initialized(ctx context.Context, _ jsonrpc2.RawMessage) (any, error) {
+	go s.followSettings(ctx)
+	return nil, nil
+}
+
+func (s *server) shutdown(context.Context, jsonrpc2.RawMessage) (any, error) {
+	s.phase = shutDown
+	return nil, nil
+}
+
+func (s *server) exit(context.Context, jsonrpc2.RawMessage) (any, error) {
+	select {
+	case <-s.left:
+	default:
+		close(s.left)
+	}
+	return nil, nil
+}
+
+// abilities is what the client can do, as far as it matters here.
+type abilities struct {
+	encoding  source.Encoding
+	markdown  bool // in hovers
+	hierarchy bool // symbols within symbols
+	related   bool // places beside the one of a diagnostic
+	asked     bool // it answers questions about its settings
+	announces bool // it can be asked to announce changed settings
+	refreshes bool // it can be told to ask for hints again
+}
+
+// abilitiesOf reads the client's capabilities. Every part of them may be missing.
+func abilitiesOf(c *protocol.ClientCapabilities) abilities {
+	can := abilities{encoding: source.UTF16} // what the protocol says where nothing is said
+	if c.General != nil {
+		for _, kind := range c.General.PositionEncodings {
+			if e, ok := source.ParseEncoding(string(kind)); ok {
+				can.encoding = e
+				break
+			}
+		}
+	}
+	if t := c.TextDocument; t != nil {
+		if t.Hover != nil {
+			formats := t.Hover.ContentFormat
+			can.markdown = slices.Index(formats, protocol.MarkupKindMarkdown) == 0 ||
+				slices.Contains(formats, protocol.MarkupKindMarkdown) && !slices.Contains(formats, protocol.MarkupKindPlainText)
+		}
+		if t.DocumentSymbol != nil {
+			can.hierarchy = is(t.DocumentSymbol.HierarchicalDocumentSymbolSupport)
+		}
+		if t.PublishDiagnostics != nil {
+			can.related = is(t.PublishDiagnostics.RelatedInformation)
+		}
+	}
+	if w := c.Workspace; w != nil {
+		can.asked = is(w.Configuration)
+		can.announces = w.DidChangeConfiguration != nil && is(w.DidChangeConfiguration.DynamicRegistration)
+		can.refreshes = w.InlayHint != nil && is(w.InlayHint.RefreshSupport)
+	}
+	return can
+}
+
+func is(b *bool) bool { return b != nil && *b }

@@ -1,0 +1,101 @@
+package lsp
+
+import (
+	"fmt"
+	"log"
+	"runtime/debug"
+	"sync"
+
+	"go.lsp.dev/jsonrpc2"
+	"go.lsp.dev/protocol"
+	"go.lsp.dev/uri"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+)
+
+// server is one session with one client.
+type server struct {
+	client  protocol.Client
+	log     *log.Logger
+	analyze func(*source.Text) (*lint.Analysis, error)
+
+	// phase belongs to the inline handlers; can is theirs until initialize has
+	// been answered and read only from then on.
+	phase phase
+	can   abilities
+	left  chan struct{} // closed by exit
+
+	publisher publisher
+
+	mu        sync.Mutex
+	documents map[uri.URI]*document // by address, in its one spelling
+	settings  settings
+}
+
+func newServer(client protocol.Client, logger *log.Logger, analyze analyzer) *server {
+	return &server{
+		client: client, log: logger, analyze: guarded(analyze, logger),
+		left:      make(chan struct{}),
+		publisher: newPublisher(),
+		documents: map[uri.URI]*document{},
+		settings:  defaults,
+	}
+}
+
+// guarded makes an error of a panic: a text that cannot be read costs the
+// answers about it and nothing else.
+func guarded(analyze analyzer, logger *log.Logger) func(*source.Text) (*lint.Analysis, error) {
+	return func(text *source.Text) (_ *lint.Analysis, err error) {
+		defer func() {
+			if broken := recover(); broken != nil {
+				logger.Printf("reading a text broke down: %v\n%s", broken, debug.Stack())
+				err = fmt.Errorf("reading the text broke down: %v", broken)
+			}
+		}()
+		return analyze(text), nil
+	}
+}
+
+// view is what a feature sees: a document with all that is known of it, and
+// for whom it is looked at. It never changes.
+type view struct {
+	*lint.Analysis
+	converter
+	uri   uri.URI
+	can   abilities
+	hints hintKinds
+}
+
+func (s *server) view(d *document, analysis *lint.Analysis) *view {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	return &view{
+		Analysis:  analysis,
+		converter: converter{d.text, s.can.encoding},
+		uri:       d.uri,
+		can:       s.can,
+		hints:     s.settings.hints,
+	}
+}
+
+// feature answers one kind of request about a document.
+type feature func(*view, jsonrpc2.RawMessage) (any, error)
+
+// features are the requests about a document, one line for each.
+var features = map[string]feature{
+	protocol.MethodTextDocumentDocumentSymbol: about(documentSymbols),
+	protocol.MethodTextDocumentHover:          about(hover),
+	protocol.MethodTextDocumentInlayHint:      about(inlayHints),
+}
+
+// about makes a feature of what takes decoded parameters.
+func about[P, R any](answer func(*view, *P) R) feature {
+	return func(v *view, raw jsonrpc2.RawMessage) (any, error) {
+		params, err := decode[P](raw)
+		if err != nil {
+			return nil, err
+		}
+		return answer(v, params), nil
+	}
+}
