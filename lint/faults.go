@@ -22,20 +22,24 @@ type fault struct {
 func (p *Pass) faults(kinds ...fabric.FaultKind) []*fault {
 	var out []*fault
 	for _, piece := range p.Fabric.Pieces {
-		out = gather(out, nil, piece.Faults, kinds)
+		out = append(out, gather(nil, piece.Faults, kinds)...)
 		for _, row := range piece.Rows {
 			if miswritten(row.Tree) {
 				continue
 			}
+			var all []fabric.Fault
 			for size := range row.Tallies {
-				out = gather(out, row, row.Tallies[size].Faults, kinds)
+				all = append(all, row.Tallies[size].Faults...)
 			}
+			out = append(out, gather(row, all, kinds)...)
 		}
 	}
 	return out
 }
 
-func gather(out []*fault, row *fabric.Row, found []fabric.Fault, kinds []fabric.FaultKind) []*fault {
+// gather picks the faults of some kinds, the same one in several sizes as one.
+func gather(row *fabric.Row, found []fabric.Fault, kinds []fabric.FaultKind) []*fault {
+	var out []*fault
 	for _, f := range found {
 		if !slices.Contains(kinds, f.Kind) {
 			continue
@@ -45,7 +49,7 @@ func gather(out []*fault, row *fabric.Row, found []fabric.Fault, kinds []fabric.
 			span = row.Tree.Abs(span)
 		}
 		i := slices.IndexFunc(out, func(g *fault) bool {
-			return g.Kind == f.Kind && g.row == row && g.span == span && g.Name == f.Name && !slices.Contains(g.sizes, f.Size)
+			return g.Kind == f.Kind && g.span == span && g.Name == f.Name && !slices.Contains(g.sizes, f.Size)
 		})
 		if i < 0 {
 			i = len(out)

@@ -24,6 +24,9 @@ type slip struct {
 // It follows the numbers as far as they can be followed: a row repeated an
 // unknown number of times, a new yarn or another word for rows starts afresh.
 func slips(piece *fabric.Piece) []slip {
+	if interleaved(piece) {
+		return nil
+	}
 	var out []slip
 	numbered := numberedRows(piece)
 	due := 0 // 0 for any number
@@ -33,12 +36,7 @@ func slips(piece *fabric.Piece) []slip {
 			due = 0
 		}
 		first, last := ends(label)
-		switch {
-		case scattered(label) || interleaved(piece):
-			due = 0
-			continue
-		case due == 0 || first == due:
-		default:
+		if due != 0 && first != due {
 			s := slip{row: row, number: first, due: due, earlier: holder(numbered[:i], first)}
 			s.alone = i+1 == len(numbered) || goesOn(numbered[i+1], due+last-first+1)
 			if s.earlier == nil || !afreshSince(s.earlier, row) {

@@ -51,12 +51,20 @@ const slack = 1
 
 func checkTurningChainHeight(p *Pass) {
 	for _, piece := range p.Fabric.Pieces {
+		usage := habits{}
+		begun := map[*fabric.Row]beginning{}
 		for _, row := range piece.Rows {
-			b, ok := p.beginningOf(row)
-			if !ok || b.chain.Number.PerSize() {
+			if b, ok := p.beginningOf(row); ok && !b.chain.Number.PerSize() {
+				begun[row] = b
+				usage.add(b)
+			}
+		}
+		for _, row := range piece.Rows {
+			b, ok := begun[row]
+			if !ok {
 				continue
 			}
-			if want, why := p.rightHeight(row, b); want > 0 {
+			if want, why := p.rightHeight(b, usage); want > 0 {
 				p.Report(Finding{
 					Span:    row.Tree.Abs(b.clause.Span),
 					Message: fmt.Sprintf("begins with ch %d%s", b.chain.Number.At(0), why),
@@ -69,22 +77,49 @@ func checkTurningChainHeight(p *Pass) {
 
 // rightHeight is the number of chains that a row should begin with and the
 // words for it, 0 where what it has will do.
-func (p *Pass) rightHeight(row *fabric.Row, b beginning) (want int, why string) {
+func (p *Pass) rightHeight(b beginning, usage habits) (want int, why string) {
 	n := b.chain.Number.At(0)
 	if b.chain.Counts.Said {
 		return p.saidHeight(n, b.chain.Counts)
 	}
 	tall := p.abbr(b.first)
-	if usual := p.habit(row, b.first); usual > 0 && usual != n && usual == b.first.Turning && (n < usual || b.only && n > max(usual, b.high)) {
+	if usual := usage.others(b); usual != n && usual == b.first.Turning && (n < usual || b.only && n > max(usual, b.high)) {
 		return usual, fmt.Sprintf(", and the other rows that begin with %s have ch %d", tall, usual)
 	}
-	switch {
-	case n < b.low-slack && !p.turningSaid():
-		return b.first.Turning, fmt.Sprintf(" before %s, which stands %d ch high", tall, b.first.Turning)
-	case n > b.high+slack && b.only:
+	if n < b.low-slack && !p.turningSaid() || n > b.high+slack && b.only {
 		return b.first.Turning, fmt.Sprintf(" before %s, which stands %d ch high", tall, b.first.Turning)
 	}
 	return 0, ""
+}
+
+// habits counts, for each stitch that rows of a piece begin with, how many
+// begin with each number of chains.
+type habits map[*stitch.Stitch]map[int]int
+
+func (h habits) add(b beginning) {
+	if h[b.first] == nil {
+		h[b.first] = map[int]int{}
+	}
+	h[b.first][b.chain.Number.At(0)]++
+}
+
+// others is the number of chains that all other rows beginning with the same
+// stitch have, 0 where they are fewer than two or differ.
+func (h habits) others(b beginning) int {
+	usual := 0
+	for n, rows := range h[b.first] {
+		if n == b.chain.Number.At(0) {
+			rows--
+		}
+		switch {
+		case rows <= 0:
+		case usual != 0 || rows < 2:
+			return 0
+		default:
+			usual = n
+		}
+	}
+	return usual
 }
 
 // saidHeight checks a chain against what it is said to count as.
@@ -106,27 +141,6 @@ func (p *Pass) saidHeight(n int, counts syntax.Counts) (want int, why string) {
 		return 0, ""
 	}
 	return height, fmt.Sprintf(" that counts as %s, which stands %d ch high", name, height)
-}
-
-// habit is the number of chains that the other rows of a piece beginning with
-// a stitch begin with, 0 where they are fewer than two or differ.
-func (p *Pass) habit(row *fabric.Row, first *stitch.Stitch) int {
-	usual, rows := 0, 0
-	for _, other := range row.Piece.Rows {
-		b, ok := p.beginningOf(other)
-		if other == row || !ok || b.first != first {
-			continue
-		}
-		n := b.chain.Number.At(0)
-		if rows > 0 && n != usual {
-			return 0
-		}
-		usual, rows = n, rows+1
-	}
-	if rows < 2 {
-		return 0
-	}
-	return usual
 }
 
 // abbr is how the pattern's dialect abbreviates a stitch.

@@ -71,6 +71,8 @@ type hand struct {
 	rules            map[string]turningSaid
 	lastStitch       syntax.StitchRef // the stitch worked last, by name
 	origin           int              // where the repeat at work began this time
+	goesOn           bool             // the next line, without a label, goes on with this row
+	keeps            bool             // this line goes on with the row before it
 	adrift           bool             // what lies below is not known
 	laid             bool             // the ground stands in working order
 }

@@ -84,6 +84,7 @@ func (k *worker) instruction(row *Row) {
 		k.unknown(row)
 		return
 	}
+	k.h.goesOn = len(units) == 1 && k.followed(row)
 	numbers := row.Tree.Label.Each(k.size)
 	var o outcome
 	for i, u := range units {
@@ -101,6 +102,24 @@ func (k *worker) instruction(row *Row) {
 		o = said(o, row.Steps[0].Span)
 	}
 	k.record(row, o)
+}
+
+// followed tells whether the next line has no label and works on.
+func (k *worker) followed(row *Row) bool {
+	if row.Index+1 >= len(k.piece.Rows) {
+		return false
+	}
+	next := k.piece.Rows[row.Index+1].Tree
+	if next.Label.Kind != syntax.Unlabelled || reference(next.Clauses) != nil || len(next.Clauses) == 0 {
+		return false
+	}
+	switch n := next.Clauses[0].Node.(type) {
+	case *syntax.Work, *syntax.Group, *syntax.Repeat:
+		return true
+	case *syntax.Turn:
+		return n.OtherSide
+	}
+	return false
 }
 
 // said moves what was found in the words of another row to the clause that
@@ -182,6 +201,9 @@ func (k *worker) row(u unit, row *Row, stated *syntax.Total) outcome {
 // something other than it states, leaves the stated count to be tried.
 func (k *worker) take(o outcome, stated *syntax.Total) {
 	k.h = o.hand
+	if k.h.keeps = k.h.continued(); k.h.keeps {
+		return
+	}
 	if !o.tally.Works && len(k.h.row) == 0 {
 		k.h.laid = k.h.laid && !k.h.turned
 		return

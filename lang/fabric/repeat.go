@@ -132,6 +132,11 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 	h.lay()
 	span, from := h.span, h.at
 	attempts := h.attempts(r)
+	if len(attempts) == 1 && r.Limit != syntax.ToLast && h.at < h.end {
+		h.list(r.Body) // not even one fits: what is missing is said where it runs out
+		h.end, h.full = end, true
+		return
+	}
 	best := h.choosing(r, attempts, tail, end)
 	*h = best
 	h.span = span

@@ -21,6 +21,10 @@ func (h *hand) startRow(index int, label syntax.Label) {
 		h.laid = true
 	}
 	h.rowIndex, h.clause = index, 0
+	if h.keeps {
+		h.faults, h.steps, h.blame = nil, nil, source.Span{}
+		return
+	}
 	h.row = nil
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
@@ -40,11 +44,17 @@ func (h *hand) endRow() {
 		h.space() // the last chains of a repeat close the round
 	}
 	h.closeBranches()
-	if h.works && h.known && !h.full && !h.loose && h.whole() && len(h.row) > 0 && !h.onlySlips() {
+	if h.works && h.known && !h.full && !h.loose && h.whole() && len(h.row) > 0 && !h.onlySlips() && !h.continued() {
 		if over := h.remaining(syntax.Noun{}); over > 0 {
 			h.fault(Fault{Kind: RowShort, N: over, Base: len(h.base), Span: source.Span{Start: -1}})
 		}
 	}
+}
+
+// continued tells whether the row is left open and the next line goes on with
+// it: a leaf told one stitch a line is one row.
+func (h *hand) continued() bool {
+	return h.goesOn && h.works && h.known && !h.turned && !h.joined && !h.full && len(h.row) > 0 && h.remaining(syntax.Noun{}) > 0
 }
 
 // onlySlips tells whether the row is nothing but slip stitches, which close a

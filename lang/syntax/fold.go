@@ -121,6 +121,9 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 			return true
 		}
 	}
+	if f.timesOf(c, n) {
+		return true
+	}
 	if rep, ok := f.peek().(*RepeatFrom); ok && rep.From == "" && len(f.open) == 0 {
 		return false // `(…), repeat around`
 	}
@@ -133,6 +136,24 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 		return false
 	}
 	f.out = append(f.out, c)
+	return true
+}
+
+// timesOf takes `fan [4 (5, 6) times]`: the bracket says how often the stitch
+// before it is worked.
+func (f *folder) timesOf(c Clause, n *Bracket) bool {
+	k := len(f.out)
+	if k == 0 || len(n.Body) != 1 {
+		return false
+	}
+	rep, ok := n.Body[0].Node.(*RepeatFrom)
+	work, isWork := f.out[k-1].Node.(*Work)
+	if !ok || !isWork || rep.From != "" || !rep.Number.Written() {
+		return false
+	}
+	w := *work
+	w.Times = rep.Number
+	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &w}
 	return true
 }
 

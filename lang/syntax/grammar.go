@@ -259,7 +259,7 @@ type gChain struct {
 	N      *gNum    `parser:"'work'? ( 'ch' ( Hyphen | Dash )? @@"`
 	M      *gNum    `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
 	Alone  bool     `parser:"| @'ch' )"`
-	More   bool     `parser:"'more'?"`
+	More   bool     `parser:"'more'? ( 'st' | 'loop' )?"`
 	Counts *gCounts `parser:"@@?"`
 	Loose  bool     `parser:"@( 'to' 'turn' | 'for' 'turn' )?"`
 }
