@@ -333,8 +333,8 @@ func (h *hand) otherSide() {
 	}
 	h.other = true
 	used := map[int]bool{}
-	for i := range h.stitches {
-		if s := &h.stitches[i]; !s.Turning {
+	for i := range h.made() {
+		if s := h.stitch(i); !s.Turning {
 			used[s.Into] = true
 		}
 	}

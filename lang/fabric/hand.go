@@ -19,13 +19,14 @@ type hand struct {
 	words *words
 	size  int
 
-	stitches []Stitch // every stitch and space of the piece
-	base     []int    // the places of the row below, in the order they are met
-	at       int      // the next place
-	sub      int      // chains of the space at `at` that are used already
-	end      int      // no place from here on may be used (`to last 3 sts`)
-	held     int      // the place worked into last, -1 for none
-	fixed    bool     // every stitch goes into held: inside a group
+	settled []Stitch // every stitch and space of the rows that are done
+	fresh   []Stitch // those of the row at work, numbered on from the settled ones
+	base    []int    // the places of the row below, in the order they are met
+	at      int      // the next place
+	sub     int      // chains of the space at `at` that are used already
+	end     int      // no place from here on may be used (`to last 3 sts`)
+	held    int      // the place worked into last, -1 for none
+	fixed   bool     // every stitch goes into held: inside a group
 
 	row      []int // what this row has made
 	chains   int   // chains made since the last stitch
@@ -134,27 +135,38 @@ func (h *hand) lose() {
 	}
 }
 
+// stitch is the stitch or space with an index.
+func (h *hand) stitch(i int) *Stitch {
+	if i < len(h.settled) {
+		return &h.settled[i]
+	}
+	return &h.fresh[i-len(h.settled)]
+}
+
+// made is how many stitches and spaces there are.
+func (h *hand) made() int { return len(h.settled) + len(h.fresh) }
+
 // add puts a stitch or space on the row and gives its index.
 func (h *hand) add(s Stitch) int {
-	if len(h.row) >= maxRow || len(h.stitches) >= maxPiece {
+	if len(h.row) >= maxRow || h.made() >= maxPiece {
 		if h.known {
 			h.fault(Fault{Kind: TooMany, N: maxRow})
 			h.lose()
 		}
-		return len(h.stitches) - 1
+		return h.made() - 1
 	}
 	s.Row, s.Clause, s.Yarn = h.rowIndex, h.clause, h.yarn
 	s.Object = h.object
-	h.stitches = append(h.stitches, s)
-	h.row = append(h.row, len(h.stitches)-1)
+	h.fresh = append(h.fresh, s)
+	h.row = append(h.row, h.made()-1)
 	if !s.IsSpace() {
 		h.rowMade++
 	}
-	return len(h.stitches) - 1
+	return h.made() - 1
 }
 
 // full tells whether the bounds are reached and work must stop.
-func (h *hand) stopped() bool { return len(h.row) >= maxRow || len(h.stitches) >= maxPiece }
+func (h *hand) stopped() bool { return len(h.row) >= maxRow || h.made() >= maxPiece }
 
 // make works n stitches of a kind into the place at index into of the base,
 // using over places.
@@ -199,11 +211,11 @@ func (h *hand) chainNodes(n int) []int {
 	n = min(n, maxRow)
 	out := make([]int, 0, n)
 	for range n {
-		if len(h.stitches) >= maxPiece {
+		if h.made() >= maxPiece {
 			break
 		}
-		h.stitches = append(h.stitches, Stitch{Kind: chainStitch(), Into: -1, Row: h.rowIndex, Clause: h.clause})
-		out = append(out, len(h.stitches)-1)
+		h.fresh = append(h.fresh, Stitch{Kind: chainStitch(), Into: -1, Row: h.rowIndex, Clause: h.clause})
+		out = append(out, h.made()-1)
 	}
 	return out
 }
@@ -247,7 +259,7 @@ func (h *hand) standing(k *stitch.Stitch) {
 	switch {
 	case h.held >= 0 && h.held < len(h.base):
 		into = h.base[h.held]
-	case h.at < len(h.base) && !h.stitches[h.base[h.at]].IsSpace():
+	case h.at < len(h.base) && !h.stitch(h.base[h.at]).IsSpace():
 		into = h.base[h.at]
 		h.held = h.at
 		h.at++

@@ -57,7 +57,7 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece) *Piece {
 		for _, row := range p.Rows {
 			k.instruction(row)
 		}
-		p.Stitches = append(p.Stitches, k.h.stitches)
+		p.Stitches = append(p.Stitches, append(k.h.settled, k.h.fresh...))
 	}
 	return p
 }
@@ -201,6 +201,7 @@ func (k *worker) row(u unit, row *Row, stated *syntax.Total) outcome {
 // something other than it states, leaves the stated count to be tried.
 func (k *worker) take(o outcome, stated *syntax.Total) {
 	k.h = o.hand
+	k.h.settled, k.h.fresh = append(k.h.settled, k.h.fresh...), nil
 	if k.h.keeps = k.h.continued(); k.h.keeps {
 		return
 	}
@@ -426,15 +427,15 @@ func (h *hand) imagined(stated *syntax.Total) []int {
 			}
 		}
 		for range n {
-			if len(h.stitches) >= maxPiece {
+			if h.made() >= maxPiece {
 				return nil
 			}
 			s := Stitch{Kind: k, Into: -1, Row: h.rowIndex}
 			if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounTurning {
 				s.Kind, s.Chains = nil, p.Noun.Length.Or(h.size, 1)
 			}
-			h.stitches = append(h.stitches, s)
-			out = append(out, len(h.stitches)-1)
+			h.settled = append(h.settled, s)
+			out = append(out, h.made()-1)
 		}
 	}
 	return out

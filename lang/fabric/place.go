@@ -60,7 +60,7 @@ func sameStitch(made, named *stitch.Stitch) bool {
 // accounted for.
 func (h *hand) whole() bool {
 	for _, i := range h.base {
-		if h.stitches[i].IsSpace() || h.stitches[i].Object > 0 {
+		if h.stitch(i).IsSpace() || h.stitch(i).Object > 0 {
 			return false
 		}
 	}
@@ -77,10 +77,10 @@ func (h *hand) next(n syntax.Noun) int {
 	}
 	passed := 0
 	for i := h.at; i < h.end; i++ {
-		s := &h.stitches[h.base[i]]
+		s := h.stitch(h.base[i])
 		if h.accepts(s, n) {
 			if passed > 0 && n.Kind == syntax.NounStitch && !h.loose && h.whole() {
-				h.fault(Fault{Kind: PlaceAbsent, Name: n.Stitch.Word, There: h.nameOf(&h.stitches[h.base[h.at]]), N: passed})
+				h.fault(Fault{Kind: PlaceAbsent, Name: n.Stitch.Word, There: h.nameOf(h.stitch(h.base[h.at])), N: passed})
 			}
 			if i > 0 && h.round && h.at == 0 && h.held < 0 && h.end == len(h.base) {
 				// a round begins where its first stitch goes: what lies before comes last
@@ -101,7 +101,7 @@ func (h *hand) next(n syntax.Noun) int {
 // that a chain space is made of.
 func (h *hand) nextChain() (int, bool) {
 	for i := h.at; i < h.end; i++ {
-		s := &h.stitches[h.base[i]]
+		s := h.stitch(h.base[i])
 		if s.IsSpace() {
 			if h.sub < s.Chains {
 				h.sub++
@@ -136,7 +136,7 @@ func (h *hand) missing(n syntax.Noun, want int) {
 	if n.Kind != syntax.NounNone && n.Kind != syntax.NounAny && n.Kind != syntax.NounChain {
 		found := false
 		for _, i := range h.base {
-			if h.accepts(&h.stitches[i], n) {
+			if h.accepts(h.stitch(i), n) {
 				found = true
 				break
 			}
@@ -153,7 +153,7 @@ func (h *hand) missing(n syntax.Noun, want int) {
 func (h *hand) count(n syntax.Noun) int {
 	total := 0
 	for _, i := range h.base {
-		if h.accepts(&h.stitches[i], n) {
+		if h.accepts(h.stitch(i), n) {
 			total++
 		}
 	}
@@ -164,7 +164,7 @@ func (h *hand) count(n syntax.Noun) int {
 func (h *hand) remaining(n syntax.Noun) int {
 	total := 0
 	for i := h.at; i < h.end && i < len(h.base); i++ {
-		s := &h.stitches[h.base[i]]
+		s := h.stitch(h.base[i])
 		switch {
 		case n.Kind == syntax.NounChain && s.IsSpace():
 			total += s.Chains
@@ -186,7 +186,7 @@ func (h *hand) limit(n int, noun syntax.Noun) int {
 	i := len(h.base)
 	for i > 0 && n > 0 {
 		i--
-		if h.accepts(&h.stitches[h.base[i]], noun) {
+		if h.accepts(h.stitch(h.base[i]), noun) {
 			n--
 		}
 	}
@@ -200,7 +200,7 @@ func (h *hand) nth(n int, noun syntax.Noun, fromEnd bool) int {
 		if fromEnd {
 			i = len(h.base) - 1 - k
 		}
-		if h.accepts(&h.stitches[h.base[i]], noun) {
+		if h.accepts(h.stitch(h.base[i]), noun) {
 			if n--; n == 0 {
 				return i
 			}
@@ -221,16 +221,14 @@ func (h *hand) goTo(i int) {
 }
 
 // nameOf is how a stitch or space is called in the pattern's own dialect.
-func (h *hand) nameOf(s *Stitch) string { return partName(s, h.words.dialect) }
-
-func partName(s *Stitch, d stitch.Dialect) string {
+func (h *hand) nameOf(s *Stitch) string {
 	switch {
 	case s.IsSpace():
 		return "ch-" + itoa(s.Chains) + " sp"
 	case s.Own != "":
 		return s.Own
 	}
-	if t := s.Kind.Term(d); t.Abbr != "" {
+	if t := s.Kind.Term(h.words.dialect); t.Abbr != "" {
 		return t.Abbr
 	} else if t.Name != "" {
 		return t.Name
@@ -261,7 +259,7 @@ func (h *hand) nounName(n syntax.Noun) string {
 
 // describe lists what kinds the row below is made of, the commonest first.
 func (h *hand) describe() string {
-	parts := countParts(h.stitches, h.base, h.words.dialect)
+	parts := h.parts(h.base)
 	out := ""
 	for i, p := range parts {
 		if i == 3 {

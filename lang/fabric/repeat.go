@@ -190,7 +190,7 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 	// slices grown past a kept state may share its memory: cut them to length
 	for i := range kept {
 		k := &kept[i].hand
-		k.stitches = k.stitches[:len(k.stitches):len(k.stitches)]
+		k.fresh = k.fresh[:len(k.fresh):len(k.fresh)]
 		k.row = k.row[:len(k.row):len(k.row)]
 		k.faults = k.faults[:len(k.faults):len(k.faults)]
 		k.steps = k.steps[:len(k.steps):len(k.steps)]

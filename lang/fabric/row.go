@@ -61,7 +61,7 @@ func (h *hand) continued() bool {
 // spiral or travel and leave the rest alone.
 func (h *hand) onlySlips() bool {
 	for _, i := range h.row {
-		if s := &h.stitches[i]; s.IsSpace() || s.Kind.Class != stitch.Slip {
+		if s := h.stitch(i); s.IsSpace() || s.Kind.Class != stitch.Slip {
 			return false
 		}
 	}
@@ -117,7 +117,7 @@ func (h *hand) mainFor(clauses []syntax.Clause) *stitch.Stitch {
 		return k
 	}
 	for _, i := range h.base {
-		if s := &h.stitches[i]; !s.IsSpace() {
+		if s := h.stitch(i); !s.IsSpace() {
 			if k := plain(s.Kind); k.Class == stitch.Plain {
 				return k
 			}
@@ -129,12 +129,12 @@ func (h *hand) mainFor(clauses []syntax.Clause) *stitch.Stitch {
 // mark remembers where the row stands before a clause.
 type mark struct{ at, made, from int }
 
-func (h *hand) standing0() mark { return mark{h.at, h.rowMade, len(h.stitches)} }
+func (h *hand) standing0() mark { return mark{h.at, h.rowMade, h.made()} }
 
 func (h *hand) step(before mark) {
 	h.steps = append(h.steps, step{
 		used: max(0, h.at-before.at), made: h.rowMade - before.made, total: h.rowMade,
-		left: h.remaining(syntax.Noun{}), known: h.known, from: before.from, to: len(h.stitches), ledger: h.ledger(),
+		left: h.remaining(syntax.Noun{}), known: h.known, from: before.from, to: h.made(), ledger: h.ledger(),
 	})
 }
 
@@ -143,11 +143,11 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 	t := Tally{
 		Known: h.known, Blame: h.blame, Works: h.works && len(h.row) > 0 || h.works && !h.known, Made: h.rowMade,
 		Base: h.count(syntax.Noun{}), Left: h.remaining(syntax.Noun{}), Faults: h.faults,
-		Parts: countParts(h.stitches, h.row, h.words.dialect),
+		Parts: h.parts(h.row),
 	}
 	t.Used = t.Base - t.Left
 	for _, i := range h.row {
-		t.Chains += h.stitches[i].Chains
+		t.Chains += h.stitch(i).Chains
 	}
 	if stated != nil && t.Works {
 		for _, p := range stated.Parts {
@@ -162,19 +162,19 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 	return t
 }
 
-// countParts counts the stitches of a row by kind, in the order first made.
-func countParts(all []Stitch, row []int, d stitch.Dialect) []PartCount {
+// parts counts the stitches of a row by kind, in the order first made.
+func (h *hand) parts(row []int) []PartCount {
 	var out []PartCount
 	index := map[string]int{}
 	var lastKind *stitch.Stitch
 	lastAt := -1
 	for _, i := range row {
-		s := &all[i]
+		s := h.stitch(i)
 		if lastAt >= 0 && s.Kind != nil && s.Kind == lastKind && s.Own == "" {
 			out[lastAt].N++
 			continue
 		}
-		name := partName(s, d)
+		name := h.nameOf(s)
 		at, ok := index[name]
 		if !ok {
 			at = len(out)
@@ -242,7 +242,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) int {
 		exact = exact || other != nil && other != k && plain(other) == k
 	}
 	for _, i := range h.row {
-		s := &h.stitches[i]
+		s := h.stitch(i)
 		if exact && s.Kind != k || grouped && s.Own != "" {
 			continue
 		}
@@ -268,7 +268,7 @@ func (h *hand) groupName(k *stitch.Stitch, own *ownStitch) string {
 func (h *hand) countSpaces(n syntax.Noun) int {
 	total := 0
 	for _, i := range h.row {
-		if s := &h.stitches[i]; s.IsSpace() && (!n.Length.Written() || s.Chains == n.Length.At(h.size)) {
+		if s := h.stitch(i); s.IsSpace() && (!n.Length.Written() || s.Chains == n.Length.At(h.size)) {
 			total++
 		}
 	}
@@ -297,12 +297,14 @@ func (o *outcome) cost() int {
 // first that comes out whole is taken.
 func settled(h hand, clauses []syntax.Clause, stated *syntax.Total) outcome {
 	trial := h
+	trial.fresh = nil
 	first := trial.workRow(clauses, stated)
 	if first.cost() == 0 || first.hand.met == 0 {
 		return first
 	}
 	for _, flip := range flips(first.hand.met) {
 		trial := h
+		trial.fresh = nil
 		trial.choose ^= flip
 		if o := trial.workRow(clauses, stated); o.cost() == 0 && o.tally.Known == first.tally.Known {
 			o.hand.choose = h.choose

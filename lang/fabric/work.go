@@ -263,7 +263,7 @@ func plainOrSelf(k *stitch.Stitch) *stitch.Stitch {
 func (h *hand) worked(do func()) {
 	outer := h.object
 	if outer == 0 {
-		h.object = len(h.stitches) + 1
+		h.object = h.made() + 1
 	}
 	do()
 	h.object = outer
@@ -278,10 +278,10 @@ func (h *hand) own(own *ownStitch, place int) {
 		return
 	}
 	h.settle(h.mainOf(own.body))
-	from := len(h.stitches)
+	from := h.made()
 	h.worked(func() { h.inPlace(own.body, place) })
-	for i := from; i < len(h.stitches); i++ {
-		h.stitches[i].Own = own.name
+	for i := from; i < h.made(); i++ {
+		h.stitch(i).Own = own.name
 	}
 }
 
@@ -617,7 +617,7 @@ func (h *hand) nextAny(p syntax.Place) int {
 		return h.next(p.Noun)
 	}
 	for i := h.at; i < h.end; i++ {
-		s := &h.stitches[h.base[i]]
+		s := h.stitch(h.base[i])
 		ok := h.accepts(s, p.Noun)
 		for _, also := range p.Also {
 			ok = ok || h.accepts(s, also)
@@ -643,7 +643,7 @@ func (h *hand) eachToLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.
 	}
 	e := h.effectOf(k)
 	for h.at < h.end && h.at != stop {
-		s := &h.stitches[h.base[h.at]]
+		s := h.stitch(h.base[h.at])
 		if stop < 0 && s.IsSpace() && s.Object > 0 {
 			return
 		}
@@ -714,7 +714,7 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 // ahead finds the nth place of a kind since the repeat at work began.
 func (h *hand) ahead(n int, noun syntax.Noun) int {
 	for i := h.origin; i < h.end; i++ {
-		if h.accepts(&h.stitches[h.base[i]], noun) {
+		if h.accepts(h.stitch(h.base[i]), noun) {
 			if n--; n == 0 {
 				return i
 			}
@@ -732,7 +732,7 @@ func (h *hand) nthAhead(p syntax.Place) int {
 	if h.at > 1 || len(h.row) > 1 {
 		skip := h.at
 		for i := skip; i < h.end; i++ {
-			if h.accepts(&h.stitches[h.base[i]], p.Noun) {
+			if h.accepts(h.stitch(h.base[i]), p.Noun) {
 				if p.Nth--; p.Nth == 0 {
 					h.loose = true
 					return i
@@ -749,7 +749,7 @@ func (h *hand) nthAhead(p syntax.Place) int {
 // last place.
 func (h *hand) turningTop() int {
 	for i := len(h.base) - 1; i >= 0; i-- {
-		if h.stitches[h.base[i]].Turning {
+		if h.stitch(h.base[i]).Turning {
 			return i
 		}
 	}
@@ -781,17 +781,17 @@ func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 // together in one place.
 func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 	for i := h.at; i < h.end; i++ {
-		s := &h.stitches[h.base[i]]
-		if s.Object == 0 || i > 0 && h.stitches[h.base[i-1]].Object == s.Object || group.Kind == syntax.NounStitch && s.Own == "" && !h.isStitch(s, group.Stitch) {
+		s := h.stitch(h.base[i])
+		if s.Object == 0 || i > 0 && h.stitch(h.base[i-1]).Object == s.Object || group.Kind == syntax.NounStitch && s.Own == "" && !h.isStitch(s, group.Stitch) {
 			continue
 		}
 		j := i
-		for j < h.end && h.stitches[h.base[j]].Object == s.Object {
+		for j < h.end && h.stitch(h.base[j]).Object == s.Object {
 			j++
 		}
 		if p.Noun.Kind == syntax.NounSpace {
 			for m := i; m < j; m++ {
-				if h.accepts(&h.stitches[h.base[m]], p.Noun) {
+				if h.accepts(h.stitch(h.base[m]), p.Noun) {
 					return m
 				}
 			}
@@ -861,7 +861,7 @@ func (h *hand) skip(p syntax.Place) {
 	case p.Pick == syntax.PickLast:
 		h.at, h.full = h.end, true
 		return
-	case p.Pick == syntax.PickFirst && h.at == 1 && len(h.row) > 0 && h.stitches[h.row[0]].Turning:
+	case p.Pick == syntax.PickFirst && h.at == 1 && len(h.row) > 0 && h.stitch(h.row[0]).Turning:
 		// the beginning chain stands on it already
 		for range n - 1 {
 			h.next(p.Noun)
@@ -872,7 +872,7 @@ func (h *hand) skip(p syntax.Place) {
 		p.Noun.Kind = syntax.NounSpace
 	case p.Noun.Kind == syntax.NounNone || p.Noun.Kind == syntax.NounAny:
 		if h.at < h.end {
-			if s := &h.stitches[h.base[h.at]]; s.IsSpace() && s.Chains == n {
+			if s := h.stitch(h.base[h.at]); s.IsSpace() && s.Chains == n {
 				h.at, h.sub = h.at+1, 0
 				return
 			}
@@ -898,8 +898,8 @@ func (h *hand) skipGroups(n int, p syntax.Place) {
 			h.missing(p.Noun, 1)
 			return
 		}
-		object := h.stitches[h.base[i]].Object
-		for i < h.end && h.stitches[h.base[i]].Object == object {
+		object := h.stitch(h.base[i]).Object
+		for i < h.end && h.stitch(h.base[i]).Object == object {
 			i++
 		}
 		h.at, h.sub = i, 0

@@ -1,0 +1,376 @@
+package lsp
+
+import (
+	"bufio"
+	"bytes"
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"net/textproto"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+	"go.lsp.dev/protocol"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+)
+
+// patience is how long a test waits for a message before it gives the server up.
+const patience = 20 * time.Second
+
+// file is the document that most tests speak of.
+const file = "file:///hedgerow/acorn.crochet"
+
+// message is any message of the protocol.
+type message struct {
+	ID     json.RawMessage `json:"id,omitempty"`
+	Method string          `json:"method,omitempty"`
+	Params json.RawMessage `json:"params,omitempty"`
+	Result json.RawMessage `json:"result,omitempty"`
+	Error  *struct {
+		Code    int    `json:"code"`
+		Message string `json:"message"`
+	} `json:"error,omitempty"`
+}
+
+// client is a scripted client: it writes frames and keeps what comes back.
+type client struct {
+	t    *testing.T
+	in   io.WriteCloser
+	wait func() error // how the server ended
+	next int
+
+	mu    sync.Mutex
+	inbox []message
+	ended bool
+	news  chan struct{} // holds a token after anything arrived
+}
+
+// connect starts the client of a server that reads in and writes out.
+func connect(t *testing.T, in io.WriteCloser, out io.Reader, wait func() error) *client {
+	c := &client{t: t, in: in, wait: wait, news: make(chan struct{}, 1)}
+	go c.read(bufio.NewReader(out))
+	return c
+}
+
+func (c *client) read(out *bufio.Reader) {
+	for {
+		header, err := textproto.NewReader(out).ReadMIMEHeader()
+		var m message
+		if err == nil {
+			length, _ := strconv.Atoi(header.Get("Content-Length"))
+			body := make([]byte, length)
+			if _, err = io.ReadFull(out, body); err == nil {
+				err = json.Unmarshal(body, &m)
+			}
+		}
+		c.mu.Lock()
+		if err != nil {
+			c.ended = true
+		} else {
+			c.inbox = append(c.inbox, m)
+		}
+		c.mu.Unlock()
+		select {
+		case c.news <- struct{}{}:
+		default:
+		}
+		if err != nil {
+			return
+		}
+	}
+}
+
+// await takes the first message that fits out of what has come or will come.
+func (c *client) await(what string, fits func(message) bool) message {
+	c.t.Helper()
+	deadline := time.After(patience)
+	for {
+		c.mu.Lock()
+		for i, m := range c.inbox {
+			if fits(m) {
+				c.inbox = append(c.inbox[:i:i], c.inbox[i+1:]...)
+				c.mu.Unlock()
+				return m
+			}
+		}
+		ended, rest := c.ended, c.inbox
+		c.mu.Unlock()
+		if ended {
+			c.t.Fatalf("the server ended before %s came; it had sent %v", what, rest)
+		}
+		select {
+		case <-c.news:
+		case <-deadline:
+			c.t.Fatalf("%s did not come within %v; the server had sent %v", what, patience, rest)
+		}
+	}
+}
+
+// raw sends a body as it is.
+func (c *client) raw(body string) {
+	c.t.Helper()
+	_, err := fmt.Fprintf(c.in, "Content-Length: %d\r\n\r\n%s", len(body), body)
+	require.NoError(c.t, err)
+}
+
+func (c *client) send(fields map[string]any) {
+	c.t.Helper()
+	fields["jsonrpc"] = "2.0"
+	body, err := json.Marshal(fields)
+	require.NoError(c.t, err)
+	c.raw(string(body))
+}
+
+func (c *client) notify(method string, params any) {
+	c.t.Helper()
+	c.send(map[string]any{"method": method, "params": params})
+}
+
+// request sends a request and gives its id.
+func (c *client) request(method string, params any) int {
+	c.t.Helper()
+	c.next++
+	c.send(map[string]any{"id": c.next, "method": method, "params": params})
+	return c.next
+}
+
+// answer waits for the answer to a request.
+func (c *client) answer(id int) message {
+	c.t.Helper()
+	return c.await(fmt.Sprintf("the answer to request %d", id), func(m message) bool {
+		return m.Method == "" && string(m.ID) == strconv.Itoa(id)
+	})
+}
+
+// call sends a request, waits for its answer and decodes that into result, which
+// may be nil.
+func (c *client) call(method string, params, result any) {
+	c.t.Helper()
+	m := c.answer(c.request(method, params))
+	require.Nil(c.t, m.Error, method)
+	if result != nil {
+		require.NoError(c.t, json.Unmarshal(m.Result, result))
+	}
+}
+
+// refused sends a request and gives the code it is refused with.
+func (c *client) refused(method string, params any) int {
+	c.t.Helper()
+	m := c.answer(c.request(method, params))
+	require.NotNil(c.t, m.Error, "%s was answered with %s", method, m.Result)
+	return m.Error.Code
+}
+
+// asked waits for a request of the server and answers it.
+func (c *client) asked(method string, result any) message {
+	c.t.Helper()
+	m := c.await(method, func(m message) bool { return m.Method == method })
+	c.send(map[string]any{"id": m.ID, "result": result})
+	return m
+}
+
+type object = map[string]any
+
+// initialize begins a session; capabilities may be nil.
+func (c *client) initialize(capabilities object, options any) protocol.InitializeResult {
+	c.t.Helper()
+	if capabilities == nil {
+		capabilities = object{}
+	}
+	m := c.answer(c.request("initialize", object{
+		"processId": nil, "rootUri": nil, "capabilities": capabilities, "initializationOptions": options,
+	}))
+	require.Nil(c.t, m.Error)
+	var result protocol.InitializeResult
+	require.NoError(c.t, protocol.Unmarshal(m.Result, &result))
+	c.notify("initialized", object{})
+	return result
+}
+
+func (c *client) open(uri string, version int, text string) {
+	c.t.Helper()
+	c.notify("textDocument/didOpen", object{
+		"textDocument": object{"uri": uri, "languageId": "crochet", "version": version, "text": text},
+	})
+}
+
+// change sends changes, each as the protocol writes it.
+func (c *client) change(uri string, version int, changes ...any) {
+	c.t.Helper()
+	c.notify("textDocument/didChange", object{
+		"textDocument": object{"uri": uri, "version": version}, "contentChanges": changes,
+	})
+}
+
+func whole(text string) object { return object{"text": text} }
+
+func (c *client) close(uri string) {
+	c.t.Helper()
+	c.notify("textDocument/didClose", about1(uri))
+}
+
+func about1(uri string) object { return object{"textDocument": object{"uri": uri}} }
+
+func at(uri string, p protocol.Position) object {
+	params := about1(uri)
+	params["position"] = object{"line": p.Line, "character": p.Character}
+	return params
+}
+
+// published is what the server says of a file.
+type published struct {
+	URI         string                `json:"uri"`
+	Version     *int32                `json:"version"`
+	Diagnostics []protocol.Diagnostic `json:"diagnostics"`
+}
+
+// diagnostics waits for the next that the server says of a file.
+func (c *client) diagnostics() published {
+	c.t.Helper()
+	m := c.await("textDocument/publishDiagnostics", func(m message) bool {
+		return m.Method == "textDocument/publishDiagnostics"
+	})
+	var raw struct {
+		URI         string            `json:"uri"`
+		Version     *int32            `json:"version"`
+		Diagnostics []json.RawMessage `json:"diagnostics"`
+	}
+	require.NoError(c.t, json.Unmarshal(m.Params, &raw))
+	require.NotNil(c.t, raw.Diagnostics, "null in the place of a list")
+	p := published{URI: raw.URI, Version: raw.Version, Diagnostics: make([]protocol.Diagnostic, len(raw.Diagnostics))}
+	for i, d := range raw.Diagnostics {
+		require.NoError(c.t, protocol.Unmarshal(d, &p.Diagnostics[i]))
+	}
+	return p
+}
+
+// leave ends the session in good order and says how the server ended.
+func (c *client) leave() error {
+	c.t.Helper()
+	c.call("shutdown", nil, nil)
+	c.send(object{"method": "exit"})
+	return c.wait()
+}
+
+// pipe is one end of a stream between client and server.
+type pipe struct {
+	io.ReadCloser
+	io.WriteCloser
+}
+
+func (p pipe) Close() error { return errors.Join(p.ReadCloser.Close(), p.WriteCloser.Close()) }
+
+// inProcess serves in this process, with the given way to analyze a text.
+func inProcess(t *testing.T, analyze analyzer) *client {
+	t.Helper()
+	serverIn, clientOut := io.Pipe()
+	clientIn, serverOut := io.Pipe()
+	var notes bytes.Buffer
+	done := make(chan error, 1)
+	ctx, stop := context.WithCancel(context.Background())
+	go func() { done <- serve(ctx, pipe{serverIn, serverOut}, &notes, analyze) }()
+	wait := sync.OnceValue(func() error { return within(t, done) })
+	t.Cleanup(func() {
+		stop()
+		_ = wait()
+		if t.Failed() {
+			t.Logf("the server noted:\n%s", notes.String())
+		}
+	})
+	return connect(t, clientOut, clientIn, wait)
+}
+
+// spawned serves in a process of its own.
+func spawned(t *testing.T) *client {
+	t.Helper()
+	command := exec.Command(binary(t), "lsp")
+	in, err := command.StdinPipe()
+	require.NoError(t, err)
+	out, err := command.StdoutPipe()
+	require.NoError(t, err)
+	var notes bytes.Buffer
+	command.Stderr = &notes
+	require.NoError(t, command.Start())
+	done := make(chan error, 1)
+	go func() { done <- command.Wait() }()
+	wait := sync.OnceValue(func() error { return within(t, done) })
+	t.Cleanup(func() {
+		_ = in.Close()
+		_ = wait()
+		if t.Failed() {
+			t.Logf("the server noted:\n%s", notes.String())
+		}
+	})
+	return connect(t, in, out, wait)
+}
+
+func within(t *testing.T, done <-chan error) error {
+	select {
+	case err := <-done:
+		return err
+	case <-time.After(patience):
+		t.Errorf("the server did not end within %v", patience)
+		return nil
+	}
+}
+
+var built struct {
+	once sync.Once
+	path string
+	err  error
+}
+
+// binary is the tool, built once for all tests.
+func binary(t *testing.T) string {
+	t.Helper()
+	built.once.Do(func() {
+		folder, err := os.MkdirTemp("", "stitchproof")
+		if err != nil {
+			built.err = err
+			return
+		}
+		built.path = filepath.Join(folder, "stitchproof.exe")
+		output, err := exec.Command("go", "build", "-o", built.path, "stitchproof/cmd/stitchproof").CombinedOutput()
+		if err != nil {
+			built.err = fmt.Errorf("%w\n%s", err, output)
+		}
+	})
+	require.NoError(t, built.err)
+	return built.path
+}
+
+func TestMain(m *testing.M) {
+	code := m.Run()
+	if built.path != "" {
+		_ = os.RemoveAll(filepath.Dir(built.path))
+	}
+	os.Exit(code)
+}
+
+// bothWays runs a script against a server in this process and against the built
+// binary.
+func bothWays(t *testing.T, script func(*testing.T, *client)) {
+	t.Helper()
+	t.Run("in process", func(t *testing.T) { script(t, inProcess(t, lint.Analyze)) })
+	t.Run("binary", func(t *testing.T) { script(t, spawned(t)) })
+}
+
+// marked takes the mark ¦ out of a text and gives its place in an encoding.
+func marked(t *testing.T, text string, e source.Encoding) (string, protocol.Position) {
+	t.Helper()
+	before, after, ok := strings.Cut(text, "¦")
+	require.True(t, ok, "the text has no mark")
+	text = before + after
+	return text, converter{source.New(text), e}.position(len(before))
+}
