@@ -16,9 +16,9 @@ type fault struct {
 	span source.Span // in the file
 }
 
-// faults gathers the faults of some kinds. A row whose brackets or stars do
-// not pair is left out: that slip is told, and what it does to the counts is
-// no slip of its own.
+// faults gathers the faults of some kinds that are slips of their own. A row
+// whose brackets or stars do not pair is left out, and so is what follows from
+// an earlier fault: of the row, or of a row before it.
 func (p *Pass) faults(kinds ...fabric.FaultKind) []*fault {
 	var out []*fault
 	for _, piece := range p.Fabric.Pieces {
@@ -29,10 +29,24 @@ func (p *Pass) faults(kinds ...fabric.FaultKind) []*fault {
 			}
 			var all []fabric.Fault
 			for size := range row.Tallies {
-				all = append(all, row.Tallies[size].Faults...)
+				all = append(all, p.own(row, size)...)
 			}
 			out = append(out, gather(row, all, kinds)...)
 		}
+	}
+	return out
+}
+
+// own are the faults of a row that follow from no other.
+func (p *Pass) own(row *fabric.Row, size int) []fabric.Fault {
+	var out []fabric.Fault
+	lost := p.doubts[row][size]
+	for _, f := range row.Tallies[size].Faults {
+		if lost && (f.Kind == fabric.RowShort || slices.Contains(misfits, f.Kind)) {
+			continue
+		}
+		lost = lost || slices.Contains(derailing, f.Kind)
+		out = append(out, f)
 	}
 	return out
 }
@@ -77,6 +91,11 @@ func hasFault(t *fabric.Tally, kinds ...fabric.FaultKind) bool {
 var misfits = []fabric.FaultKind{
 	fabric.RowOver, fabric.RepeatRemainder, fabric.PlaceAbsent, fabric.StemExhausted,
 	fabric.BranchUnreturned, fabric.BranchChainLeft, fabric.BranchEmpty, fabric.ReturnUnknown,
+}
+
+// derailing are the faults after which the rest of a row is out of step.
+var derailing = []fabric.FaultKind{
+	fabric.RowOver, fabric.RepeatRemainder, fabric.PlaceAbsent, fabric.StemExhausted, fabric.ReturnUnknown,
 }
 
 // reportFault reports a fault in a rule's words.

@@ -95,6 +95,7 @@ type Pass struct {
 	Fabric *fabric.Fabric
 
 	rule     *Rule
+	doubts   doubts
 	findings []Finding
 }
 
@@ -122,8 +123,9 @@ func Analyze(text *source.Text) *Analysis {
 
 func run(rules []*Rule, file *syntax.File, worked *fabric.Fabric) []Finding {
 	var found []Finding
+	doubts := doubtsOf(worked)
 	for _, r := range rules {
-		found = append(found, runOne(&Pass{File: file, Fabric: worked, rule: r})...)
+		found = append(found, runOne(&Pass{File: file, Fabric: worked, rule: r, doubts: doubts})...)
 	}
 	slices.SortStableFunc(found, func(a, b Finding) int {
 		return cmp.Or(cmp.Compare(a.Span.Start, b.Span.Start), cmp.Compare(a.Span.End, b.Span.End),

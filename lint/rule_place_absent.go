@@ -31,12 +31,7 @@ Fasten off.
 }
 
 func checkPlaceAbsent(p *Pass) {
-	told := map[*fabric.Row]bool{}
 	for _, f := range p.faults(fabric.PlaceAbsent) {
-		if told[f.row] {
-			continue // once one place is not there, what follows is out of step
-		}
-		told[f.row] = true
 		message := "asks for " + f.Name + " here"
 		if f.There != "" {
 			message += ", and there is " + f.There

@@ -31,19 +31,17 @@ Fasten off.
 }
 
 func checkRowOver(p *Pass) {
-	told := map[*fabric.Row]bool{}
 	for _, f := range p.faults(fabric.RowOver) {
-		if told[f.row] {
-			continue // after the place where they ran out, everything is over
-		}
-		told[f.row] = true
 		noun := f.Name
 		if noun == "" {
 			noun = "st"
 		}
-		p.reportFault(f, Finding{
-			Message: "asks for " + counted(f.num(func(f fabric.Fault) int { return f.N }), noun) + " more than there are: the " +
-				f.num(func(f fabric.Fault) int { return f.Base }) + " to work into are used up here",
-		})
+		message := "asks for " + counted(f.num(func(f fabric.Fault) int { return f.N }), noun) + " more than "
+		if there := f.num(func(f fabric.Fault) int { return offered(f, noun) }); there != "0" {
+			message += "the " + there + " there are, which run out here"
+		} else {
+			message += "there are, and they run out here"
+		}
+		p.reportFault(f, Finding{Message: message})
 	}
 }

@@ -31,12 +31,7 @@ Fasten off.
 }
 
 func checkStemExhausted(p *Pass) {
-	told := map[*fabric.Row]bool{}
 	for _, f := range p.faults(fabric.StemExhausted) {
-		if told[f.row] {
-			continue // the stem ends once
-		}
-		told[f.row] = true
 		p.reportFault(f, Finding{
 			Message: "the stem's " + f.num(func(f fabric.Fault) int { return f.Base }) + " ch are used up here, and " +
 				f.num(func(f fabric.Fault) int { return f.N }) + " more are asked for",

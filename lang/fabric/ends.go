@@ -41,7 +41,7 @@ func (h *hand) travel(p syntax.Place) {
 	if p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther {
 		h.otherSide()
 	}
-	if p.Noun.Kind == syntax.NounMarker || p.Pick == syntax.PickMarked {
+	if p.Noun.Kind == syntax.NounMarker {
 		i := h.marked()
 		if i < 0 {
 			h.loose = true

@@ -33,7 +33,7 @@ const (
 	skip                 // passes over m places
 	chain                // n chains, which are a space once a stitch follows
 	group                // parts, all in the next place
-	repeat               // parts, again and again
+	repeat               // parts, m times or to the limit
 	each                 // n of the stitch in every place up to the limit
 )
 
@@ -41,9 +41,9 @@ const (
 type limit int
 
 const (
-	times   limit = iota // after m times in all
-	toEnd                // when no place is left
-	toLastM              // when m places are left
+	times  limit = iota // after m times in all
+	toEnd               // when no place is left
+	toLast              // when only the last so many places are left
 )
 
 // step is one thing done in a row.
@@ -51,10 +51,16 @@ type step struct {
 	verb   verb
 	stitch string // the US abbreviation
 	n, m   sized
-	space  bool   // the place is a chain space, not a stitch
-	noun   string // what the places are called: "st", "ch", or a stitch
+	space  bool // the place is a chain space, not a stitch
 	parts  []step
 	limit  limit
+	last   sized // how many places toLast leaves
+	// What is left tells only how the step may be worded. noun is what the
+	// places are called: "st", "ch", "ring", a stitch, a space; place is
+	// another name for the one place meant; own tells that the stitch is the
+	// row's own, so that `inc` and `dec` name it.
+	noun, place string
+	own         bool
 }
 
 // row is one row or round, worked on what lies below it.
@@ -206,8 +212,8 @@ func (o *oracle) goesOn(s step, done int) bool {
 	switch s.limit {
 	case toEnd:
 		return left > 0
-	case toLastM:
-		return left > s.m.of(o.size)
+	case toLast:
+		return left > s.last.of(o.size)
 	}
 	return done < s.m.of(o.size)
 }

@@ -128,14 +128,13 @@ func (v *voice) noun(noun string, several bool) string {
 	return v.short(noun)
 }
 
-// step words one step. first and last tell that it stands at an end of the
-// row; both tell nothing of repeats, where the ends are not the row's own.
+// step words one step.
 func (v *voice) step(s step, round bool) string {
 	switch s.verb {
 	case work:
 		return v.work(s)
 	case increase:
-		return text(v.sayTimes(s.m, "inc"), "{m}", v.num(s.m), "{sts}", v.noun("st", true))
+		return v.sayTimes(s.m, "inc")
 	case together:
 		return v.together(s)
 	case skip:
@@ -155,8 +154,11 @@ func (v *voice) step(s step, round bool) string {
 }
 
 func (v *voice) work(s step) string {
-	blanks := []string{"{k}", v.long(s.stitch), "{n}", v.num(s.n), "{m}", v.num(s.m), "{st}", v.noun(s.noun, false), "{sts}", v.noun(s.noun, true), "{s}", v.short(s.stitch)}
+	blanks := []string{"{k}", v.long(s.stitch), "{n}", v.num(s.n), "{m}", v.num(s.m), "{d}", v.digits(s.m),
+		"{st}", v.noun(s.noun, false), "{sts}", v.noun(s.noun, true), "{s}", v.short(s.stitch)}
 	switch {
+	case s.place != "":
+		return text(v.say("{k} in ", "1 {k} in ", "work {k} in "), blanks...) + s.place
 	case s.noun == "ring":
 		return text(v.say("{n} {s} in ring", "work {n} {s} in ring", "{n} {k} in the ring", "{n} {s} into ring"), blanks...)
 	case is(s.n, 1) && is(s.m, 1):
@@ -171,43 +173,42 @@ func (v *voice) work(s step) string {
 		forms := []string{"{k} in next {m} {sts}", "{k} in each of next {m} {sts}", "1 {k} in each of next {m} {sts}", "{k} in each of the next {m} {sts}",
 			"{k} in the next {m} {sts}", "1 {k} in next {m} {sts}", "work {k} in next {m} {sts}"}
 		if !s.space {
-			forms = append(forms, "{m} {s}", "{s} {m}", "work {m} {s}", "{s} in next {m}")
+			forms = append(forms, "{m} {s}", "{s} {d}", "work {m} {s}", "{s} in next {m}")
 		}
 		return text(v.say(forms...), blanks...)
 	}
 	return text(v.say("{n} {s} in each of next {m} {sts}", "{n} {k} in each of the next {m} {sts}", "work {n} {s} in each of next {m} {sts}"), blanks...)
 }
 
-// sayTimes words something that is done m times, each time in the next place.
+// sayTimes words something that is done m times, each time further on.
 func (v *voice) sayTimes(m sized, word string) string {
 	if is(m, 1) {
 		return v.say(word, word, word+" 1", "1 "+word)
 	}
-	forms := []string{word + " {m} times", word + " x {m}", "{m} " + word, "(" + word + ") {m} times", "[" + word + "] {m} times"}
+	forms := []string{word + " {m} times", word + " x {d}", "{m} " + word, "(" + word + ") {m} times", "[" + word + "] {m} times"}
 	if word == "inc" {
 		forms = append(forms, "inc in next {m} {sts}", "inc in each of next {m} {sts}")
 	}
-	return v.say(forms...)
+	return text(v.say(forms...), "{m}", v.num(m), "{d}", v.digits(m), "{sts}", v.noun("st", true))
 }
 
 func (v *voice) together(s step) string {
-	n := s.n[0]
-	word := fmt.Sprintf("%s%dtog", v.short(s.stitch), n)
-	if s.stitch == "sc" && n == 2 {
+	word := fmt.Sprintf("%s%dtog", v.short(s.stitch), s.n[0])
+	if s.own && is(s.n, 2) {
 		word = v.say(word, "dec")
 	}
-	if is(s.m, 1) && uniform(s.n) && strings.HasSuffix(word, "tog") {
+	if is(s.m, 1) && word != "dec" {
 		return text(v.say(word, word+" over next {n} {sts}", word+" over the next {n} {sts}"), "{n}", v.num(s.n), "{sts}", v.noun(s.noun, true))
 	}
-	return text(v.sayTimes(s.m, word), "{m}", v.num(s.m))
+	return v.sayTimes(s.m, word)
 }
 
 func (v *voice) chain(n sized) string {
-	return text(v.say("ch {n}", "ch {n}", "chain {n}", "ch-{d}", "{d} ch"), "{n}", v.num(n), "{d}", v.plainNum(n))
+	return text(v.say("ch {n}", "ch {n}", "chain {n}", "ch-{d}", "{d} ch"), "{n}", v.num(n), "{d}", v.digits(n))
 }
 
-// plainNum writes a number in digits.
-func (v *voice) plainNum(n sized) string {
+// digits writes a number in digits.
+func (v *voice) digits(n sized) string {
 	if uniform(n) {
 		return strconv.Itoa(n[0])
 	}
@@ -219,11 +220,11 @@ func (v *voice) group(s step) string {
 	for i, p := range s.parts {
 		switch {
 		case p.verb == chain:
-			parts[i] = "ch " + v.plainNum(p.n)
+			parts[i] = "ch " + v.digits(p.n)
 		case is(p.n, 1):
 			parts[i] = v.short(p.stitch)
 		default:
-			parts[i] = v.plainNum(p.n) + " " + v.short(p.stitch)
+			parts[i] = v.digits(p.n) + " " + v.short(p.stitch)
 		}
 	}
 	last := len(parts) - 1
@@ -232,22 +233,35 @@ func (v *voice) group(s step) string {
 }
 
 func (v *voice) each(s step, round bool) string {
-	along := "across"
-	if round {
-		along = "around"
-	}
-	blanks := []string{"{k}", v.long(s.stitch), "{s}", v.short(s.stitch), "{n}", v.num(s.n), "{a}", along, "{st}", v.noun(s.noun, false)}
+	blanks := []string{"{k}", v.long(s.stitch), "{s}", v.short(s.stitch), "{n}", v.num(s.n), "{a}", along(round), "{st}", v.noun(s.noun, false), "{sts}", v.noun(s.noun, true)}
 	switch {
-	case s.limit == toLastM && is(s.m, 1):
-		return text(v.say("{k} in each {st} to last {st}", "{k} in each {st} {a} to last {st}", "{k} in each {st} until last {st}"), blanks...)
-	case s.limit == toLastM:
-		blanks = append(blanks, "{m}", v.num(s.m), "{sts}", v.noun(s.noun, true))
-		return text(v.say("{k} in each {st} to last {m} {sts}", "{k} in each {st} {a} to last {m} {sts}", "{k} to last {m} {sts}"), blanks...)
+	case s.limit == toLast:
+		to := v.toLast(s)
+		forms := []string{"{k} in each {st} " + to, "{k} in each {st} {a} " + to, "{k} " + to}
+		if !is(s.n, 1) {
+			forms = []string{"{n} {s} in each {st} " + to, "work {n} {s} in each {st} {a} " + to}
+		}
+		return text(v.say(forms...), blanks...)
 	case is(s.n, 1):
 		return text(v.say("{k} in each {st} {a}", "{k} in each {st} to end", "{k} {a}", "1 {k} in each {st} {a}", "{k} in every {st} {a}",
-			"{k} in each of the remaining {st}s", "{k} in next {st} and in each {st} {a}"), blanks...)
+			"{k} in each of the remaining {sts}", "{k} in next {st} and in each {st} {a}"), blanks...)
 	}
 	return text(v.say("{n} {s} in each {st} {a}", "work {n} {s} in each {st} {a}", "{n} {k} in every {st} {a}"), blanks...)
+}
+
+func along(round bool) string {
+	if round {
+		return "around"
+	}
+	return "across"
+}
+
+// toLast words how many places are left.
+func (v *voice) toLast(s step) string {
+	if is(s.last, 1) {
+		return "to last " + v.noun(s.noun, false)
+	}
+	return "to last " + v.num(s.last) + " " + v.noun(s.noun, true)
 }
 
 func (v *voice) repeat(s step, round bool) string {
@@ -263,10 +277,6 @@ func (v *voice) repeat(s step, round bool) string {
 	if !strings.ContainsAny(body, "()[]*;") && v.pick(2) == 1 {
 		open, shut = "(", ")"
 	}
-	blanks := []string{"{b}", body, "{m}", v.num(s.m), "{r}", v.num(plus(s.m, -1)), "[", open, "]", shut, "{a}", "across", "{sts}", v.noun(s.noun, !is(s.m, 1))}
-	if round {
-		blanks[11] = "around"
-	}
 	starred := !strings.ContainsAny(body, "*;")
 	var forms []string
 	switch s.limit {
@@ -275,34 +285,41 @@ func (v *voice) repeat(s step, round bool) string {
 		if starred {
 			forms = append(forms, "*{b}; rep from * {a}", "*{b}; repeat from * {a}", "*{b}, rep from * to end", "*{b}; rep from * to * {a}", "*{b}*; rep from * to * {a}")
 		}
-	case toLastM:
-		last := "to last {m} {sts}"
-		if is(s.m, 1) {
-			last = "to last {sts}"
-		}
-		forms = []string{"[{b}] " + last, "[{b}] {a} " + last}
+	case toLast:
+		to := v.toLast(s)
+		forms = []string{"[{b}] " + to, "[{b}] {a} " + to}
 		if starred {
-			forms = append(forms, "*{b}; rep from * "+last, "*{b}; rep from * {a} "+last, "*{b}, repeat from * "+last)
+			forms = append(forms, "*{b}; rep from * "+to, "*{b}; rep from * {a} "+to, "*{b}, repeat from * "+to)
 		}
 	default:
-		forms = []string{"[{b}] {m} times", "[{b}] x {m}", "[{b}] × {m}", "[{b}] {m}x"}
-		if is(s.m, 2) {
-			forms = append(forms, "[{b}] twice")
-		}
-		if starred && slices.Min(s.m) > 1 {
-			forms = append(forms, "*{b}; rep from * {r} more times", "*{b}; rep from * {r} times more", "*{b}, repeat from * {r} more times")
-			if !v.exact {
-				forms = append(forms, "*{b}; rep from * {r} times", "*{b}; rep from * {m} times")
-			}
-		}
-		if is(s.m, 1) {
-			forms = []string{"[{b}] once"}
-		}
-		if starred && is(s.m, 2) {
-			forms = append(forms, "*{b}; rep from * once more")
-		}
+		forms = v.timesForms(s.m, starred)
 	}
-	return text(v.say(forms...), blanks...)
+	return text(v.say(forms...), "{b}", body, "{m}", v.num(s.m), "{d}", v.digits(s.m), "{r}", v.num(plus(s.m, -1)), "[", open, "]", shut, "{a}", along(round))
+}
+
+// timesForms lists the ways to say how often a repeat is worked.
+func (v *voice) timesForms(m sized, starred bool) []string {
+	if is(m, 1) {
+		return []string{"[{b}] once"}
+	}
+	forms := []string{"[{b}] {m} times", "[{b}] x {d}", "[{b}] × {d}"}
+	if uniform(m) {
+		forms = append(forms, "[{b}] {d}x")
+	}
+	if is(m, 2) {
+		forms = append(forms, "[{b}] twice")
+	}
+	if !starred || slices.Min(m) < 2 {
+		return forms
+	}
+	if is(m, 2) {
+		return append(forms, "*{b}; rep from * once more")
+	}
+	forms = append(forms, "*{b}; rep from * {r} more times", "*{b}; rep from * {r} times more", "*{b}, repeat from * {r} more times")
+	if !v.exact {
+		forms = append(forms, "*{b}; rep from * {r} times", "*{b}; rep from * {m} times")
+	}
+	return forms
 }
 
 // steps words a list of steps.
@@ -383,8 +400,11 @@ func ordinal(n int) string {
 
 // label words what stands before a row.
 func (v *voice) label(number int, round bool, body string) string {
-	n := strconv.Itoa(number)
-	forms := []string{"Row {n}: ", "Row {n}. ", "R{n}: ", "{o} row: ", "ROW {n}: ", "Row {n}— ", "Row {n}) "}
+	side := "(WS)"
+	if number%2 == 1 {
+		side = "(RS)"
+	}
+	forms := []string{"Row {n}: ", "Row {n}. ", "R{n}: ", "{o} row: ", "ROW {n}: ", "Row {n}— ", "Row {n} " + side + ": "}
 	if round {
 		forms = []string{"Rnd {n}: ", "Round {n}: ", "R{n}: ", "{o} rnd: ", "RND {n}. ", "Rnd {n}— ", "Rd {n}: "}
 	}
@@ -392,7 +412,7 @@ func (v *voice) label(number int, round bool, body string) string {
 	if unicode.IsDigit(rune(body[0])) {
 		form = forms[0] // `Row 3. 2 sc` and `Row 3— 2 sc` may be taken for numbers that belong together
 	}
-	return text(form, "{n}", n, "{o}", ordinal(number))
+	return text(form, "{n}", strconv.Itoa(number), "{o}", ordinal(number))
 }
 
 // counted words a stated count: what each size made.
@@ -423,31 +443,40 @@ func (v *voice) counted(made [][]string) string {
 	case plain && len(order) > 1 && len(order) < 4 && v.pick(2) == 1:
 		for _, name := range order {
 			if !isSpace(name) {
-				parts = append(parts, v.plainNum(kinds[name])+" "+v.short(name))
+				parts = append(parts, v.digits(kinds[name])+" "+v.short(name))
 			}
 		}
 	case plain && len(order) == 1 && v.pick(2) == 1:
-		parts = append(parts, v.plainNum(total)+" "+v.short(only))
+		parts = append(parts, v.digits(total)+" "+v.short(only))
 	case len(made) == 1 && !v.exact && v.pick(4) == 3:
-		parts = append(parts, v.plainNum(total))
+		parts = append(parts, v.digits(total))
 	default:
-		parts = append(parts, v.plainNum(total)+" "+v.say("sts", "stitches"))
+		parts = append(parts, v.digits(total)+" "+v.say("sts", "stitches"))
 	}
 	bare := !strings.Contains(parts[0], " ")
 	if spaced && !bare && (v.exact || v.pick(2) == 0) {
 		for _, name := range order {
-			if isSpace(name) && slices.Min(kinds[name]) > 0 {
-				parts = append(parts, v.plainNum(kinds[name])+" "+name+"s")
+			if isSpace(name) {
+				parts = append(parts, v.digits(kinds[name])+" "+name+"s")
 			}
 		}
 	}
-	if len(parts) > 1 {
-		return text(v.say("({c})", "[{c}]", "{({c})}"), "{(", "{", ")}", "}", "{c}", strings.Join(parts, ", "))
+	count := strings.Join(parts, ", ")
+	switch v.pick(6) {
+	case 1:
+		return "[" + count + "]"
+	case 2:
+		return "{" + count + "}"
+	case 3:
+		if len(parts) == 1 && !bare {
+			return "— " + count + "."
+		}
+	case 4:
+		if len(parts) == 1 && !bare {
+			return "= " + count + "."
+		}
 	}
-	if bare {
-		return text(v.say("({c})", "[{c}]"), "{c}", parts[0])
-	}
-	return text(v.say("({c})", "[{c}]", "— {c}.", "= {c}", "- {c}.", "({c}.)", "{({c})}"), "{(", "{", ")}", "}", "{c}", parts[0])
+	return "(" + count + ")"
 }
 
 // end words how a row closes.
@@ -503,7 +532,7 @@ func (v *voice) write(p *piece, counts [][][]string) string {
 	}
 	b.WriteString("\nPiece: Sampler\n")
 	lines := v.start(p)
-	for i, r := range p.rows {
+	for i := range p.rows {
 		line := v.row(p, i)
 		if i == 0 && strings.HasSuffix(lines, ", ") {
 			line = lines + line
@@ -523,7 +552,6 @@ func (v *voice) write(p *piece, counts [][][]string) string {
 			b.WriteString(" " + v.counted(made))
 		}
 		b.WriteString("\n")
-		_ = r
 	}
 	b.WriteString("Fasten off.\n")
 	return b.String()
@@ -533,7 +561,7 @@ func (v *voice) write(p *piece, counts [][][]string) string {
 // beginning of the first row, which ends in a comma.
 func (v *voice) start(p *piece) string {
 	if p.chains != nil {
-		return text(v.say("Ch {n}.\n", "Chain {n}.\n", "With A, ch {n}.\n", "ch {n}, "), "{n}", v.plainNum(p.chains))
+		return text(v.say("Ch {n}.\n", "Chain {n}.\n", "With A, ch {n}.\n", "ch {n}, "), "{n}", v.digits(p.chains))
 	}
 	return v.say("Make a magic ring.\n", "Ch 4, join with sl st to form a ring.\n", "Magic ring.\n", "Ch 5, sl st in first ch to form ring.\n", "With A, make a magic ring.\n")
 }
@@ -544,7 +572,7 @@ func (v *voice) row(p *piece, i int) string {
 	round := p.shape != flat
 	sep := v.say(", ", ", ", "; ", ". ")
 	var done []string
-	steps := r.steps
+	steps := v.ends(p, i)
 	switch {
 	case r.from > 0:
 		done = append(done, v.onChain(r))
@@ -556,10 +584,42 @@ func (v *voice) row(p *piece, i int) string {
 		done = append(done, v.lead(r))
 	}
 	if rest := v.steps(steps, sep, round); rest != "" {
-		if len(done) > 0 && strings.HasPrefix(sep, ".") {
+		if len(done) > 0 && sep == ". " {
 			rest = capital(rest)
 		}
 		done = append(done, rest)
 	}
 	return strings.TrimSuffix(strings.Join(done, sep), "; ")
+}
+
+// ends gives a row's steps, the first and the last perhaps with the words for
+// the ends of the row below: `in first st`, `in top of tch`.
+func (v *voice) ends(p *piece, i int) []step {
+	steps := slices.Clone(p.rows[i].steps)
+	single := func(s step) bool {
+		return s.verb == work && is(s.m, 1) && is(s.n, 1) && !s.space && s.noun != "ring"
+	}
+	if p.rows[i].from > 0 || i == 0 {
+		return steps
+	}
+	last := len(steps) - 1
+	if single(steps[0]) && p.rows[i].height > 0 && !p.rows[i].counts {
+		steps[0].place = v.say("", "first st", "first "+v.noun(steps[0].noun, false))
+		if p.shape == joined {
+			steps[0].place = v.say("", "first st", "same st", "same st as join")
+		}
+	}
+	if last == 0 || !single(steps[last]) {
+		return steps
+	}
+	if p.shape != flat || !p.rows[i-1].counts {
+		steps[last].place = v.say("", "last st")
+		return steps
+	}
+	// after the turn the last place is the turning chain of the row below
+	steps[last].place = v.say("", "top of tch", "top of turning ch", "last st", "top of beg ch")
+	if before := &steps[last-1]; strings.HasPrefix(steps[last].place, "top") && before.verb == each && before.limit == toLast && is(before.last, 1) && v.pick(2) == 1 {
+		before.limit = toEnd // `dc in each st across, dc in top of tch`
+	}
+	return steps
 }

@@ -58,10 +58,6 @@ func (h *hand) node(node syntax.Node) {
 		h.openBranch(n)
 	case *syntax.Return:
 		h.returnTo(n)
-	case *syntax.CountsNote:
-		if h.chains > 0 {
-			h.counts = n.Counts
-		}
 	case *syntax.NoJoin:
 		h.round = true
 	case *syntax.Unread:
@@ -165,8 +161,12 @@ func (h *hand) effectOf(k *stitch.Stitch) effect {
 // usesOf is the effect of a stitch that may be the pattern's own.
 func (h *hand) usesOf(k *stitch.Stitch, own *ownStitch) effect {
 	e := h.effectOf(k)
-	if own != nil {
-		e.uses = own.uses.Or(h.size, own.spans)
+	switch {
+	case own == nil:
+	case own.uses.Written():
+		e.uses = own.uses.At(h.size)
+	case own.body != nil:
+		e.uses = own.spans
 	}
 	return e
 }
@@ -177,6 +177,9 @@ func (h *hand) work(w *syntax.Work) {
 		ref = h.lastStitch
 	}
 	h.lastStitch = ref
+	if w.Counts.Said && h.chains > 0 {
+		h.counts = w.Counts
+	}
 	k, own := h.words.stitch(ref)
 	if k == nil || k.Class == stitch.Tunisian {
 		h.works = true
@@ -391,7 +394,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	switch {
 	case p.Prep == syntax.Between:
 		h.between(k, own, n, p)
-	case p.Noun.Kind == syntax.NounMarker || p.Pick == syntax.PickMarked:
+	case p.Noun.Kind == syntax.NounMarker:
 		h.inMarked(k, own, n)
 	case p.Below > 0 || p.Row.Written():
 		h.loose = true

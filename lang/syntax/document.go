@@ -65,6 +65,8 @@ func (d *document) split() {
 			d.file.Comments = append(d.file.Comments, &Comment{Span: span, Text: strings.TrimSpace(strings.TrimPrefix(trimmed, "//"))})
 		case strings.HasPrefix(trimmed, ">"):
 			d.add(block{kind: blockProse, span: span})
+		case d.continuesField(line, span):
+			d.extendField(span)
 		case d.continues(line, span):
 			d.extend(span)
 		default:
@@ -199,6 +201,22 @@ func firstWords(line string) string {
 	return line[:cut]
 }
 
+// continuesField tells whether an indented line goes on with the header field
+// before it.
+func (d *document) continuesField(line string, span source.Span) bool {
+	n := len(d.file.Header)
+	return !d.started && n > 0 && (line[0] == ' ' || line[0] == '\t') && d.adjoins(d.file.Header[n-1].Span.End, span.Start)
+}
+
+func (d *document) extendField(span source.Span) {
+	f := d.file.Header[len(d.file.Header)-1]
+	f.Span.End, f.ValueSpan.End = span.End, span.End
+	if f.Value == "" {
+		f.ValueSpan.Start = span.Start
+	}
+	f.Value = strings.Join(strings.Fields(d.text(f.ValueSpan)), " ")
+}
+
 func (d *document) extend(span source.Span) {
 	b := d.last()
 	b.span.End = span.End
@@ -214,6 +232,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 	case !d.started && d.field(line, span):
 	case d.inSection(trimmed, span):
 	case d.definition(trimmed, span):
+	case !d.started && d.unknownField(line, span):
 	case d.runIn(line, span):
 	case isNote(trimmed):
 		d.add(block{kind: blockProse, span: span})
@@ -265,8 +284,9 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 // sectionHead gives the section that a line of its own begins: `Special
 // stitches`, `**Notes**`.
 func (d *document) sectionHead(trimmed string) string {
-	key, _ := headerKey(strings.Trim(trimmed, "#*_:. "))
-	if !sections[key] {
+	plain := strings.Trim(trimmed, "#*_:. ")
+	key, _ := headerKey(plain)
+	if !sections[key] || strings.Contains(plain, ":") {
 		return ""
 	}
 	return key
@@ -279,11 +299,17 @@ func (d *document) bareHeading(trimmed string) bool {
 		return false
 	}
 	plain := strings.Trim(trimmed, "*_ ")
+	if bold, ok := strings.CutPrefix(trimmed, "**"); ok && strings.HasSuffix(bold, "**") && strings.Count(bold, "*") == 2 && len(strings.Fields(plain)) <= 6 {
+		return true
+	}
 	if head, ok := strings.CutSuffix(plain, ":"); ok {
 		key, _ := headerKey(head)
 		return key == "" && len(strings.Fields(head)) <= 6 && !strings.ContainsAny(head, ",;")
 	}
-	name, _, _ := strings.Cut(plain, "(")
+	name, after, found := strings.Cut(plain, "(")
+	if found && !strings.HasSuffix(after, ")") {
+		return false
+	}
 	name, _, _ = strings.Cut(name, ",")
 	letters := 0
 	for _, r := range name {
@@ -308,6 +334,17 @@ func (d *document) field(line string, span source.Span) bool {
 	if sections[f.Key] && f.Value == "" || f.Key == "abbreviations" || f.Key == "special stitches" {
 		d.section = f.Key
 	}
+	return true
+}
+
+// unknownField keeps a header line whose key nobody knows.
+func (d *document) unknownField(line string, span source.Span) bool {
+	key, value, found := strings.Cut(line, ":")
+	if !found || len(d.file.Header) == 0 || strings.TrimSpace(value) == "" || len(strings.Fields(key)) > 3 || labelled(line) ||
+		!unicode.IsUpper(firstRune(key)) || d.readsAsWork(value) {
+		return false
+	}
+	d.file.Header = append(d.file.Header, fieldOf(line, span.Start, strings.ToLower(strings.TrimSpace(key)), ""))
 	return true
 }
 
@@ -523,6 +560,11 @@ func (d *document) vocabulary() {
 
 // readAll reads definitions and instructions.
 func (d *document) readAll() {
+	for _, f := range d.file.Header {
+		if f.Key == "abbreviations" {
+			d.listed(f.ValueSpan)
+		}
+	}
 	for i := range d.blocks {
 		b := &d.blocks[i]
 		switch b.kind {
@@ -539,7 +581,30 @@ func (d *document) readAll() {
 	d.dropEmptyPieces()
 }
 
+// listed reads the definitions of a list in one paragraph: `ch = chain, tr =
+// treble`.
+func (d *document) listed(span source.Span) {
+	at := span.Start
+	for part := range strings.SplitSeq(d.text(span), ",") {
+		name, meaning, found := strings.Cut(part, "=")
+		if names := definedNames(strings.TrimSpace(name)); found && len(names) > 0 {
+			start := at + len(part) - len(strings.TrimLeftFunc(part, isBlank))
+			d.file.Definitions = append(d.file.Definitions, &Definition{
+				Names: names, Text: strings.TrimFunc(meaning, isBlank), Listed: true,
+				Span:     source.Span{Start: start, End: at + len(strings.TrimRightFunc(part, isBlank))},
+				NameSpan: source.Span{Start: start, End: start + len(strings.TrimSpace(name))},
+			})
+		}
+		at += len(part) + 1
+	}
+}
+
 func (d *document) readDefinition(b *block) {
+	if strings.Count(d.text(b.span), "=") > 1 && strings.Contains(d.text(b.body), ",") && !b.special {
+		d.listed(b.span)
+		d.file.Prose = append(d.file.Prose, b.span)
+		return
+	}
 	def := &Definition{Names: b.names, Span: b.span, NameSpan: b.nameSpan, Text: d.text(b.body), Special: b.special}
 	if b.special {
 		def.Row = d.newRow(b.body)
@@ -666,7 +731,7 @@ func (d *document) instructs(r *Row) bool {
 			continue
 		case *Total, *CountsNote, *Side, *Marker, *MakeUp, *LoopNote, *Join, *Turn, *NoJoin, *Skip:
 		case *Rows:
-			does = does || len(n.List) > 0 || n.Last.Written()
+			does = does || len(n.List) > 0 || n.Last.Written() || n.Piece != ""
 		case *Work:
 			does = does || len(n.Places) > 0 || n.Number.Written() || i > 0
 		case *Bracket:

@@ -47,6 +47,9 @@ type Definition struct {
 	Row  *Row
 	// Uses and Makes are said in `shell: uses 1 st, makes 5 dc`.
 	Uses, Makes Num
+	// Listed is set where the definition stands in a list within a paragraph,
+	// which is a part of the file of its own.
+	Listed bool
 	// Special is set under `Special stitches` and for words no dictionary has;
 	// otherwise the line only spells an abbreviation out.
 	Special bool
@@ -171,6 +174,9 @@ func (f *File) Parts() []source.Span {
 		out = append(out, h.Span)
 	}
 	for _, d := range f.Definitions {
+		if d.Listed {
+			continue
+		}
 		out = append(out, d.Span)
 	}
 	for _, c := range f.Comments {

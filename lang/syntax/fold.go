@@ -58,6 +58,13 @@ func (f *folder) clause(c Clause) {
 	case *PlaceFirst:
 		f.placeFirst(c, n)
 		return
+	case *MakeUp:
+		if k := len(f.out); k > 0 && n.LongTail {
+			if _, ok := f.out[k-1].Node.(*Finish); ok {
+				f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &Finish{LongTail: true}}
+				return
+			}
+		}
 	case *Unread:
 		if f.handwork() {
 			c.Node = &Remark{}
@@ -225,7 +232,7 @@ func (f *folder) mark(c Clause, text string) {
 		}
 		break
 	}
-	if len(f.open) > 0 && text != f.open[len(f.open)-1].text {
+	if n := len(f.open); n > 0 && text != f.open[n-1].text && !(text == "*" && f.open[n-1].text == "**") {
 		f.out = append(f.out, c) // a stopping mark inside the repeat
 		return
 	}

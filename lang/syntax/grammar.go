@@ -52,8 +52,11 @@ type gRepFrom struct {
 	Pos    lexer.Position
 	Rep    bool    `parser:"(   @'rep'"`
 	From   *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? @@"`
-	To     *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? 'marks'? )?"`
-	Marks  bool    `parser:"    @( 'between' 'marks' | 'from' 'beg' )? )?"`
+	To     *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
+	Marks  bool    `parser:"    | @( 'between' 'marks' )"`
+	Beg    bool    `parser:"    | @( 'from' 'beg' ) )?"`
+	From2  *gStar  `parser:"  | 'from' @@"`
+	To2    *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
 	Tail   *gTimes `parser:"@@?"`
 	StopAt *gStar  `parser:"( Comma? 'end' 'last'? 'rep'? 'at' @@ )?"`
 }
@@ -78,7 +81,7 @@ type gTimesN struct {
 	Glued bool   `parser:"  ( @( 'x' | '×' )"`
 	More2 bool   `parser:"  | @'more'? 'times' "`
 	More3 bool   `parser:"    @'more'?"`
-	All   bool   `parser:"    @( 'in' 'each' | 'in' )? ) ( 'around' | 'across' )?"`
+	All   bool   `parser:"    @( 'in' 'all' )? ) ( 'around' | 'across' )?"`
 	More4 bool   `parser:"| @'more'?"`
 	Once  *gOnce `parser:"  @@"`
 	More5 bool   `parser:"  @'more'? ( 'around' | 'across' )? )"`
@@ -97,7 +100,7 @@ type gOnce struct {
 // How far: across; around; to last 3 sts; until 1 st remains; to marker.
 type gExtent struct {
 	Pos    lexer.Position
-	Across bool   `parser:"@( 'across' | 'around' | 'evenly' )*"`
+	Across bool   `parser:"@( 'across' | 'around' )*"`
 	To     bool   `parser:"( ( @( 'to' | 'until' | 'over' | 'except' )"`
 	Within bool   `parser:"    @'within'? | @'within' )"`
 	Last   bool   `parser:"  ( @'last'"`
@@ -110,7 +113,7 @@ type gExtent struct {
 	Tch    bool   `parser:"  | @'tch'"`
 	End    bool   `parser:"  | @'end' ( 'of' ( 'row' | 'rnd' ) )?"`
 	Rest   bool   `parser:"  | @( 'piece' | 'long enough' ) ) )"`
-	Alone  bool   `parser:"| @( 'evenly' | ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' ) )"`
+	Alone  bool   `parser:"| @( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' ) )"`
 }
 
 // A thing that can be worked into or counted.
@@ -130,7 +133,8 @@ type gSpace struct {
 	Pos lexer.Position
 	Beg bool   `parser:"@'beg'?"`
 	N   *gNum  `parser:"( 'ch' ( Hyphen | Dash )? @@"`
-	M   *gNum  `parser:"| @@ ( Hyphen | Dash )? 'ch' ( Hyphen | Dash )? ( ?= 'sp' | 'loop' ) )"`
+	M   *gNum  `parser:"| @@ ( Hyphen | Dash )? 'ch' ( Hyphen | Dash )? ( ?= 'sp' | 'loop' )"`
+	Any bool   `parser:"| @'ch' ( Hyphen | Dash )? ( ?= 'sp' | 'loop' ) )"`
 	Sp  string `parser:"( ( Hyphen | Dash )? @( 'sp' | 'loop' | 'corner' ) )?"`
 }
 
@@ -158,7 +162,7 @@ type gMod struct {
 	Noun    *gNoun   `parser:"| @@"`
 	Number  *gNum    `parser:"| @@"`
 	Ordinal *gOrd    `parser:"| @@"`
-	Word    string   `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'until' | 'skip' | 'it' )"`
+	Word    string   `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'until' | 'skip' | 'it' | 'even' )"`
 }
 
 // in same st as join; in same sp as last dc
@@ -209,7 +213,7 @@ type gWork struct {
 	Once1  *gOnce    `parser:"@@?"`
 	Stitch *gStitch  `parser:"@@"`
 	Stop   bool      `parser:"@( 'st' ( ?! 'in' ) )?"`
-	M      *gNum     `parser:"@@?"`
+	M      *gNum     `parser:"( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
 	Times  *gTimesN  `parser:"@@?"`
 	Loop2  *gLoopIn  `parser:"@@?"`
 	Each   bool      `parser:"@( 'each' ( ?= 'in' ) )?"`
@@ -244,7 +248,7 @@ type gAlong struct {
 // in back loop only
 type gLoopIn struct {
 	Pos  lexer.Position
-	Word string `parser:"( 'in' | 'work' )* ( 'in' )? @( 'blo' | 'flo' | 'thirdloop' | 'bothloops' ) 'only'? ( 'of' ( ?= 'each' | 'next' | 'same' | 'last' | 'remaining' | 'st' | Stitch | Number | Ordinal ) )?"`
+	Word string `parser:"( 'in' | 'work' | 'to' )* @( 'blo' | 'flo' | 'thirdloop' | 'bothloops' ) 'only'? ( 'of' ( ?= 'each' | 'next' | 'same' | 'last' | 'remaining' | 'st' | Stitch | Number | Ordinal ) )?"`
 }
 
 // working in back loops only
@@ -296,7 +300,7 @@ type gTotal struct {
 	Pos    lexer.Position
 	Have   bool     `parser:"@( 'have' | Dash | Sign | 'made' )* ( 'of' )?"`
 	Bare   *gNum    `parser:"(   @@ 'in'? 'more'? EOF"`
-	Parts  []*gPart `parser:"  | @@ ( ( 'and' | Sign | Comma | 'plus' | 'with' )+ @@ )*"`
+	Parts  []*gPart `parser:"  | @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Change bool     `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in' 'each' )? )"`
 }
 
@@ -345,8 +349,8 @@ type gTurn struct {
 	NoJoin bool `parser:"(   @( 'not' 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? )"`
 	Not    bool `parser:"  | @'not'?"`
 	Turn   bool `parser:"    ( @'turn'"`
-	Rotate bool `parser:"    | @'rotate'"`
-	Other  bool `parser:"    | 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) )"`
+	Rotate bool `parser:"    | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
+	Other  bool `parser:"    | 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) )"`
 	Where  bool `parser:"@( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
@@ -374,7 +378,7 @@ type gYarn struct {
 	Let    string    `parser:"( @( 'drop' | 'carry' ) ( Name | Word | Dash | Hyphen )*"`
 	Verb   string    `parser:"| @( 'with' | 'change' ) ( 'to' | 'with' )*"`
 	Name   *gName    `parser:"  @@"`
-	Where  []*gWhere `parser:"  @@*"`
+	Where  []*gWhere `parser:"  @@* ( ( 'in' | 'at' | 'on' ) ( Name | Word | Number | Ordinal | Stitch )* )?"`
 	Change bool      `parser:"| @'change' 'yarn'? "`
 	Where2 []*gWhere `parser:"  @@* )"`
 }
@@ -419,11 +423,16 @@ type gRows struct {
 	Row    bool     `parser:"| @( 'row' | 'rnd' )"`
 	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' )? @@ )* )?"`
 	Nth    []*gOrd  `parser:"| @@ ( ( Comma | 'and' | 'to' | Dash | Hyphen )+ @@ )* ( 'row' | 'rnd' )"`
-	Piece  *gName   `parser:"| @@ ( ( 'to' | 'until' ) ( 'row' | 'rnd' | Star ) "`
+	Piece  *gPiece  `parser:"| @@ ( ( 'to' | 'until' ) ( 'row' | 'rnd' | Star ) "`
 	PieceN *gNum    `parser:"  @@? )? )"`
 	Times  *gTimesN `parser:"@@?"`
 	Until  bool     `parser:"@( 'until' | 'to' | 'for' )?"`
 	Rest   []string `parser:"@( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign | Enclosed | Period | Star )*"`
+}
+
+type gPiece struct {
+	Pos   lexer.Position
+	Words []string `parser:"@( Name | 'back' | 'front' | 'side' | 'edge' | 'stem' | Stitch )+"`
 }
 
 type gSpan struct {
@@ -446,7 +455,8 @@ type gEnding struct {
 // work even for 4 rows
 type gEven struct {
 	Pos  lexer.Position
-	Verb bool  `parser:"'work'? @( 'even' | 'in' 'pattern' )"`
+	M    *gNum `parser:"'work'? ( @@ ( 'row' | 'rnd' ) )?"`
+	Verb bool  `parser:"@( 'even' | 'in' 'pattern' )"`
 	N    *gNum `parser:"( 'for' @@ ( 'row' | 'rnd' | 'more' )+ | 'in' Stitch )?"`
 }
 

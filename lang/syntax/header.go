@@ -39,7 +39,7 @@ var sections = map[string]bool{
 
 // readField reads `Key: value`, `Yarn A: …`. The line begins at offset at.
 func readField(line string, at int) (*Field, bool) {
-	key, value, found := strings.Cut(line, ":")
+	key, _, found := strings.Cut(line, ":")
 	trimmed := strings.Trim(key, " \t*#_-•")
 	if !found || len(trimmed) > 40 {
 		return nil, false
@@ -48,6 +48,13 @@ func readField(line string, at int) (*Field, bool) {
 	if canonical == "" {
 		return nil, false
 	}
+	return fieldOf(line, at, canonical, name), true
+}
+
+// fieldOf makes the field of a line `Key: value` that begins at offset at.
+func fieldOf(line string, at int, canonical, name string) *Field {
+	key, value, _ := strings.Cut(line, ":")
+	trimmed := strings.Trim(key, " \t*#_-•")
 	keyAt := at + strings.Index(line, trimmed)
 	valueText := strings.Trim(value, " \t*")
 	valueAt := at + len(key) + 1
@@ -59,7 +66,7 @@ func readField(line string, at int) (*Field, bool) {
 		Span:      source.Span{Start: at, End: at + len(strings.TrimRight(line, " \t"))},
 		KeySpan:   source.Span{Start: keyAt, End: keyAt + len(trimmed)},
 		ValueSpan: source.Span{Start: valueAt, End: valueAt + len(valueText)},
-	}, true
+	}
 }
 
 // headerKey gives the canonical key, and the name in a key such as `Yarn A`.

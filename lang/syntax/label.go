@@ -6,8 +6,8 @@ import "stitchproof/lang/source"
 // of tokens it takes, 0 for none.
 func readLabel(tokens []Token, text string) (Label, int) {
 	r := labelReader{tokens: tokens}
-	for r.peek().Kind == Star {
-		r.at++ // bold or italic
+	for r.peek().Kind == Star || r.at == 0 && (r.peek().Kind == Dash || r.peek().Kind == Hyphen) {
+		r.at++ // bold, italic, or a list's mark
 	}
 	bold := r.at
 	n := r.read()
@@ -286,6 +286,13 @@ func (r *labelReader) followed() bool {
 // remark takes a bracket after the number: the side, or a note.
 func (r *labelReader) remark() bool {
 	mark := r.at
+	for i := r.at + 1; i+1 < len(r.tokens) && i < r.at+8; i++ {
+		if r.tokens[i].Kind == Close && r.tokens[i+1].Kind == Colon {
+			r.sides(r.at+1, i)
+			r.at = i + 1 // `Row 3 (increase row):`
+			return true
+		}
+	}
 	for i := r.at + 1; i < len(r.tokens) && i < r.at+8; i++ {
 		switch t := r.tokens[i]; {
 		case t.Kind == Close:
@@ -300,6 +307,15 @@ func (r *labelReader) remark() bool {
 	}
 	r.at = mark
 	return false
+}
+
+// sides looks for a side among the tokens of a remark.
+func (r *labelReader) sides(from, to int) {
+	for _, t := range r.tokens[from:to] {
+		if t.Kind == Word && (t.Canon == "rs" || t.Canon == "ws") {
+			r.side(t.Canon)
+		}
+	}
 }
 
 func (r *labelReader) side(word string) {

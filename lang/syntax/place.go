@@ -34,7 +34,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 			case p.Noun.Kind == NounOther && (last.Noun.Kind == NounRowEnd || last.Noun.Kind == NounEdge):
 				continue // `in row-ends along other side`
 			case p.Prep == Between && last.Noun.Kind == NounSpace:
-				p.Pick, p.Number = last.Pick, last.Number
+				if p.Pick = last.Pick; !p.Number.Written() {
+					p.Number = last.Number
+				}
 				*last = p
 				continue
 			case p.Noun.Kind == NounNone && p.To.Kind != ToNothing && last.To.Kind == ToNothing && !p.Each && !p.Number.Written():
@@ -70,6 +72,12 @@ func (r *reader) place(g *gWhere) Place {
 		p.Prep = AroundPost
 	}
 	r.mods(&p, g.Mods)
+	if p.Number.Written() && (p.Pick == PickFirst || p.Pick == PickLast) {
+		p.Each = false // `in each of last 2 sts` says no more than `in last 2 sts`
+	}
+	if p.Noun.Kind == NounRowEnd && p.Pick == PickNext && !p.Number.Written() {
+		p.Each = true
+	}
 	switch {
 	case g.Prep == "to" && (p.Pick == PickLast || p.Pick == PickNth && p.From == FromEnd):
 		n := p.Number
@@ -159,14 +167,14 @@ func (r *reader) placeWord(p *Place, word string) {
 		p.Pick = PickPrevious
 	case "any":
 		p.Pick = PickAny
-	case "marked":
-		p.Pick = PickMarked
 	case "center":
 		p.Center = true
 	case "top":
 		if p.Noun.Kind == NounNone {
 			p.Noun.Kind = NounTip
 		}
+	case "even":
+		p.To.Kind = ToTheEnd
 	case "until": // `in sp before next st`
 		if p.Noun.Kind != NounSpace {
 			r.refused = true

@@ -57,8 +57,17 @@ func clauseKey(tokens []Token) string {
 			b.WriteByte(byte(t.Values.At(0)))
 			b.WriteByte(byte(t.Values.At(0) >> 8))
 		}
-		if t.Kind == Stitch && t.Stitch == (stitch.Meaning{}) {
-			b.WriteByte('!') // one of the pattern's own
+		if t.Canon == "once" {
+			b.WriteByte(byte(t.Values.At(0)))
+		}
+		if t.Kind == Stitch {
+			// a pattern may give a word a meaning of its own
+			for _, k := range [...]*stitch.Stitch{t.Stitch.US, t.Stitch.UK} {
+				b.WriteByte('/')
+				if k != nil {
+					b.WriteString(k.ID)
+				}
+			}
 		}
 		b.WriteByte(' ')
 	}
@@ -162,6 +171,9 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Loop != nil:
 		return &LoopNote{Loop: loopNamed(g.Loop.Loop.Word)}
 	case g.Even != nil:
+		if g.Even.M != nil {
+			return &Even{Number: r.num(g.Even.M)}
+		}
 		return &Even{Number: r.num(g.Even.N)}
 	case g.Marker != nil:
 		return r.marker(g.Marker)
@@ -201,19 +213,21 @@ func (r *reader) times(g *gTimesN) (n Num, more bool) {
 }
 
 func (r *reader) repeatFrom(g *gRepFrom) Node {
-	if !g.Rep && g.Tail == nil && g.From == nil {
-		r.refused = true
-		return nil
-	}
 	out := &RepeatFrom{Limit: Unstated}
 	if g.From != nil {
 		out.From = g.From.Text
+	}
+	if g.From2 != nil {
+		out.From, out.To = g.From2.Text, g.To2.Text
 	}
 	if g.To != nil {
 		out.To = g.To.Text
 	}
 	if g.Marks {
 		out.From = "*"
+	}
+	if g.Tail == nil && g.From == nil && !g.Rep {
+		r.refused = true
 	}
 	if g.StopAt != nil {
 		out.StopAt = g.StopAt.Text
@@ -256,7 +270,7 @@ func (r *reader) limit(g *gExtent) (Limit, Place) {
 func (r *reader) extent(g *gExtent) ToLimit {
 	switch {
 	case g.Last:
-		to := ToLimit{Kind: ToLastN, Number: r.num(g.N), Within: g.Within}
+		to := ToLimit{Kind: ToLastN, Number: r.num(g.N)}
 		if g.Noun != nil {
 			to.Noun = r.noun(g.Noun)
 		}
@@ -265,7 +279,7 @@ func (r *reader) extent(g *gExtent) ToLimit {
 		}
 		return to
 	case g.M != nil:
-		to := ToLimit{Kind: ToLastN, Number: r.num(g.M), Within: g.Within}
+		to := ToLimit{Kind: ToLastN, Number: r.num(g.M)}
 		if g.MNoun != nil {
 			to.Noun = r.noun(g.MNoun)
 		}
@@ -350,7 +364,7 @@ func (r *reader) marker(g *gMarker) Node {
 			m.Nth = r.ordinal(at.Ordinal)
 		case at.Number != nil && m.Nth > 0:
 			m.OfLast = r.num(at.Number).At(0)
-		case at.Last:
+		case at.Last && m.Nth == 0:
 			m.Nth, m.OfLast = 1, 1
 		}
 	}
@@ -374,7 +388,10 @@ func (r *reader) join(g *gJoin) Node {
 	if name != nil {
 		return &Yarn{Action: YarnJoin, Yarn: r.yarnName(name), Place: place, With: with}
 	}
-	return &Join{Place: place, Ring: g.Form || place.Noun.Kind == NounRing, With: with}
+	if place.Noun.Kind == NounRing {
+		return &Join{Ring: true, With: with}
+	}
+	return &Join{Place: place, Ring: g.Form, With: with}
 }
 
 func (r *reader) yarnName(g *gName) string {
@@ -474,7 +491,7 @@ func (r *reader) bracketed(g *gBracketed) Node {
 		return &Group{Body: []Clause{{Node: rep}}, Place: places[0]}
 	}
 	p := places[0]
-	if p.Noun.Kind == NounNone && p.To.Kind != ToNothing && !p.Each {
+	if p.Noun.Kind == NounNone && p.To.Kind != ToNothing && (!p.Each || g.Where[0].Prep == "to") {
 		rep := &Repeat{StopAt: -1}
 		rep.Limit, rep.Last = limitOf(p.To)
 		return rep
@@ -567,7 +584,26 @@ func (r *reader) work(g *gWork) Node {
 			}
 		}
 	}
+	if s := r.atEnds(g, out); s != nil {
+		return s
+	}
 	return r.slip(g, out)
+}
+
+// atEnds reads `dec 1 st at each end` as what it is: two fewer in the row.
+func (r *reader) atEnds(g *gWork, w *Work) Node {
+	k := w.Stitch.Meaning.In(stitch.Unsettled)
+	if k == nil || k.Class != stitch.Increase && k.Class != stitch.Decrease || len(g.Where) == 0 || g.Where[0].Prep != "at" {
+		return nil
+	}
+	twice := Num{Vals: []int{2}}
+	if w.Number.Written() {
+		twice.Vals = nil
+		for _, v := range w.Number.Vals {
+			twice.Vals = append(twice.Vals, 2*v)
+		}
+	}
+	return &Shaping{Less: k.Class == stitch.Decrease, Number: twice}
 }
 
 // slip tells the slip stitch that joins from one that is a stitch of the row.

@@ -89,7 +89,8 @@ type lister struct {
 	// counting is set after a dash or an equals sign: what follows is a count
 	// if it can be.
 	counting bool
-	stars    int // single stars that stand open
+	stars    int    // single stars that stand open
+	note     Counts // what a bracket within the clause says of skipped chains
 }
 
 // token takes the token at i and returns the index of the last one taken.
@@ -105,7 +106,7 @@ func (l *lister) token(i, hi int) int {
 	case Close:
 		l.flush(SepNone)
 	case Comma:
-		if !l.listing(i) && !l.tallying(i) {
+		if !l.listing(i) && !l.tallying(i) && !l.placing(i) {
 			l.flush(SepComma)
 		} else {
 			l.flat = append(l.flat, t)
@@ -173,7 +174,21 @@ func (l *lister) listing(i int) bool {
 // tallying tells a comma within a stated count (`— 9 hdc, 6 puffs`).
 func (l *lister) tallying(i int) bool {
 	tokens := l.b.tokens
-	return l.counting && len(l.flat) > 0 && i+2 < len(tokens) && tokens[i+1].Kind == Number && tokens[i+2].Kind != Word
+	if !l.counting || len(l.flat) == 0 || i+2 >= len(tokens) || tokens[i+1].Kind != Number {
+		return false
+	}
+	switch after := tokens[i+2]; after.Canon {
+	case "ch", "st", "sp", "loop", "group", "corner":
+		return true
+	default:
+		return after.Kind != Word
+	}
+}
+
+// placing tells the comma of `in next ch-3 sp, work 3 dc`.
+func (l *lister) placing(i int) bool {
+	tokens := l.b.tokens
+	return len(l.flat) > 0 && l.flat[0].Kind == Word && l.flat[0].Canon == "in" && i+1 < len(tokens) && tokens[i+1].Canon == "work"
 }
 
 // ranging tells the dash of `Rows 2 – 5` from one that separates.
@@ -193,6 +208,11 @@ func (l *lister) bracket(open, end int) {
 	if l.remark(open, end) {
 		return
 	}
+	if side, ok := clauses.read(b.tokens[open+1 : end]).(*Side); ok {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}, Node: side})
+		return
+	}
 	if !l.leads() {
 		l.flush(SepNone)
 	}
@@ -203,7 +223,11 @@ func (l *lister) bracket(open, end int) {
 	if l.depth >= maxDepth {
 		b.problem(TooDeep, open)
 	} else {
-		b.groups[t.Group] = b.list(open+1, end, l.depth+1)
+		if note, ok := clauses.read(b.tokens[open+1 : end]).(*CountsNote); ok {
+			b.groups[t.Group] = []Clause{{Span: spanOf(b.tokens[open+1 : end]), Node: note}}
+		} else {
+			b.groups[t.Group] = b.list(open+1, end, l.depth+1)
+		}
 		b.totals[t.Group] = asTotal(b.tokens[open+1 : end])
 	}
 	l.flat = append(l.flat, t)
@@ -211,7 +235,6 @@ func (l *lister) bracket(open, end int) {
 
 // remark takes a bracket that interrupts a clause to say what skipped chains
 // count as: `dc in 4th ch from hook (skipped 3 ch count as dc) and in each ch`.
-// It is put before the clause it interrupts.
 func (l *lister) remark(open, end int) bool {
 	if len(l.flat) == 0 || l.flat[0].Canon == "ch" || l.flat[0].Kind == Number && len(l.flat) > 1 && l.flat[1].Canon == "ch" {
 		return false
@@ -220,8 +243,8 @@ func (l *lister) remark(open, end int) bool {
 	if !ok {
 		return false
 	}
-	span := source.Span{Start: l.b.tokens[open].Span.Start, End: l.b.tokens[end].Span.End}
-	l.out = append(l.out, Clause{Span: span, Node: note})
+	l.note = note.Counts
+	l.note.Span = source.Span{Start: l.b.tokens[open].Span.Start, End: l.b.tokens[end].Span.End}
 	return true
 }
 
@@ -249,14 +272,18 @@ func (l *lister) star(i int) {
 	t := l.b.tokens[i]
 	if l.refers() {
 		l.flat = append(l.flat, t)
+		l.stars = 0
 		return
 	}
-	if n := len(l.flat); n > 0 && i+1 < len(l.b.tokens) && l.b.tokens[i+1].Kind == Number && (l.flat[n-1].Kind == Stitch || l.flat[n-1].Kind == Enclosed) {
+	if n := len(l.flat); n > 0 && l.stars == 0 && i+1 < len(l.b.tokens) && l.b.tokens[i+1].Kind == Number && (l.flat[n-1].Kind == Stitch || l.flat[n-1].Kind == Enclosed) {
 		t.Kind, t.Canon = Sign, "×" // `inc*6`
 		l.flat = append(l.flat, t)
 		return
 	}
 	l.flush(SepNone)
+	if t.Canon == "*" {
+		l.stars = 1 - l.stars
+	}
 	l.out = append(l.out, Clause{Span: t.Span, Node: &Mark{Text: t.Canon}})
 }
 
@@ -267,11 +294,11 @@ func (l *lister) refers() bool {
 		return false
 	}
 	last := l.flat[n-1]
-	if l.flat[0].Canon != "rep" && l.flat[0].Canon != "end" && l.flat[0].Canon != "work" && l.flat[0].Canon != "as" {
+	if l.flat[0].Canon != "rep" && l.flat[0].Canon != "from" && l.flat[0].Canon != "end" && l.flat[0].Canon != "work" && l.flat[0].Canon != "as" {
 		return false
 	}
 	switch last.Canon {
-	case "from", "to", "at", "between", "rep", "until", "and", "of", "-", "–":
+	case "from", "to", "at", "between", "rep", "until", "and", "of":
 		return true
 	}
 	return last.Kind == Dash || last.Kind == Star
@@ -382,7 +409,7 @@ func spanOf(tokens []Token) source.Span {
 // understood, the longest beginning that is and the rest are tried.
 func (l *lister) clause(flat []Token, sep Separator) {
 	if node := l.node(flat); node != nil {
-		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: node})
+		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: l.noted(node)})
 		return
 	}
 	for cut := min(len(flat), maxClauseTokens) - 1; cut > 0; cut-- {
@@ -390,12 +417,23 @@ func (l *lister) clause(flat []Token, sep Separator) {
 			continue
 		}
 		if node := l.node(flat[:cut]); node != nil {
-			l.out = append(l.out, Clause{Span: spanOf(flat[:cut]), Node: node})
+			l.out = append(l.out, Clause{Span: spanOf(flat[:cut]), Node: l.noted(node)})
 			l.clause(flat[cut:], sep)
 			return
 		}
 	}
 	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Unread{}})
+}
+
+// noted gives a clause what a bracket within it says of skipped chains.
+func (l *lister) noted(node Node) Node {
+	w, ok := node.(*Work)
+	if !ok || !l.note.Said {
+		return node
+	}
+	with := *w
+	with.Counts, l.note = l.note, Counts{}
+	return &with
 }
 
 // node reads flat and puts the insides of its brackets in place.

@@ -134,7 +134,7 @@ func (l *scanner) markPlus(at int) bool {
 		return true
 	}
 	last := before[len(before)-1]
-	if last == ',' || last == ';' || last == '*' {
+	if last == ',' || last == ';' || last == '*' || last == ':' {
 		return !strings.HasPrefix(l.text[at+1:], " ") || last != '*'
 	}
 	for _, word := range []string{" from", " at", " to"} {

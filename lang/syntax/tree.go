@@ -63,6 +63,9 @@ type Work struct {
 	Times  Num
 	Loop   Loop
 	Places []Place
+	// Counts is what is said of the chains skipped before the first stitch:
+	// `dc in 4th ch from hook (skipped 3 ch count as dc)`.
+	Counts Counts
 	// Evenly is set where the places are left to the maker: `sc evenly around`.
 	Evenly bool
 	// Joins is set where the stitch closes the round: `dc in first sc to join`.
@@ -207,7 +210,6 @@ type Yarn struct {
 	// Place is where a yarn is joined; With is the stitch it is joined with.
 	Place Place
 	With  StitchRef
-	Span  source.Span
 }
 
 // YarnAction is what is done with a yarn.
@@ -251,15 +253,11 @@ type RowSpan struct{ From, To Num }
 type Even struct{ Number Num }
 
 // Branch begins a branch that chains out from the work.
-type Branch struct {
-	Name string
-	Span source.Span
-}
+type Branch struct{ Name string }
 
 // Return goes back to where a branch left its parent.
 type Return struct {
-	To   string // "" for the innermost branch's parent, "stem" for the row itself
-	Span source.Span
+	To string // "" for the innermost branch's parent, "stem" for the row itself
 }
 
 // Total is a stated count: `(24 sc)`, `— 24 sts`, `you now have 12 dc and 4 sps`.
@@ -344,13 +342,11 @@ type Pick uint8
 const (
 	PickNext      Pick = iota // the next one, or the next so many
 	PickSame                  // the place worked into last
-	PickEach                  // every one that is left, or of the next so many
 	PickFirst                 // the first of the row, or of a ring of them
 	PickLast                  // the last one, or the last so many
 	PickNth                   // the Nth one
 	PickAny                   // any one: where a yarn is joined
 	PickRemaining             // all that are left
-	PickMarked                // where a marker is
 	PickPrevious              // the one passed over before
 )
 
@@ -393,7 +389,6 @@ type Place struct {
 	Center bool
 	// Each is set where `each` or a plural puts one in every place.
 	Each bool
-	Span source.Span
 }
 
 // Empty tells whether nothing at all is said of the place.
@@ -429,7 +424,6 @@ type ToLimit struct {
 	Kind   ToKind
 	Number Num
 	Noun   Noun
-	Within bool
 }
 
 // NounKind is the kind of thing that is worked into or counted.
@@ -462,6 +456,6 @@ type Noun struct {
 	Stitch StitchRef
 	// Length is the number of chains of a space or of a beginning chain.
 	Length Num
-	// Word is how the pattern calls an object: petals, blocks.
+	// Word is the canonical word for the thing: group for petals and blocks.
 	Word string
 }

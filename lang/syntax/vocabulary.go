@@ -55,8 +55,25 @@ var Standard = sync.OnceValue(func() *Vocabulary {
 			root.add(spelling, entry)
 		}
 	}
+	root.compounds()
 	return &Vocabulary{trade: root}
 })
+
+// compounds adds the number words of two parts: thirty-three.
+func (n *wordNode) compounds() {
+	for tens := 20; tens < 100; tens += 10 {
+		for unit := 1; unit < 10; unit++ {
+			if t, u := tensWords[tens/10], unitWords[unit]; t != "" {
+				n.add(t+" "+u, &wordEntry{kind: Number, canon: strconv.Itoa(tens + unit), values: One(tens + unit)})
+			}
+		}
+	}
+}
+
+var (
+	tensWords = [...]string{2: "twenty", 3: "thirty", 4: "forty", 5: "fifty", 6: "sixty", 7: "seventy", 8: "eighty", 9: "ninety"}
+	unitWords = [...]string{1: "one", 2: "two", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven", 8: "eight", 9: "nine"}
+)
 
 func newWordEntry(canon, kind string) *wordEntry {
 	kind, value, _ := strings.Cut(kind, ":")
@@ -138,6 +155,12 @@ func (l *scanner) group() []Token {
 			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
 			tokens = append(tokens, t)
 			i += n
+		case r.kind == Open && l.loneList(i):
+			values, n := l.bracketed(i - 1)
+			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[i+n-2].end]}
+			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-2].end
+			tokens = append(tokens, t)
+			i += n - 1
 		case r.kind == Number, r.kind == Dash && l.dashList(i):
 			t, n := l.numberList(i)
 			tokens = append(tokens, t)
@@ -172,7 +195,7 @@ func (l *scanner) match(i int) (entry *wordEntry, length int) {
 			if j > i && (r.kind == Hyphen || r.kind == Period && r.glued && l.raw[j-1].kind == Word && r.start-l.raw[j-1].start <= 2) {
 				continue
 			}
-			if r.kind != Word && r.kind != Number {
+			if r.kind != Word && r.kind != Number && r.kind != Ordinal {
 				break
 			}
 			if node = node.next[r.lower]; node == nil {
@@ -256,6 +279,30 @@ func (l *scanner) numberList(i int) (Token, int) {
 	t.Canon = l.text[first.start:l.raw[i+n-1].end]
 	t.Span.End = l.base + l.raw[i+n-1].end
 	return t, n
+}
+
+// loneList tells the `(48, 54, 60)` of `(48, 54, 60) sts`: one value for each
+// size with nothing before the bracket.
+func (l *scanner) loneList(i int) bool {
+	if l.vocab.Sizes < 2 || i > 0 && l.raw[i-1].kind == Number {
+		return false
+	}
+	n := 0
+	for j := i + 1; j < len(l.raw); j++ {
+		switch r := l.raw[j]; {
+		case r.kind == Number:
+			n++
+		case r.kind == Close:
+			if n != l.vocab.Sizes || j+1 >= len(l.raw) {
+				return false
+			}
+			entry, _ := l.match(j + 1)
+			return entry != nil && (entry.canon == "st" || entry.kind == Stitch || entry.canon == "times")
+		case r.kind != Comma && r.kind != Colon:
+			return false
+		}
+	}
+	return false
 }
 
 // dashList tells the dash of `- (-, 2, 2) times`, which stands for a size that

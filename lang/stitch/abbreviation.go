@@ -1,0 +1,71 @@
+package stitch
+
+import (
+	"slices"
+	"strings"
+)
+
+// Abbreviation is an abbreviation, a sign or a word of the dialects that is not
+// a stitch.
+type Abbreviation struct {
+	Short, Long string
+	// Also holds other spellings.
+	Also []string
+	// Lean is the dialect that the word points to, Unsettled for none.
+	Lean Dialect
+	// Source is the works that print it, each with how it was had.
+	Source string
+}
+
+// glossary is abbreviations.tsv, in its order and by spelling.
+type glossary struct {
+	list   []Abbreviation
+	byWord map[string]int
+}
+
+var abbreviations = once(func() (*glossary, error) { return readGlossary(abbreviationTable, sourceTable) })
+
+func readGlossary(text, sources string) (*glossary, error) {
+	cited, err := readCitations(sources)
+	if err != nil {
+		return nil, err
+	}
+	records, err := readTable("abbreviations.tsv", text, "short", "long", "also", "lean", "sources")
+	if err != nil {
+		return nil, err
+	}
+	g := &glossary{make([]Abbreviation, len(records)), make(map[string]int, 2*len(records))}
+	for i, r := range records {
+		lean := slices.Index(dialectNames[:], r.text("lean"))
+		if lean < 0 {
+			return nil, r.errorf("no dialect is called %q", r.text("lean"))
+		}
+		works, err := cited.of(r)
+		if err != nil {
+			return nil, err
+		}
+		a := Abbreviation{r.text("short"), r.text("long"), r.list("also", "|"), Dialect(lean), strings.Join(works, "; ")}
+		for _, word := range append([]string{a.Short}, a.Also...) {
+			if j, taken := g.byWord[fold(word)]; taken {
+				return nil, r.errorf("%q already stands for %q", word, g.list[j].Long)
+			}
+			g.byWord[fold(word)] = i
+		}
+		g.list[i] = a
+	}
+	return g, nil
+}
+
+// Abbreviations is every abbreviation that is not a stitch's, in the order of
+// the table.
+func Abbreviations() []Abbreviation { return slices.Clone(abbreviations().list) }
+
+// FindAbbreviation looks a word up as [Find] does a stitch.
+func FindAbbreviation(word string) (Abbreviation, bool) {
+	g := abbreviations()
+	i, ok := g.byWord[fold(word)]
+	if !ok {
+		return Abbreviation{}, false
+	}
+	return g.list[i], true
+}

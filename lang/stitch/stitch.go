@@ -1,0 +1,154 @@
+package stitch
+
+import "slices"
+
+// Dialect is the set of stitch names that a pattern uses. From the single
+// crochet up, a US name is the UK name of the stitch one rung lower.
+type Dialect uint8
+
+// The dialects. Unsettled means that it is not known which is used.
+const (
+	Unsettled Dialect = iota
+	US
+	UK
+)
+
+var dialectNames = [...]string{"unsettled", "US", "UK"}
+
+func (d Dialect) String() string { return dialectNames[d] }
+
+// Class is the kind of thing that a stitch is.
+type Class uint8
+
+// The classes of stitch.
+const (
+	Plain      Class = iota // a rung of the ladder from sc to qtr
+	Chain                   // ch
+	Slip                    // sl st
+	Together                // several of one stitch joined at the top: dc3tog
+	Increase                // two in one place: inc, dc inc
+	Decrease                // several joined into one, in whatever way the row asks for: dec, inv dec, 3 tog
+	Post                    // worked round the stem of the stitch below: FPdc
+	Extended                // with one step more: esc
+	Linked                  // tied to the stitch before by its side bars: linked dc
+	Foundation              // made together with the chain it stands on: fsc
+	Texture                 // bobble, puff, popcorn, cluster: one stitch in the count
+	Group                   // shell, fan, V-stitch: several stitches, how many the pattern must say
+	Picot                   // chains closed into a knot, none in the count
+	Crossed                 // a pair whose second goes back to the place skipped
+	Spike                   // drawn up from rows below
+	Reverse                 // worked backwards along the row
+	Tunisian                // recognised, never counted
+)
+
+var classNames = [...]string{
+	"plain", "chain", "slip", "together", "increase", "decrease", "post", "extended", "linked",
+	"foundation", "texture", "group", "picot", "crossed", "spike", "reverse", "tunisian",
+}
+
+func (c Class) String() string { return classNames[c] }
+
+// Convention says whether the trade counts a turning chain as a stitch.
+type Convention uint8
+
+// The conventions. Where practice varies, only the pattern can say.
+const (
+	No Convention = iota
+	Varies
+	Yes
+)
+
+var conventionNames = [...]string{"no", "varies", "yes"}
+
+func (c Convention) String() string { return conventionNames[c] }
+
+// Term is how one dialect writes a stitch.
+type Term struct {
+	Abbr   string   // the usual abbreviation
+	Name   string   // in full
+	Plural string   // of Name
+	Also   []string // other spellings that are met
+}
+
+// Stitch is one entry of the dictionary. Figures are 0 where they do not apply
+// or no source gives them.
+type Stitch struct {
+	// ID names the stitch in the program: its US abbreviation.
+	ID     string
+	US, UK Term
+	Class  Class
+	// Base is the stitch that this one is built on, nil for none.
+	Base *Stitch
+	// Legs is how many stitches are joined at the top, for [Together].
+	Legs int
+	// Uses is how many stitches of the row below it takes, Makes how many
+	// stitches it adds to its own row.
+	Uses, Makes int
+	// Height is in chains, HeightInSC in single crochets: the middle where
+	// sources give a range.
+	Height, HeightInSC float64
+	// YarnOvers is how many are made before the hook goes in.
+	YarnOvers int
+	// Loops is how many are on the hook when a stitch of one leg has been drawn
+	// up, and before the last pull-through of one with several.
+	Loops int
+	// Passes is how many times the yarn is drawn through to finish one leg.
+	Passes int
+	// Turning is the usual number of turning chains.
+	Turning       int
+	TurningCounts Convention
+	// Defined is set where publications differ so much that a pattern must
+	// itself say what the stitch is.
+	Defined bool
+	// How tells how the stitch is made, in US terms; Symbol describes its sign
+	// in charts, and is empty where the sources show none.
+	How, Symbol string
+	// Sources are the works behind the entry, each with how it was had.
+	Sources []string
+}
+
+// Term is how a dialect writes s. Unsettled gives the US term.
+func (s *Stitch) Term(d Dialect) Term {
+	if d == UK {
+		return s.UK
+	}
+	return s.US
+}
+
+// Meaning is what one spelling names in each dialect, nil where that dialect
+// does not use the spelling. The two are equal for words that do not clash.
+type Meaning struct{ US, UK *Stitch }
+
+// In is what the spelling names in d, nil if nothing. Unsettled gives the US
+// stitch if there is one, else the UK stitch.
+func (m Meaning) In(d Dialect) *Stitch {
+	if d == UK || d == Unsettled && m.US == nil {
+		return m.UK
+	}
+	return m.US
+}
+
+// Ambiguous reports whether the dialects use the spelling for two stitches.
+func (m Meaning) Ambiguous() bool { return m.US != nil && m.UK != nil && m.US != m.UK }
+
+// Find looks a spelling up, in any case, with spaces, hyphens or stops between
+// its words, and with digits closed up to words or not.
+func Find(spelling string) (Meaning, bool) {
+	d, key := loaded(), fold(spelling)
+	m, ok := d.spellings[key]
+	if !ok {
+		m, ok = d.spellings[spread(key)]
+	}
+	return m, ok
+}
+
+// Spellings is every spelling, in lower case, its words joined by single spaces
+// and hyphens written as spaces. Where digits close a word (dc3tog) they are
+// part of it; the forms that a reader cuts anyway (dc3 tog) are left out.
+func Spellings() map[string]Meaning { return loaded().spellings }
+
+// ByID is the stitch with that ID, nil if there is none.
+func ByID(id string) *Stitch { return loaded().byID[id] }
+
+// All is every stitch, plain ones first, in the order of the tables.
+func All() []*Stitch { return slices.Clone(loaded().stitches) }
