@@ -43,14 +43,14 @@ func checkCountMismatch(p *Pass) {
 		}
 		var off sized[*fabric.Tally]
 		for size := range row.Tallies {
-			if t := &row.Tallies[size]; t.Agrees() == fabric.Disagrees && !hasFault(t, misfits...) {
+			if t := &row.Tallies[size]; t.Agrees() == fabric.Disagrees && !hasFault(t, misfits...) && !p.doubts[row][size] {
 				off.add(size, t)
 			}
 		}
 		if len(off.sizes) == 0 {
 			continue
 		}
-		f := Finding{Span: row.Tree.Abs(row.StatedAt), Message: madeAndSaid(&off) + likelyCause(row, off.sizes[0]), Fix: restate(row)}
+		f := Finding{Span: row.Tree.Abs(row.StatedAt), Message: madeAndSaid(row, &off) + likelyCause(row, off.sizes[0]), Fix: restate(row)}
 		if r := leftOver(row, off.sizes[0]); r != nil {
 			f.Related = append(f.Related, *r)
 		}
@@ -62,7 +62,7 @@ func checkCountMismatch(p *Pass) {
 }
 
 // madeAndSaid words the parts that disagree: "makes 12 dc and 3 ch-2 sps, says 11 and 4".
-func madeAndSaid(off *sized[*fabric.Tally]) string {
+func madeAndSaid(row *fabric.Row, off *sized[*fabric.Tally]) string {
 	var made, said []string
 	for i, c := range off.facts[0].Compared {
 		disagree := false
@@ -72,14 +72,24 @@ func madeAndSaid(off *sized[*fabric.Tally]) string {
 		if !disagree {
 			continue
 		}
-		noun := c.Name
-		if noun == "" {
-			noun = "st"
-		}
-		made = append(made, counted(off.num(func(t *fabric.Tally) int { return t.Compared[i].Made }), noun))
+		made = append(made, counted(off.num(func(t *fabric.Tally) int { return t.Compared[i].Made }), statedNoun(row, c)))
 		said = append(said, off.num(func(t *fabric.Tally) int { return t.Compared[i].Stated }))
 	}
 	return "makes " + both(made) + ", says " + both(said)
+}
+
+// statedNoun is what a part of a stated count is a number of, in the words of
+// the count.
+func statedNoun(row *fabric.Row, c fabric.Compared) string {
+	if c.Name == "" {
+		return "st"
+	}
+	for _, t := range row.Tree.Tokens {
+		if t.Kind == syntax.Stitch && t.Canon == c.Name && row.StatedAt.Covers(t.Span) {
+			return row.Tree.Source(t.Span)
+		}
+	}
+	return c.Name
 }
 
 // madeText is what a row makes, in all sizes: "24 (28, 32) sts".
@@ -132,9 +142,17 @@ func likelyCause(row *fabric.Row, size int) string {
 			return ""
 		}
 		found = fmt.Sprintf("; worked %s in all, %s would make %d",
-			counted(strconv.Itoa(times+more), "time"), quoted(row.Tree.Source(c.Span)), t.Compared[0].Stated)
+			counted(strconv.Itoa(times+more), "time"), quoted(body(row.Tree.Source(c.Span))), t.Compared[0].Stated)
 	}
 	return found
+}
+
+// body is what a repeat repeats: its words up to the bracket that closes it.
+func body(words string) string {
+	if end := strings.LastIndexAny(words, ")]}"); end > 0 {
+		return words[:end+1]
+	}
+	return words
 }
 
 // restate is the fix that writes the counts made in the place of those stated.

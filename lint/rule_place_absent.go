@@ -1,6 +1,10 @@
 package lint
 
-import "stitchproof/lang/fabric"
+import (
+	"strconv"
+
+	"stitchproof/lang/fabric"
+)
 
 var placeAbsent = &Rule{
 	Name:     "place-absent",
@@ -32,12 +36,21 @@ Fasten off.
 
 func checkPlaceAbsent(p *Pass) {
 	for _, f := range p.faults(fabric.PlaceAbsent) {
-		message := "asks for " + f.Name + " here"
-		if f.There != "" {
-			message += ", and there is " + f.There
-		} else {
-			message += ", and there is none"
-		}
-		p.reportFault(f, Finding{Message: message})
+		p.reportFault(f, Finding{Message: "asks for " + quoted(f.Name) + " here, and " + there(f.There)})
 	}
+}
+
+// there words what is in the stead of a place: the next stitch, what the row
+// below is made of, or a number of places named.
+func there(found string) string {
+	_, err := strconv.Atoi(found)
+	switch {
+	case found == "":
+		return "there is none"
+	case err == nil:
+		return found + " are named"
+	case found[0] >= '0' && found[0] <= '9':
+		return "the row below has " + found
+	}
+	return "the next is " + quoted(found)
 }

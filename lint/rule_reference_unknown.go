@@ -1,6 +1,8 @@
 package lint
 
 import (
+	"slices"
+
 	"stitchproof/lang/fabric"
 )
 
@@ -36,6 +38,9 @@ Fasten off.
 
 func checkReferenceUnknown(p *Pass) {
 	for _, f := range p.faults(fabric.RowUnknown, fabric.RowCircular) {
+		if f.Kind == fabric.RowUnknown && f.Name == "" && misnumbered(f.row.Piece, f.N) {
+			continue // the row is there under a wrong number, which is told
+		}
 		var message string
 		switch {
 		case f.Kind == fabric.RowCircular:
@@ -49,4 +54,12 @@ func checkReferenceUnknown(p *Pass) {
 		}
 		p.reportFault(f, Finding{Message: message})
 	}
+}
+
+// misnumbered tells whether a row that should have a number has another one.
+func misnumbered(piece *fabric.Piece, number int) bool {
+	return slices.ContainsFunc(slips(piece), func(s slip) bool {
+		first, last := ends(s.row.Tree.Label)
+		return number >= s.due && number <= s.due+last-first
+	})
 }

@@ -33,7 +33,7 @@ Fasten off.
 func checkRowShort(p *Pass) {
 	for _, f := range p.faults(fabric.RowShort) {
 		if t := &f.row.Tallies[f.sizes[0]]; t.Agrees() == fabric.Disagrees || hasFault(t, misfits...) {
-			continue // that finding shows the same slip, and says more
+			continue // the count shows the same slip and says more, or the row is out of step
 		}
 		p.reportFault(f, Finding{
 			Message: "leaves " + counted(f.num(func(f fabric.Fault) int { return f.N }), "st") + " of " +

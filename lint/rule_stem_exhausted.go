@@ -33,8 +33,8 @@ Fasten off.
 func checkStemExhausted(p *Pass) {
 	for _, f := range p.faults(fabric.StemExhausted) {
 		p.reportFault(f, Finding{
-			Message: "the stem's " + f.num(func(f fabric.Fault) int { return f.Base }) + " ch are used up here, and " +
-				f.num(func(f fabric.Fault) int { return f.N }) + " more are asked for",
+			Message: "asks for " + f.num(func(f fabric.Fault) int { return f.N }) + " ch of the stem more than the " +
+				f.num(func(f fabric.Fault) int { return f.Base }) + " there are, which run out here",
 		})
 	}
 }

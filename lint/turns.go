@@ -42,8 +42,8 @@ func turnExpected(row, next *fabric.Row) bool {
 		return false
 	case a.Label.Side != syntax.NoSide && a.Label.Side == b.Label.Side:
 		return false // the same side on purpose
-	case has[*syntax.Turn](a) || has[*syntax.NoJoin](a) || has[*syntax.Rows](a) || len(Unread(a)) > 0:
-		return false // says so, or says something that is not understood
+	case has[*syntax.Turn](a) || has[*syntax.NoJoin](a) || has[*syntax.Rows](a) || has[*syntax.Even](a) || len(Unread(a)) > 0:
+		return false // says so, leaves it to other rows, or says something that is not understood
 	}
 	return !interrupted(row, next)
 }

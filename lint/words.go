@@ -14,12 +14,12 @@ func counted(n, noun string) string {
 }
 
 // plural is a noun for other numbers than one. Abbreviations of stitches stay
-// as they are: a maker reads 12 dc.
+// as they are: a maker reads 12 dc and 4 sc2tog, but 3 sts and 5 bobbles.
 func plural(noun string) string {
-	for _, word := range [...]string{"st", "sp", "place", "row", "rnd", "round", "time", "shell", "loop", "corner", "chain"} {
-		if noun == word || strings.HasSuffix(noun, " "+word) {
-			return noun + "s"
-		}
+	last := noun[strings.LastIndexByte(noun, ' ')+1:]
+	if last == "st" || last == "sp" || last == "rnd" || len(last) > 3 && strings.ContainsAny(last, "aeiou") &&
+		!strings.ContainsAny(last, "0123456789") && !strings.HasSuffix(last, "s") {
+		return noun + "s"
 	}
 	return noun
 }
@@ -48,14 +48,18 @@ func itoas(numbers []int) []string {
 
 // quoteWidth is how many characters of the pattern a message quotes; the place
 // itself is always shown beside it.
-const quoteWidth = 40
+const quoteWidth = 60
 
 // quoted puts words of the pattern in quotation marks, on one line and not
 // too many of them.
 func quoted(s string) string {
 	s = strings.Join(strings.Fields(s), " ")
 	if r := []rune(s); len(r) > quoteWidth {
-		s = strings.TrimRight(string(r[:quoteWidth]), " ,;") + " …"
+		cut := string(r[:quoteWidth])
+		if space := strings.LastIndexByte(cut, ' '); space > 0 {
+			cut = cut[:space]
+		}
+		s = strings.TrimRight(cut, " ,;") + " …"
 	}
 	return "`" + s + "`"
 }

@@ -2,13 +2,12 @@ package lsp
 
 import (
 	"go.lsp.dev/protocol"
-
-	"stitchproof/lang/fabric"
 )
 
 // inlayHints shows, in the part of the document that is asked for, the running
-// count after each clause and the total at each row's end. A row that cannot be
-// counted shows nothing.
+// count after each clause that changes it and the total at each row's end. A row
+// that cannot be counted shows nothing. A row that works other rows again has
+// no counts of its own clauses.
 func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint {
 	asked := v.span(params.Range)
 	var hints []protocol.InlayHint
@@ -27,7 +26,7 @@ func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint 
 		}
 		if v.hints.running {
 			for _, step := range row.Steps {
-				if moves(&step, v.Fabric.Sizes()) {
+				if step.Known && len(step.Total) == len(counts) && some(step.Made) {
 					show(row.Tree.Abs(step.Span).End, perSize(step.Total))
 				}
 			}
@@ -37,19 +36,4 @@ func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint 
 		}
 	}
 	return hints
-}
-
-// moves tells whether a clause makes stitches or uses places, in some size; where
-// none does, the count after it is the count before it. A clause of a row that
-// works other rows again has no count of its own.
-func moves(step *fabric.Step, sizes int) bool {
-	if !step.Known || len(step.Total) != sizes {
-		return false
-	}
-	for size := range sizes {
-		if step.Made[size] != 0 || step.Used[size] != 0 {
-			return true
-		}
-	}
-	return false
 }

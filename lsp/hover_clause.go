@@ -7,6 +7,7 @@ import (
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
+	"stitchproof/lint"
 )
 
 // clauseCard says what a clause of a row does and how the row stands after it.
@@ -15,55 +16,70 @@ func (v *view) clauseCard(row *fabric.Row, i int) *card {
 	c := &card{title: excerpt(row.Tree.Source(clause.Span))}
 	c.say(doing(clause.Node))
 	step := &row.Steps[i]
-	sizes := v.Fabric.Sizes()
-	if !step.Known || len(step.Total) != sizes {
+	if !step.Known || len(step.Total) != v.Fabric.Sizes() || !works(row) {
 		return c
 	}
-	if moves(step, sizes) {
-		if len(v.File.Sizes) > 1 {
-			c.add("Sizes", v.sizeNames())
-		}
-		c.add("Makes", perSize(step.Made)+v.kindsMade(row, step))
-		c.add("Uses", perSize(step.Used)+v.placesUsed(row, step))
+	if len(v.File.Sizes) > 1 {
+		c.add("Sizes", v.sizeNames())
 	}
-	c.add("Count after it", perSize(step.Total))
-	c.add("Places left", perSize(step.Left))
+	if some(step.Made) {
+		c.add("Makes", sts(step.Made))
+		c.add("By kind"+v.firstSize(), v.kindsMade(row, step))
+	}
+	if some(step.Used) {
+		c.add("Uses", places(step.Used))
+		if into := v.placesUsed(row, step); into != "" {
+			c.add("Worked into"+v.firstSize(), into)
+		}
+	}
+	c.add("Count after it", sts(step.Total))
+	c.add("Left to work into", places(step.Left))
 	for _, branch := range step.Ledger {
-		c.add(branchName(branch), ledger(branch))
+		c.add(branchName(row.Tree, branch), ledger(branch))
 	}
 	return c
 }
 
-// kindsMade lists what a clause makes, by kind, in the first size: ": 3 dc, 1 ch-2 sp".
-func (v *view) kindsMade(row *fabric.Row, step *fabric.Step) string {
-	all := row.Piece.Stitches[0]
-	var made tallied
-	for i := step.From; i < min(step.To, len(all)); i++ {
-		made.add(v.stitchName(&all[i]))
+// firstSize qualifies what is known of the first size only: " in S", "" where there is
+// but one size.
+func (v *view) firstSize() string {
+	if len(v.File.Sizes) < 2 {
+		return ""
 	}
-	return made.list(": ")
+	return " in " + v.File.Sizes[0]
 }
 
-// placesUsed lists what a clause is worked into, by kind and row, in the first
-// size: ", into 4 sc and 1 ch-2 sp of Rnd 2".
+// kindsMade lists what a clause makes in the first size, by kind: 3 dc, 1 ch-2 sp.
+// Chains to be worked into are left out: they are in no count.
+func (v *view) kindsMade(row *fabric.Row, step *fabric.Step) string {
+	var made tallied
+	for _, s := range row.Piece.Stitches[0][step.From:step.To] {
+		if s.IsSpace() || s.Kind.Class != stitch.Chain || s.Turning {
+			made.add(v.stitchName(&s))
+		}
+	}
+	return made.String()
+}
+
+// placesUsed lists what a clause is worked into in the first size, by kind and
+// row: 4 sc of Rnd 2, 1 ch-2 sp of Rnd 2.
 func (v *view) placesUsed(row *fabric.Row, step *fabric.Step) string {
 	all := row.Piece.Stitches[0]
 	seen := map[int]bool{}
 	var used tallied
-	for i := step.From; i < min(step.To, len(all)); i++ {
-		into := all[i].Into
-		if into < 0 || into >= len(all) || seen[into] {
+	for _, s := range all[step.From:step.To] {
+		if s.Into < 0 || seen[s.Into] {
 			continue
 		}
-		seen[into] = true
-		below := row.Piece.Rows[all[into].Row]
-		name := v.stitchName(&all[into])
-		if below != row {
-			name += " of " + rowName(below.Tree)
+		seen[s.Into] = true
+		into := &all[s.Into]
+		name := v.stitchName(into)
+		if into.Row != row.Index {
+			name += " of " + rowName(row.Piece.Rows[into.Row].Tree)
 		}
 		used.add(name)
 	}
-	return used.list(", into ")
+	return used.String()
 }
 
 // tallied counts things by name, in the order first met.
@@ -82,15 +98,12 @@ func (t *tallied) add(name string) {
 	t.counts[name]++
 }
 
-func (t *tallied) list(before string) string {
-	if len(t.names) == 0 {
-		return ""
-	}
+func (t *tallied) String() string {
 	words := make([]string, len(t.names))
 	for i, name := range t.names {
 		words[i] = strconv.Itoa(t.counts[name]) + " " + name
 	}
-	return before + strings.Join(words, ", ")
+	return strings.Join(words, ", ")
 }
 
 // stitchName is how the pattern calls a stitch or space.
@@ -114,18 +127,18 @@ func abbreviation(s *stitch.Stitch, d stitch.Dialect) string {
 	return s.ID
 }
 
-func branchName(b fabric.BranchState) string {
+func branchName(row *syntax.Row, b fabric.BranchState) string {
 	switch b.Name {
 	case "stem":
 		return "Stem"
 	case "":
 		return "Branch"
 	}
-	return "Branch " + b.Name
+	return "Branch " + lint.AsWritten(row, b.Name)
 }
 
 func ledger(b fabric.BranchState) string {
-	text := plural(b.Chains, "place")
+	text := places([]int{b.Chains})
 	if b.Skipped > 0 {
 		text += ", " + strconv.Itoa(b.Skipped) + " skipped"
 	}
@@ -135,6 +148,8 @@ func ledger(b fabric.BranchState) string {
 // doing says what a clause does where its counts do not say it already.
 func doing(n syntax.Node) string {
 	switch n := n.(type) {
+	case *syntax.Chain:
+		return chain(n)
 	case *syntax.Skip:
 		return "Passes over places without working into them."
 	case *syntax.Leave:
@@ -156,7 +171,7 @@ func doing(n syntax.Node) string {
 	case *syntax.MakeUp:
 		return "Handwork: no stitch is counted in it."
 	case *syntax.Yarn:
-		return yarn(n)
+		return yarnActions[n.Action]
 	case *syntax.Marker:
 		return "Marks a stitch."
 	case *syntax.MagicRing:
@@ -185,12 +200,20 @@ func doing(n syntax.Node) string {
 	return ""
 }
 
-func yarn(n *syntax.Yarn) string {
-	verbs := [...]string{
-		syntax.YarnUse: "Goes on with", syntax.YarnJoin: "Joins", syntax.YarnDrop: "Drops", syntax.YarnCarry: "Carries along",
+var yarnActions = [...]string{
+	syntax.YarnUse:   "Says which yarn to go on with.",
+	syntax.YarnJoin:  "Joins a yarn.",
+	syntax.YarnDrop:  "Drops a yarn.",
+	syntax.YarnCarry: "Carries a yarn along.",
+}
+
+// chain words a chain and what is said of its place in the count.
+func chain(n *syntax.Chain) string {
+	switch {
+	case !n.Counts.Said:
+		return "Makes a chain."
+	case len(n.Counts.As) == 0:
+		return "Makes a chain, which is said not to count."
 	}
-	if n.Yarn == "" {
-		return verbs[n.Action] + " a yarn."
-	}
-	return verbs[n.Action] + " yarn " + n.Yarn + "."
+	return "Makes a chain, which is said to count."
 }

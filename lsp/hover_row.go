@@ -1,8 +1,6 @@
 package lsp
 
 import (
-	"strconv"
-
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/syntax"
 )
@@ -38,7 +36,7 @@ func (v *view) count(c *card, row *fabric.Row, counts []int) {
 	if sizes := v.File.Sizes; len(sizes) > 1 {
 		c.add("Sizes", v.sizeNames())
 	}
-	c.add("Stitches", perSize(counts))
+	c.add("Makes", sts(counts))
 	for _, part := range parts(row) {
 		c.add(part.name, perSize(part.counts))
 	}
@@ -51,11 +49,13 @@ func (v *view) count(c *card, row *fabric.Row, counts []int) {
 			c.add("Change", signed(change)+" from "+rowName(below.Tree))
 		}
 	}
-	base, used, left := make([]int, len(counts)), make([]int, len(counts)), make([]int, len(counts))
+	base, left := make([]int, len(counts)), make([]int, len(counts))
 	for size, t := range row.Tallies {
-		base[size], used[size], left[size] = t.Base, t.Used, t.Left
+		base[size], left[size] = t.Base, t.Left
 	}
-	c.add("The row below offers", perSize(base)+" places: "+perSize(used)+" used, "+perSize(left)+" left")
+	if some(base) {
+		c.add("The row below offered", places(base)+", of which "+perSize(left)+" left unworked")
+	}
 }
 
 // unknown is the first size's tally that could not be counted, nil for none.
@@ -97,11 +97,8 @@ func parts(row *fabric.Row) []part {
 // rowBelow is the nearest earlier row that works stitches, nil for none.
 func rowBelow(row *fabric.Row) *fabric.Row {
 	for i := row.Index - 1; i >= 0; i-- {
-		below := row.Piece.Rows[i]
-		for size := range below.Tallies {
-			if below.Tallies[size].Works {
-				return below
-			}
+		if below := row.Piece.Rows[i]; works(below) {
+			return below
 		}
 	}
 	return nil
@@ -138,12 +135,4 @@ func (v *view) sizeNames() string {
 		names += name
 	}
 	return names + ")"
-}
-
-// plural is a number of things: 1 place, 3 places.
-func plural(n int, noun string) string {
-	if n == 1 {
-		return "1 " + noun
-	}
-	return strconv.Itoa(n) + " " + noun + "s"
 }

@@ -18,8 +18,8 @@ func (v *view) stitchCard(word string, meaning stitch.Meaning) *card {
 	settled := meaning.In(v.Fabric.Dialect)
 	if meaning.Ambiguous() && v.Fabric.Dialect == stitch.Unsettled {
 		c.say("US and UK patterns mean different stitches by this word, and nothing here shows which terms are used.")
-		c.add("In US terms", described(meaning.US))
-		c.add("In UK terms", described(meaning.UK))
+		c.add("As a US term", described(meaning.US))
+		c.add("As a UK term", described(meaning.UK))
 		return c
 	}
 	if settled == nil {
@@ -27,16 +27,17 @@ func (v *view) stitchCard(word string, meaning stitch.Meaning) *card {
 	}
 	c.add("US", named(settled.US))
 	c.add("UK", named(settled.UK))
-	c.add("How (US terms)", settled.How)
+	c.add("How, in US terms", settled.How)
 	if settled.Uses > 0 || settled.Makes > 0 {
-		c.add("Counts", "uses "+strconv.Itoa(settled.Uses)+", makes "+strconv.Itoa(settled.Makes))
+		c.add("Uses", sts([]int{settled.Uses}))
+		c.add("Makes", sts([]int{settled.Makes}))
 	}
 	if settled.Loops > 0 {
 		c.add("Yarn overs before the hook goes in", strconv.Itoa(settled.YarnOvers))
 		c.add("Loops on the hook before it is finished", strconv.Itoa(settled.Loops))
 	}
-	if settled.HeightInSC > 0 {
-		c.add("Height", decimal(settled.HeightInSC)+" sc (US)")
+	if settled.Height > 0 {
+		c.add("Height", decimal(settled.Height)+" ch; "+decimal(settled.HeightInSC)+" of the US sc")
 	}
 	if settled.Turning > 0 {
 		c.add("Turning chain", "ch "+strconv.Itoa(settled.Turning)+", "+conventions[settled.TurningCounts])
@@ -79,8 +80,8 @@ func named(t stitch.Term) string {
 // described is a stitch in a line: its US name and height.
 func described(s *stitch.Stitch) string {
 	text := named(s.US)
-	if s.HeightInSC > 0 {
-		text += " in US terms, " + decimal(s.HeightInSC) + " sc high"
+	if s.Height > 0 {
+		text += ", " + decimal(s.Height) + " ch high"
 	}
 	return text
 }

@@ -98,6 +98,7 @@ func TestHover(t *testing.T) {
 		})
 	}
 }
+
 var _ = json.Marshal
 var _ = os.Open
 var _ = filepath.Join

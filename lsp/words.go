@@ -1,7 +1,9 @@
 package lsp
 
 import (
+	"fmt"
 	"iter"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -25,57 +27,69 @@ func rows(f *fabric.Fabric) iter.Seq[*fabric.Row] {
 
 // perSize writes one value a size as patterns do: 24, or 24 (28, 32).
 func perSize(values []int) string {
+	return sized(values, strconv.Itoa)
+}
+
+// signed writes a difference with its sign, one value a size.
+func signed(values []int) string {
+	return sized(values, func(n int) string {
+		if n == 0 {
+			return "0"
+		}
+		return fmt.Sprintf("%+d", n)
+	})
+}
+
+func sized(values []int, write func(int) string) string {
 	words := make([]string, len(values))
-	same := true
 	for i, n := range values {
-		words[i] = strconv.Itoa(n)
-		same = same && n == values[0]
+		words[i] = write(n)
 	}
-	if same {
+	if len(slices.Compact(slices.Clone(words))) == 1 {
 		return words[0]
 	}
 	return words[0] + " (" + strings.Join(words[1:], ", ") + ")"
 }
 
-// signed writes a difference with its sign, one value a size.
-func signed(values []int) string {
-	words := make([]string, len(values))
-	same := true
-	for i, n := range values {
-		words[i] = strconv.Itoa(n)
-		if n > 0 {
-			words[i] = "+" + words[i]
+// works tells whether a row works stitches, in some size.
+func works(row *fabric.Row) bool {
+	for size := range row.Tallies {
+		if row.Tallies[size].Works {
+			return true
 		}
-		same = same && n == values[0]
 	}
-	if same {
-		return words[0]
-	}
-	return words[0] + " (" + strings.Join(words[1:], ", ") + ")"
+	return false
 }
 
 // made is how many stitches a row makes in each size, false where that is not
 // known of every size or the row works none.
 func made(row *fabric.Row) ([]int, bool) {
-	works := false
 	counts := make([]int, len(row.Tallies))
 	for size := range row.Tallies {
-		t := &row.Tallies[size]
-		if !t.Known {
+		if !row.Tallies[size].Known {
 			return nil, false
 		}
-		works = works || t.Works
-		counts[size] = t.Made
+		counts[size] = row.Tallies[size].Made
 	}
-	return counts, works
+	return counts, works(row)
+}
+
+// some tells whether a number is anything but 0, in some size.
+func some(counts []int) bool {
+	return slices.ContainsFunc(counts, func(n int) bool { return n != 0 })
 }
 
 // sts is a count of stitches: 1 st, 24 (28, 32) sts.
-func sts(counts []int) string {
+func sts(counts []int) string { return counted(counts, "st") }
+
+// places is a count of what can be worked into: 1 place, 24 (28, 32) places.
+func places(counts []int) string { return counted(counts, "place") }
+
+func counted(counts []int, noun string) string {
 	if n := perSize(counts); n != "1" {
-		return n + " sts"
+		return n + " " + noun + "s"
 	}
-	return "1 st"
+	return "1 " + noun
 }
 
 // rowName is what a row is called: its label or, without one, its first words.

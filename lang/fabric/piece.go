@@ -400,9 +400,6 @@ func evenRow(clauses []syntax.Clause, main *stitch.Stitch) []syntax.Clause {
 	return out
 }
 
-// empty tells whether nothing lies below yet.
-func (h *hand) empty() bool { return len(h.base) == 0 }
-
 // rest lays places in the stead of those below.
 func (h *hand) rest(places []int) {
 	h.base = places

@@ -48,10 +48,12 @@ func (s *strip) length(size int) int {
 type maker struct {
 	t     *rapid.T
 	piece *piece
+	leads map[string]row // how each stitch's rows begin, the same all through
 	// of the row being drawn
 	stitch string
 	mixed  bool // stitches of other kinds are worked too
 	narrow bool // the row below is long: no stitch is added
+	alike  bool // the row below is of the same stitch
 }
 
 func (m *maker) n(low, high int) int { return rapid.IntRange(low, high).Draw(m.t, "n") }
@@ -68,7 +70,7 @@ var height = map[string]int{"sc": 1, "hdc": 2, "dc": 3, "tr": 4}
 
 // drawPiece draws a piece of a few rows in so many sizes.
 func drawPiece(t *rapid.T, sizes int) *piece {
-	m := maker{t: t, piece: &piece{sizes: sizes}}
+	m := maker{t: t, piece: &piece{sizes: sizes}, leads: map[string]row{}}
 	m.piece.shape = shape(m.n(int(flat), int(spiral)))
 	var below strip
 	if m.piece.shape == flat {
@@ -103,6 +105,9 @@ func (m *maker) drawStitch() {
 
 // lead draws a beginning chain for the row's stitch.
 func (m *maker) lead() row {
+	if r, ok := m.leads[m.stitch]; ok {
+		return r
+	}
 	r := row{height: height[m.stitch], stands: m.stitch}
 	switch m.stitch {
 	case "sc":
@@ -114,6 +119,7 @@ func (m *maker) lead() row {
 			r.height = m.n(r.height-1, r.height)
 		}
 	}
+	m.leads[m.stitch] = r
 	return r
 }
 
@@ -164,6 +170,7 @@ func (m *maker) inRing() strip {
 func (m *maker) next(below strip) strip {
 	m.drawStitch()
 	m.narrow = below.length(m.piece.sizes-1) > 60
+	m.alike = below.kind == m.stitch
 	var r row
 	if m.piece.shape != spiral {
 		r = m.lead()
@@ -241,7 +248,7 @@ func (m *maker) partition(r row, below *strip) strip {
 	least := slices.Min(below.counts)
 	head := m.n(1, 3)
 	tail := m.n(0, 2)
-	if m.piece.shape == flat && lace {
+	if m.piece.shape != joined && lace {
 		tail = max(tail, 1)
 	}
 	unit := m.n(1, min(6, least-head-tail))
@@ -271,10 +278,10 @@ func (m *maker) partition(r row, below *strip) strip {
 		r.steps = append(r.steps, step{verb: work, stitch: m.stitch, n: once(), m: narrowed(rest), noun: m.noun(below.kind)})
 	}
 	pre := r.steps
-	body := m.cover(places(unit), cover{lace: lace, start: trailing || len(pre) == 0, end: !trailing})
+	body := m.cover(places(unit), cover{lace: lace, start: trailing || len(pre) == 0, end: !trailing, row: len(pre) == 0})
 	again := step{verb: repeat, parts: body, m: reps, noun: m.noun(below.kind)}
 	m.limit(&again, tail, true)
-	post := m.cover(places(tail), cover{lace: lace, start: trailing, end: m.piece.shape == flat || !trailing})
+	post := m.cover(places(tail), cover{lace: lace, start: trailing, end: m.piece.shape != joined || !trailing})
 	r.steps = slices.Concat(pre, []step{again}, post)
 	m.piece.rows = append(m.piece.rows, r)
 	return m.result(r, head, unit, tail, rest, pre, body, post, reps)
@@ -365,10 +372,10 @@ func (m *maker) laced(r row, below *strip) strip {
 	trailing := lace && m.odds(2)
 	m.begin(&r, below.pre, lace, trailing)
 	pre := r.steps
-	body := m.cover(below.unit, cover{lace: lace, start: trailing || len(pre) == 0, end: !trailing})
+	body := m.cover(below.unit, cover{lace: lace, start: trailing || len(pre) == 0, end: !trailing, row: len(pre) == 0})
 	again := step{verb: repeat, parts: body, m: narrowed(below.times), noun: "st"}
 	m.limit(&again, len(below.post), !slices.ContainsFunc(below.post, isSpace))
-	post := m.cover(below.post, cover{lace: lace, start: trailing, end: m.piece.shape == flat || !trailing})
+	post := m.cover(below.post, cover{lace: lace, start: trailing, end: m.piece.shape != joined || !trailing})
 	r.steps = slices.Concat(pre, []step{again}, post)
 	m.piece.rows = append(m.piece.rows, r)
 	head := below.pre
@@ -455,6 +462,9 @@ func (m *maker) stitches(place string, run int, first bool, c cover) (step, int)
 	}
 	noun := m.noun(place)
 	choices := []verb{work, work}
+	if first && m.alike && !m.narrow {
+		choices = append(choices, increase)
+	}
 	if !first {
 		if run > 1 {
 			choices = append(choices, together)
@@ -482,7 +492,7 @@ func (m *maker) stitches(place string, run int, first bool, c cover) (step, int)
 		k := m.n(2, run/unit)
 		parts := m.cover(slices.Repeat([]string{place}, unit), cover{start: true, end: true, inner: true})
 		return step{verb: repeat, parts: parts, m: sized{k}, noun: noun}, unit * k
-	case choice > 1 && (v == work || v == increase):
+	case choice > 1 && !first && (v == work || v == increase):
 		n := m.n(1, min(run, 3))
 		return step{verb: work, stitch: stitch, n: sized{m.n(2, 3)}, m: sized{n}, noun: noun}, n
 	}

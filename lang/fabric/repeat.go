@@ -167,15 +167,15 @@ const maxBack = 3
 func (h *hand) attempts(r *syntax.Repeat) []attempt {
 	kept := []attempt{{*h, 0}}
 	for n := 1; !h.stopped(); n++ {
-		at, sub, faults := h.at, h.sub, len(h.faults)
+		at, sub, faults, open := h.at, h.sub, len(h.faults), len(h.branches)
 		h.origin = at
 		h.list(r.Body)
 		if h.ranOut(faults) || n > 1 && !h.known && !kept[len(kept)-1].hand.known {
 			break
 		}
-		if h.at == at && h.sub == sub && len(h.branches) == 0 {
+		if h.at == at && h.sub == sub || len(h.branches) > open {
 			if n == 1 {
-				kept = append(kept, attempt{*h, n}) // it uses no place: worked once
+				kept = append(kept, attempt{*h, n}) // it uses no place, or comes home nowhere: worked once
 			}
 			break
 		}

@@ -19,7 +19,7 @@ var loaded = once(func() (*dictionary, error) {
 
 // room is about how many spellings the tables hold, so that the map need not
 // grow while they are read.
-const room = 4096
+const room = 5000
 
 func readDictionary(stitches, families, names, sources string) (*dictionary, error) {
 	cited, err := readCitations(sources)
@@ -99,13 +99,17 @@ func (d *dictionary) enter(s *Stitch, m member, r record, worded wordings) error
 		d.scratch = all
 
 		also := all[:0]
-		for i, spelling := range all {
-			added, err := d.list(spelling, dialect, s)
+		for i, key := range all {
+			shown := i == 0 || i == names || i == plurals
+			if shown {
+				key = fold(key)
+			}
+			added, err := d.list(key, dialect, s)
 			if err != nil {
 				return r.errorf("%v", err)
 			}
-			if added && i != 0 && i != names && i != plurals {
-				also = append(also, spelling)
+			if added && !shown {
+				also = append(also, key)
 			}
 		}
 		term.Also = slices.Clone(also)
@@ -117,10 +121,10 @@ func (d *dictionary) enter(s *Stitch, m member, r record, worded wordings) error
 	return nil
 }
 
-// list makes a spelling name a stitch in one dialect, and tells whether that is
-// new. A Tunisian stitch gives way where an ordinary one has its spelling.
-func (d *dictionary) list(spelling string, dialect Dialect, s *Stitch) (added bool, err error) {
-	key := fold(spelling)
+// list makes a folded spelling name a stitch in one dialect, and tells whether
+// that is new. A Tunisian stitch gives way where an ordinary one has its
+// spelling.
+func (d *dictionary) list(key string, dialect Dialect, s *Stitch) (added bool, err error) {
 	m := d.spellings[key]
 	named := &m.US
 	if dialect == UK {
@@ -134,5 +138,5 @@ func (d *dictionary) list(spelling string, dialect Dialect, s *Stitch) (added bo
 	case *named == s || s.Class == Tunisian:
 		return false, nil
 	}
-	return false, fmt.Errorf("%q is %v for both %s and %s", spelling, dialect, (*named).ID, s.ID)
+	return false, fmt.Errorf("%q is %v for both %s and %s", key, dialect, (*named).ID, s.ID)
 }
