@@ -34,10 +34,11 @@ func beginningChain(row *fabric.Row) *syntax.Clause {
 }
 
 // beginningOf reads how a row begins. It gives false for one without a
-// beginning chain, for a foundation, and where a stitch is not known.
+// beginning chain, for the first row of a piece, whose chain may be its
+// foundation, and where a stitch is not known.
 func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 	c := beginningChain(row)
-	if c == nil || before(row) == nil && row.Tree.Label.Kind == syntax.Unlabelled {
+	if c == nil || before(row) == nil {
 		return beginning{}, false
 	}
 	b := beginning{clause: *c, chain: c.Node.(*syntax.Chain)}
@@ -77,8 +78,12 @@ func fromHook(w *syntax.Work) bool {
 }
 
 // plain is the stitch that a word is built on: dc for FPdc and dc3tog. It is
-// nil for the pattern's own stitches and for words no dictionary has.
+// nil for the pattern's own stitches, for words no dictionary has, and for
+// those of which nothing settles whose terms they are.
 func (p *Pass) plain(ref syntax.StitchRef) *stitch.Stitch {
+	if ref.Meaning.Ambiguous() && p.Fabric.Dialect == stitch.Unsettled {
+		return nil
+	}
 	k := ref.Meaning.In(p.Fabric.Dialect)
 	for k != nil && k.Base != nil {
 		k = k.Base

@@ -3,6 +3,7 @@ package lint
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -82,12 +83,27 @@ func scattered(l syntax.Label) bool {
 }
 
 // interleaved tells a piece whose rows are listed by kind rather than by
-// number: `Row 2 and all even rows`, `Rows 7, 11 and 15`.
+// number: `Row 2 and all even rows`, `Rows 7, 11 and 15`, `Row 3 (large)`,
+// `Rep Row 3 for all odd rows`.
 func interleaved(piece *fabric.Piece) bool {
 	return slices.ContainsFunc(piece.Rows, func(row *fabric.Row) bool {
-		l := row.Tree.Label
-		return l.EveryOther || l.Kind == syntax.Parity || len(l.Numbers) > 0 && scattered(l)
+		r := row.Tree
+		switch {
+		case r.Label.EveryOther || r.Label.Kind == syntax.Parity || remarked(r.Label):
+			return true
+		case len(r.Label.Numbers) > 0:
+			return scattered(r.Label)
+		}
+		return has[*syntax.Rows](r) && slices.ContainsFunc(r.Tokens, everySecond)
 	})
+}
+
+// remarked tells a label that says more of its row than its side: a size, a
+// piece, a variant.
+func remarked(l syntax.Label) bool { return l.Side == syntax.NoSide && strings.Contains(l.Text, "(") }
+
+func everySecond(t syntax.Token) bool {
+	return t.Kind == syntax.Word && (t.Canon == "odd" || t.Canon == "even" || t.Canon == "alternate" || t.Canon == "other")
 }
 
 // afresh tells whether numbers may start anew between two rows that follow

@@ -58,7 +58,8 @@ func checkCountMissing(p *Pass) {
 // labelled tells a row that makers count by from a line such as `Sl st in next st.`.
 func labelled(row *fabric.Row) bool { return row.Tree.Label.Kind != syntax.Unlabelled }
 
-// statesCounts tells whether most of a piece's rows, and at least two, state a count.
+// statesCounts tells whether a piece's rows state a count as a rule: two of
+// three, and at least two.
 func statesCounts(piece *fabric.Piece) bool {
 	stated, all := 0, 0
 	for _, row := range piece.Rows {
@@ -70,15 +71,16 @@ func statesCounts(piece *fabric.Piece) bool {
 			stated++
 		}
 	}
-	return stated >= 2 && 2*stated > all
+	return stated >= 2 && 3*stated >= 2*all
 }
 
 // changes tells whether a row makes, for certain, another number of stitches
-// than the one below in every size.
+// than the one below in every size. Lace is left alone: its spaces and shells
+// are counted, or nothing is.
 func changes(row, below *fabric.Row) bool {
 	for size := range row.Tallies {
 		a, b := &below.Tallies[size], &row.Tallies[size]
-		if !a.Known || !b.Known || a.Made == b.Made || hasFault(b, misfits...) || hasFault(b, fabric.RowShort) {
+		if !a.Known || !b.Known || a.Made == b.Made || a.Chains > 0 || b.Chains > 0 || hasFault(b, misfits...) || hasFault(b, fabric.RowShort) {
 			return false
 		}
 	}
@@ -107,15 +109,5 @@ func countText(row *fabric.Row) string {
 	if bare {
 		return open + plainMade(row) + shut
 	}
-	parts := []string{madeText(row)}
-	for _, part := range row.Tallies[0].Parts {
-		if strings.HasSuffix(part.Name, " sp") {
-			var all sized[int]
-			for size := range row.Tallies {
-				all.add(size, row.Tallies[size].Part(part.Name))
-			}
-			parts = append(parts, counted(all.num(func(n int) int { return n }), part.Name))
-		}
-	}
-	return open + strings.Join(parts, ", ") + shut
+	return open + madeText(row) + shut
 }

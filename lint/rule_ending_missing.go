@@ -37,7 +37,7 @@ Fasten off.
 func checkEndingMissing(p *Pass) {
 	for i, piece := range p.Fabric.Pieces {
 		last := lastWorking(piece)
-		if last == nil || says(p.wordsOf(piece), "fasten", "finish off", "cut ", "break ", "bind off", "end off", "tie off") {
+		if last == nil || says(p.wordsOf(piece), "fasten", "finish off", "cut ", "break ", "bind off", "cast off", "end off", "tie off", " fo.", " fo,") {
 			continue
 		}
 		if i+1 < len(p.Fabric.Pieces) && !p.startsAnew(p.Fabric.Pieces[i+1]) {

@@ -3,6 +3,7 @@ package lint
 import (
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
 
@@ -45,12 +46,12 @@ func checkJoinMissing(p *Pass) {
 			case !works(row) || !row.Round:
 			case row.Joined:
 				joined++
-			case joinExpected(row):
+			case p.joinExpected(row):
 				open = append(open, row)
 			}
 		}
-		if joined < 2 || len(open) > joined/2 {
-			continue // not the habit of this piece
+		if !exceptional(len(open), joined) {
+			continue
 		}
 		for _, row := range open {
 			p.Report(Finding{
@@ -64,10 +65,27 @@ func checkJoinMissing(p *Pass) {
 
 // joinExpected tells whether the round after an open one begins as after a
 // join, and nothing makes up for it.
-func joinExpected(row *fabric.Row) bool {
+func (p *Pass) joinExpected(row *fabric.Row) bool {
 	next := after(row)
 	if next == nil || !next.Round || !next.Joined || row.Turned || len(Unread(row.Tree)) > 0 || has[*syntax.NoJoin](row.Tree) {
 		return false
 	}
-	return !interrupted(row, next) && beginningChain(next) != nil
+	return !interrupted(row, next) && beginningChain(next) != nil && !p.endsInSlip(row)
+}
+
+// endsInSlip tells whether the last stitch of a round is a slip stitch, which
+// joins it without the word.
+func (p *Pass) endsInSlip(row *fabric.Row) bool {
+	var last syntax.Node
+	for _, c := range row.Tree.Clauses {
+		if worksClause(c) {
+			last = c.Node
+		}
+	}
+	w, ok := last.(*syntax.Work)
+	if !ok {
+		return false
+	}
+	k := w.Stitch.Meaning.In(p.Fabric.Dialect)
+	return k != nil && k.Class == stitch.Slip
 }

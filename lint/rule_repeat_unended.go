@@ -1,6 +1,10 @@
 package lint
 
-import "stitchproof/lang/syntax"
+import (
+	"strings"
+
+	"stitchproof/lang/syntax"
+)
 
 var repeatUnended = &Rule{
 	Name:     "repeat-unended",
@@ -31,10 +35,19 @@ Fasten off.
 }
 
 func checkRepeatUnended(p *Pass) {
-	for _, s := range p.problems(syntax.StarUnused) {
-		p.Report(Finding{
-			Span:    s.row.Abs(s.Span),
-			Message: "a " + quoted(s.row.Source(s.Span)) + " that no repeat speaks of: nothing says what it marks",
-		})
+	for row := range p.rows() {
+		r := row.Tree
+		if !labelled(row) || len(Unread(r)) > 0 {
+			continue // prose, or words that may well be those that end it
+		}
+		for _, problem := range r.Problems {
+			if problem.Kind == syntax.StarUnused && strings.HasPrefix(r.Source(problem.Span), "*") {
+				p.Report(Finding{
+					Span:    r.Abs(problem.Span),
+					Message: "a " + quoted(r.Source(problem.Span)) + " that no repeat speaks of: nothing says what it marks",
+				})
+				break // one unpaired star leaves the others of the row unpaired as well
+			}
+		}
 	}
 }

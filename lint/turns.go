@@ -25,10 +25,16 @@ func missingTurns(piece *fabric.Piece) []*fabric.Row {
 			missing = append(missing, row)
 		}
 	}
-	if turned < 2 || len(missing) > turned/2 {
-		return nil // not the habit of this piece
+	if !exceptional(len(missing), turned) {
+		return nil
 	}
 	return missing
+}
+
+// exceptional tells whether some rows of a piece that lack something are
+// slips: they are few, and the others show the habit of the writer.
+func exceptional(lacking, regular int) bool {
+	return regular >= 2 && (lacking == 1 || 5*lacking <= regular)
 }
 
 // turnExpected tells whether two rows that follow each other are flat ones of

@@ -1,9 +1,6 @@
 package lsp
 
 import (
-	"encoding/json"
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
@@ -12,10 +9,11 @@ import (
 	"go.lsp.dev/protocol"
 
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 	"stitchproof/lint"
 )
 
-// acornCup is a sound pattern to hover over: NAME stands for what the tests replace.
+// acornCup is a sound pattern to hover over.
 const acornCup = `Pattern: Acorn cup
 Terms: US
 
@@ -46,7 +44,7 @@ Terms: US
 
 Piece: Twig
 With A, ch 11.
-Row 1: Sc in 2nd ch from hook and in next 3 ch, branch thorn: ch 4, sl st in 2nd ch from hook and in next 2 ch, return to stem, sc in each ch across. (13 sts)
+Row 1: Sc in 2nd ch from hook and in next 3 ch, branch Thorn: ch 4, sl st in 2nd ch from hook and in next 2 ch, return to stem, sc in each ch across. (13 sts)
 Fasten off.
 `
 
@@ -74,14 +72,113 @@ func hoverAt(t *testing.T, c *client, text string, e source.Encoding) (*hovered,
 	return h, source.New(text)
 }
 
+// dictionary is the part of a stitch's card that the dictionary words.
+func dictionary(id string) string { return "How, in US terms: " + stitch.ByID(id).How }
+
 func TestHover(t *testing.T) {
+	singleCrochet := `US: sc, single crochet
+UK: dc, double crochet
+` + dictionary("sc") + `
+Uses: 1 st
+Makes: 1 st
+Yarn overs before the hook goes in: 0
+Loops on the hook before it is finished: 2
+Height: 1 ch; 1 of the US sc
+Turning chain: ch 1, which does not count as a stitch`
 	for _, test := range []struct {
 		name, text, words string
 		over, want        string
 	}{
-		{"nothing in the header", acornCup, "Te|rms", "", ""},
-		{"nothing between clauses", acornCup, "(6 sc)|\n", "", ""},
-		{"row", acornCup, "R|nd 2", "Rnd 2", ""},
+		{"header", acornCup, "Te|rms", "", ""},
+		{"between clauses", acornCup, "(6 sc)|\n", "", ""},
+		{"heading", acornCup, "Piece: C|up", "", ""},
+
+		{"row", acornCup, "R|nd 2", "Rnd 2", `Rnd 2
+Makes: 12 sts
+sc: 12
+Change: +6 from Rnd 1
+The row below offered: 6 places, of which 0 left unworked
+Stated: (12 sc), which agrees`},
+		{"first row", acornCup, "Rnd |1", "Rnd 1", `Rnd 1
+Makes: 6 sts
+sc: 6
+Stated: (6 sc), which agrees`},
+		{"row in every size", twoSizes, "|Row 2", "Row 2", `Row 2
+Sizes: S (M, L)
+Makes: 20 (22, 24) sts
+sc: 5 (6, 7)
+dc: 15 (16, 17)
+Change: 0 from Row 1 (RS)
+The row below offered: 20 (22, 24) places, of which 0 left unworked
+Stated: (20 (22, 24) sts), which agrees`},
+		{"row that stands for many", strings.Replace(acornCup, "Fasten off", "Rnds 4-7: Ch 1, sc in each st around; sl st in first sc to join", 1), "Rnds |4-7", "Rnds 4-7", `Rnds 4-7
+Makes: 18 sts
+sc: 18
+Change: 0 from Rnd 3
+The row below offered: 18 places, of which 0 left unworked
+Stands for: 4 rows`},
+		{"row that says too much", strings.Replace(acornCup, "12 sc", "13 sc", 1), "R|nd 2", "Rnd 2", `Rnd 2
+Makes: 12 sts
+sc: 12
+Change: +6 from Rnd 1
+The row below offered: 6 places, of which 0 left unworked
+Stated: (13 sc), which does not agree`},
+		{"row that cannot be counted", strings.Replace(acornCup, "2 sc in each st around", "2 wren in each acorn", 1), "R|nd 2", "Rnd 2", `Rnd 2
+Cannot be counted: 2 wren in each acorn
+Stated: (12 sc), which cannot be checked`},
+
+		{"clause", acornCup, "2 sc in |each st around", "2 sc in each st around", `2 sc in each st around
+Makes: 12 sts
+By kind: 12 sc
+Uses: 6 places
+Worked into: 6 sc of Rnd 1
+Count after it: 12 sts
+Left to work into: 0 places`},
+		{"clause in every size", twoSizes, "sc in |first", "sc in first 4 (5, 6) sts", `sc in first 4 (5, 6) sts
+Sizes: S (M, L)
+Makes: 4 (5, 6) sts
+By kind in S: 4 sc
+Uses: 4 (5, 6) places
+Worked into in S: 4 sc of Row 1 (RS)
+Count after it: 4 (5, 6) sts
+Left to work into: 16 (17, 18) places`},
+		{"repeat", acornCup, "|*sc in next", "*sc in next st, 2 sc in next st; rep from * around", `*sc in next st, 2 sc in next st; rep from * around
+Makes: 18 sts
+By kind: 18 sc
+Uses: 12 places
+Worked into: 12 sc of Rnd 2
+Count after it: 18 sts
+Left to work into: 0 places`},
+		{"clause that works nothing", acornCup, "With |A", "With A", `With A
+Says which yarn to go on with.`},
+		{"end of the piece", acornCup, "|Fasten", "Fasten off", `Fasten off
+Ends the piece.`},
+		{"clause of a branch", twig, "sl st in |2nd", "sl st in 2nd ch from hook and in next 2 ch", `sl st in 2nd ch from hook and in next 2 ch
+Makes: 3 sts
+By kind: 3 sl st
+Uses: 4 places
+Worked into: 3 ch
+Count after it: 7 sts
+Left to work into: 0 places
+Stem: 11 places, 5 worked, 6 left
+Branch Thorn: 4 places, 1 skipped, 3 worked, 0 left`},
+		{"clause after what was not understood", strings.Replace(acornCup, "6 sc in magic ring", "6 wren in acorn", 1), "sl st in first |sc", "sc", "sc\n" + singleCrochet},
+		{"unread clause", strings.Replace(acornCup, "6 sc in magic ring", "6 wren in acorn", 1), "6 |wren", "6 wren in acorn", `6 wren in acorn
+Not understood, so the row cannot be counted from here on.`},
+
+		{"stitch", acornCup, "6 |sc in", "sc", "sc\n" + singleCrochet},
+		{"stitch at its last letter", acornCup, "6 s|c in", "sc", "sc\n" + singleCrochet},
+		{"stitch in the other dialect", strings.NewReplacer("US", "UK", "sc", "dc", "sl st", "ss").Replace(acornCup), "6 |dc in", "dc", "dc\n" + singleCrochet},
+		{"stitch in full", strings.Replace(acornCup, "6 sc in", "6 single crochet in", 1), "6 single |crochet", "single crochet", "single crochet\n" + singleCrochet},
+		{"stitch of nobody's terms", "Piece: Cup\nRow 1: Ch 4, dc in 2nd ch from hook.\n", "|dc", "dc", `dc
+US and UK patterns mean different stitches by this word, and nothing here shows which terms are used.
+As a US term: dc, double crochet, 3 ch high
+As a UK term: sc, single crochet, 1 ch high`},
+		{"stitch of the pattern's own", strings.Replace(acornCup, "6 sc in", "6 knop in", 1), "6 |knop", "knop", `knop
+Defined by the pattern: (sc, ch 3, sc) in next st.`},
+		{"definition", acornCup, "k|nop:", "knop", `knop
+Defined by the pattern: (sc, ch 3, sc) in next st.`},
+		{"stitch in a definition", acornCup, "knop: (|sc", "sc", "sc\n" + singleCrochet},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			c := inProcess(t, lint.Analyze)
@@ -99,6 +196,59 @@ func TestHover(t *testing.T) {
 	}
 }
 
-var _ = json.Marshal
-var _ = os.Open
-var _ = filepath.Join
+func TestHoverMarkup(t *testing.T) {
+	const markdown = "**\\*sc in next st, 2 sc in next st; rep from \\* around**\n\n- Makes: 18 sts\n- By kind: 18 sc\n"
+	for _, test := range []struct {
+		formats []string
+		kind    protocol.MarkupKind
+	}{
+		{nil, protocol.MarkupKindPlainText},
+		{[]string{"plaintext", "markdown"}, protocol.MarkupKindPlainText},
+		{[]string{"markdown", "plaintext"}, protocol.MarkupKindMarkdown},
+		{[]string{"markdown"}, protocol.MarkupKindMarkdown},
+		{[]string{"html"}, protocol.MarkupKindPlainText},
+	} {
+		t.Run(strings.Join(test.formats, ","), func(t *testing.T) {
+			bothWays(t, func(t *testing.T, c *client) {
+				capabilities := object{}
+				if test.formats != nil {
+					capabilities = object{"textDocument": object{"hover": object{"contentFormat": test.formats}}}
+				}
+				c.initialize(capabilities, nil)
+				h, _ := hoverAt(t, c, mark(t, acornCup, "|*sc in next"), source.UTF16)
+				require.NotNil(t, h)
+				assert.Equal(t, test.kind, h.Contents.Kind)
+				assert.Equal(t, test.kind == protocol.MarkupKindMarkdown, strings.HasPrefix(h.Contents.Value, markdown), h.Contents.Value)
+			})
+		})
+	}
+}
+
+func TestHoverInEachEncoding(t *testing.T) {
+	text := mark(t, strings.Replace(acornCup, "Rnd 2:", "Rnd 2 (🌰 é):", 1), "2 sc in |each")
+	for _, e := range []source.Encoding{source.UTF8, source.UTF16, source.UTF32} {
+		t.Run(e.String(), func(t *testing.T) {
+			bothWays(t, func(t *testing.T, c *client) {
+				c.initialize(object{"general": object{"positionEncodings": []string{e.String()}}}, nil)
+				h, plain := hoverAt(t, c, text, e)
+				require.NotNil(t, h)
+				assert.Contains(t, h.Contents.Value, "Uses: 6 places")
+				assert.Equal(t, "2 sc in each st around", plain.Slice(converter{plain, e}.span(h.Range)))
+			})
+		})
+	}
+}
+
+func TestPositionsOutsideTheText(t *testing.T) {
+	bothWays(t, func(t *testing.T, c *client) {
+		c.initialize(nil, nil)
+		text := strings.TrimSuffix(acornCup, ".\n")
+		c.open(file, 1, text)
+		var h *hovered
+		for _, p := range []protocol.Position{place(9, 4294967295), place(4294967295, 0), place(4294967295, 4294967295)} {
+			c.call("textDocument/hover", at(file, p), &h)
+			assert.Nil(t, h, "%v is after the last character", p)
+		}
+		assert.NoError(t, c.leave())
+	})
+}

@@ -116,6 +116,17 @@ func (h *hand) mainFor(clauses []syntax.Clause) *stitch.Stitch {
 	if k := h.firstStitch(clauses); k != nil && k.Class == stitch.Plain {
 		return k
 	}
+	for _, c := range clauses {
+		ch, ok := c.Node.(*syntax.Chain)
+		if !ok {
+			continue
+		}
+		for _, part := range ch.Counts.As {
+			if k, _ := h.words.stitch(part.Noun.Stitch); k != nil && k.Class == stitch.Plain {
+				return k // `ch 3 (counts as dc), inc` increases in dc
+			}
+		}
+	}
 	for _, i := range h.base {
 		if s := h.stitch(i); !s.IsSpace() {
 			if k := plain(s.Kind); k.Class == stitch.Plain {

@@ -26,6 +26,9 @@ type voice struct {
 
 	list      int  // how the values of several sizes are written
 	chainLast bool // the turning chain stands at the end of the row before
+	// settled tells that nothing is open in what the row's beginning chain
+	// counts for: one open wording a row is enough for a count to decide.
+	settled bool
 }
 
 // say picks one form.
@@ -316,7 +319,7 @@ func (v *voice) timesForms(m sized, starred bool) []string {
 		return append(forms, "*{b}; rep from * once more")
 	}
 	forms = append(forms, "*{b}; rep from * {r} more times", "*{b}; rep from * {r} times more", "*{b}, repeat from * {r} more times")
-	if !v.exact {
+	if v.settled && !v.exact {
 		forms = append(forms, "*{b}; rep from * {r} times", "*{b}; rep from * {m} times")
 	}
 	return forms
@@ -358,6 +361,7 @@ func capital(s string) string {
 func (v *voice) lead(r row) string {
 	said := v.exact || r.stands == "hdc" || !r.counts && r.stands != "sc" || v.pick(2) == 0
 	ch := fmt.Sprintf("ch %d", r.height)
+	v.settled = said || r.stands == "sc"
 	switch {
 	case r.height == 0 || !said:
 		return ch
@@ -375,11 +379,13 @@ func (v *voice) onChain(r row) string {
 		out = text("{n} {k} in {f} ch from hook", "{n}", v.num(s.n), "{k}", v.short(s.stitch), "{f}", ordinal(r.from))
 	}
 	skipped := r.from - 1
+	said := v.exact || r.stands == "hdc" || !r.counts || v.pick(2) == 0
+	v.settled = said || r.stands == "sc"
 	switch {
-	case r.stands == "sc":
-	case r.counts && (v.exact || r.stands == "hdc" || v.pick(2) == 0):
+	case r.stands == "sc" || !said:
+	case r.counts:
 		out += text(v.say(" (skipped {c} ch count as {s})", " (skipped {c} chs count as 1 {s})", " (the skipped {c} ch count as {s})"), "{c}", strconv.Itoa(skipped), "{s}", v.short(r.stands))
-	case !r.counts:
+	default:
 		out += text(v.say(" (skipped {c} ch do not count as a st)", " (skipped {c} chs do not count as a stitch)"), "{c}", strconv.Itoa(skipped))
 	}
 	return out
@@ -542,8 +548,12 @@ func (v *voice) write(p *piece, counts [][][]string) string {
 		b.WriteString(lines)
 		lines = ""
 		b.WriteString(v.label(i+1, p.shape != flat, line))
-		b.WriteString(line)
-		b.WriteString(v.end(p, i))
+		end := v.end(p, i)
+		if before, ok := strings.CutSuffix(line, "; "); ok {
+			// what was named place first is closed by more than a comma
+			line, end = before, strings.Replace(end, ",", ";", 1)
+		}
+		b.WriteString(line + end)
 		if counts != nil {
 			made := make([][]string, p.sizes)
 			for size := range made {
@@ -580,7 +590,9 @@ func (v *voice) row(p *piece, i int) string {
 		if len(steps) == 1 && steps[0].verb == each && steps[0].limit == toEnd && is(steps[0].n, 1) && steps[0].stitch == r.stands && v.pick(2) == 0 {
 			return done[0] + v.say(" and in each ch across", " and in each ch to end", " and each ch across", " and in each remaining ch")
 		}
-	case r.height > 0 && !(v.chainLast && i > 0):
+	case r.height == 0:
+		v.settled = true
+	case !v.chainLast || i == 0:
 		done = append(done, v.lead(r))
 	}
 	if rest := v.steps(steps, sep, round); rest != "" {
@@ -589,7 +601,7 @@ func (v *voice) row(p *piece, i int) string {
 		}
 		done = append(done, rest)
 	}
-	return strings.TrimSuffix(strings.Join(done, sep), "; ")
+	return strings.Join(done, sep)
 }
 
 // ends gives a row's steps, the first and the last perhaps with the words for

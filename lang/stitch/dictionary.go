@@ -87,6 +87,7 @@ func (d *dictionary) enter(s *Stitch, m member, r record, worded wordings) error
 		all = spell(all, w.name, base, m.legs)
 		plurals := len(all)
 		all = spell(all, w.plural, base, m.legs)
+		folded := len(all)
 		all = spell(all, w.also, base, m.legs)
 		term := &s.UK
 		if dialect == US {
@@ -100,15 +101,14 @@ func (d *dictionary) enter(s *Stitch, m member, r record, worded wordings) error
 
 		also := all[:0]
 		for i, key := range all {
-			shown := i == 0 || i == names || i == plurals
-			if shown {
+			if i < folded {
 				key = fold(key)
 			}
 			added, err := d.list(key, dialect, s)
 			if err != nil {
 				return r.errorf("%v", err)
 			}
-			if added && !shown {
+			if added && i != 0 && i != names && i != plurals {
 				also = append(also, key)
 			}
 		}

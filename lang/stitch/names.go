@@ -10,9 +10,7 @@ import (
 // wording is a line of names.tsv: how one dialect writes a stitch or a family.
 type wording struct {
 	short, name, plural []pattern
-	// also and all but the first of the other lists are folded: they are there
-	// to be found, not to be shown.
-	also []pattern
+	also                []pattern // folded: there to be found, not to be shown
 }
 
 // wordings is names.tsv, by key and dialect.
@@ -30,8 +28,8 @@ func readWordings(text string) (wordings, error) {
 			column string
 			to     *[]pattern
 		}{{"short", &words.short}, {"name", &words.name}, {"plural", &words.plural}, {"also", &words.also}} {
-			for i, spelling := range r.list(list.column, "|") {
-				if i > 0 || list.to == &words.also {
+			for _, spelling := range r.list(list.column, "|") {
+				if list.to == &words.also {
 					spelling = fold(spelling)
 				}
 				p, err := readPattern(spelling)

@@ -81,7 +81,7 @@ type gTimesN struct {
 	Glued bool   `parser:"  ( @( 'x' | '×' )"`
 	More2 bool   `parser:"  | @'more'? 'times' "`
 	More3 bool   `parser:"    @'more'?"`
-	All   bool   `parser:"    @( 'in' 'all' )? ) ( 'around' | 'across' )?"`
+	All   bool   `parser:"    @( 'in' 'each' )? ) ( 'around' | 'across' )?"`
 	More4 bool   `parser:"| @'more'?"`
 	Once  *gOnce `parser:"  @@"`
 	More5 bool   `parser:"  @'more'? ( 'around' | 'across' )? )"`
@@ -260,7 +260,7 @@ type gLoop struct {
 // ch 3; 3 ch; ch 3 (counts as dc); ch 12 for handle
 type gChain struct {
 	Pos    lexer.Position
-	N      *gNum    `parser:"'work'? ( 'ch' ( Hyphen | Dash )? @@"`
+	N      *gNum    `parser:"'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
 	M      *gNum    `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
 	Alone  bool     `parser:"| @'ch' )"`
 	More   bool     `parser:"'more'? ( 'st' | 'loop' )?"`

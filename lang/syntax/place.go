@@ -20,6 +20,14 @@ func (r *reader) places(gs []*gWhere) []Place {
 		if n := len(out); n > 0 {
 			last := &out[n-1]
 			switch {
+			case last.Empty() && last.Loop == BothLoops && !p.Empty():
+				*last = p // `evenly along side edge`
+				continue
+			case p.Noun.Kind == NounOther && last.Noun.Kind == NounChain:
+				last.Of = &Place{Noun: p.Noun} // `in next 8 ch along opposite side`
+				continue
+			case g.Prep == "at" && p.Noun.Kind == NounBase:
+				continue // `in ch at base of dc`
 			case (g.Prep == "across" || g.Prep == "around") && p.Empty():
 				continue // `along side`
 			case p.Loop != BothLoops && p.Empty():

@@ -448,6 +448,9 @@ func (r *reader) counts(g *gCounts) Counts {
 func (r *reader) part(g *gPart) Part {
 	p := Part{Number: r.num(g.N)}
 	p.Noun = r.noun(g.Noun)
+	if p.Noun.Kind == NounTurning && p.Noun.Length.Written() {
+		p.Noun.Kind = NounSpace // `dc and ch 2` counts as `dc and ch-2 sp`
+	}
 	return p
 }
 
@@ -584,16 +587,23 @@ func (r *reader) work(g *gWork) Node {
 			}
 		}
 	}
-	if s := r.atEnds(g, out); s != nil {
+	if s := r.shaping(g, out); s != nil {
 		return s
 	}
 	return r.slip(g, out)
 }
 
-// atEnds reads `dec 1 st at each end` as what it is: two fewer in the row.
-func (r *reader) atEnds(g *gWork, w *Work) Node {
+// shaping reads `dec 1 st at each end` and `inc 6 sts evenly` as what they
+// are: so many fewer or more in the row.
+func (r *reader) shaping(g *gWork, w *Work) Node {
 	k := w.Stitch.Meaning.In(stitch.Unsettled)
-	if k == nil || k.Class != stitch.Increase && k.Class != stitch.Decrease || len(g.Where) == 0 || g.Where[0].Prep != "at" {
+	if k == nil || k.Class != stitch.Increase && k.Class != stitch.Decrease || len(g.Where) == 0 {
+		return nil
+	}
+	if w.Evenly && w.Number.Written() {
+		return &Shaping{Less: k.Class == stitch.Decrease, Number: w.Number}
+	}
+	if g.Where[0].Prep != "at" {
 		return nil
 	}
 	twice := Num{Vals: []int{2}}

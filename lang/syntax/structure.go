@@ -330,6 +330,9 @@ func (l *lister) splits(i, hi int) bool {
 		}
 		return false
 	}
+	if t := l.b.tokens[next]; t.Kind == Word && t.Canon == "ch" && l.inEach() {
+		return false // `in each dc and ch-1 sp`
+	}
 	return beginsAction(l.b.tokens[next]) && !(l.b.tokens[next].Kind == Stitch && l.inEach() && !l.placed(next, hi))
 }
 
@@ -408,6 +411,14 @@ func spanOf(tokens []Token) source.Span {
 // clause reads flat and appends what it says. Where the whole is not
 // understood, the longest beginning that is and the rest are tried.
 func (l *lister) clause(flat []Token, sep Separator) {
+	if n := len(l.out); n > 0 && flat[0].Kind == Name && (flat[0].Canon == "but" || flat[0].Canon == "except") {
+		if rows, ok := l.out[n-1].Node.(*Rows); ok {
+			changed := *rows
+			changed.Changed = true
+			l.out[n-1] = Clause{Span: l.out[n-1].Span.Union(spanOf(flat)), Sep: sep, Node: &changed}
+			return
+		}
+	}
 	if node := l.node(flat); node != nil {
 		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: l.noted(node)})
 		return

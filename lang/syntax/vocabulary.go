@@ -156,11 +156,11 @@ func (l *scanner) group() []Token {
 			tokens = append(tokens, t)
 			i += n
 		case r.kind == Open && l.loneList(i):
-			values, n := l.bracketed(i - 1)
-			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[i+n-2].end]}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-2].end
+			values, end := l.enclosed(i)
+			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[end].end]}
+			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[end].end
 			tokens = append(tokens, t)
-			i += n - 1
+			i = end + 1
 		case r.kind == Number, r.kind == Dash && l.dashList(i):
 			t, n := l.numberList(i)
 			tokens = append(tokens, t)
@@ -192,7 +192,7 @@ func (l *scanner) match(i int) (entry *wordEntry, length int) {
 		node := root
 		for j := i; j < len(l.raw); j++ {
 			r := &l.raw[j]
-			if j > i && (r.kind == Hyphen || r.kind == Period && r.glued && l.raw[j-1].kind == Word && r.start-l.raw[j-1].start <= 2) {
+			if j > i && (r.kind == Hyphen || l.dotted(j)) {
 				continue
 			}
 			if r.kind != Word && r.kind != Number && r.kind != Ordinal {
@@ -210,6 +210,16 @@ func (l *scanner) match(i int) (entry *wordEntry, length int) {
 		}
 	}
 	return nil, 0
+}
+
+// dotted tells whether raw token i is the stop of an abbreviation written
+// letter by letter: s.c., d. c., sl. st.
+func (l *scanner) dotted(i int) bool {
+	if l.raw[i].kind != Period || !l.raw[i].glued || l.raw[i-1].kind != Word {
+		return false
+	}
+	before := l.raw[i-1].lower
+	return len(before) == 1 || before == "sl" || before == "tr"
 }
 
 // letter tells a yarn or branch called A from the article that begins a
@@ -240,13 +250,16 @@ func (l *scanner) abbreviationStop(i int) int {
 		return 0
 	}
 	r, before := l.raw[i], l.raw[i-1]
-	if r.kind != Period || !r.glued || l.text[r.start] != '.' || before.kind != Word || !stopped[before.lower] {
+	if r.kind != Period || !r.glued || l.text[r.start] != '.' || before.kind != Word || !stopped[before.lower] && len(before.lower) > 1 {
 		return 0
 	}
 	if i+1 >= len(l.raw) {
 		return 0
 	}
 	next := l.raw[i+1]
+	if next.kind == Number && i >= 2 && l.raw[i-2].kind == Word {
+		return 0 // `in next ch. 1 hdc in next ch`
+	}
 	if next.kind == Word && l.text[next.start:next.end] == next.lower && !next.glued || next.kind == Number || next.kind == Comma || next.kind == Semi {
 		return 1
 	}
@@ -287,22 +300,12 @@ func (l *scanner) loneList(i int) bool {
 	if l.vocab.Sizes < 2 || i > 0 && l.raw[i-1].kind == Number {
 		return false
 	}
-	n := 0
-	for j := i + 1; j < len(l.raw); j++ {
-		switch r := l.raw[j]; {
-		case r.kind == Number:
-			n++
-		case r.kind == Close:
-			if n != l.vocab.Sizes || j+1 >= len(l.raw) {
-				return false
-			}
-			entry, _ := l.match(j + 1)
-			return entry != nil && (entry.canon == "st" || entry.kind == Stitch || entry.canon == "times")
-		case r.kind != Comma && r.kind != Colon:
-			return false
-		}
+	values, end := l.enclosed(i)
+	if len(values) != l.vocab.Sizes || end+1 >= len(l.raw) {
+		return false
 	}
-	return false
+	entry, _ := l.match(end + 1)
+	return entry != nil && (entry.canon == "st" || entry.kind == Stitch || entry.canon == "times")
 }
 
 // dashList tells the dash of `- (-, 2, 2) times`, which stands for a size that
@@ -317,8 +320,19 @@ func (l *scanner) bracketed(i int) (values []int, length int) {
 	if i+2 >= len(l.raw) || l.raw[i+1].kind != Open {
 		return nil, 0
 	}
+	values, end := l.enclosed(i + 1)
+	if values == nil || !l.sizeList(len(values)+1, i, end) {
+		return nil, 0
+	}
+	return values, end - i + 1
+}
+
+// enclosed reads numbers, and dashes for sizes that skip, between the bracket
+// at raw token i and the one that closes it at end. It gives nil for anything
+// else.
+func (l *scanner) enclosed(i int) (values []int, end int) {
 	wantNumber := true
-	for j := i + 2; j < len(l.raw); j++ {
+	for j := i + 1; j < len(l.raw); j++ {
 		r := l.raw[j]
 		switch {
 		case r.kind == Number && wantNumber:
@@ -328,10 +342,7 @@ func (l *scanner) bracketed(i int) (values []int, length int) {
 			values = append(values, None)
 			wantNumber = false
 		case r.kind == Close && !wantNumber:
-			if !l.sizeList(len(values)+1, i, j) {
-				return nil, 0
-			}
-			return values, j - i + 1
+			return values, j
 		case !wantNumber && (r.kind == Comma || r.kind == Colon || r.kind == Dash || r.kind == Hyphen || r.kind == Semi || r.kind == Sign && r.lower == "/"):
 			wantNumber = true
 		default:

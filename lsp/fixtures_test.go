@@ -1,0 +1,73 @@
+package lsp
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"go.lsp.dev/protocol"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+)
+
+// Every feature is asked at every place of every example, sound and broken, whole
+// and cut off in the middle. What comes back lies in the text and says something.
+func TestEveryPlaceOfEveryExample(t *testing.T) {
+	paths, err := filepath.Glob("../testdata/*/*.crochet")
+	require.NoError(t, err)
+	require.NotEmpty(t, paths)
+	for _, path := range paths {
+		t.Run(filepath.Base(path), func(t *testing.T) {
+			content, err := os.ReadFile(path)
+			require.NoError(t, err)
+			for _, text := range []string{string(content), string(content[:len(content)*2/3])} {
+				v := viewOf(source.New(text))
+				cards := 0
+				for offset := range len(text) + 1 {
+					h := hover(v, &protocol.HoverParams{TextDocumentPositionParams: protocol.TextDocumentPositionParams{Position: v.position(offset)}})
+					if h == nil {
+						continue
+					}
+					cards++
+					s := v.span(*h.Range)
+					if !s.Contains(offset) || strings.TrimSpace(h.Contents.(*protocol.MarkupContent).Value) == "" {
+						t.Fatalf("at %d the hover is of %v: %v", offset, s, h.Contents)
+					}
+				}
+				assert.NotZero(t, cards)
+				for _, symbol := range documentSymbols(v, nil).(protocol.DocumentSymbolSlice) {
+					checkSymbol(t, v, &symbol, source.Span{End: v.Text.Len()})
+				}
+				whole := v.rangeOf(source.Span{End: v.Text.Len()})
+				for _, h := range inlayHints(v, &protocol.InlayHintParams{Range: whole}) {
+					assert.NotEmpty(t, h.Label)
+				}
+				for _, d := range diagnostics(v) {
+					assert.NotEmpty(t, d.Message)
+				}
+			}
+		})
+	}
+}
+
+func viewOf(text *source.Text) *view {
+	return &view{
+		Analysis: lint.Analyze(text), converter: converter{text, source.UTF16}, uri: file,
+		can: abilities{hierarchy: true, markdown: true, related: true}, hints: defaults.hints,
+	}
+}
+
+func checkSymbol(t *testing.T, v *view, s *protocol.DocumentSymbol, within source.Span) {
+	t.Helper()
+	all, head := v.span(s.Range), v.span(s.SelectionRange)
+	assert.NotEmpty(t, strings.TrimSpace(s.Name))
+	assert.True(t, within.Covers(all), "%s: %v is not within %v", s.Name, all, within)
+	assert.True(t, all.Covers(head), "%s: %v is not within %v", s.Name, head, all)
+	for i := range s.Children {
+		checkSymbol(t, v, &s.Children[i], all)
+	}
+}
