@@ -1,6 +1,8 @@
 package lint
 
 import (
+	"slices"
+
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/syntax"
 )
@@ -27,16 +29,14 @@ func doubtsOf(f *fabric.Fabric) doubts {
 // follow goes through a piece row by row as a maker does.
 func (d doubts) follow(piece *fabric.Piece, size int) {
 	doubt := false
-	wrong := map[int]bool{} // the numbers of rows that are wrong
+	var wrong []syntax.RowSpan // the numbers of rows that are wrong
 	for _, row := range piece.Rows {
 		t := &row.Tallies[size]
 		d[row][size] = doubt || refersTo(row.Tree, size, wrong)
 		switch {
 		case unsound(row, t):
 			doubt = true
-			for _, n := range row.Tree.Label.Each(size) {
-				wrong[n] = true
-			}
+			wrong = append(wrong, row.Tree.Label.Numbers...)
 		case t.Works && t.Agrees() == fabric.Agrees:
 			doubt = false
 		}
@@ -50,8 +50,8 @@ func unsound(row *fabric.Row, t *fabric.Tally) bool {
 }
 
 // refersTo tells whether a row repeats one of some rows.
-func refersTo(r *syntax.Row, size int, numbers map[int]bool) bool {
-	if len(numbers) == 0 {
+func refersTo(r *syntax.Row, size int, rows []syntax.RowSpan) bool {
+	if len(rows) == 0 {
 		return false
 	}
 	found := false
@@ -61,10 +61,10 @@ func refersTo(r *syntax.Row, size int, numbers map[int]bool) bool {
 			return
 		}
 		found = found || n.Last.Written() || n.Piece != ""
-		for _, span := range n.List {
-			for number := range numbers {
-				found = found || number >= span.From.At(size) && number <= span.To.At(size)
-			}
+		for _, named := range n.List {
+			found = found || slices.ContainsFunc(rows, func(span syntax.RowSpan) bool {
+				return named.From.At(size) <= span.To.At(size) && span.From.At(size) <= named.To.At(size)
+			})
 		}
 	})
 	return found

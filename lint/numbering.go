@@ -50,6 +50,9 @@ func slips(piece *fabric.Piece) []slip {
 		}
 		due = last + 1
 	}
+	if !exceptional(len(out), len(numbered)-len(out)) {
+		return nil // this piece is numbered in a way of its own
+	}
 	return out
 }
 
@@ -73,9 +76,8 @@ func ends(l syntax.Label) (first, last int) {
 
 // scattered tells a label such as `Rows 7, 11 and 15` from one that names a run.
 func scattered(l syntax.Label) bool {
-	all := l.Each(0)
-	for i, n := range all {
-		if n != all[0]+i {
+	for i, span := range l.Numbers {
+		if span.To.At(0) < span.From.At(0) || i > 0 && span.From.At(0) != l.Numbers[i-1].To.At(0)+1 {
 			return true
 		}
 	}
@@ -139,7 +141,7 @@ func unlabelledWork(a, b *fabric.Row) bool {
 // holder is the row that has a number already, nil for none.
 func holder(rows []*fabric.Row, number int) *fabric.Row {
 	for i := len(rows) - 1; i >= 0; i-- {
-		if slices.Contains(rows[i].Tree.Label.Each(0), number) {
+		if first, last := ends(rows[i].Tree.Label); first <= number && number <= last {
 			return rows[i]
 		}
 	}
@@ -151,10 +153,12 @@ func goesOn(row *fabric.Row, due int) bool {
 	return first == due
 }
 
-// renumber is the fix for a slip: its own number where it stands alone, else
-// the numbers from there on and the references to them. It is not safe: a row
-// may be missing instead. It gives nil where a number is written as a word.
-func (s slip) renumber() *Fix {
+// renumber is the fix for the slip at index i of a piece: its own number where
+// it stands alone, else, for the first slip, the numbers from there on and the
+// references to them. It is not safe: a row may be missing instead. It gives nil
+// where a number is written as a word.
+func renumber(found []slip, i int) *Fix {
+	s := found[i]
 	shift := s.due - s.number
 	if s.alone {
 		edits := shiftLabel(s.row.Tree, shift)
@@ -162,6 +166,9 @@ func (s slip) renumber() *Fix {
 			return nil
 		}
 		return &Fix{Title: "number it " + s.dueName(), Edits: edits}
+	}
+	if i > 0 {
+		return nil // the first one moves these numbers too
 	}
 	from := s.number
 	if s.earlier != nil {

@@ -15,19 +15,17 @@ var multipleMismatch = &Rule{
 		"is wrong, and the first row is where it is found out.",
 	Bad: `Pattern: Bramble shell strip
 Terms: US
-Stitch multiple: 6 + 2
 
 Piece: Strip
-With A, ch 27.
+With A, ch 27 (a multiple of 6 + 2).
 Row 1: Sc in 2nd ch from hook and in each ch across. (26 sc)
 Fasten off.
 `,
 	Good: `Pattern: Bramble shell strip
 Terms: US
-Stitch multiple: 6 + 2
 
 Piece: Strip
-With A, ch 26.
+With A, ch 26 (a multiple of 6 + 2).
 Row 1: Sc in 2nd ch from hook and in each ch across. (25 sc)
 Fasten off.
 `,

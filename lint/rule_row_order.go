@@ -32,7 +32,8 @@ Fasten off.
 
 func checkRowOrder(p *Pass) {
 	for _, piece := range p.Fabric.Pieces {
-		for _, s := range slips(piece) {
+		found := slips(piece)
+		for i, s := range found {
 			if s.earlier != nil {
 				continue
 			}
@@ -40,7 +41,7 @@ func checkRowOrder(p *Pass) {
 			if s.number > s.due && !s.alone {
 				message = rowName(s.row.Tree) + " comes next, and " + runName(s.due, s.number-1) + " is missing"
 			}
-			p.Report(Finding{Span: headSpan(s.row.Tree), Message: message, Fix: s.renumber()})
+			p.Report(Finding{Span: headSpan(s.row.Tree), Message: message, Fix: renumber(found, i)})
 		}
 	}
 }

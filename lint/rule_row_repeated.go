@@ -32,7 +32,8 @@ Fasten off.
 
 func checkRowRepeated(p *Pass) {
 	for _, piece := range p.Fabric.Pieces {
-		for _, s := range slips(piece) {
+		found := slips(piece)
+		for i, s := range found {
 			if s.earlier == nil {
 				continue
 			}
@@ -40,7 +41,7 @@ func checkRowRepeated(p *Pass) {
 				Span:    headSpan(s.row.Tree),
 				Message: rowName(s.row.Tree) + " comes twice, and " + s.dueName() + " is due here",
 				Related: []Related{{headSpan(s.earlier.Tree), rowName(s.earlier.Tree) + " the first time"}},
-				Fix:     s.renumber(),
+				Fix:     renumber(found, i),
 			})
 		}
 	}

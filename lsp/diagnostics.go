@@ -2,7 +2,9 @@ package lsp
 
 import (
 	"context"
+	"fmt"
 	"reflect"
+	"runtime/debug"
 	"slices"
 	"sync"
 
@@ -98,7 +100,12 @@ func (s *server) publishAll(ctx context.Context) {
 // publish tells the client what was found in a file's newest text, or that
 // nothing is left to say of a closed one. What was found in a text that has been
 // replaced meanwhile is not told: its replacement is due already.
-func (s *server) publish(ctx context.Context, f dueFile) error {
+func (s *server) publish(ctx context.Context, f dueFile) (err error) {
+	defer func() {
+		if broken := recover(); broken != nil {
+			err = fmt.Errorf("telling of them broke down: %v\n%s", broken, debug.Stack())
+		}
+	}()
 	params := &protocol.PublishDiagnosticsParams{URI: f.uri}
 	d := s.document(f.key)
 	if d == nil {

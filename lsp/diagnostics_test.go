@@ -65,7 +65,7 @@ func TestSameFindingsAreNotToldTwice(t *testing.T) {
 	c.open(file, 1, cup("13"))
 	assert.Equal(t, int32(1), *c.diagnostics().Version)
 	c.change(file, 2, whole(cup("13")+"// a note\n"))
-	c.call("textDocument/documentSymbol", about1(file), nil)
+	c.call("textDocument/documentSymbol", naming(file), nil)
 	other := strings.Replace(file, "acorn", "bramble", 1)
 	c.open(other, 1, "")
 	assert.Equal(t, other, c.diagnostics().URI, "files are told of in turn")
@@ -193,12 +193,31 @@ func TestUnreadableTextCostsOnlyItself(t *testing.T) {
 	})
 	c.initialize(nil, nil)
 	c.open(file, 1, "")
-	m := c.answer(c.request("textDocument/documentSymbol", about1(file)))
+	m := c.answer(c.request("textDocument/documentSymbol", naming(file)))
 	require.NotNil(t, m.Error)
 	assert.Equal(t, -32803, m.Error.Code)
 	assert.Equal(t, "reading the text broke down: dropped a stitch", m.Error.Message)
 	c.change(file, 2, whole(cup("13")))
 	assert.Equal(t, []string{"count-mismatch"}, codes(c.diagnostics()))
+}
+
+func TestBrokenFeatureCostsOnlyItsAnswer(t *testing.T) {
+	c := inProcess(t, func(text *source.Text) *lint.Analysis {
+		if text.Len() == 0 {
+			return nil // which every feature trips over
+		}
+		return lint.Analyze(text)
+	})
+	c.initialize(nil, nil)
+	c.open(file, 1, "")
+	for method := range features {
+		params := at(file, place(0, 0))
+		params["range"] = protocol.Range{}
+		assert.Equal(t, -32603, c.refused(method, params), method)
+	}
+	c.change(file, 2, whole(cup("13")))
+	assert.Equal(t, []string{"count-mismatch"}, codes(c.diagnostics()))
+	assert.NoError(t, c.leave())
 }
 
 func TestCancelledRequestIsAnswered(t *testing.T) {
@@ -225,9 +244,9 @@ func TestRequestSeesTheTextOfItsMoment(t *testing.T) {
 	c.initialize(nil, nil)
 	c.open(file, 1, "Piece: Acorn\nWith A, ch 5.\n")
 	<-s.began
-	before := c.request("textDocument/documentSymbol", about1(file))
+	before := c.request("textDocument/documentSymbol", naming(file))
 	c.change(file, 2, whole("Piece: Bramble\nWith A, ch 5.\n"))
-	after := c.request("textDocument/documentSymbol", about1(file))
+	after := c.request("textDocument/documentSymbol", naming(file))
 	close(s.goOn)
 	assert.Contains(t, string(c.answer(before).Result), "Acorn")
 	assert.Contains(t, string(c.answer(after).Result), "Bramble")

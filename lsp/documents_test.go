@@ -3,39 +3,38 @@ package lsp
 import (
 	"fmt"
 	"math/rand/v2"
+	"strconv"
 	"strings"
-	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"go.lsp.dev/protocol"
 
+	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 	"stitchproof/lint"
 )
 
-// reader is an analyzer that keeps the text it was given last.
-type reader struct {
-	mu   sync.Mutex
-	text string
+// spelled is an analyzer that knows nothing of a text but the text, and gives it
+// as the name of a piece.
+func spelled(text *source.Text) *lint.Analysis {
+	analysis := lint.Analyze(source.New(""))
+	analysis.Text = text
+	analysis.Fabric.Pieces = []*fabric.Piece{{Tree: &syntax.Piece{Name: strconv.Quote(text.String())}}}
+	return analysis
 }
 
-func (r *reader) analyze(text *source.Text) *lint.Analysis {
-	r.mu.Lock()
-	r.text = text.String()
-	r.mu.Unlock()
-	return lint.Analyze(text)
-}
-
-// seen is the server's text of the document: a request makes sure that every
-// change sent before it has been made and read.
-func (r *reader) seen(c *client) string {
+// seen is the text that the server of the analyzer spelled has of a document.
+func seen(c *client, uri string) string {
 	c.t.Helper()
-	c.call("textDocument/documentSymbol", about1(file), nil)
-	r.mu.Lock()
-	defer r.mu.Unlock()
-	return r.text
+	var symbols []protocol.SymbolInformation
+	c.call("textDocument/documentSymbol", naming(uri), &symbols)
+	require.Len(c.t, symbols, 1)
+	text, err := strconv.Unquote(symbols[0].Name)
+	require.NoError(c.t, err)
+	return text
 }
 
 func span(from, to protocol.Position, text string) object {
@@ -72,8 +71,7 @@ func TestChanges(t *testing.T) {
 		{"no text", []any{object{}}, before},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			r := &reader{}
-			c := inProcess(t, r.analyze)
+			c := inProcess(t, spelled)
 			c.initialize(nil, nil)
 			c.open(file, 1, before)
 			changes := test.changes
@@ -81,19 +79,17 @@ func TestChanges(t *testing.T) {
 				changes = []any{}
 			}
 			c.change(file, 2, changes...)
-			assert.Equal(t, test.after, r.seen(c))
+			assert.Equal(t, test.after, seen(c, file))
 		})
 	}
 }
 
 func TestAddressIsSpelledInManyWays(t *testing.T) {
-	r := &reader{}
-	c := inProcess(t, r.analyze)
+	c := inProcess(t, spelled)
 	c.initialize(nil, nil)
 	c.open("file:///c%3A/hedge/wren%20cap.crochet", 1, "ch 5.")
 	c.change("file:///C:/hedge/wren cap.crochet", 2, whole("ch 6."))
-	c.call("textDocument/documentSymbol", about1("file:///c:/hedge/wren%20cap.crochet"), nil)
-	assert.Equal(t, "ch 6.", r.text)
+	assert.Equal(t, "ch 6.", seen(c, "file:///c:/hedge/wren%20cap.crochet"))
 	assert.Equal(t, "file:///c%3A/hedge/wren%20cap.crochet", c.diagnostics().URI, "the spelling it was opened with")
 }
 
@@ -109,7 +105,7 @@ func TestEditsOfWhatIsNotOpen(t *testing.T) {
 	c.initialize(nil, nil)
 	c.change(file, 2, whole("ch 5."))
 	c.close(file)
-	assert.Equal(t, -32602, c.refused("textDocument/documentSymbol", about1(file)))
+	assert.Equal(t, -32602, c.refused("textDocument/documentSymbol", naming(file)))
 	c.open(file, 3, "ch 5.")
 	assert.Equal(t, int32(3), *c.diagnostics().Version)
 }
@@ -160,15 +156,14 @@ func utf16Place(before []rune) protocol.Position {
 const edits = 5000
 
 func TestManyEditsKeepTheirOrder(t *testing.T) {
-	r := &reader{}
-	c := inProcess(t, r.analyze)
+	c := inProcess(t, spelled)
 	c.initialize(nil, nil)
 	hand := newTypist("Piece: Acorn 🌰\nRow 1: ch 5, sc in 2nd ch from hook.\n")
 	c.open(file, 0, hand.text)
 	for version := range edits {
 		c.change(file, version+1, hand.edit())
 	}
-	assert.Equal(t, hand.text, r.seen(c))
+	assert.Equal(t, hand.text, seen(c, file))
 }
 
 // The binary cannot be looked into, so what it says of the edited document is held
@@ -189,7 +184,7 @@ func TestManyEditsOfTheBinary(t *testing.T) {
 	for _, method := range []string{"textDocument/documentSymbol", "textDocument/inlayHint"} {
 		var answers [2]string
 		for i, uri := range []string{file, fresh} {
-			params := about1(uri)
+			params := naming(uri)
 			params["range"] = span(place(0, 0), place(99999, 0), "")["range"]
 			m := c.answer(c.request(method, params))
 			require.Nil(t, m.Error)

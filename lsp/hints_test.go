@@ -20,7 +20,7 @@ type hint struct {
 // hinted is a text with its hints written into it: «12».
 func hinted(c *client, text string, within protocol.Range) string {
 	c.t.Helper()
-	params := about1(file)
+	params := naming(file)
 	params["range"] = span(within.Start, within.End, "")["range"]
 	var hints []hint
 	c.call("textDocument/inlayHint", params, &hints)

@@ -1,6 +1,8 @@
 package lsp
 
 import (
+	"context"
+	"io"
 	"os/exec"
 	"testing"
 
@@ -100,6 +102,20 @@ func TestDisorderlyParting(t *testing.T) {
 	}
 }
 
+func TestInterrupted(t *testing.T) {
+	serverIn, clientOut := io.Pipe()
+	clientIn, serverOut := io.Pipe()
+	ctx, interrupt := context.WithCancel(context.Background())
+	done := make(chan error, 1)
+	go func() { done <- Serve(ctx, serverIn, serverOut, io.Discard) }()
+	c := connect(t, clientOut, clientIn, func() error { return within(t, done) })
+	c.initialize(nil, nil)
+	interrupt()
+	assert.ErrorIs(t, c.wait(), context.Canceled)
+	_, err := clientOut.Write([]byte("Content"))
+	assert.ErrorIs(t, err, io.ErrClosedPipe)
+}
+
 func TestOutOfOrder(t *testing.T) {
 	bothWays(t, func(t *testing.T, c *client) {
 		assert.Equal(t, -32002, c.refused("textDocument/hover", at(file, protocol.Position{})))
@@ -108,9 +124,9 @@ func TestOutOfOrder(t *testing.T) {
 		c.send(object{"method": "initialize", "params": object{"capabilities": object{}}})
 		c.initialize(nil, nil)
 		assert.Equal(t, -32600, c.refused("initialize", object{"capabilities": object{}}))
-		assert.Equal(t, -32602, c.refused("textDocument/documentSymbol", about1(file)), "opened before initialize")
+		assert.Equal(t, -32602, c.refused("textDocument/documentSymbol", naming(file)), "opened before initialize")
 		c.call("shutdown", nil, nil)
-		assert.Equal(t, -32600, c.refused("textDocument/documentSymbol", about1(file)))
+		assert.Equal(t, -32600, c.refused("textDocument/documentSymbol", naming(file)))
 		assert.Equal(t, -32600, c.refused("initialize", object{"capabilities": object{}}))
 		c.send(object{"method": "exit"})
 		assert.NoError(t, c.wait())
@@ -146,7 +162,7 @@ func TestMalformedParameters(t *testing.T) {
 				assert.Equal(t, -32602, c.refused(method, params), "%s %v", method, params)
 			}
 		}
-		place := about1(file)
+		place := naming(file)
 		for _, position := range []any{object{"line": -1, "character": 0}, object{"line": 0.5, "character": 0}, object{"line": "x"}, 3} {
 			place["position"] = position
 			assert.Equal(t, -32602, c.refused("textDocument/hover", place), "%v", position)
@@ -156,7 +172,7 @@ func TestMalformedParameters(t *testing.T) {
 				c.notify(method, params)
 			}
 		}
-		c.call("textDocument/documentSymbol", about1(file), nil)
+		c.call("textDocument/documentSymbol", naming(file), nil)
 		assert.NoError(t, c.leave())
 	})
 }

@@ -43,7 +43,7 @@ func TestSymbolsWithinSymbols(t *testing.T) {
 		c.initialize(object{"textDocument": object{"documentSymbol": object{"hierarchicalDocumentSymbolSupport": true}}}, nil)
 		c.open(file, 1, nest)
 		var symbols []protocol.DocumentSymbol
-		c.call("textDocument/documentSymbol", about1(file), &symbols)
+		c.call("textDocument/documentSymbol", naming(file), &symbols)
 		assert.Equal(t, `3-6: Egg [make 3]
   4-4: Rnd 1 [6 sts]
   5-5: Rnd 2
@@ -62,7 +62,7 @@ func TestFlatSymbols(t *testing.T) {
 	c.initialize(nil, nil)
 	c.open(file, 1, nest)
 	var symbols []protocol.SymbolInformation
-	c.call("textDocument/documentSymbol", about1(file), &symbols)
+	c.call("textDocument/documentSymbol", naming(file), &symbols)
 	var lines []string
 	for _, s := range symbols {
 		assert.Equal(t, file, string(s.Location.URI))

@@ -51,6 +51,7 @@ func (h *hand) openBranch(n *syntax.Branch) {
 		}
 		h.used = used
 	}
+	h.branched = true
 	h.push(branch{name: name, marked: true, span: h.span})
 	h.base, h.at, h.sub, h.end, h.held = nil, 0, 0, 0, -1
 }

@@ -44,8 +44,7 @@ func (h *hand) travel(p syntax.Place) {
 	if p.Noun.Kind == syntax.NounMarker {
 		i := h.marked()
 		if i < 0 {
-			h.loose = true
-			h.lose()
+			h.noMarker()
 			return
 		}
 		p.Pick, p.Nth, p.Noun = syntax.PickNth, i+1, syntax.Noun{}
@@ -74,6 +73,16 @@ func (h *hand) travel(p syntax.Place) {
 		h.loose = true
 	}
 	h.at, h.sub, h.held = i+1, 0, i
+}
+
+// noMarker gives up on a marked stitch: none was ever marked, or it is in
+// another piece.
+func (h *hand) noMarker() {
+	h.loose = true
+	if !h.words.marks {
+		h.fault(Fault{Kind: PlaceAbsent, Name: "marked st", N: 1})
+	}
+	h.lose()
 }
 
 // arrive ends the slip stitches that lead to where a round begins: they are
@@ -131,6 +140,10 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 		return
 	}
 	if len(h.base) == 0 {
+		if n.Place.Noun.Kind == syntax.NounMarker && !h.words.marks {
+			h.noMarker()
+			return
+		}
 		if !n.Place.Empty() && h.chains == 0 && !h.ring {
 			h.lose() // joined to something that this piece did not make
 		}

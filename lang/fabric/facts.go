@@ -53,7 +53,9 @@ type Stitch struct {
 	// Into is the index of the stitch or space it was worked into, -1 for none;
 	// Over is how many were used, more than one for a decrease.
 	Into, Over int
-	// Row and Clause tell which instruction made it, by index.
+	// Row and Clause tell which instruction made it, by index. Row is -1 for a
+	// stitch that nobody made: it stands for the stated count of a row that
+	// could not be counted.
 	Row, Clause int
 	// Turning is set for a turning or beginning chain that counts as a stitch.
 	Turning bool

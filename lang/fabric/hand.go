@@ -72,7 +72,10 @@ type hand struct {
 	rules            map[string]turningSaid
 	lastStitch       syntax.StitchRef // the stitch worked last, by name
 	origin           int              // where the repeat at work began this time
+	branched         bool             // a branch left the row by its word
+	filling          *Fault           // the row's last repeat to the end, for what it leaves
 	goesOn           bool             // the next line, without a label, goes on with this row
+	plainLine        bool             // the instruction has no label
 	keeps            bool             // this line goes on with the row before it
 	adrift           bool             // what lies below is not known
 	laid             bool             // the ground stands in working order
@@ -313,7 +316,7 @@ func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (count
 		counts = rule
 	} else {
 		counts = n >= usual && base.TurningCounts == stitch.Yes
-		if n >= usual-1 {
+		if n >= usual-1 && n >= 2 { // a single chain never counts for a tall stitch
 			h.met |= ReadTurningCounts
 			if h.choose&ReadTurningCounts != 0 {
 				counts = !counts

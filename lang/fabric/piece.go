@@ -25,9 +25,11 @@ type worker struct {
 	piece  *Piece
 	size   int
 	h      hand
-	rows   map[int]unit // by number, as far as worked
-	last   []unit       // in the order worked
-	number int          // of the row worked last
+	rows   map[int]unit    // by number, as far as worked
+	last   []unit          // in the order worked
+	number int             // of the row worked last
+	side   syntax.SideKind // that faces now, as far as it is said
+	turned bool            // the last row ended with a turn
 	// heal is what the last row stated, where it could not be counted or made
 	// something else: later rows may show that it is right.
 	heal []int
@@ -272,6 +274,10 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 				break
 			}
 		}
+		if ref.Mark != "" && (len(out) == 0 || !marked(out[len(out)-1].tree)) {
+			k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Mark})
+			return nil, false
+		}
 		return out, len(out) > 0
 	}
 	k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Piece})
@@ -319,6 +325,7 @@ func (k *worker) record(row *Row, o outcome) {
 		}
 	}
 	row.Tallies[k.size] = o.tally
+	k.face(row, o.hand)
 	row.Joined, row.Turned, row.Round = o.hand.joined, o.hand.turned || o.hand.turnedFirst, o.hand.round
 	for i, s := range o.hand.steps {
 		if i >= len(row.Steps) {
@@ -334,6 +341,48 @@ func (k *worker) record(row *Row, o outcome) {
 			step.From, step.To, step.Ledger = s.from, s.to, s.ledger
 		}
 	}
+}
+
+// face follows which side of the work faces: what the first row says of it,
+// turned at each turn.
+func (k *worker) face(row *Row, h hand) {
+	if !row.Tallies[k.size].Works {
+		return
+	}
+	if h.turnedFirst && k.side != syntax.NoSide && !k.turned {
+		k.side = other(k.side)
+	}
+	if k.side == syntax.NoSide || joinsAnew(row.Tree.Clauses) && row.Tree.Label.Side != syntax.NoSide {
+		k.side = row.Tree.Label.Side
+	}
+	row.Side = k.side
+	k.turned = h.turned
+	if k.side != syntax.NoSide && row.Repeats[k.size]%2 == 1 && (h.turned || !h.round && !h.notTurned) {
+		k.side = other(k.side)
+	}
+}
+
+// joinsAnew tells whether a row begins by joining yarn: then its side is what
+// it says.
+func joinsAnew(clauses []syntax.Clause) bool {
+	for _, c := range clauses {
+		switch n := c.Node.(type) {
+		case *syntax.Yarn:
+			if n.Action == syntax.YarnJoin {
+				return true
+			}
+		case *syntax.Work, *syntax.Chain, *syntax.Repeat, *syntax.Group:
+			return false
+		}
+	}
+	return false
+}
+
+func other(s syntax.SideKind) syntax.SideKind {
+	if s == syntax.RightSide {
+		return syntax.WrongSide
+	}
+	return syntax.RightSide
 }
 
 // lastWorking is the clause at which a row stops working.
@@ -427,7 +476,7 @@ func (h *hand) imagined(stated *syntax.Total) []int {
 			if h.made() >= maxPiece {
 				return nil
 			}
-			s := Stitch{Kind: k, Into: -1, Row: h.rowIndex}
+			s := Stitch{Kind: k, Into: -1, Row: -1}
 			if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounTurning {
 				s.Kind, s.Chains = nil, p.Noun.Length.Or(h.size, 1)
 			}

@@ -56,11 +56,11 @@ func sameStitch(made, named *stitch.Stitch) bool {
 	return named.Base == nil && made.Class != stitch.Texture && plain(made) == named
 }
 
-// whole tells whether the row below is all stitches, so that each can be
-// accounted for.
+// whole tells whether the row below is all single stitches, so that each can
+// be accounted for.
 func (h *hand) whole() bool {
 	for _, i := range h.base {
-		if h.stitch(i).IsSpace() || h.stitch(i).Object > 0 {
+		if h.stitch(i).IsSpace() || h.stitch(i).Own != "" {
 			return false
 		}
 	}
@@ -146,7 +146,11 @@ func (h *hand) missing(n syntax.Noun, want int) {
 			return
 		}
 	}
-	h.fault(Fault{Kind: RowOver, N: want, Base: h.count(syntax.Noun{}), Name: h.nounName(n)})
+	kind := RowOver
+	if h.branched && len(h.branches) == 0 {
+		kind = StemExhausted
+	}
+	h.fault(Fault{Kind: kind, N: want, Base: h.count(n), Name: h.nounName(n)})
 }
 
 // count is how many places of a kind the row below has.

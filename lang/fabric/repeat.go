@@ -143,7 +143,7 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 	if r.Limit == syntax.Measured {
 		h.lose()
 	}
-	h.remainder(r, from, len(attempts)-1, tail == nil && len(r.Ending) == 0)
+	h.remainder(r, from, attempts[len(attempts)-1].times, !worksOn(tail) && len(r.Ending) == 0)
 	h.end = end
 	if r.Limit == syntax.ToEnd || r.Limit == syntax.Unstated {
 		h.full = h.full || tail != nil && !worksOn(tail) && len(r.Ending) == 0
@@ -187,6 +187,9 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 			break
 		}
 	}
+	for i := range kept {
+		kept[i].hand.met |= h.met // also what the attempt that failed met
+	}
 	// slices grown past a kept state may share its memory: cut them to length
 	for i := range kept {
 		k := &kept[i].hand
@@ -213,8 +216,11 @@ func (h *hand) choosing(r *syntax.Repeat, tries []attempt, tail []syntax.Clause,
 		trial := tries[i].hand
 		trial.end, trial.nested = end, false
 		cost := trial.cost(after)
+		best.met |= trial.met
 		if bestCost < 0 || cost < bestCost {
+			met := best.met
 			best, bestCost = tries[i].hand, cost
+			best.met |= met
 		}
 		if cost == 0 {
 			break
@@ -271,10 +277,14 @@ func (h *hand) remainder(r *syntax.Repeat, from, times int, last bool) {
 	if over == 0 || !h.whole() || h.loose || !h.known {
 		return
 	}
-	if r.Limit != syntax.ToLast && !last {
-		return // the rest of the row uses them, or the row's end reports them
-	}
 	base := h.end - from
+	if r.Limit != syntax.ToLast && !last {
+		// the rest of the row uses them, or the row's end reports them
+		if times > 0 && base > over {
+			h.filling = &Fault{Kind: RepeatRemainder, Unit: (base - over) / times, Base: base, Span: h.span}
+		}
+		return
+	}
 	unit := 0
 	if times > 0 {
 		unit = (base - over) / times

@@ -13,6 +13,7 @@ type words struct {
 	dialect stitch.Dialect
 	own     map[string]*ownStitch
 	turning turningRule
+	marks   bool // a marker is placed somewhere in the pattern
 }
 
 // ownStitch is a stitch that the pattern defines.
@@ -41,6 +42,13 @@ func newWords(f *syntax.File) (words, []Evidence) {
 			w.define(d)
 		}
 	}
+	eachRow(f, func(r *syntax.Row) {
+		for _, c := range r.Clauses {
+			if _, ok := c.Node.(*syntax.Marker); ok {
+				w.marks = true
+			}
+		}
+	})
 	for _, field := range f.Header {
 		if field.Key == "turning chains" {
 			w.readTurning(field.Value)

@@ -20,7 +20,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 		}
 		h.laid = true
 	}
-	h.rowIndex, h.clause = index, 0
+	h.rowIndex, h.clause, h.plainLine = index, 0, label.Kind == syntax.Unlabelled
 	if h.keeps {
 		h.faults, h.steps, h.blame = nil, nil, source.Span{}
 		return
@@ -34,19 +34,25 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.met, h.rowMade = 0, 0
 	h.loose, h.nested, h.objects, h.skipped = false, false, nil, -1
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
+	h.branched, h.filling = false, nil
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
 }
 
 // endRow closes what the row left open and counts what it made.
 func (h *hand) endRow() {
 	h.closeDone()
-	if h.chains > 0 && h.inner && !h.turned && len(h.row) > 0 {
-		h.space() // the last chains of a repeat close the round
+	if h.chains > 0 && !h.turned && len(h.row) > 0 && (h.inner || h.round && !h.joined) {
+		h.space() // the last chains of a repeat or a round are its last space
 	}
 	h.closeBranches()
-	if h.works && h.known && !h.full && !h.loose && h.whole() && len(h.row) > 0 && !h.onlySlips() && !h.continued() {
+	if h.works && h.known && !h.full && !h.loose && h.whole() && len(h.row) > 0 && !(h.plainLine && h.onlySlips()) && !h.continued() {
 		if over := h.remaining(syntax.Noun{}); over > 0 {
-			h.fault(Fault{Kind: RowShort, N: over, Base: len(h.base), Span: source.Span{Start: -1}})
+			if f := h.filling; f != nil {
+				f.N, f.Fits = over, fitting(len(h.base), over, f.Unit)
+				h.fault(*f)
+			} else {
+				h.fault(Fault{Kind: RowShort, N: over, Base: len(h.base), Span: source.Span{Start: -1}})
+			}
 		}
 	}
 }

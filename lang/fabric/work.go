@@ -104,9 +104,16 @@ func (h *hand) chain(n *syntax.Chain) {
 	if !h.nested && len(h.row) > 0 && h.onlySlips() && h.round && h.chains == 0 {
 		h.arrive()
 	}
-	if n.Multiple {
+	if !n.Number.Written() && n.Multiple.Written() {
 		h.lose()
 		return
+	}
+	if unit := n.Multiple.At(h.size); unit > 0 {
+		made, plus := n.Number.At(h.size), n.Plus.At(h.size)
+		if over := (made - plus) % unit; over != 0 || made < plus {
+			low := made - (over+unit)%unit
+			h.fault(Fault{Kind: MultipleMismatch, N: made, Unit: unit, Base: plus, Fits: []int{low, low + unit}})
+		}
 	}
 	if v := n.Number.At(h.size); v > 0 {
 		h.chains += v
@@ -203,7 +210,10 @@ func (h *hand) work(w *syntax.Work) {
 
 func (h *hand) workOnce(w *syntax.Work, k *stitch.Stitch, own *ownStitch) {
 	n := w.Number.Or(h.size, 1)
-	if n <= 0 {
+	if n <= 0 || len(w.Places) > 0 && w.Places[0].Number.Written() && w.Places[0].Number.At(h.size) <= 0 {
+		if !h.begun && len(h.base) > 0 {
+			h.settle(k) // a step that this size skips still tells what the beginning chain is
+		}
 		return
 	}
 	if len(w.Places) == 0 {
@@ -422,8 +432,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 func (h *hand) inMarked(k *stitch.Stitch, own *ownStitch, n int) {
 	i := h.marked()
 	if i < 0 {
-		h.loose = true
-		h.lose() // where the marker is was not said in stitches
+		h.noMarker()
 		h.into(k, own, n, -1)
 		return
 	}
@@ -640,7 +649,7 @@ func (h *hand) eachToLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.
 	stop := -1
 	if p.To.Kind == syntax.ToMarker {
 		if stop = h.marked(); stop < 0 {
-			h.lose()
+			h.noMarker()
 			return
 		}
 	}
@@ -695,6 +704,11 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		return
 	}
 	e := h.effectOf(k)
+	if i < h.at && p.Pick == syntax.PickLast && !h.full && m == 1 && !h.loose && h.whole() {
+		h.missing(p.Noun, 1) // the last place is worked already
+		h.makeRest(k, own, n, h.effectOf(k))
+		return
+	}
 	if i < h.at {
 		// the first place again, as after a beginning chain that stands on it
 		h.held = i

@@ -19,7 +19,7 @@ var loaded = once(func() (*dictionary, error) {
 
 // room is about how many spellings the tables hold, so that the map need not
 // grow while they are read.
-const room = 5000
+const room = 3584
 
 func readDictionary(stitches, families, names, sources string) (*dictionary, error) {
 	cited, err := readCitations(sources)
@@ -63,6 +63,9 @@ func (d *dictionary) add(r record, cited citations, worded wordings) error {
 		if base == nil && id != "" {
 			return r.errorf("no stitch above has the abbreviation %q", id)
 		}
+		if base != nil && worded[id] == nil {
+			return r.errorf("names.tsv has no line %q to build names on", id)
+		}
 		for n := made.fewest; n <= made.most; n++ {
 			m := member{base, n}
 			if err := d.enter(made.build(m), m, r, worded); err != nil {
@@ -92,6 +95,9 @@ func (d *dictionary) enter(s *Stitch, m member, r record, worded wordings) error
 		term := &s.UK
 		if dialect == US {
 			term, s.ID = &s.US, all[0]
+			if d.byID[s.ID] != nil {
+				return r.errorf("%q is there twice", s.ID)
+			}
 		}
 		if own := worded.in(s.ID, dialect); own != nil && own != w {
 			all = spell(all, own.also, base, m.legs)
@@ -113,9 +119,6 @@ func (d *dictionary) enter(s *Stitch, m member, r record, worded wordings) error
 			}
 		}
 		term.Also = slices.Clone(also)
-	}
-	if d.byID[s.ID] != nil {
-		return r.errorf("%q is there twice", s.ID)
 	}
 	d.stitches, d.byID[s.ID] = append(d.stitches, s), s
 	return nil

@@ -231,6 +231,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 	case d.heading(line, trimmed, span):
 	case !d.started && d.field(line, span):
 	case d.inSection(trimmed, span):
+	case strings.Contains(trimmed, "(make ") && d.runIn(line, span):
 	case d.definition(trimmed, span):
 	case !d.started && d.unknownField(line, span):
 	case d.runIn(line, span):
@@ -320,7 +321,21 @@ func (d *document) bareHeading(trimmed string) bool {
 			letters++
 		}
 	}
-	return letters >= 3 && len(strings.Fields(plain)) <= 7
+	return letters >= 3 && len(strings.Fields(plain)) <= 7 && !finishes(plain)
+}
+
+// finishes tells `FASTEN OFF.`, in capitals on a line of its own, from a
+// heading.
+func finishes(line string) bool {
+	list, _ := build(Lex(line, 0, Standard()))
+	if len(list) == 0 {
+		return false
+	}
+	switch list[0].Node.(type) {
+	case *Finish, *MakeUp, *Turn, *Chain:
+		return true
+	}
+	return false
 }
 
 // field takes a line of the header.

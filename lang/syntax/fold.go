@@ -128,7 +128,7 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 			return true
 		}
 	}
-	if f.timesOf(c, n) {
+	if f.timesOf(c, n) || f.multipleOf(c, n) {
 		return true
 	}
 	if rep, ok := f.peek().(*RepeatFrom); ok && rep.From == "" && len(f.open) == 0 {
@@ -143,6 +143,23 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 		return false
 	}
 	f.out = append(f.out, c)
+	return true
+}
+
+// multipleOf takes `ch 56 (a multiple of 6 + 2)`.
+func (f *folder) multipleOf(c Clause, n *Bracket) bool {
+	k := len(f.out)
+	if k == 0 || len(n.Body) != 1 {
+		return false
+	}
+	said, ok := n.Body[0].Node.(*Chain)
+	ch, isChain := f.out[k-1].Node.(*Chain)
+	if !ok || !isChain || !said.Multiple.Written() || said.Number.Written() {
+		return false
+	}
+	with := *ch
+	with.Multiple, with.Plus = said.Multiple, said.Plus
+	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &with}
 	return true
 }
 
@@ -371,6 +388,9 @@ func (f *folder) ending(c Clause, n *Ending) bool {
 		}
 		if n.StopAt != "" {
 			r.Stops = true
+			if r.StopAt < 0 {
+				f.b.problems = append(f.b.problems, Problem{RepeatUnanchored, c.Span})
+			}
 		}
 		f.out[i].Span = f.out[i].Span.Union(c.Span)
 		f.out[i].Sep = c.Sep

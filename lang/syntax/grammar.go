@@ -423,7 +423,8 @@ type gRows struct {
 	Row    bool     `parser:"| @( 'row' | 'rnd' )"`
 	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' )? @@ )* )?"`
 	Nth    []*gOrd  `parser:"| @@ ( ( Comma | 'and' | 'to' | Dash | Hyphen )+ @@ )* ( 'row' | 'rnd' )"`
-	Piece  *gPiece  `parser:"| @@ ( ( 'to' | 'until' ) ( 'row' | 'rnd' | Star ) "`
+	Piece  *gPiece  `parser:"| @@"`
+	Mark   string   `parser:"  ( ( 'to' | 'until' ) ( 'row' | 'rnd' | @Star )"`
 	PieceN *gNum    `parser:"  @@? )? )"`
 	Times  *gTimesN `parser:"@@?"`
 	Until  bool     `parser:"@( 'until' | 'to' | 'for' )?"`

@@ -9,12 +9,17 @@ func readLabel(tokens []Token, text string) (Label, int) {
 	for r.peek().Kind == Star || r.at == 0 && (r.peek().Kind == Dash || r.peek().Kind == Hyphen) {
 		r.at++ // bold, italic, or a list's mark
 	}
-	bold := r.at
+	bold, mark := r.at, ""
+	if r.at > 0 && tokens[r.at-1].Kind == Star {
+		mark = tokens[r.at-1].Canon
+	}
 	n := r.read()
 	if n == 0 {
 		return Label{}, 0
 	}
-	for bold > 0 && r.peek().Kind == Star && n < len(tokens) {
+	for mark != "" && r.peek().Kind == Star && r.peek().Canon == mark && n < len(tokens) {
+		mark = ""
+
 		r.at++
 		n = r.at
 	}

@@ -145,7 +145,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Leave != nil:
 		return &Leave{Place: r.onePlace(g.Leave.Where)}
 	case g.Multiple != nil:
-		return &Chain{Multiple: true, Number: r.num(g.Multiple.N), Plus: r.num(g.Multiple.Plus)}
+		return &Chain{Multiple: r.num(g.Multiple.N), Plus: r.num(g.Multiple.Plus)}
 	case g.Chain != nil:
 		return r.chain(g.Chain)
 	case g.Counts != nil:
@@ -315,7 +315,7 @@ func (r *reader) rows(g *gRows) Node {
 		}
 	}
 	if g.Piece != nil {
-		out.Piece, out.PieceRow = strings.Join(g.Piece.Words, " "), r.num(g.PieceN)
+		out.Piece, out.PieceRow, out.Mark = strings.Join(g.Piece.Words, " "), r.num(g.PieceN), g.Mark
 	}
 	if g.Times != nil {
 		n, more := r.times(g.Times)

@@ -160,11 +160,13 @@ func (l *lister) listing(i int) bool {
 		return false
 	}
 	before, after := tokens[i-1].Kind, tokens[i+1].Kind
-	if before != Number && before != Ordinal || after != before {
-		return false
-	}
+	return (before == Number || before == Ordinal) && after == before && l.ofRows()
+}
+
+// ofRows tells whether the clause so far speaks of rows.
+func (l *lister) ofRows() bool {
 	for _, t := range l.flat {
-		if t.Kind == Word && (t.Canon == "row" || t.Canon == "rnd" || t.Canon == "rep") {
+		if t.Kind == Word && (t.Canon == "row" || t.Canon == "rnd") || t.Kind == Ordinal {
 			return true
 		}
 	}
@@ -198,6 +200,9 @@ func (l *lister) ranging(i int) bool {
 		return false
 	}
 	before, after := tokens[i-1].Kind, tokens[i+1].Kind
+	if before == Number && !l.ofRows() {
+		return false
+	}
 	return (before == Number || before == Ordinal) && before == after || before == Star && after == Star
 }
 
@@ -420,7 +425,7 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		}
 	}
 	if node := l.node(flat); node != nil {
-		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: l.noted(node)})
+		l.read(node, spanOf(flat), sep)
 		return
 	}
 	for cut := min(len(flat), maxClauseTokens) - 1; cut > 0; cut-- {
@@ -428,7 +433,7 @@ func (l *lister) clause(flat []Token, sep Separator) {
 			continue
 		}
 		if node := l.node(flat[:cut]); node != nil {
-			l.out = append(l.out, Clause{Span: spanOf(flat[:cut]), Node: l.noted(node)})
+			l.read(node, spanOf(flat[:cut]), SepNone)
 			l.clause(flat[cut:], sep)
 			return
 		}
@@ -436,15 +441,16 @@ func (l *lister) clause(flat []Token, sep Separator) {
 	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Unread{}})
 }
 
-// noted gives a clause what a bracket within it says of skipped chains.
-func (l *lister) noted(node Node) Node {
-	w, ok := node.(*Work)
-	if !ok || !l.note.Said {
-		return node
+// read takes a clause that was understood, with what a bracket within it says
+// of skipped chains.
+func (l *lister) read(node Node, span source.Span, sep Separator) {
+	if w, ok := node.(*Work); ok && l.note.Said {
+		with := *w
+		with.Counts = l.note
+		node, span = &with, span.Union(l.note.Span)
+		l.note = Counts{}
 	}
-	with := *w
-	with.Counts, l.note = l.note, Counts{}
-	return &with
+	l.out = append(l.out, Clause{Span: span, Sep: sep, Node: node})
 }
 
 // node reads flat and puts the insides of its brackets in place.

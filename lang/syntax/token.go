@@ -284,11 +284,13 @@ var vulgar = map[rune]int{'¼': 25, '½': 50, '¾': 75, '⅓': 33, '⅔': 67, '�
 // vulgarFraction gives a fraction written as one character in hundredths.
 func vulgarFraction(r rune) int { return vulgar[r] }
 
+var apostrophes = strings.NewReplacer("’", "'", "ʼ", "'")
+
 // fold lower-cases a word and writes every apostrophe alike.
 func fold(s string) string {
 	for i := 0; i < len(s); i++ {
 		if c := s[i]; c >= utf8.RuneSelf || c >= 'A' && c <= 'Z' {
-			return strings.ToLower(strings.ReplaceAll(s, "’", "'"))
+			return strings.ToLower(apostrophes.Replace(s))
 		}
 	}
 	return s

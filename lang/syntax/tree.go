@@ -76,10 +76,9 @@ type Work struct {
 type Chain struct {
 	Number Num
 	Counts Counts
-	// Multiple is set in `ch a multiple of 6 + 2`: Number is the multiple, Plus
-	// what is added to it.
-	Multiple bool
-	Plus     Num
+	// Multiple and Plus are said in `ch a multiple of 6 + 2`, alone or of a
+	// number that is given: `ch 56 (a multiple of 6 + 2)`.
+	Multiple, Plus Num
 }
 
 // Counts is what a pattern says of a turning or beginning chain.
@@ -238,9 +237,10 @@ type MagicRing struct{}
 type Rows struct {
 	List []RowSpan
 	Last Num // `rep last 2 rows`
-	// Piece is the piece referred to, as far as PieceRow or a mark.
+	// Piece is the piece referred to, as far as PieceRow or Mark.
 	Piece    string
 	PieceRow Num
+	Mark     string
 	Limit    Limit
 	Number   Num
 	Changed  bool // `same as Row 3, but …`
