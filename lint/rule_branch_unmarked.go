@@ -14,7 +14,7 @@ Terms: US
 
 Piece: Twig
 With A, ch 11.
-Row 1: Sc in 2nd ch from hook and in next 4 ch, ch 4, sc in 2nd ch from hook and in next 2 ch, sc in next 5 ch. (13 sts)
+Row 1: Sc in 2nd ch from hook and in next 9 ch, ch 4, sc in 2nd ch from hook and in next 2 ch. (13 sts)
 Fasten off.
 `,
 	Good: `Pattern: Hawthorn twig
@@ -22,8 +22,7 @@ Terms: US
 
 Piece: Twig
 With A, ch 11.
-Row 1: Sc in 2nd ch from hook and in next 4 ch, branch A: ch 4, sc in 2nd ch from hook and in next 2 ch, return, sc in
-  next 5 ch. (13 sts)
+Row 1: Sc in 2nd ch from hook and in next 9 ch, branch A: ch 4, sc in 2nd ch from hook and in next 2 ch, return. (13 sts)
 Fasten off.
 `,
 	Check: checkBranchUnmarked,

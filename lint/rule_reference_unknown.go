@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/syntax"
 )
 
 var referenceUnknown = &Rule{
@@ -38,8 +39,8 @@ Fasten off.
 
 func checkReferenceUnknown(p *Pass) {
 	for _, f := range p.faults(fabric.RowUnknown, fabric.RowCircular) {
-		if f.Kind == fabric.RowUnknown && f.Name == "" && misnumbered(f.row.Piece, f.N) {
-			continue // the row is there under a wrong number, which is told
+		if f.Kind == fabric.RowUnknown && f.Name == "" && impliedRow(f.row, f.N) {
+			continue
 		}
 		var message string
 		switch {
@@ -56,9 +57,15 @@ func checkReferenceUnknown(p *Pass) {
 	}
 }
 
-// misnumbered tells whether a row that should have a number has another one.
-func misnumbered(piece *fabric.Piece, number int) bool {
-	return slices.ContainsFunc(slips(piece), func(s slip) bool {
+// impliedRow tells whether a row is there although none has its number: it
+// has a wrong one, which is told, or it is among those that are listed by kind.
+func impliedRow(row *fabric.Row, number int) bool {
+	if interleaved(row.Piece) {
+		return slices.ContainsFunc(row.Piece.Rows[:row.Index], func(above *fabric.Row) bool {
+			return slices.ContainsFunc(above.Tree.Label.Numbers, func(s syntax.RowSpan) bool { return s.To.At(0) > number })
+		})
+	}
+	return slices.ContainsFunc(slips(row.Piece), func(s slip) bool {
 		first, last := ends(s.row.Tree.Label)
 		return number >= s.due && number <= s.due+last-first
 	})

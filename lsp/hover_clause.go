@@ -74,7 +74,10 @@ func (v *view) placesUsed(row *fabric.Row, step *fabric.Step) string {
 		seen[s.Into] = true
 		into := &all[s.Into]
 		name := v.stitchName(into)
-		if into.Row != row.Index {
+		switch {
+		case into.Row < 0:
+			name += " that the row below states"
+		case into.Row != row.Index:
 			name += " of " + rowName(row.Piece.Rows[into.Row].Tree)
 		}
 		used.add(name)

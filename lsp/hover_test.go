@@ -110,7 +110,8 @@ sc: 5 (6, 7)
 dc: 15 (16, 17)
 Change: 0 from Row 1 (RS)
 The row below offered: 20 (22, 24) places, of which 0 left unworked
-Stated: (20 (22, 24) sts), which agrees`},
+Stated: (20 (22, 24) sts), which agrees
+Facing: wrong side`},
 		{"row that stands for many", strings.Replace(acornCup, "Fasten off", "Rnds 4-7: Ch 1, sc in each st around; sl st in first sc to join", 1), "Rnds |4-7", "Rnds 4-7", `Rnds 4-7
 Makes: 18 sts
 sc: 18
@@ -147,6 +148,13 @@ Makes: 18 sts
 By kind: 18 sc
 Uses: 12 places
 Worked into: 12 sc of Rnd 2
+Count after it: 18 sts
+Left to work into: 0 places`},
+		{"clause on what is only stated", strings.Replace(acornCup, "2 sc in each st around", "2 wren in each acorn", 1), "|*sc in next", "*sc in next st, 2 sc in next st; rep from * around", `*sc in next st, 2 sc in next st; rep from * around
+Makes: 18 sts
+By kind: 18 sc
+Uses: 12 places
+Worked into: 12 sc that the row below states
 Count after it: 18 sts
 Left to work into: 0 places`},
 		{"clause that works nothing", acornCup, "With |A", "With A", `With A

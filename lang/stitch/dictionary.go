@@ -19,7 +19,7 @@ var loaded = once(func() (*dictionary, error) {
 
 // room is about how many spellings the tables hold, so that the map need not
 // grow while they are read.
-const room = 3584
+const room = 3500
 
 func readDictionary(stitches, families, names, sources string) (*dictionary, error) {
 	cited, err := readCitations(sources)

@@ -47,9 +47,13 @@ func readRule(r record, cited citations) (rule, error) {
 	if out.counts != ofBase && !slices.Contains(conventionNames[:], out.counts) {
 		return rule{}, r.errorf("counts is one of %q or %q, not %q", conventionNames, ofBase, out.counts)
 	}
+	if defined := r.text("defined"); defined != "yes" && defined != "no" {
+		return rule{}, r.errorf("defined is yes or no, not %q", defined)
+	}
 	if legs := r.text("legs"); legs != "" {
-		if _, err := fmt.Sscanf(legs, "%d-%d", &out.fewest, &out.most); err != nil {
-			return rule{}, r.errorf("legs is a range such as 2-9, not %q", legs)
+		_, err := fmt.Sscanf(legs, "%d-%d", &out.fewest, &out.most)
+		if err != nil || out.fewest < 2 || out.most >= len(numberWords) {
+			return rule{}, r.errorf("legs is a range within 2-9, not %q", legs)
 		}
 	}
 	for _, f := range [...]struct {

@@ -137,7 +137,7 @@ func fold(s string) string {
 	gap := false
 	for _, r := range s {
 		switch {
-		case r == ' ' || r == '-' || r == '.' || unicode.IsSpace(r) || unicode.Is(unicode.Pd, r):
+		case r == '-' || r == '.' || unicode.IsSpace(r) || r >= utf8.RuneSelf && unicode.Is(unicode.Pd, r):
 			gap = len(b) > 0
 			continue
 		case gap:

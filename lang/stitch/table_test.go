@@ -50,7 +50,9 @@ func TestFaultsInTables(t *testing.T) {
 		{"no source", header + swap("book", "-").Replace(oneStitch), noFamilies, someNames, someSources, `stitches.tsv:2: no source`},
 		{"slot", header + swap("How.", "{who}").Replace(oneStitch), noFamilies, someNames, someSources, `stitches.tsv:2: there is no slot {who}`},
 		{"base", header + oneStitch, header + swap("\tfr\t", "\tfern\t").Replace(familyOfOne), someNames + familyNaming, someSources, `families.tsv:2: no stitch above has the abbreviation "fern"`},
-		{"legs", header + oneStitch, header + swap("2-3", "two").Replace(familyOfOne), someNames + familyNaming, someSources, `families.tsv:2: legs is a range such as 2-9, not "two"`},
+		{"legs", header + oneStitch, header + swap("2-3", "two").Replace(familyOfOne), someNames + familyNaming, someSources, `families.tsv:2: legs is a range within 2-9, not "two"`},
+		{"too many legs", header + oneStitch, header + swap("2-3", "2-10").Replace(familyOfOne), someNames + familyNaming, someSources, `families.tsv:2: legs is a range within 2-9, not "2-10"`},
+		{"defined", header + swap("\tno\tHow", "\tnever\tHow").Replace(oneStitch), noFamilies, someNames, someSources, `stitches.tsv:2: defined is yes or no, not "never"`},
 		{"no name", header + oneStitch, header + familyOfOne, someNames, someSources, `families.tsv:2: names.tsv must give "fronds" an abbreviation, a name and a plural in US terms`},
 		{"name of nothing", header + oneStitch, noFamilies, someNames + familyNaming, someSources, `names.tsv: there is no stitch or family "fronds"`},
 		{"dialect", header + oneStitch, noFamilies, swap("both", "AU").Replace(someNames), someSources, `names.tsv:2: the dialect is US, UK or both, not "AU"`},
@@ -109,13 +111,6 @@ func TestFold(t *testing.T) {
 	}
 	assert.Equal(t, "dc 3 tog", spread("dc3 tog"))
 	assert.Equal(t, "5 togs", spread("5togs"))
-}
-
-// room spares the map its growth, and wastes no more than it spares.
-func TestRoom(t *testing.T) {
-	n := len(Spellings())
-	assert.LessOrEqual(t, n, room)
-	assert.Greater(t, n, room/2)
 }
 
 func BenchmarkReadDictionary(b *testing.B) {

@@ -15,11 +15,12 @@ func (b *builder) fold(list []Clause) []Clause {
 }
 
 type folder struct {
-	b    *builder
-	in   []Clause
-	at   int
-	out  []Clause
-	open []openMark
+	b     *builder
+	in    []Clause
+	at    int
+	out   []Clause
+	open  []openMark
+	wraps int // repeats without a mark, each of which holds all before it
 	// last is the body that the latest starred repeat had, for `rep from * once more`.
 	last *Repeat
 }
@@ -299,6 +300,7 @@ func (f *folder) repeat(c Clause, n *RepeatFrom) {
 		}
 		if rep, ok := f.out[k-1].Node.(*Repeat); ok && n.From == "" && rep.Limit == Unstated {
 			rep.Limit, rep.Number, rep.Last = n.Limit, n.Number, n.Last
+			f.out[k-1].Span, f.out[k-1].Sep = f.out[k-1].Span.Union(c.Span), c.Sep
 			return
 		}
 	}
@@ -353,7 +355,7 @@ func (f *folder) whole(c Clause, r *Repeat) {
 	for from < len(f.out) && begins(f.out[from].Node) {
 		from++
 	}
-	if from == len(f.out) {
+	if f.wraps++; from == len(f.out) || f.wraps > maxDepth {
 		c.Node = &Unread{}
 		f.out = append(f.out, c)
 		return
@@ -435,14 +437,19 @@ func unplaced(n Node) bool {
 func (f *folder) close() {
 	for i := len(f.open) - 1; i >= 0; i-- {
 		m := f.open[i]
-		if m.at == len(f.out) && m.text != "*" {
+		if m.at >= len(f.out) && m.text != "*" {
 			// a mark after everything else is one that other pieces refer to
 			f.out = append(f.out, Clause{Span: m.span, Node: &Mark{Text: m.text}})
 			continue
 		}
+		if m.at >= len(f.out) {
+			f.b.problems = append(f.b.problems, Problem{StarUnused, m.span})
+			f.out = append(f.out, Clause{Span: m.span, Node: &Remark{}})
+			continue
+		}
 		// `*6 sc, dec` with nothing after it runs to the end all the same
 		f.b.problems = append(f.b.problems, Problem{StarUnused, m.span})
-		f.wrap(i, &Repeat{Limit: Unstated, Starred: true}, Clause{Span: m.span})
+		f.wrap(i, &Repeat{Limit: Unstated, Starred: true}, Clause{Span: m.span.Union(f.out[len(f.out)-1].Span)})
 	}
 	for i := range f.out {
 		if _, ok := f.out[i].Node.(*Mark); ok && i < len(f.out)-1 {

@@ -444,7 +444,7 @@ func (l *lister) clause(flat []Token, sep Separator) {
 // read takes a clause that was understood, with what a bracket within it says
 // of skipped chains.
 func (l *lister) read(node Node, span source.Span, sep Separator) {
-	if w, ok := node.(*Work); ok && l.note.Said {
+	if w, ok := node.(*Work); ok && l.note.Said && (sep != SepNone || l.note.Span.Start <= span.End) {
 		with := *w
 		with.Counts = l.note
 		node, span = &with, span.Union(l.note.Span)

@@ -219,7 +219,7 @@ func (l *scanner) dotted(i int) bool {
 		return false
 	}
 	before := l.raw[i-1].lower
-	return len(before) == 1 || before == "sl" || before == "tr"
+	return len(before) == 1 || before == "sl"
 }
 
 // letter tells a yarn or branch called A from the article that begins a
@@ -257,8 +257,12 @@ func (l *scanner) abbreviationStop(i int) int {
 		return 0
 	}
 	next := l.raw[i+1]
-	if next.kind == Number && i >= 2 && l.raw[i-2].kind == Word {
-		return 0 // `in next ch. 1 hdc in next ch`
+	if next.kind == Number {
+		// `Ch. 10`, but `in next ch. 1 hdc in next ch`
+		begins := i < 2 || l.raw[i-2].kind != Word && l.raw[i-2].kind != Number && l.raw[i-2].kind != Hyphen
+		if !begins || before.lower != "ch" && before.lower != "sk" && before.lower != "rnd" {
+			return 0
+		}
 	}
 	if next.kind == Word && l.text[next.start:next.end] == next.lower && !next.glued || next.kind == Number || next.kind == Comma || next.kind == Semi {
 		return 1

@@ -14,13 +14,19 @@ func ExplainRule(w io.Writer, r *lint.Rule) error {
 	b := bufio.NewWriter(w)
 	fmt.Fprintf(b, "%s (%s, %s)\n\n%s\n\n%s\n", r.Name, r.Severity, r.Family, wrapped(r.Summary), wrapped(r.Why))
 	fmt.Fprintf(b, "\nFound in:\n\n%s\nNot in:\n\n%s", indented(r.Bad), indented(r.Good))
-	if len(r.Sources) > 0 {
-		fmt.Fprint(b, "\nWhere the numbers come from:\n")
-		for _, s := range r.Sources {
-			fmt.Fprintln(b, wrapped("- "+s))
-		}
-	}
+	sources(b, r.Sources)
 	return b.Flush()
+}
+
+// sources lists the works behind something, if there are any.
+func sources(b *bufio.Writer, works []string) {
+	if len(works) == 0 {
+		return
+	}
+	fmt.Fprint(b, "\nWhere this comes from:\n")
+	for _, s := range works {
+		fmt.Fprintln(b, wrapped("- "+s))
+	}
 }
 
 const textWide = 88 // characters in a line of prose

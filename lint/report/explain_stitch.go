@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io"
 	"strconv"
-	"strings"
 
 	"stitchproof/lang/stitch"
 )
@@ -14,48 +13,41 @@ import (
 // stitch is made. It fails only where w does.
 func ExplainStitch(w io.Writer, spelling string, m stitch.Meaning) error {
 	b := bufio.NewWriter(w)
-	switch {
-	case m.Ambiguous():
+	if m.Ambiguous() {
 		fmt.Fprintf(b, "%s is one stitch in US terms and another in UK terms: a pattern must say whose terms it uses.\n", spelling)
-		fmt.Fprint(b, "\nIn US terms ")
-		stitchText(b, m.US)
-		fmt.Fprint(b, "\nIn UK terms ")
-		stitchText(b, m.UK)
-	case m.US != nil && m.UK != nil:
-		stitchText(b, m.US)
-	case m.US != nil:
-		fmt.Fprint(b, "Only in US terms: ")
-		stitchText(b, m.US)
-	case m.UK != nil:
-		fmt.Fprint(b, "Only in UK terms: ")
-		stitchText(b, m.UK)
+	}
+	if m.US != nil {
+		stitchText(b, m.US, stitch.US)
+	}
+	if m.UK != nil && m.UK != m.US {
+		stitchText(b, m.UK, stitch.UK)
 	}
 	return b.Flush()
 }
 
-func stitchText(b *bufio.Writer, k *stitch.Stitch) {
-	fmt.Fprintln(b, bothNames(k))
+// stitchText writes what is known of a stitch, its name in one dialect first.
+func stitchText(b *bufio.Writer, k *stitch.Stitch, d stitch.Dialect) {
+	fmt.Fprintf(b, "\n%s\n", bothNames(k, d))
 	if k.How != "" {
-		fmt.Fprintln(b, indented(wrapped(k.How)))
+		fmt.Fprintf(b, "%s\n", indented(wrapped(k.How)))
 	}
 	for _, line := range figures(k) {
-		fmt.Fprintln(b, "    "+line)
+		fmt.Fprintf(b, "    %s\n", line)
 	}
-	for _, s := range k.Sources {
-		fmt.Fprintln(b, indented(wrapped("from "+s)))
-	}
+	sources(b, k.Sources)
 }
 
-// bothNames is a stitch's name in both dialects.
-func bothNames(k *stitch.Stitch) string {
-	us, uk := termText(k.US), termText(k.UK)
-	switch {
-	case us == uk || uk == "":
-		return us
-	case us == "":
-		return uk
+// bothNames is a stitch's name in both dialects, one of them first.
+func bothNames(k *stitch.Stitch, first stitch.Dialect) string {
+	second := stitch.UK
+	if first == stitch.UK {
+		second = stitch.US
 	}
-	return us + "; UK " + uk
+	a, b := termText(k.Term(first)), termText(k.Term(second))
+	if b == "" || a == b {
+		return a
+	}
+	return fmt.Sprintf("in %s terms %s, in %s terms %s", first, a, second, b)
 }
 
 func termText(t stitch.Term) string {
@@ -70,16 +62,15 @@ func termText(t stitch.Term) string {
 
 // figures are what is known of a stitch in numbers.
 func figures(k *stitch.Stitch) []string {
-	var out []string
-	out = append(out, fmt.Sprintf("uses %s, makes %s", amount(k.Uses, "st"), amount(k.Makes, "st")))
+	out := []string{"uses " + amount(k.Uses, "st") + ", makes " + amount(k.Makes, "st")}
 	if k.Loops > 0 {
-		out = append(out, fmt.Sprintf("%s before it is finished", amount(k.Loops, "loop")+" on the hook"))
+		out = append(out, amount(k.Loops, "loop")+" on the hook before the last step")
 	}
 	if k.Height > 0 {
-		out = append(out, strings.TrimSpace(fmt.Sprintf("%s ch high", trim(k.Height))))
+		out = append(out, strconv.FormatFloat(k.Height, 'f', -1, 64)+" ch high")
 	}
 	if k.Turning > 0 {
-		out = append(out, fmt.Sprintf("turning chain: ch %d, %s", k.Turning, conventions[k.TurningCounts]))
+		out = append(out, fmt.Sprintf("turning chain: ch %d, which %s", k.Turning, conventions[k.TurningCounts]))
 	}
 	if k.Defined {
 		out = append(out, "publications differ: a pattern that uses it says what it means")
@@ -89,10 +80,7 @@ func figures(k *stitch.Stitch) []string {
 
 // conventions words whether a turning chain counts.
 var conventions = [...]string{
-	stitch.No:     "which does not count as a stitch",
-	stitch.Varies: "which counts as a stitch in some patterns and not in others",
-	stitch.Yes:    "which counts as a stitch",
+	stitch.No:     "does not count as a stitch",
+	stitch.Varies: "counts as a stitch in some patterns and not in others",
+	stitch.Yes:    "counts as a stitch",
 }
-
-// trim writes a height without needless zeros.
-func trim(f float64) string { return strconv.FormatFloat(f, 'f', -1, 64) }

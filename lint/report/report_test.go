@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 	"stitchproof/lint"
 )
 
@@ -210,7 +211,7 @@ func TestCountText(t *testing.T) {
 	require.Greater(t, len(lines), 8)
 	assert.Equal(t, []string{"cuff.crochet", "sizes S (M, L)", "", "Cuff, make 2"}, lines[:4])
 	for _, want := range []string{
-		"Row 1 (RS)               20 (22, 24)          20 (22, 24) sc            20 (22, 24) sc  agrees\n",
+		"7  Row 1 (RS)               20 (22, 24)          20 (22, 24) sc            20 (22, 24) sc  agrees  RS\n",
 		"20 (22, 24) sc",
 		"18 (20, 21)  DIFFERS",
 		"18 (20, 22)  unchecked",
@@ -229,6 +230,25 @@ func TestBranchLedger(t *testing.T) {
 	assert.Contains(t, branches, CountBranch{Name: "A", Chains: 6, Skipped: 1, Worked: 3, Left: 2})
 }
 
+func TestExplainStitch(t *testing.T) {
+	explained := func(word string) string {
+		m, ok := stitch.Find(word)
+		require.True(t, ok)
+		var b bytes.Buffer
+		require.NoError(t, ExplainStitch(&b, word, m))
+		return b.String()
+	}
+	dc := explained("dc")
+	assert.Contains(t, dc, "dc is one stitch in US terms and another in UK terms")
+	assert.Contains(t, dc, "\nin US terms double crochet (dc), in UK terms treble")
+	assert.Contains(t, dc, "\nin UK terms double crochet (dc), in US terms single crochet (sc)\n")
+	assert.Contains(t, dc, "    turning chain: ch 3, which counts as a stitch\n")
+	htr := explained("htr")
+	assert.NotContains(t, htr, "one stitch in US terms")
+	assert.Contains(t, htr, "in US terms half double crochet (hdc)")
+	assert.Contains(t, htr, "uses 1 st, makes 1 st\n")
+}
+
 func TestExplainRule(t *testing.T) {
 	rule, ok := lint.Find("turning-chain-height")
 	require.True(t, ok)
@@ -236,7 +256,7 @@ func TestExplainRule(t *testing.T) {
 	require.NoError(t, ExplainRule(&b, rule))
 	assert.Contains(t, b.String(), "turning-chain-height (warning, order)\n")
 	assert.Contains(t, b.String(), "\n    Row 2: Ch 4, sc in each st across; turn. (12 sc)\n")
-	assert.Contains(t, b.String(), "Where the numbers come from:\n- 1 chain for sc")
+	assert.Contains(t, b.String(), "Where this comes from:\n- 1 chain for sc")
 	for line := range strings.Lines(b.String()) {
 		assert.LessOrEqual(t, textWidth(strings.TrimRight(line, "\n")), 120)
 	}

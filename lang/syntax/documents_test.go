@@ -1,0 +1,303 @@
+package syntax_test
+
+import "testing"
+
+// document is a text and what it is read as, in the outline's words.
+type document struct{ name, text, want string }
+
+// TestDocuments reads whole files: what is a header field, a definition, a
+// heading, an instruction, a comment, prose.
+func TestDocuments(t *testing.T) {
+	for _, d := range documents {
+		t.Run(d.name, func(t *testing.T) {
+			if got := outline(read(d.text)); got != d.want {
+				t.Errorf("%s\nis read as\n%s\nwant\n%s", d.text, got, d.want)
+			}
+		})
+	}
+}
+
+var documents = []document{
+	{"header", `Pattern: Hawthorn pin
+Designer: the hedge
+Terms: US
+Skill level: easy
+Sizes: S (M, L)
+Hook: 3 mm
+Yarn: bark brown, 20 m
+Gauge: 24 sc = 10 cm
+Finished size: 3 cm
+Notions: needle
+Stitch multiple: 6 + 2
+Turning chains: ch 3 counts as dc
+Version: 2
+Row 1: ch 8.
+`, `field pattern = Hawthorn pin
+field designer = the hedge
+field terms = US
+field skill level = easy
+field sizes = S (M, L)
+field hook = 3 mm
+field yarn = bark brown, 20 m
+field gauge = 24 sc = 10 cm
+field finished size = 3 cm
+field notions = needle
+field stitch multiple = 6 + 2
+field turning chains = ch 3 counts as dc
+field version = 2
+row 1: chain 8
+`},
+	{"header keys by other names", `Title: Acorn cup
+TENSION: 20 dc
+Crochet hook: 4 mm
+Level: hard
+Measurements: 5 cm
+You will also need: pins
+Colour: moss
+Row 1: ch 8.
+`, `field pattern = Acorn cup
+field gauge = 20 dc
+field hook = 4 mm
+field skill level = hard
+field finished size = 5 cm
+field notions = pins
+field yarn = moss
+row 1: chain 8
+`},
+	{"yarns by letter and name", `Yarn A: moss
+Yarn B: bramble, dk (3), 10 m
+Colour C: haw red
+Color D: bark
+Row 1: with A, ch 8.
+`, `field yarn A = moss
+field yarn B = bramble, dk (3), 10 m
+field yarn C = haw red
+field yarn D = bark
+row 1: yarn use a, chain 8
+`},
+	{"header in bold and in a list", `**Hook:** 4 mm
+* Gauge: 20 dc
+- Notions: pins
+Row 1: ch 8.
+`, `field hook = 4 mm
+field gauge = 20 dc
+field notions = pins
+row 1: chain 8
+`},
+	{"a key that nobody knows", `Pattern: Acorn
+Weather: wet
+Row 1: ch 8.
+`, `field pattern = Acorn
+field weather = wet
+row 1: chain 8
+`},
+	{"a wrapped header field", `Finished size: 9 cm
+  (3 1/2 in) across
+Notions: needle,
+  pins
+Row 1: ch 8.
+`, `field finished size = 9 cm (3 1/2 in) across
+field notions = needle, pins
+row 1: chain 8
+`},
+	{"materials in a section", `Materials
+Hook: 3 mm
+Yarn: moss
+Gauge: 20 dc
+
+Row 1: ch 8.
+`, `prose "Materials"
+field hook = 3 mm
+field yarn = moss
+field gauge = 20 dc
+row 1: chain 8
+`},
+	{"pieces", `Piece: Leaf (make 6)
+Row 1: ch 8.
+## Stalk
+Row 1: ch 9.
+Bud:
+Row 1: ch 10.
+HAW (make 2)
+Row 1: ch 11.
+Piece: Wren's nest
+Ch 12.
+`, `piece Leaf make 6
+row 1: chain 8
+piece Stalk
+row 1: chain 9
+piece Bud
+row 1: chain 10
+piece HAW make 2
+row 1: chain 11
+piece Wren's nest
+no label: chain 12
+`},
+	{"a heading that runs into its instruction", `LEAF (make 6): ch 8.
+Row 2: dc in each st.
+STALK: ch 9.
+`, `piece LEAF make 6
+no label: chain 8
+row 2: work dc each=1 each st to the end
+piece STALK
+no label: chain 9
+`},
+	{"row 1 again begins a piece", `Row 1: ch 8.
+Row 2: dc in each st.
+Row 1: ch 9.
+Rnd 1: ch 10.
+`, `row 1: chain 8
+row 2: work dc each=1 each st to the end
+again row 1: chain 9
+rnd 1: chain 10
+`},
+	{"a heading with nothing below is prose", `Piece: Leaf
+Row 1: ch 8.
+Piece: Finishing
+The end.
+`, `piece Leaf
+row 1: chain 8
+prose "Piece: Finishing"
+prose "The end."
+`},
+	{"special stitches", `Special stitches
+haw: (2 dc, ch 2, sl st) in next st.
+Fan (fn): (3 dc, ch 1, 3 dc) in next sp
+leaf bud: uses 1 st, makes 5 dc
+
+Row 1: haw in next st, fn in next sp, leaf bud.
+`, `prose "Special stitches"
+definition haw = group {work dc each=2 here, chain 2, work sl st each=1 here} in next 1 st
+definition Fan|fn = group {work dc each=3 here, chain 1, work dc each=3 here} in next 1 sp
+definition leaf bud uses 1 makes 5 = unread, work dc each=1 next 5 st
+row 1: work "haw" each=1 next 1 st, work "fn" each=1 next 1 sp, work "leaf bud" each=1 next 1 st
+`},
+	{"a definition of many lines", `Special stitches
+haw: (2 dc, ch 2,
+  sl st) in next st.
+
+Row 1: haw in next st.
+`, `prose "Special stitches"
+definition haw = group {work dc each=2 here, chain 2, work sl st each=1 here} in next 1 st
+row 1: work "haw" each=1 next 1 st
+`},
+	{"a definition without a heading", `haw = (2 dc, ch 2) in next st
+Row 1: haw in next st.
+`, `definition haw = group {work dc each=2 here, chain 2} in next 1 st
+row 1: work "haw" each=1 next 1 st
+`},
+	{"abbreviations below a heading", `Abbreviations
+sc = single crochet
+ch - chain
+sl st – slip stitch
+rep: repeat
+
+Row 1: ch 8.
+`, `prose "Abbreviations"
+definition sc is single crochet
+definition ch is chain
+definition sl st is slip stitch
+definition rep is repeat
+row 1: chain 8
+`},
+	{"abbreviations in a line", `Abbreviations: ch = chain, tr = treble,
+  dc = double crochet
+Row 1: ch 8.
+`, `field abbreviations = ch = chain, tr = treble, dc = double crochet
+definition ch is chain
+definition tr is treble
+definition dc is double crochet
+row 1: chain 8
+`},
+	{"comments", `// the writer's own
+Row 1: ch 8.
+  // allow count-mismatch: the swatch is meant to flare
+Row 2: dc in each st. // not one: it stands in the row
+//
+`, `comment the writer's own
+row 1: chain 8
+comment allow count-mismatch: the swatch is meant to flare
+row 2: work dc each=1 each st to the end, unread, unread
+comment ` + `
+`},
+	{"continuation lines", `Row 1: ch 8,
+dc in next st.
+Row 2: dc in next st;
+sc in next st.
+Row 3: (dc in next st,
+sc in next st) twice.
+Row 4: dc in next st
+  and sc in next st.
+Row 5: dc in next st,
+
+Row 6: sc in next st,
+Row 7: hdc in next st.
+`, `row 1: chain 8, work dc each=1 next 1 st
+row 2: work dc each=1 next 1 st, work sc each=1 next 1 st
+row 3: repeat {work dc each=1 next 1 st, work sc each=1 next 1 st} 2 in all
+row 4: work dc each=1 next 1 st, work sc each=1 next 1 st
+row 5: work dc each=1 next 1 st
+row 6: work sc each=1 next 1 st
+row 7: work hdc each=1 next 1 st
+`},
+	{"several rows on one line", `Row 1: ch 8. Row 2: dc in each st. (8) Row 3: sc in each st, turn.
+5th rnd: sc around. 6th rnd: dc around.
+`, `row 1: chain 8
+row 2: work dc each=1 each st to the end, count 8
+row 3: work sc each=1 each st to the end, turn
+rnd 5: work sc each=1 each st to the end
+rnd 6: work dc each=1 each st to the end
+`},
+	{"a row spoken of does not begin one", `Row 1: ch 8.
+Row 2: rep Row 1. Rep Row 2 twice.
+`, `row 1: chain 8
+row 2: rows 1, rows 2 2 more or in all
+`},
+	{"prose", `A hedge flower opens in May, before the hawthorn.
+It was worked by the fire.
+
+Notes
+Made in one go, and blocked.
+The wind is free.
+
+Row 1: ch 8.
+Note: the hook is cold.
+> a line from the hedge book
+Tip: block it wet.
+You can see the leaf in the picture above.
+Row 2: dc in each st.
+`, `prose "A hedge flower opens in May, before the hawthorn."
+prose "It was worked by the fire."
+prose "Notes"
+prose "Made in one go, and blocked."
+prose "The wind is free."
+row 1: chain 8
+prose "Note: the hook is cold."
+prose "> a line from the hedge book"
+prose "Tip: block it wet."
+prose "You can see the leaf in the picture above."
+row 2: work dc each=1 each st to the end
+`},
+	{"instructions without a label", `Piece: Twig
+With B, make a magic ring.
+Ch 26.
+Do not turn.
+Fasten off.
+Weave in ends.
+`, `piece Twig
+no label: yarn use b, ring
+no label: chain 26
+no label: turn not
+no label: fasten off
+no label: make up
+`},
+	{"a row in two sizes", `Sizes: child (adult)
+Rnd 8 (10): sc in next 4 (6) sts. (4 (6) sc)
+8th (10th) rnd: sc around. (24)
+`, `field sizes = child (adult)
+rnd 8/10: work sc each=1 next 4/6 st, count 4/6 sc
+rnd 8/10: work sc each=1 each st to the end, count 24
+`},
+	{"nothing", "", ""},
+	{"only blank lines", "\n \n\t\n", ""},
+}

@@ -1,0 +1,51 @@
+package syntax_test
+
+import (
+	"testing"
+
+	"stitchproof/lang/syntax"
+)
+
+// FuzzRead reads any text: it does not panic, and nothing is lost.
+func FuzzRead(f *testing.F) {
+	for _, text := range examples(f, "patterns", "broken") {
+		f.Add(text)
+	}
+	for _, d := range append(documents, typography...) {
+		f.Add(d.text)
+	}
+	for _, w := range wordings(f) {
+		f.Add(w.document())
+	}
+	f.Fuzz(func(t *testing.T, text string) { lossless(t, text) })
+}
+
+// FuzzLex cuts any text into tokens at any place of a file: each stands in
+// its place, and what stands between two is blank.
+func FuzzLex(f *testing.F) {
+	for _, w := range wordings(f) {
+		f.Add(w.wording, uint16(0), uint8(0))
+	}
+	f.Add("81 (91, 101, 111) – 2/3/4 [-, 5:6]", uint16(7), uint8(4))
+	f.Add("d.c. s. c. 3ch5 dc3tog ½ 2½ 3rd †† *** \xff", uint16(1), uint8(0))
+	f.Fuzz(func(t *testing.T, text string, base uint16, sizes uint8) {
+		vocab := syntax.Standard().Defining([]syntax.OwnWord{{Text: "wren's foot"}}, int(sizes))
+		end := 0
+		for _, tok := range syntax.Lex(text, int(base), vocab) {
+			at := tok.Span.Shift(-int(base))
+			if at.Start < end || at.Start >= at.End || at.End > len(text) {
+				t.Fatalf("token %v of %q stands at %v, after %d", tok, text, at, end)
+			}
+			if lost := unblank(text[end:at.Start]); lost != "" {
+				t.Fatalf("%q of %q belongs to no token", lost, text)
+			}
+			if tok.Kind == syntax.Number != tok.Values.Written() && tok.Kind != syntax.Ordinal && tok.Kind != syntax.Word {
+				t.Fatalf("token %v of %q has values %v", tok, text, tok.Values)
+			}
+			end = at.End
+		}
+		if lost := unblank(text[end:]); lost != "" {
+			t.Fatalf("%q at the end of %q belongs to no token", lost, text)
+		}
+	})
+}

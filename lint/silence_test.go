@@ -1,0 +1,123 @@
+package lint_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+)
+
+const (
+	mat = `Pattern: Oak leaf mat
+Terms: US
+
+Piece: Mat
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+`
+	disc = `Pattern: Acorn
+Terms: US
+
+Piece: Acorn
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
+`
+	plainRow = "Ch 1, sc in each st across; turn. (12 sc)\n"
+	plainRnd = "Ch 1, sc in each st around; sl st in first sc to join. (12 sc)\n"
+)
+
+// Wordings that a rule might take for a slip and that are none, and beside
+// them the nearest ones that are.
+func TestWhereRulesAreSilent(t *testing.T) {
+	tests := []struct {
+		name, rule, pattern string
+		found               int
+	}{
+		{"a gap", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
+		{"odd rows said elsewhere", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 for all odd rows.\nRow 4: " + plainRow + "Row 6: " + plainRow + "Fasten off.\n", 0},
+		{"even rows in one label", "row-order", mat + "Row 2 and all even rows: " + plainRow + "Row 3: " + plainRow + "Row 5: " + plainRow + "Row 9: " + plainRow + "Fasten off.\n", 0},
+		{"rows by kind", "row-order", mat + "Row 2: " + plainRow + "Rows 3, 5 and 7: " + plainRow + "Rows 4 and 6: " + plainRow + "Fasten off.\n", 0},
+		{"repeated until a length", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 until piece measures 10 cm.\nRow 40: " + plainRow + "Fasten off.\n", 0},
+		{"rounds after rows", "row-order", mat + "Row 2: " + plainRow + "Rnd 1: " + plainRnd + "Rnd 2: " + plainRnd + "Fasten off.\n", 0},
+		{"going on from another number", "row-order", mat + "Fasten off.\nJoin B with sl st in first st.\nRow 9: " + plainRow + "Row 10: " + plainRow + "Fasten off.\n", 0},
+
+		{"twice", "row-repeated", mat + "Row 2: " + plainRow + "Row 2: " + plainRow + "Row 3: " + plainRow + "Fasten off.\n", 1},
+		{"one for each size", "row-repeated", mat + "Row 2 (small): " + plainRow + "Row 2 (large): " + plainRow + "Row 3: " + plainRow + "Fasten off.\n", 0},
+		{"a second shoulder", "row-repeated", mat + "Row 2: " + plainRow + "Fasten off.\nJoin A with sl st in first st.\nRow 2: " + plainRow + "Fasten off.\n", 0},
+
+		{"no turn", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across. (12 sc)\nRow 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
+		{"said not to turn", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across; do not turn. (12 sc)\nRow 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 0},
+		{"the turn begins the row", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across. (12 sc)\nRow 4: Ch 1, turn, sc in each st across; turn. (12 sc)\nRow 5: " + plainRow + "Fasten off.\n", 0},
+		{"the last row", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: " + plainRow + "Row 4: Ch 1, sc in each st across. (12 sc)\nFasten off.\n", 0},
+		{"the yarn is cut", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across. Fasten off. (12 sc)\nRow 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 0},
+
+		{"no join", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 1},
+		{"said not to join", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around; do not join. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
+		{"the last round", "join-missing", disc + "Rnd 3: " + plainRnd + "Rnd 4: Ch 1, sc in each st around. (12 sc)\nFasten off.\n", 0},
+		{"a spiral from there on", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. (12 sc)\nRnd 4: Sc in each st around. (12 sc)\nRnd 5: Sc in each st around. (12 sc)\nFasten off.\n", 0},
+
+		{"too high", "turning-chain-height", mat + "Row 2: Ch 4, sc in each st across; turn. (12 sc)\nRow 3: " + plainRow + "Fasten off.\n", 1},
+		{"too low", "turning-chain-height", mat + "Row 2: Ch 1, dc in each st across; turn. (12 dc)\nFasten off.\n", 1},
+		{"too low and said not to count", "turning-chain-height", mat + "Row 2: Ch 1 (does not count as a st), dc in each st across; turn. (12 dc)\nFasten off.\n", 0},
+		{"one for each of two heights", "turning-chain-height", mat + "Row 2: Ch 3 (counts as dc), sk first st, *sc in next st, dc in next st; rep from * to last st, sc in last st; turn. (12 sts)\nRow 3: Ch 3, sk first st, *sc in next st, dc in next st; rep from * to last st, sc in last st; turn. (12 sts)\nFasten off.\n", 0},
+		{"a stitch and a space", "turning-chain-height", mat + "Row 2: Ch 5 (counts as dc and ch 2), sk first 3 sts, dc in next st, [ch 2, sk next 2 sts, dc in next st] twice, ch 2, sk next st, dc in last st. (5 dc, 4 ch-2 sps)\nFasten off.\n", 0},
+		{"UK terms", "turning-chain-height", "Pattern: Mat\nTerms: UK\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Dc in 2nd ch from hook and in each ch across; turn. (12 dc)\nRow 2: Ch 1, dc in each st across. (12 dc)\nFasten off.\n", 0},
+
+		{"not said", "turning-chain-unstated", mat + "Row 2: Ch 2, hdc in each st across; turn. (12 hdc)\nFasten off.\n", 1},
+		{"said in the header", "turning-chain-unstated", "Turning chains: ch 2 does not count as a st\n" + mat + "Row 2: Ch 2, hdc in each st across; turn. (12 hdc)\nFasten off.\n", 0},
+		{"said in a note", "turning-chain-unstated", "Note: The ch 2 isn’t a stitch.\n" + mat + "Row 2: Ch 2, hdc in each st across; turn. (12 hdc)\nFasten off.\n", 0},
+
+		{"no end", "ending-missing", mat + "Row 2: " + plainRow, 1},
+		{"the edging goes on", "ending-missing", mat + "Row 2: " + plainRow + "\nPiece: Edging\nRow 1: Ch 1, 2 sc in each st across. (24 sc)\nFasten off.\n", 0},
+		{"the yarn is cut in a note", "ending-missing", mat + "Row 2: " + plainRow + "Note: Cut the yarn and hide its end.\n", 0},
+
+		{"cut short", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base.\n", 1},
+		{"sewn with another yarn", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base with B.\n", 0},
+
+		{"no marker", "marker-missing", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\nFasten off.\n", 1},
+		{"marked once for all", "marker-missing", "Pattern: Acorn\nTerms: US\nNote: Mark the first stitch of every round.\n\nPiece: Acorn\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\nFasten off.\n", 0},
+		{"two rounds", "marker-missing", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: 6 sc in magic ring. (6 sc)\nRnd 2: Sc in each st around. (6 sc)\nFasten off.\n", 0},
+
+		{"no count", "count-missing", disc + "Rnd 3: Ch 1, [sc in next st, 2 sc in next st] 6 times; sl st in first sc to join.\nFasten off.\n", 1},
+		{"none stated", "count-missing", mat + "Row 2: Ch 1, 2 sc in each st across; turn.\nRow 3: Ch 1, sc in each st across; turn.\nFasten off.\n", 0},
+		{"the same count", "count-missing", disc + "Rnd 3: Ch 1, sc in each st around; sl st in first sc to join.\nFasten off.\n", 0},
+
+		{"no end of a repeat", "repeat-unended", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st. (18 sc)\nFasten off.\n", 1},
+		{"stars on both sides", "repeat-unended", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st* 6 times. (18 sc)\nFasten off.\n", 0},
+
+		{"a conversion", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 24) cm around, 5 cm (2 in) deep\n" + mat + "Fasten off.\n", 0},
+		{"a value short", "sizes-mismatch", "Sizes: S (M, L, XL)\nFinished size: 20 (22, 24) cm around\n" + mat + "Fasten off.\n", 1},
+		{"a value that falls", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 21) cm around\n" + mat + "Fasten off.\n", 1},
+	}
+	for _, test := range tests {
+		t.Run(test.rule+"/"+test.name, func(t *testing.T) {
+			n := 0
+			all := lint.Analyze(source.New(test.pattern)).Findings
+			for _, f := range all {
+				if f.Rule == test.rule {
+					n++
+				}
+			}
+			assert.Equal(t, test.found, n, "%s\n%s", listed(all), test.pattern)
+		})
+	}
+}
+
+// One slip is one finding, however many rows stand on the one that has it.
+func TestOneSlipIsOneFinding(t *testing.T) {
+	tests := map[string]string{
+		"a wrong count": mat + "Row 2: Ch 1, sc in each st across; turn. (13 sc)\nRow 3: " + plainRow + "Fasten off.\n",
+		"a lost increase": disc + "Rnd 3: Ch 1, [sc in next st, 2 sc in next st] 5 times; sl st in first sc to join. (18 sc)\n" +
+			"Rnd 4: Ch 1, [sc in next 2 sts, 2 sc in next st] 6 times; sl st in first sc to join. (24 sc)\nFasten off.\n",
+		"a row that is repeated": mat + "Row 2: Ch 1, sc in next 15 sts; turn. (12 sc)\nRow 3: Rep Row 2. (12 sc)\nRow 4: Rep Row 2. (12 sc)\nFasten off.\n",
+		"a slip of the pen":      mat + "Row 2: Ch 1, zc in each st across; turn.\nRow 3: Ch 1, sc in each st across; turn.\nRow 4: " + plainRow + "Fasten off.\n",
+	}
+	for name, pattern := range tests {
+		t.Run(name, func(t *testing.T) {
+			found := lint.Analyze(source.New(pattern)).Findings
+			assert.Len(t, found, 1, "%s\n%s", listed(found), pattern)
+		})
+	}
+}
