@@ -151,11 +151,16 @@ func (h *hand) begin(k *stitch.Stitch, nth int) {
 		return
 	}
 	h.shortChain(nth)
+	if m := h.words.multiple; m.unit > 0 && !h.multipleSaid && (h.chains-m.plus)%m.unit != 0 {
+		low := h.chains - ((h.chains-m.plus)%m.unit+m.unit)%m.unit
+		h.fault(Fault{Kind: MultipleMismatch, N: h.chains, Unit: m.unit, Base: m.plus, Fits: []int{low, low + m.unit}})
+	}
 	counts := h.counts
 	h.counts = syntax.Counts{}
 	h.foundation()
 	h.counts = counts
 	h.at = min(nth-1, len(h.base))
+	h.stemSkipped = h.at
 	h.skippedStands(k, nth)
 }
 
@@ -175,6 +180,9 @@ func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
 	}
 	counts, extra := h.turningCounts(k, skipped, said)
 	if !counts {
+		if said.Said && extra > 0 {
+			h.add(Stitch{Chains: extra, Into: -1}) // `skipped 3 ch count as ch-3 sp`
+		}
 		return
 	}
 	into := -1
@@ -311,7 +319,7 @@ func (h *hand) ledger() []BranchState {
 	var out []BranchState
 	for i, b := range h.branches {
 		name := "stem"
-		chains, skipped := len(b.parent.base), 0
+		chains, skipped := len(b.parent.base), h.stemSkipped
 		if i > 0 {
 			name, chains, skipped = h.branches[i-1].name, h.branches[i-1].chains, h.branches[i-1].skipped
 		}

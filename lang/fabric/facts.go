@@ -220,9 +220,8 @@ type Fault struct {
 	N, Base, Unit int
 	Fits          []int
 	Name, There   string
-	// Related is another place in the file that explains the fault.
-	Related     source.Span
-	RelatedText string
+	// Related is another place of the same row that explains the fault.
+	Related source.Span
 }
 
 // ReadingKind is a wording with two meanings.

@@ -72,6 +72,8 @@ type hand struct {
 	rules            map[string]turningSaid
 	lastStitch       syntax.StitchRef // the stitch worked last, by name
 	origin           int              // where the repeat at work began this time
+	multipleSaid     bool             // the foundation chain says its own multiple
+	stemSkipped      int              // foundation chains passed before the first stitch
 	branched         bool             // a branch left the row by its word
 	filling          *Fault           // the row's last repeat to the end, for what it leaves
 	goesOn           bool             // the next line, without a label, goes on with this row
@@ -293,13 +295,15 @@ func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (count
 		base = h.main
 	}
 	if said.Said {
-		h.remember(base, n, len(said.As) > 0)
 		for _, part := range said.As {
 			if part.Noun.Kind == syntax.NounChain || part.Noun.Kind == syntax.NounSpace || part.Noun.Kind == syntax.NounTurning {
 				extra += part.Noun.Length.Or(h.size, 1) * part.Number.Or(h.size, 1)
+			} else {
+				counts = true
 			}
 		}
-		return len(said.As) > 0, extra
+		h.remember(base, n, counts)
+		return counts, extra
 	}
 	usual := base.Turning
 	if base.Class == stitch.Slip || usual <= 1 {

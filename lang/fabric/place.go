@@ -22,13 +22,23 @@ func (h *hand) accepts(s *Stitch, n syntax.Noun) bool {
 		}
 		return !n.Length.Written() || s.Chains == n.Length.At(h.size)
 	case syntax.NounCorner:
-		return s.IsSpace() && s.Object > 0
+		return s.IsSpace() && (s.Object > 0 || s.Chains >= h.longestSpace())
 	case syntax.NounTurning:
 		return s.Turning
 	case syntax.NounGroup:
 		return s.Object > 0
 	}
 	return !s.IsSpace()
+}
+
+// longestSpace is the length of the row's longest chain space of at least two
+// chains: the corners, where none is worked in one place.
+func (h *hand) longestSpace() int {
+	longest := 2
+	for _, i := range h.base {
+		longest = max(longest, h.stitch(i).Chains)
+	}
+	return longest
 }
 
 // isStitch tells whether s is what the pattern calls by a word: itself, one of

@@ -13,7 +13,10 @@ type words struct {
 	dialect stitch.Dialect
 	own     map[string]*ownStitch
 	turning turningRule
-	marks   bool // a marker is placed somewhere in the pattern
+	// multiple is the header's `Stitch multiple: 6 + 2`, said of the foundation
+	// chain; of a pattern of several pieces nobody can say which it means.
+	multiple struct{ unit, plus int }
+	marks    bool // a marker is placed somewhere in the pattern
 }
 
 // ownStitch is a stitch that the pattern defines.
@@ -50,8 +53,11 @@ func newWords(f *syntax.File) (words, []Evidence) {
 		}
 	})
 	for _, field := range f.Header {
-		if field.Key == "turning chains" {
+		switch {
+		case field.Key == "turning chains":
 			w.readTurning(field.Value)
+		case field.Key == "stitch multiple" && len(f.Pieces) == 1:
+			w.readMultiple(field.Value)
 		}
 	}
 	return w, evidence
@@ -181,6 +187,27 @@ func eachRow(f *syntax.File, do func(*syntax.Row)) {
 		for _, r := range p.Rows {
 			do(r)
 		}
+	}
+}
+
+// readMultiple reads `6 + 2`. A multiple of stitches, to which chains are
+// added, is not one of the foundation chain.
+func (w *words) readMultiple(value string) {
+	var numbers []int
+	for _, t := range syntax.Lex(value, 0, syntax.Standard()) {
+		switch {
+		case t.Kind == syntax.Number:
+			numbers = append(numbers, t.Values.At(0))
+		case t.Canon == "st" || t.Kind == syntax.Enclosed || t.Kind == syntax.Open:
+			return
+		}
+	}
+	if len(numbers) == 0 || len(numbers) > 2 || numbers[0] < 1 {
+		return
+	}
+	w.multiple.unit = numbers[0]
+	if len(numbers) == 2 {
+		w.multiple.plus = numbers[1]
 	}
 }
 

@@ -34,7 +34,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.met, h.rowMade = 0, 0
 	h.loose, h.nested, h.objects, h.skipped = false, false, nil, -1
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
-	h.branched, h.filling = false, nil
+	h.branched, h.filling, h.stemSkipped = false, nil, 0
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
 }
 
@@ -99,6 +99,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 		} else {
 			h.do(c)
 		}
+		h.closeDone()
 		h.step(before)
 	}
 	h.endRow()
@@ -144,13 +145,17 @@ func (h *hand) mainFor(clauses []syntax.Clause) *stitch.Stitch {
 }
 
 // mark remembers where the row stands before a clause.
-type mark struct{ at, made, from int }
+type mark struct{ at, made, from, branches int }
 
-func (h *hand) standing0() mark { return mark{h.at, h.rowMade, h.made()} }
+func (h *hand) standing0() mark { return mark{h.at, h.rowMade, h.made(), len(h.branches)} }
 
 func (h *hand) step(before mark) {
+	used := max(0, h.at-before.at)
+	if len(h.branches) != before.branches {
+		used = 0 // it stands on other ground now
+	}
 	h.steps = append(h.steps, step{
-		used: max(0, h.at-before.at), made: h.rowMade - before.made, total: h.rowMade,
+		used: used, made: h.rowMade - before.made, total: h.rowMade,
 		left: h.remaining(syntax.Noun{}), known: h.known, from: before.from, to: h.made(), ledger: h.ledger(),
 	})
 }

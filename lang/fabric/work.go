@@ -13,6 +13,7 @@ func itoa(n int) string { return strconv.Itoa(n) }
 // do works one clause.
 func (h *hand) do(c syntax.Clause) {
 	h.span = c.Span
+	h.closeDone()
 	h.node(c.Node)
 }
 
@@ -61,6 +62,7 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.NoJoin:
 		h.round = true
 	case *syntax.Unread:
+		h.works = h.works || !h.plainLine // a row is there, whatever it says
 		h.lose()
 	}
 }
@@ -109,6 +111,7 @@ func (h *hand) chain(n *syntax.Chain) {
 		return
 	}
 	if unit := n.Multiple.At(h.size); unit > 0 {
+		h.multipleSaid = true
 		made, plus := n.Number.At(h.size), n.Plus.At(h.size)
 		if over := (made - plus) % unit; over != 0 || made < plus {
 			low := made - (over+unit)%unit
@@ -379,13 +382,13 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.From == syntax.FromHook:
 		h.fromHook(k, own, n, p)
 		return
-	case p.Noun.Kind == syntax.NounRing:
+	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
 		h.intoRing(k, own, n)
 		return
 	case p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther:
 		h.otherSide()
 		p.Noun, p.Of = syntax.Noun{}, nil
-		if p.Pick == syntax.PickNext && !p.Number.Written() && n > 1 {
+		if p.Pick == syntax.PickNext && !p.Number.Written() && numbered && n > 1 {
 			h.nextPlaces(k, own, 1, n, syntax.Noun{})
 			return
 		}
@@ -422,6 +425,8 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Each && p.Pick == syntax.PickNext && !p.Number.Written(), p.Pick == syntax.PickRemaining && !p.Number.Written(), p.To.Kind != syntax.ToNothing:
 		h.each(k, own, n, p)
 	case p.Pick == syntax.PickFirst || p.Pick == syntax.PickLast || p.Pick == syntax.PickNth:
+		h.jump(k, own, n, p)
+	case p.Noun.Kind == syntax.NounTurning && p.Pick == syntax.PickNext:
 		h.jump(k, own, n, p)
 	default:
 		h.nextNamed(k, own, n, numbered, p)
@@ -698,6 +703,10 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 			i = h.nth(1, p.Noun, true)
 		}
 	}
+	if i < 0 && h.other && p.Noun.Kind == syntax.NounTurning {
+		h.into(k, own, n, -1) // the chains skipped at the beginning, from their other side
+		return
+	}
 	if i < 0 || i >= len(h.base) {
 		h.missing(p.Noun, m)
 		h.makeRest(k, own, n*m, h.effectOf(k))
@@ -885,8 +894,9 @@ func (h *hand) skip(p syntax.Place) {
 		}
 		return
 	case p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounTurning && p.Noun.Length.Written():
-		h.loose = true
 		p.Noun.Kind = syntax.NounSpace
+		h.skipSpaces(n, p.Noun)
+		return
 	case p.Noun.Kind == syntax.NounNone || p.Noun.Kind == syntax.NounAny:
 		if h.at < h.end {
 			if s := h.stitch(h.base[h.at]); s.IsSpace() && s.Chains == n {
@@ -905,6 +915,26 @@ func (h *hand) skip(p syntax.Place) {
 			return
 		}
 	}
+}
+
+// skipSpaces passes over chain spaces. The stitches before one are never
+// passed with it: skipping names what lies next.
+func (h *hand) skipSpaces(n int, noun syntax.Noun) {
+	for i := range n {
+		at := h.at
+		j := h.next(noun)
+		if j < 0 {
+			h.missing(noun, n-i)
+			break
+		}
+		for k := at; k < j; k++ {
+			if s := h.stitch(h.base[k]); !s.IsSpace() {
+				h.fault(Fault{Kind: PlaceAbsent, Name: h.nounName(noun), There: h.nameOf(s), N: 1})
+				break
+			}
+		}
+	}
+	h.loose = true
 }
 
 func (h *hand) skipGroups(n int, p syntax.Place) {

@@ -602,7 +602,7 @@ func (d *document) listed(span source.Span) {
 	at := span.Start
 	for part := range strings.SplitSeq(d.text(span), ",") {
 		name, meaning, found := strings.Cut(part, "=")
-		if names := definedNames(strings.TrimSpace(name)); found && len(names) > 0 {
+		if names := definedNames(strings.TrimSpace(name)); found && len(names) > 0 && strings.TrimFunc(meaning, isBlank) != "" && unicode.IsLetter(firstRune(names[0])) {
 			start := at + len(part) - len(strings.TrimLeftFunc(part, isBlank))
 			d.file.Definitions = append(d.file.Definitions, &Definition{
 				Names: names, Text: strings.TrimFunc(meaning, isBlank), Listed: true,

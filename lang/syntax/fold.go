@@ -254,6 +254,11 @@ func (f *folder) mark(c Clause, text string) {
 		f.out = append(f.out, c) // a stopping mark inside the repeat
 		return
 	}
+	if len(f.open) >= maxDepth {
+		f.b.problems = append(f.b.problems, Problem{TooDeep, c.Span})
+		f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Remark{}})
+		return
+	}
 	f.open = append(f.open, openMark{text, len(f.out), c.Span})
 }
 

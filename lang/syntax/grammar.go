@@ -205,23 +205,24 @@ type gBelow struct {
 
 // sc in next 5 sts; 2 dc in each of next 3 sts; 5 sc; inc x 6; sc across
 type gWork struct {
-	Pos    lexer.Position
-	Verb   bool      `parser:"@'work'?"`
-	Loop1  *gLoopIn  `parser:"@@?"`
-	Side   bool      `parser:"@( 'rs' | 'ws' )?"`
-	N      *gNum     `parser:"( @@ ( 'more' )? )?"`
-	Once1  *gOnce    `parser:"@@?"`
-	Stitch *gStitch  `parser:"@@"`
-	Stop   bool      `parser:"@( 'st' ( ?! 'in' ) )?"`
-	M      *gNum     `parser:"( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
-	Times  *gTimesN  `parser:"@@?"`
-	Loop2  *gLoopIn  `parser:"@@?"`
-	Each   bool      `parser:"@( 'each' ( ?= 'in' ) )?"`
-	Where  []*gWhere `parser:"@@*"`
-	Loop3  *gLoopIn  `parser:"@@?"`
-	Times2 *gTimesN  `parser:"@@?"`
-	ToJoin bool      `parser:"@( ( 'to' | 'and' ) ( 'join' | 'form' ) )?"`
-	Ring   bool      `parser:"@( 'ring' ) ?"`
+	Pos      lexer.Position
+	Verb     bool      `parser:"@'work'?"`
+	Loop1    *gLoopIn  `parser:"@@?"`
+	Side     bool      `parser:"@( 'rs' | 'ws' )?"`
+	N        *gNum     `parser:"( @@ ( 'more' )? )?"`
+	Once1    *gOnce    `parser:"@@?"`
+	Stitch   *gStitch  `parser:"@@"`
+	Stop     bool      `parser:"@( 'st' ( ?! 'in' ) )?"`
+	M        *gNum     `parser:"( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
+	Times    *gTimesN  `parser:"@@?"`
+	Loop2    *gLoopIn  `parser:"@@?"`
+	Each     bool      `parser:"@( 'each' ( ?= 'in' ) )?"`
+	Where    []*gWhere `parser:"@@*"`
+	Together bool      `parser:"@( 'together' | 'tog' )?"`
+	Loop3    *gLoopIn  `parser:"@@?"`
+	Times2   *gTimesN  `parser:"@@?"`
+	ToJoin   bool      `parser:"@( ( 'to' | 'and' ) ( 'join' | 'form' ) )?"`
+	Ring     bool      `parser:"@( 'ring' ) ?"`
 }
 
 // 1 in each of next 3; blo in next 6: the stitch is the one worked before
@@ -378,7 +379,7 @@ type gYarn struct {
 	Let    string    `parser:"( @( 'drop' | 'carry' ) ( Name | Word | Dash | Hyphen )*"`
 	Verb   string    `parser:"| @( 'with' | 'change' ) ( 'to' | 'with' )*"`
 	Name   *gName    `parser:"  @@"`
-	Where  []*gWhere `parser:"  @@* ( ( 'in' | 'at' | 'on' ) ( Name | Word | Number | Ordinal | Stitch )* )?"`
+	Where  []*gWhere `parser:"  ( 'in' 'last' ( Name | Stitch ) ( Name | Word | Number )* )? @@*"`
 	Change bool      `parser:"| @'change' 'yarn'? "`
 	Where2 []*gWhere `parser:"  @@* )"`
 }
@@ -455,10 +456,11 @@ type gEnding struct {
 
 // work even for 4 rows
 type gEven struct {
-	Pos  lexer.Position
-	M    *gNum `parser:"'work'? ( @@ ( 'row' | 'rnd' ) )?"`
-	Verb bool  `parser:"@( 'even' | 'in' 'pattern' )"`
-	N    *gNum `parser:"( 'for' @@ ( 'row' | 'rnd' | 'more' )+ | 'in' Stitch )?"`
+	Pos    lexer.Position
+	M      *gNum    `parser:"'work'? ( @@ ( 'row' | 'rnd' ) )?"`
+	Verb   bool     `parser:"@( 'even' | 'in' 'pattern' )"`
+	N      *gNum    `parser:"( 'for' @@ ( 'row' | 'rnd' | 'more' )+"`
+	Stitch *gStitch `parser:"| 'in' @@ )?"`
 }
 
 // branch A; branch: ch 9

@@ -83,6 +83,9 @@ func (r *reader) place(g *gWhere) Place {
 	if p.Number.Written() && (p.Pick == PickFirst || p.Pick == PickLast) {
 		p.Each = false // `in each of last 2 sts` says no more than `in last 2 sts`
 	}
+	if p.Noun.Kind == NounOther && p.Pick == PickNext && !p.Number.Written() {
+		p.Each, p.To.Kind = true, ToTheEnd
+	}
 	if p.Noun.Kind == NounRowEnd && p.Pick == PickNext && !p.Number.Written() {
 		p.Each = true
 	}
@@ -284,10 +287,22 @@ func (r *reader) noun(g *gNoun) Noun {
 		return Noun{Kind: NounCorner}
 	}
 	n := Noun{Kind: nouns[g.Word], Word: g.Word}
+	if g.Word == "group" {
+		n.Word = r.tokens[g.wordAt(r.tokens)].Written
+	}
 	if g.Corner && n.Kind == NounSpace {
 		n.Word = "corner"
 	}
 	return n
+}
+
+// wordAt is the index of the token that names the thing.
+func (g *gNoun) wordAt(tokens []Token) int {
+	i := g.Pos.Offset
+	for i < len(tokens)-1 && tokens[i].Canon != "group" {
+		i++
+	}
+	return i
 }
 
 // nouns gives the kind of each word that names a thing to work into.

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"strconv"
 	"strings"
 	"sync"
 
@@ -53,6 +54,7 @@ func clauseKey(tokens []Token) string {
 		t := &tokens[i]
 		b.WriteByte(byte('a' + t.Kind))
 		b.WriteString(t.Canon)
+		b.WriteString(t.Written)
 		if t.Kind == Ordinal {
 			b.WriteByte(byte(t.Values.At(0)))
 			b.WriteByte(byte(t.Values.At(0) >> 8))
@@ -173,6 +175,9 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Even != nil:
 		if g.Even.M != nil {
 			return &Even{Number: r.num(g.Even.M)}
+		}
+		if g.Even.Stitch != nil {
+			return &Work{Stitch: r.stitch(g.Even.Stitch), Places: []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}}}
 		}
 		return &Even{Number: r.num(g.Even.N)}
 	case g.Marker != nil:
@@ -587,10 +592,25 @@ func (r *reader) work(g *gWork) Node {
 			}
 		}
 	}
+	if g.Together {
+		r.together(out)
+	}
 	if s := r.shaping(g, out); s != nil {
 		return s
 	}
 	return r.slip(g, out)
+}
+
+// together reads `hdc next 2 sts together` as hdc2tog.
+func (r *reader) together(w *Work) {
+	if len(w.Places) == 0 || !w.Places[0].Number.Written() {
+		r.refused = true
+		return
+	}
+	word := w.Stitch.Word + strconv.Itoa(w.Places[0].Number.At(0)) + "tog"
+	meaning, ok := stitch.Find(word)
+	r.refused = r.refused || !ok
+	w.Stitch = StitchRef{Word: word, Meaning: meaning}
 }
 
 // shaping reads `dec 1 st at each end` and `inc 6 sts evenly` as what they

@@ -280,7 +280,7 @@ func (l *lister) star(i int) {
 		l.stars = 0
 		return
 	}
-	if n := len(l.flat); n > 0 && l.stars == 0 && i+1 < len(l.b.tokens) && l.b.tokens[i+1].Kind == Number && (l.flat[n-1].Kind == Stitch || l.flat[n-1].Kind == Enclosed) {
+	if n := len(l.flat); n > 0 && l.stars == 0 && i+1 < len(l.b.tokens) && !l.opens(i) && l.b.tokens[i+1].Kind == Number && (l.flat[n-1].Kind == Stitch || l.flat[n-1].Kind == Enclosed) {
 		t.Kind, t.Canon = Sign, "×" // `inc*6`
 		l.flat = append(l.flat, t)
 		return
@@ -290,6 +290,13 @@ func (l *lister) star(i int) {
 		l.stars = 1 - l.stars
 	}
 	l.out = append(l.out, Clause{Span: t.Span, Node: &Mark{Text: t.Canon}})
+}
+
+// opens tells a star that stands apart from the word before it and close to
+// the one after: it begins a repeat.
+func (l *lister) opens(i int) bool {
+	tokens := l.b.tokens
+	return i > 0 && tokens[i-1].Span.End < tokens[i].Span.Start && tokens[i].Span.End == tokens[i+1].Span.Start
 }
 
 // refers tells whether the words before a star make it part of a phrase.
@@ -433,8 +440,13 @@ func (l *lister) clause(flat []Token, sep Separator) {
 			continue
 		}
 		if node := l.node(flat[:cut]); node != nil {
+			at := len(l.out)
 			l.read(node, spanOf(flat[:cut]), SepNone)
 			l.clause(flat[cut:], sep)
+			if yarn, ok := l.out[len(l.out)-1].Node.(*Yarn); ok && len(l.out) == at+2 && yarn.Action == YarnUse && flat[cut].Canon == "with" {
+				// `sc in next 3 sts with B`: the yarn is taken up first
+				l.out[at], l.out[at+1] = l.out[at+1], l.out[at]
+			}
 			return
 		}
 	}

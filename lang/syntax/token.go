@@ -48,6 +48,9 @@ type Token struct {
 	// Canon is the canonical spelling: "st" for stitches, "rnd" for Round,
 	// "next" for following. For a stitch it is the spelling in lower case.
 	Canon string
+	// Written is the word as the pattern writes it, where Canon is not enough:
+	// for the many words that name a counted thing.
+	Written string
 	// Values holds a number's value, one or one a size, in whole units.
 	Values Num
 	// Stitch is what the word names in each dialect.
@@ -109,7 +112,7 @@ func (l *scanner) scan() {
 		default:
 			i += size
 			l.add(punctuation(r), start, i, l.text[start:i], glued)
-			if last := &l.raw[len(l.raw)-1]; last.kind == Dash && glued && l.wordFollows(i) {
+			if last := &l.raw[len(l.raw)-1]; last.kind == Dash && glued && r != '–' && r != '—' && r != '―' && l.wordFollows(i) {
 				last.kind = Hyphen
 			}
 		}

@@ -456,6 +456,6 @@ type Noun struct {
 	Stitch StitchRef
 	// Length is the number of chains of a space or of a beginning chain.
 	Length Num
-	// Word is the canonical word for the thing: group for petals and blocks.
+	// Word is how the pattern calls the thing: petals, blocks.
 	Word string
 }

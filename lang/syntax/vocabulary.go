@@ -122,7 +122,7 @@ func (v *Vocabulary) Defining(words []OwnWord, sizes int) *Vocabulary {
 		if w.own == nil {
 			w.own = &wordNode{}
 		}
-		phrase := strings.ToLower(strings.NewReplacer("-", " ", "’", "'").Replace(word.Text))
+		phrase := fold(strings.ReplaceAll(word.Text, "-", " "))
 		meaning := word.Stands
 		if meaning == (stitch.Meaning{}) {
 			meaning, _ = stitch.Find(phrase)
@@ -150,6 +150,9 @@ func (l *scanner) group() []Token {
 			t := Token{Kind: entry.kind, Canon: entry.canon, Values: entry.values, Stitch: entry.stitch}
 			if entry.filler {
 				t.Canon = ""
+			}
+			if entry.canon == "group" {
+				t.Written = r.lower
 			}
 			n += l.abbreviationStop(i + n)
 			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
@@ -301,11 +304,11 @@ func (l *scanner) numberList(i int) (Token, int) {
 // loneList tells the `(48, 54, 60)` of `(48, 54, 60) sts`: one value for each
 // size with nothing before the bracket.
 func (l *scanner) loneList(i int) bool {
-	if l.vocab.Sizes < 2 || i > 0 && l.raw[i-1].kind == Number {
+	if l.vocab.Sizes == 1 || i > 0 && l.raw[i-1].kind == Number {
 		return false
 	}
 	values, end := l.enclosed(i)
-	if len(values) != l.vocab.Sizes || end+1 >= len(l.raw) {
+	if len(values) < 2 || len(values) != l.vocab.Sizes && !(l.vocab.Sizes == 0 && len(values) >= 3) || end+1 >= len(l.raw) {
 		return false
 	}
 	entry, _ := l.match(end + 1)
