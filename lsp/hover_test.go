@@ -168,7 +168,7 @@ Uses: 4 places
 Worked into: 3 ch
 Count after it: 7 sts
 Left to work into: 0 places
-Stem: 11 places, 5 worked, 6 left
+Stem: 11 places, 1 skipped, 4 worked, 6 left
 Branch Thorn: 4 places, 1 skipped, 3 worked, 0 left`},
 		{"clause after what was not understood", strings.Replace(acornCup, "6 sc in magic ring", "6 wren in acorn", 1), "sl st in first |sc", "sc", "sc\n" + singleCrochet},
 		{"unread clause", strings.Replace(acornCup, "6 sc in magic ring", "6 wren in acorn", 1), "6 |wren", "6 wren in acorn", `6 wren in acorn

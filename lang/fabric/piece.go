@@ -27,6 +27,7 @@ type worker struct {
 	h      hand
 	rows   map[int]unit    // by number, as far as worked
 	last   []unit          // in the order worked
+	every  *unit           // the row that every other one is like, nil for none
 	number int             // of the row worked last
 	side   syntax.SideKind // that faces now, as far as it is said
 	turned bool            // the last row ended with a turn
@@ -86,6 +87,7 @@ func (k *worker) instruction(row *Row) {
 		k.unknown(row)
 		return
 	}
+	k.fill(row)
 	k.h.goesOn = len(units) == 1 && k.followed(row)
 	numbers := row.Tree.Label.Each(k.size)
 	var o outcome
@@ -104,6 +106,24 @@ func (k *worker) instruction(row *Row) {
 		o = said(o, row.Steps[0].Span)
 	}
 	k.record(row, o)
+}
+
+// fill works the rows that `Row 2 and all even rows` stands for, between the
+// row worked last and this one.
+func (k *worker) fill(row *Row) {
+	label := row.Tree.Label
+	if label.EveryOther {
+		k.every = &unit{tree: row.Tree}
+		return
+	}
+	if k.every == nil || len(label.Numbers) == 0 {
+		return
+	}
+	first := k.every.tree.Label.First(k.size)
+	for n := k.number + 1; n < label.First(k.size) && n-k.number <= maxUnits && (n-first)%2 == 0; n++ {
+		o := k.row(*k.every, row, nil)
+		k.note(row, *k.every, []int{n}, 0, o.tally.Works)
+	}
 }
 
 // followed tells whether the next line has no label and works on.

@@ -92,7 +92,8 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	for i := 0; i < len(clauses); i++ {
 		c := clauses[i]
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
-		before := h.standing0()
+		h.takeUp(h.after)
+		before := h.standsAt()
 		if r, ok := c.Node.(*syntax.Repeat); ok {
 			h.span = c.Span
 			h.repeat(r, tailOf(clauses[i+1:]))
@@ -147,7 +148,7 @@ func (h *hand) mainFor(clauses []syntax.Clause) *stitch.Stitch {
 // mark remembers where the row stands before a clause.
 type mark struct{ at, made, from, branches int }
 
-func (h *hand) standing0() mark { return mark{h.at, h.rowMade, h.made(), len(h.branches)} }
+func (h *hand) standsAt() mark { return mark{h.at, h.rowMade, h.made(), len(h.branches)} }
 
 func (h *hand) step(before mark) {
 	used := max(0, h.at-before.at)

@@ -69,11 +69,22 @@ func (h *hand) node(node syntax.Node) {
 
 // list works clauses one after the other.
 func (h *hand) list(clauses []syntax.Clause) {
-	for _, c := range clauses {
+	for i, c := range clauses {
 		if h.stopped() {
 			return
 		}
+		h.takeUp(clauses[i+1:])
 		h.do(c)
+	}
+}
+
+// takeUp takes up the yarn that is named after the clause worked in it.
+func (h *hand) takeUp(next []syntax.Clause) {
+	if len(next) == 0 {
+		return
+	}
+	if yarn, ok := next[0].Node.(*syntax.Yarn); ok && yarn.Before {
+		h.yarn = yarn.Yarn
 	}
 }
 

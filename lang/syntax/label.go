@@ -209,8 +209,8 @@ func (r *labelReader) numbers() bool {
 		if k := r.peek().Kind; k == Dash || k == Hyphen || r.word("to") {
 			mark := r.at
 			r.at++
-			r.noun()
-			if to := r.peek(); to.Kind == Number || to.Kind == Ordinal {
+			noun := r.noun()
+			if to := r.peek(); (to.Kind == Number || to.Kind == Ordinal) && (noun || r.ranges(mark)) {
 				span.To = to.Values
 				r.at++
 			} else {
@@ -239,6 +239,20 @@ func (r *labelReader) numbers() bool {
 			return true
 		}
 	}
+}
+
+// ranges tells the dash of `Rows 4-6` or `Rows 4 – 6:` from the one that closes
+// a label: `Rnd 4 – 6 sc in ring`.
+func (r *labelReader) ranges(dash int) bool {
+	to := r.tokens[dash+1]
+	if r.tokens[dash].Kind == Word || to.Span.Start == r.tokens[dash].Span.End && r.tokens[dash-1].Span.End == r.tokens[dash].Span.Start {
+		return true // `4 to 6`, `4-6`
+	}
+	if dash+2 >= len(r.tokens) {
+		return true
+	}
+	next := r.tokens[dash+2]
+	return next.Kind != Stitch && !(next.Kind == Word && (next.Canon == "ch" || next.Canon == "st" || next.Canon == "more"))
 }
 
 // end takes what may stand between a label's number and its instruction: a

@@ -440,12 +440,13 @@ func (l *lister) clause(flat []Token, sep Separator) {
 			continue
 		}
 		if node := l.node(flat[:cut]); node != nil {
-			at := len(l.out)
+			at := len(l.out) + 1
 			l.read(node, spanOf(flat[:cut]), SepNone)
 			l.clause(flat[cut:], sep)
-			if yarn, ok := l.out[len(l.out)-1].Node.(*Yarn); ok && len(l.out) == at+2 && yarn.Action == YarnUse && flat[cut].Canon == "with" {
-				// `sc in next 3 sts with B`: the yarn is taken up first
-				l.out[at], l.out[at+1] = l.out[at+1], l.out[at]
+			if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && flat[cut].Canon == "with" {
+				before := *yarn
+				before.Before = true
+				l.out[at].Node = &before
 			}
 			return
 		}

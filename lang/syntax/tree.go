@@ -205,6 +205,9 @@ type MakeUp struct{ LongTail bool }
 // Yarn changes, joins, drops or carries a yarn.
 type Yarn struct {
 	Action YarnAction
+	// Before is set in `sc in next 3 sts with B`: the yarn is taken up before the
+	// clause that it follows.
+	Before bool
 	Yarn   string
 	// Place is where a yarn is joined; With is the stitch it is joined with.
 	Place Place
