@@ -113,8 +113,10 @@ func (h *hand) fromHook(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 		fresh := len(h.row) == 0
 		h.push(branch{span: h.span})
 		h.shortChain(nth)
+		said := h.counts
 		h.setChain(nth - 1)
 		if fresh {
+			h.counts = said
 			h.skippedStands(k, nth)
 		}
 	default:

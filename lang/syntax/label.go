@@ -204,8 +204,9 @@ func (r *labelReader) numbers() bool {
 		if t.Kind != Number && t.Kind != Ordinal {
 			return len(r.label.Numbers) > 0
 		}
-		span := RowSpan{t.Values, t.Values}
 		r.at++
+		values := r.perSize(t.Values)
+		span := RowSpan{values, values}
 		if k := r.peek().Kind; k == Dash || k == Hyphen || r.word("to") {
 			mark := r.at
 			r.at++
@@ -239,6 +240,29 @@ func (r *labelReader) numbers() bool {
 			return true
 		}
 	}
+}
+
+// perSize takes the `(10th)` of `8th (10th) rnd`: a row's number in each size.
+func (r *labelReader) perSize(first Num) Num {
+	if r.peek().Kind != Open || first.PerSize() {
+		return first
+	}
+	values := Num{Vals: []int{first.At(0)}}
+	for i := r.at + 1; i+1 < len(r.tokens); i += 2 {
+		if r.tokens[i].Kind != Ordinal {
+			return first
+		}
+		values.Vals = append(values.Vals, r.tokens[i].Values.At(0))
+		switch r.tokens[i+1].Kind {
+		case Close:
+			r.at = i + 2
+			return values
+		case Comma:
+		default:
+			return first
+		}
+	}
+	return first
 }
 
 // ranges tells the dash of `Rows 4-6` or `Rows 4 – 6:` from the one that closes
