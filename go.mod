@@ -10,8 +10,10 @@ require (
 	pgregory.net/rapid v1.3.0
 )
 
+require golang.org/x/sys v0.49.0 // indirect
+
 require (
-	github.com/alecthomas/participle/v2 v2.1.4 // indirect
+	github.com/alecthomas/participle/v2 v2.1.4
 	github.com/go-json-experiment/json v0.0.0-20260623181947-01eb4420fa68 // indirect
 	go.lsp.dev/jsonrpc2 v1.0.1
 	go.lsp.dev/protocol v1.0.1
