@@ -10,14 +10,22 @@ import (
 const (
 	maxRow   = 100_000
 	maxPiece = 5_000_000
+	// maxSteps bounds the clauses worked for one row, in all its readings: a
+	// repeat of repeats may make nothing and never end.
+	maxSteps = 1_000_000
+	// maxOwn bounds the pattern's own stitches worked within each other.
+	maxOwn = 12
 )
 
 // hand is the state of the work on one piece in one size: what hangs on the
 // hook, what lies below, where the next stitch goes. Copying a hand and
 // putting the copy back undoes what was done between.
 type hand struct {
-	words *words
-	size  int
+	words  *words
+	size   int
+	budget *int // clauses that may still be worked for this row
+	over   bool // a bound was met and said
+	within int  // own stitches being worked within each other
 
 	settled []Stitch // every stitch and space of the rows that are done
 	fresh   []Stitch // those of the row at work, numbered on from the settled ones
@@ -153,11 +161,7 @@ func (h *hand) made() int { return len(h.settled) + len(h.fresh) }
 
 // add puts a stitch or space on the row and gives its index.
 func (h *hand) add(s Stitch) int {
-	if len(h.row) >= maxRow || h.made() >= maxPiece {
-		if h.known {
-			h.fault(Fault{Kind: TooMany, N: maxRow})
-			h.lose()
-		}
+	if h.stopped() {
 		return h.made() - 1
 	}
 	s.Row, s.Clause, s.Yarn = h.rowIndex, h.clause, h.yarn
@@ -170,8 +174,19 @@ func (h *hand) add(s Stitch) int {
 	return h.made() - 1
 }
 
-// full tells whether the bounds are reached and work must stop.
-func (h *hand) stopped() bool { return len(h.row) >= maxRow || h.made() >= maxPiece }
+// stopped tells whether a bound is reached and work must stop, and says so
+// once.
+func (h *hand) stopped() bool {
+	if len(h.row) < maxRow && h.made() < maxPiece && *h.budget > 0 {
+		return h.over
+	}
+	if !h.over {
+		h.over = true
+		h.fault(Fault{Kind: TooMany, N: maxRow})
+		h.lose()
+	}
+	return true
+}
 
 // make works n stitches of a kind into the place at index into of the base,
 // using over places.
@@ -213,7 +228,11 @@ func (h *hand) foundation() {
 
 // chainNodes makes n chains to work into; they are no part of the row.
 func (h *hand) chainNodes(n int) []int {
-	n = min(n, maxRow)
+	if n > maxRow {
+		n = maxRow
+		*h.budget = 0
+		h.stopped()
+	}
 	out := make([]int, 0, n)
 	for range n {
 		if h.made() >= maxPiece {

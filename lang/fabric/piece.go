@@ -56,7 +56,7 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece) *Piece {
 	}
 	for size := range f.Sizes() {
 		k := worker{fabric: f, piece: p, size: size, rows: map[int]unit{}}
-		k.h = hand{words: w, size: size, held: -1, known: true, done: map[int][]int{}}
+		k.h = hand{words: w, size: size, budget: new(maxSteps), held: -1, known: true, done: map[int][]int{}}
 		for _, row := range p.Rows {
 			k.instruction(row)
 		}
@@ -81,6 +81,10 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 // instruction works one instruction: every row that its label names and its
 // words refer to.
 func (k *worker) instruction(row *Row) {
+	if k.h.made() >= maxPiece {
+		row.Tallies[k.size].Works = true // refused with the row that met the bound
+		return
+	}
 	units, ok := k.units(row)
 	row.Repeats[k.size] = len(units)
 	if !ok {

@@ -20,12 +20,13 @@ func (h *hand) startRow(index int, label syntax.Label) {
 		}
 		h.laid = true
 	}
+	h.budget = new(maxSteps)
 	h.rowIndex, h.clause, h.plainLine = index, 0, label.Kind == syntax.Unlabelled
 	if h.keeps {
 		h.faults, h.steps, h.blame = nil, nil, source.Span{}
 		return
 	}
-	h.row = nil
+	h.row, h.over, h.within = nil, false, 0
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
 	h.loop, h.object = syntax.BothLoops, 0

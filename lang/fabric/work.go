@@ -13,6 +13,7 @@ func itoa(n int) string { return strconv.Itoa(n) }
 // do works one clause.
 func (h *hand) do(c syntax.Clause) {
 	h.span = c.Span
+	*h.budget--
 	h.closeDone()
 	h.node(c.Node)
 }
@@ -298,6 +299,12 @@ func (h *hand) worked(do func()) {
 
 // own works one of the pattern's own stitches into a place.
 func (h *hand) own(own *ownStitch, place int) {
+	if h.within++; h.within > maxOwn {
+		h.lose() // a stitch that is defined by itself
+		h.within--
+		return
+	}
+	defer func() { h.within-- }()
 	h.objects = append(slices.Clip(h.objects), own.name)
 	if own.body == nil {
 		makes := own.makes.Or(h.size, max(own.kind.Makes, 1))

@@ -56,6 +56,7 @@ func (f *folder) clause(c Clause) {
 		if f.ending(c, n) {
 			return
 		}
+		c.Node = f.loneEnding(n)
 	case *PlaceFirst:
 		f.placeFirst(c, n)
 		return
@@ -384,10 +385,10 @@ func begins(n Node) bool {
 
 // ending gives the end of the last repeat to the repeat it ends.
 func (f *folder) ending(c Clause, n *Ending) bool {
-	for i := len(f.out) - 1; i >= 0; i-- {
+	if i := len(f.out) - 1; i >= 0 {
 		r, ok := f.out[i].Node.(*Repeat)
 		if !ok {
-			continue
+			return false
 		}
 		if n.Step != nil {
 			r.Ending = append(r.Ending, Clause{Span: c.Span, Node: n.Step})
@@ -404,6 +405,20 @@ func (f *folder) ending(c Clause, n *Ending) bool {
 		return true
 	}
 	return false
+}
+
+// loneEnding is an ending with no repeat before it: the step it names, or a
+// remark on the rows that are worked again.
+func (f *folder) loneEnding(n *Ending) Node {
+	if n.Step != nil {
+		return n.Step
+	}
+	if k := len(f.out); k > 0 {
+		if _, ok := f.out[k-1].Node.(*Rows); ok {
+			return &Remark{}
+		}
+	}
+	return &Unread{}
 }
 
 // placeFirst gathers the stitches that go in a place named before them.

@@ -193,3 +193,31 @@ func TestLosslessBytes(t *testing.T) {
 		lossless(t, text)
 	}
 }
+
+// TestLosslessSlips reads rows with a slip of the pen in them, where the reader
+// has to give something up: never text.
+func TestLosslessSlips(t *testing.T) {
+	for _, row := range []string{
+		"rh 5 (counts as dc + ch 2)",
+		"rh 5 (counts as dc + ch 2), sc in next st",
+		"wibble (counts as dc). Sc in next st",
+		"wibble (counts as dc) wobble, sc in next st",
+		"sk 2 (counts as dc), sc in next st",
+		"Dc in 4th ch frwm hook (skipped 3 ch count as dc), dc in next 5 ch",
+		"Dc in 4th ch from hook (skipped 3 ch count as dc) and in each c",
+		"*sc in next st, inc",
+		"*sc in next st, *inc, wibble",
+		"(sc, inc) rep rep",
+		"*sc, inc* rep around",
+		"*ch 3, sc in next sp; rep from * 3 tims, ending with sc in last st",
+		"*ch 3, sc in next sp; rep from *, wibble, ending last rep at **",
+		"in next sp work 2 dc, wibble, ch 2",
+		"fasten off, wibble, leaving a long tail",
+		"same as Row 3, wibble, but ending with sc",
+		"wibble with B, sc",
+	} {
+		if err := losses("Row 1: " + row + "\n"); err != "" {
+			t.Error(err)
+		}
+	}
+}

@@ -29,6 +29,9 @@ func (w *writer) list(list []syntax.Clause) string {
 	out := make([]string, len(list))
 	for i, c := range list {
 		out[i] = w.node(c.Node)
+		if yarn, ok := c.Node.(*syntax.Yarn); ok && yarn.Before && i > 0 {
+			out[i-1], out[i] = out[i], out[i-1] // `sc in next 3 sts with B`: the yarn is taken up first
+		}
 	}
 	return strings.Join(out, ", ")
 }
@@ -131,15 +134,19 @@ func (w *writer) work(n *syntax.Work) string {
 		each = "each=1"
 	}
 	return words("work", normalStitch(n.Stitch), each, strings.Join(places, " + "), num("times ", n.Times),
-		when(n.Loop != syntax.BothLoops, loops[n.Loop]), when(n.Evenly, "evenly"), when(n.Joins, "to join"))
+		when(n.Loop != syntax.BothLoops, loops[n.Loop]), when(n.Evenly, "evenly"), when(n.Joins, "to join")) + saidCounts(n.Counts)
+}
+
+// saidCounts is what is said of the chains before a stitch, if anything is.
+func saidCounts(c syntax.Counts) string {
+	if !c.Said {
+		return ""
+	}
+	return normalCounts(c)
 }
 
 func normalChain(n *syntax.Chain) string {
-	out := words("chain", num("", n.Number), num("multiple of ", n.Multiple), num("plus ", n.Plus))
-	if n.Counts.Said {
-		out += normalCounts(n.Counts)
-	}
-	return out
+	return words("chain", num("", n.Number), num("multiple of ", n.Multiple), num("plus ", n.Plus)) + saidCounts(n.Counts)
 }
 
 // normalCounts leaves out the 1 of `counts as 1 dc`.

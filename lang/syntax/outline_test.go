@@ -15,8 +15,9 @@ import (
 type part struct {
 	span source.Span
 	line string
-	// within is set for a definition that stands in a header field
-	// (`Abbreviations: sc = single crochet`), which holds its bytes already.
+	// within is set for a definition in a list of them that is a header field
+	// (`Abbreviations: ch = chain, tr = treble`) or a paragraph, which holds its
+	// bytes already.
 	within bool
 }
 
@@ -31,10 +32,11 @@ func parts(f *syntax.File) []part {
 	}
 	for _, x := range f.Definitions {
 		add(x.Span, "%s", outlineDefinition(x))
-		out[len(out)-1].within = slices.ContainsFunc(f.Header, func(h *syntax.Field) bool { return h.Span.Covers(x.Span) })
+		out[len(out)-1].within = slices.ContainsFunc(f.Header, func(h *syntax.Field) bool { return h.Span.Covers(x.Span) }) ||
+			slices.ContainsFunc(f.Prose, func(p source.Span) bool { return p.Covers(x.Span) })
 	}
 	for _, p := range f.Pieces {
-		if p.NameSpan.Len() > 0 {
+		if p.Span.Start < p.Rows[0].At { // a heading, and not the first instruction itself
 			add(p.Span, "piece %s%s", p.Name, num(" make ", p.Make))
 		}
 		for i, r := range p.Rows {

@@ -62,8 +62,8 @@ func show(r *syntax.Row) string {
 	return r.Text + " = " + normalLabel(r.Label) + ": " + normal(r.Clauses)
 }
 
-// TestCutOff cuts whole example files off: what stands above the cut line is
-// read as in the whole file.
+// TestCutOff cuts whole example files off: nothing is lost, and what stands
+// above the cut line is read as in the whole file.
 func TestCutOff(t *testing.T) {
 	const step = 31 // bytes between cuts; coprime to usual line lengths, so that every kind of place is met
 	for name, text := range examples(t, "patterns") {
@@ -73,6 +73,9 @@ func TestCutOff(t *testing.T) {
 			for end := 0; end < len(text); end += step {
 				for !utf8.RuneStart(text[end]) {
 					end++
+				}
+				if err := losses(text[:end]); err != "" {
+					t.Fatalf("cut at %d: %s", end, err)
 				}
 				rows := rowsOf(read(text[:end]))
 				for i, row := range whole {

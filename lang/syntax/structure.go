@@ -414,6 +414,22 @@ func (l *lister) flush(sep Separator) {
 		}
 	}
 	l.clause(flat, sep)
+	l.dropNote()
+}
+
+// dropNote leaves a remark that no clause took up where it stands: within the
+// clause before it.
+func (l *lister) dropNote() {
+	if !l.note.Said {
+		return
+	}
+	for i := len(l.out) - 1; i >= 0; i-- {
+		if l.out[i].Span.Start <= l.note.Span.Start {
+			l.out[i].Span = l.out[i].Span.Union(l.note.Span)
+			break
+		}
+	}
+	l.note = Counts{}
 }
 
 func spanOf(tokens []Token) source.Span {
