@@ -31,6 +31,7 @@ var rules = []*Rule{
 	sizesMismatch,
 	stemExhausted,
 	tailMissing,
+	textDamaged,
 	turnMissing,
 	turningChainHeight,
 	turningChainUnstated,

@@ -113,7 +113,7 @@ func rulesPage(rules []*lint.Rule) string {
 	}
 	for _, r := range rules {
 		fmt.Fprintf(&b, "\n## %s\n\n%s\n\n%s\n", r.Name, r.Summary, r.Why)
-		fmt.Fprintf(&b, "\nFound in:\n\n```\n%s```\n", r.Bad)
+		fmt.Fprintf(&b, "\nFound in:\n\n```\n%s```\n", strings.ToValidUTF8(r.Bad, "\uFFFD"))
 		for _, f := range lint.Analyze(source.New(r.Bad)).Findings {
 			fmt.Fprintf(&b, "\n> %s: %s\n", f.Severity, f.Message)
 		}

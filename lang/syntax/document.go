@@ -739,7 +739,10 @@ func (d *document) instructs(r *Row) bool {
 	for i, c := range r.Clauses {
 		total += c.Span.Len()
 		switch n := c.Node.(type) {
-		case *Unread, *Remark:
+		case *Remark:
+			total -= c.Span.Len() // a comment says neither
+			continue
+		case *Unread:
 			if i == 0 {
 				total += c.Span.Len()
 			}

@@ -13,8 +13,14 @@ import (
 // something, and what it means in the normal form.
 type wording struct {
 	at            string // file and line
+	table         string // what the table is about, as its first line says
 	kind          string
 	wording, mean string
+}
+
+// tables are the tables under testdata/phrasing, in the order of the reference.
+var tables = []string{
+	"label", "start", "work", "place", "chain", "skip", "group", "repeat", "count", "join", "yarn", "marker", "rows", "branch", "note",
 }
 
 // labelKinds are the kinds of wording that begin a row; the others stand in
@@ -33,21 +39,24 @@ func (w wording) document() string {
 func wordings(t testing.TB) []wording {
 	t.Helper()
 	files, err := filepath.Glob(filepath.Join("..", "..", "testdata", "phrasing", "*.tsv"))
-	if err != nil || len(files) == 0 {
-		t.Fatalf("no tables in testdata/phrasing: %v", err)
+	if err != nil || len(files) != len(tables) {
+		t.Fatalf("%d tables in testdata/phrasing, want %d: %v", len(files), len(tables), err)
 	}
 	var out []wording
-	for _, name := range files {
-		for i, line := range strings.Split(readFile(t, name), "\n") {
+	for _, name := range tables {
+		name += ".tsv"
+		lines := strings.Split(readFile(t, filepath.Join("..", "..", "testdata", "phrasing", name)), "\n")
+		about := strings.TrimPrefix(lines[0], "# ")
+		for i, line := range lines {
 			if line == "" || strings.HasPrefix(line, "#") {
 				continue
 			}
-			at := fmt.Sprintf("%s:%d", filepath.Base(name), i+1)
+			at := fmt.Sprintf("%s:%d", name, i+1)
 			column := strings.Split(line, "\t")
 			if len(column) != 3 {
 				t.Fatalf("%s: %d columns, want kind, wording, meaning", at, len(column))
 			}
-			out = append(out, wording{at, column[0], column[1], column[2]})
+			out = append(out, wording{at, about, column[0], column[1], column[2]})
 		}
 	}
 	return out

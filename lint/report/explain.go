@@ -13,7 +13,7 @@ import (
 func ExplainRule(w io.Writer, r *lint.Rule) error {
 	b := bufio.NewWriter(w)
 	fmt.Fprintf(b, "%s (%s, %s)\n\n%s\n\n%s\n", r.Name, r.Severity, r.Family, wrapped(r.Summary), wrapped(r.Why))
-	fmt.Fprintf(b, "\nFound in:\n\n%s\nNot in:\n\n%s", indented(r.Bad), indented(r.Good))
+	fmt.Fprintf(b, "\nFound in:\n\n%s\nNot in:\n\n%s", indented(strings.ToValidUTF8(r.Bad, "\uFFFD")), indented(r.Good))
 	sources(b, r.Sources)
 	return b.Flush()
 }
