@@ -42,14 +42,10 @@ func (h *hand) openBranch(n *syntax.Branch) {
 	h.chainOf()
 	name := n.Name
 	if name != "" {
-		if h.used[name] {
+		if slices.Contains(h.used, name) {
 			h.fault(Fault{Kind: BranchNameReused, Name: name})
 		}
-		used := map[string]bool{name: true}
-		for k := range h.used {
-			used[k] = true
-		}
-		h.used = used
+		h.used = append(h.used, name)
 	}
 	h.branched = true
 	h.push(branch{name: name, marked: true, span: h.span})
@@ -57,6 +53,11 @@ func (h *hand) openBranch(n *syntax.Branch) {
 }
 
 func (h *hand) push(b branch) {
+	if len(h.branches) >= maxOpen {
+		*h.budget = 0
+		h.stopped()
+		return
+	}
 	b.row, b.parent = len(h.row), h.ground()
 	h.branches = append(slices.Clip(h.branches), b)
 	h.begun, h.works = true, true

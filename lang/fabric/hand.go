@@ -13,6 +13,8 @@ const (
 	// maxSteps bounds the clauses worked for one row, in all its readings: a
 	// repeat of repeats may make nothing and never end.
 	maxSteps = 1_000_000
+	// maxOpen bounds the branches that stand open within each other.
+	maxOpen = 200
 	// maxOwn bounds the pattern's own stitches worked within each other.
 	maxOwn = 12
 )
@@ -45,7 +47,7 @@ type hand struct {
 	first    []int // the foundation chain, in the order made
 	other    bool  // the other side of the foundation chain is being worked
 	branches []branch
-	used     map[string]bool // branch names in this row
+	used     []string // branch names in this row
 
 	round    bool // the work goes round
 	reversed bool // the base stands reversed against the row that made it

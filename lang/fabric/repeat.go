@@ -196,6 +196,7 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 		k.fresh = k.fresh[:len(k.fresh):len(k.fresh)]
 		k.row = k.row[:len(k.row):len(k.row)]
 		k.faults = k.faults[:len(k.faults):len(k.faults)]
+		k.used = slices.Clip(k.used)
 		k.steps = k.steps[:len(k.steps):len(k.steps)]
 	}
 	return kept
