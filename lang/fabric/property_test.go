@@ -692,12 +692,13 @@ func TestOneNumberChangedIsFound(t *testing.T) {
 	})
 }
 
-// found tells whether something is found in a row or in the next.
+// found tells whether something is found in a row or in the next: a fault, a
+// count that differs, or words that cannot be counted (`dc1tog`).
 func found(f *fabric.Fabric, row int) bool {
 	rows := rowsOf(f)
 	for _, r := range rows[row:min(row+2, len(rows))] {
 		for _, tally := range r.Tallies {
-			if len(tally.Faults) > 0 || tally.Agrees() == fabric.Disagrees {
+			if !tally.Known || len(tally.Faults) > 0 || tally.Agrees() == fabric.Disagrees {
 				return true
 			}
 		}
