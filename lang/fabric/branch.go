@@ -263,6 +263,23 @@ func (h *hand) returnTo(n *syntax.Return) {
 	}
 }
 
+// forgotReturn comes home from a branch whose chains are used up while the
+// row goes on and no return is written any more.
+func (h *hand) forgotReturn() bool {
+	n := len(h.branches)
+	if n == 0 || !h.branches[n-1].marked || h.branches[n-1].chains == 0 || h.at < h.end || h.chains > 0 {
+		return false
+	}
+	for _, c := range h.after {
+		if _, ok := c.Node.(*syntax.Return); ok {
+			return false
+		}
+	}
+	b := h.pop()
+	h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span})
+	return true
+}
+
 // depthOf is how many branches stay open after a return, -1 where the name is
 // of none that is open.
 func (h *hand) depthOf(to string) int {

@@ -9,7 +9,7 @@ import (
 // Bounds of what is worked. A pattern that asks for more is told so.
 const (
 	maxRow   = 100_000
-	maxPiece = 5_000_000
+	maxPiece = 1_000_000
 	// maxSteps bounds the clauses worked for one row, in all its readings: a
 	// repeat of repeats may make nothing and never end.
 	maxSteps = 1_000_000
@@ -25,9 +25,11 @@ const (
 type hand struct {
 	words  *words
 	size   int
-	budget *int // clauses that may still be worked for this row
-	over   bool // a bound was met and said
-	within int  // own stitches being worked within each other
+	sizes  int
+	said   source.Span // where a count without brackets is stated
+	budget *int        // clauses that may still be worked for this row
+	over   bool        // a bound was met and said
+	within int         // own stitches being worked within each other
 
 	settled []Stitch // every stitch and space of the rows that are done
 	fresh   []Stitch // those of the row at work, numbered on from the settled ones

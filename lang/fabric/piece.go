@@ -1,6 +1,8 @@
 package fabric
 
 import (
+	"maps"
+	"slices"
 	"strings"
 
 	"stitchproof/lang/source"
@@ -13,8 +15,11 @@ func Work(file *syntax.File) *Fabric {
 	f := &Fabric{File: file}
 	w, evidence := newWords(file)
 	f.Dialect, f.Evidence = w.dialect, evidence
+	var ends []worker
 	for _, tree := range file.Pieces {
-		f.Pieces = append(f.Pieces, workPiece(f, &w, tree))
+		var p *Piece
+		p, ends = workPiece(f, &w, tree, ends)
+		f.Pieces = append(f.Pieces, p)
 	}
 	return f
 }
@@ -25,12 +30,15 @@ type worker struct {
 	piece  *Piece
 	size   int
 	h      hand
-	rows   map[int]unit    // by number, as far as worked
-	last   []unit          // in the order worked
-	every  *unit           // the row that every other one is like, nil for none
-	number int             // of the row worked last
-	side   syntax.SideKind // that faces now, as far as it is said
-	turned bool            // the last row ended with a turn
+	rows   map[int]unit // by number, as far as worked
+	last   []unit       // in the order worked
+	every  *unit        // the row that every other one is like, nil for none
+	number int          // of the row worked last
+	// headless is set while no row was worked of a piece whose beginning is not
+	// here.
+	headless bool
+	side     syntax.SideKind // that faces now, as far as it is said
+	turned   bool            // the last row ended with a turn
 	// heal is what the last row stated, where it could not be counted or made
 	// something else: later rows may show that it is right.
 	heal []int
@@ -43,7 +51,9 @@ type unit struct {
 	even bool // `work even`: the stitch of the row below in each stitch
 }
 
-func workPiece(f *Fabric, w *words, tree *syntax.Piece) *Piece {
+// workPiece works a piece. before is how the pieces before it ended, one a
+// size: rounds that go on with their numbers go on with their stitches.
+func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []worker) (*Piece, []worker) {
 	p := &Piece{Tree: tree}
 	for i, r := range tree.Rows {
 		row := &Row{Tree: r, Piece: p, Index: i, Tallies: make([]Tally, f.Sizes()), Repeats: make([]int, f.Sizes())}
@@ -54,15 +64,57 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece) *Piece {
 		}
 		p.Rows = append(p.Rows, row)
 	}
+	var ends []worker
 	for size := range f.Sizes() {
 		k := worker{fabric: f, piece: p, size: size, rows: map[int]unit{}}
-		k.h = hand{words: w, size: size, budget: new(maxSteps), held: -1, known: true, done: map[int][]int{}}
+		k.h = hand{words: w, size: size, sizes: f.Sizes(), budget: new(maxSteps), held: -1, known: true, done: map[int][]int{}}
+		if first := firstNumber(tree, size); first > 1 {
+			if before != nil && before[size].number == first-1 {
+				k.goOn(&before[size])
+			} else {
+				k.h.adrift, k.headless = true, true
+			}
+		}
 		for _, row := range p.Rows {
 			k.instruction(row)
 		}
 		p.Stitches = append(p.Stitches, append(k.h.settled, k.h.fresh...))
+		ends = append(ends, k)
 	}
-	return p
+	return p, ends
+}
+
+// firstNumber is the number of a piece's first row, 0 where a line without
+// one lays its beginning.
+func firstNumber(tree *syntax.Piece, size int) int {
+	for _, r := range tree.Rows {
+		if r.Label.Kind == syntax.Numbered {
+			return r.Label.First(size)
+		}
+		if worksOn(r.Clauses) || lays(r.Clauses) {
+			return 0
+		}
+	}
+	return 0
+}
+
+// lays tells whether a line lays a beginning: a chain or a ring.
+func lays(clauses []syntax.Clause) bool {
+	for _, c := range clauses {
+		switch c.Node.(type) {
+		case *syntax.Chain, *syntax.MagicRing, *syntax.Rows:
+			return true
+		}
+	}
+	return false
+}
+
+// goOn takes up the work where another piece left it.
+func (k *worker) goOn(from *worker) {
+	k.h = from.h
+	k.h.settled = slices.Clone(from.h.settled)
+	k.rows, k.last, k.number = maps.Clone(from.rows), slices.Clone(from.last), from.number
+	k.h.done = maps.Clone(from.h.done)
 }
 
 // statedIn finds the count that an instruction states: the last one, or the
@@ -349,6 +401,13 @@ func (k *worker) record(row *Row, o outcome) {
 		}
 	}
 	row.Tallies[k.size] = o.tally
+	if k.headless && o.tally.Works {
+		k.headless = false
+		row.Tallies[k.size].Blame = row.Steps[0].Span // said once
+	}
+	if row.Stated == nil && o.stated != nil && o.hand.said != (source.Span{}) {
+		row.Stated, row.StatedAt = o.stated, o.hand.said
+	}
 	k.face(row, o.hand)
 	row.Joined, row.Turned, row.Round = o.hand.joined, o.hand.turned || o.hand.turnedFirst, o.hand.round
 	for i, s := range o.hand.steps {

@@ -26,7 +26,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 		h.faults, h.steps, h.blame = nil, nil, source.Span{}
 		return
 	}
-	h.row, h.over, h.within = nil, false, 0
+	h.row, h.over, h.within, h.said = nil, false, 0, source.Span{}
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
 	h.loop, h.object = syntax.BothLoops, 0
@@ -77,8 +77,9 @@ func (h *hand) onlySlips() bool {
 
 // outcome is what an instruction came to under one choice of readings.
 type outcome struct {
-	hand  hand
-	tally Tally
+	hand   hand
+	tally  Tally
+	stated *syntax.Total
 }
 
 // workRow works an instruction's clauses under the readings chosen in h.
@@ -93,6 +94,11 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	for i := 0; i < len(clauses); i++ {
 		c := clauses[i]
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
+		if said := h.bareCount(clauses, i); said != nil && stated == nil {
+			stated, h.said = said, c.Span
+			h.step(h.standsAt())
+			continue
+		}
 		h.takeUp(h.after)
 		before := h.standsAt()
 		if r, ok := c.Node.(*syntax.Repeat); ok {
@@ -107,7 +113,24 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	h.endRow()
 	o := outcome{hand: *h}
 	o.tally = h.tally(stated)
+	o.stated = stated
 	return o
+}
+
+// bareCount reads a count that stands as a last sentence of its own (`6 sc in
+// ring. 6 sc.`): it is one where nothing is left to work.
+func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
+	if i == 0 || i != len(clauses)-1 || clauses[i-1].Sep != syntax.SepStop || !h.works {
+		return nil
+	}
+	w, ok := clauses[i].Node.(*syntax.Work)
+	if !ok || len(w.Places) > 0 || !w.Number.Written() || w.Times.Written() || !w.Stitch.Written() {
+		return nil
+	}
+	if !h.full && !h.joined && h.remaining(syntax.Noun{}) > 0 {
+		return nil
+	}
+	return &syntax.Total{Parts: []syntax.Part{{Number: w.Number, Noun: syntax.Noun{Kind: syntax.NounStitch, Stitch: w.Stitch}}}}
 }
 
 // tailOf is what follows a repeat; never nil, so that the repeat knows it is
@@ -233,7 +256,8 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Name = p.Noun.Word
 		return c // petals, blocks, points: what one is made of is not known
 	}
-	if !t.Known || stated.Change {
+	if !t.Known || stated.Change || p.Noun.Word == "corner" && !p.Noun.Length.Written() ||
+		p.Number.PerSize() && len(p.Number.Vals) != h.sizes {
 		return c
 	}
 	c.Result = Disagrees

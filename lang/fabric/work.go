@@ -354,6 +354,9 @@ func (h *hand) nextPlaces(k *stitch.Stitch, own *ownStitch, n, m int, noun synta
 		place := h.held
 		for u := range e.uses {
 			j := h.next(noun)
+			for j < 0 && h.forgotReturn() {
+				j = h.next(noun)
+			}
 			if j < 0 {
 				h.missing(noun, (m-i)*e.uses-u)
 				if m-i > maxRow {
@@ -1073,7 +1076,10 @@ func (h *hand) firstStitch(body []syntax.Clause) *stitch.Stitch {
 		case *syntax.Work:
 			k, own := h.words.stitch(n.Stitch)
 			if own != nil && own.body != nil {
-				return h.firstStitch(own.body)
+				if h.within++; h.within <= maxOwn {
+					k = h.firstStitch(own.body)
+				}
+				h.within--
 			}
 			if k != nil {
 				if p := plain(k); p.Class == stitch.Plain {

@@ -434,6 +434,9 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 			continue
 		}
 		known := d.knownWord(names[0])
+		if known && !special && !d.knownStitch(names[0]) && strings.ContainsAny(meaning, "0123456789") && d.readsAsWork(meaning) {
+			continue // `Foundation: ch 35`
+		}
 		if !special && !known && (mark == ": " || mark == " : ") && !d.readsAsWork(meaning) {
 			continue
 		}
@@ -473,6 +476,11 @@ func definedNames(s string) []string {
 func (d *document) knownWord(name string) bool {
 	tokens := Lex(name, 0, Standard())
 	return len(tokens) == 1 && tokens[0].Kind != Name
+}
+
+func (d *document) knownStitch(name string) bool {
+	tokens := Lex(name, 0, Standard())
+	return len(tokens) == 1 && tokens[0].Kind == Stitch
 }
 
 func (d *document) readsAsWork(meaning string) bool {

@@ -86,7 +86,12 @@ func (r *labelReader) read() int {
 	case r.word("next", "last"):
 		return r.next()
 	case r.word("foundation", "beg", "base") || first.Kind == Name && (first.Canon == "setup" || first.Canon == "set"):
-		return r.setup()
+		mark := r.at
+		if n := r.setup(); n > 0 {
+			return n
+		}
+		r.at, r.label = mark, Label{}
+		return r.named()
 	case r.word("each") || first.Kind == Name && (first.Canon == "all" || first.Canon == "every"):
 		return r.every()
 	case r.word("row", "rnd", "r", "step"):
@@ -102,7 +107,7 @@ const maxNamed = 4
 
 // named takes a label that is a name: `Edging:`, `Border (RS):`.
 func (r *labelReader) named() int {
-	if t := r.peek(); t.Kind != Name && !r.word("edge", "side", "corner", "foundation", "top", "center", "tail") || len(t.Canon) < 2 {
+	if t := r.peek(); t.Kind != Name && !r.word("edge", "side", "corner", "foundation", "beg", "to", "top", "center", "tail") || len(t.Canon) < 2 {
 		return 0
 	}
 	for n := 0; n < maxNamed && (r.peek().Kind == Name || r.peek().Kind == Word || r.peek().Kind == Hyphen); n++ {

@@ -218,7 +218,8 @@ func (l *scanner) match(i int) (entry *wordEntry, length int) {
 // dotted tells whether raw token i is the stop of an abbreviation written
 // letter by letter: s.c., d. c., sl. st.
 func (l *scanner) dotted(i int) bool {
-	if l.raw[i].kind != Period || !l.raw[i].glued || l.raw[i-1].kind != Word {
+	stroke := l.raw[i].kind == Sign && l.raw[i].lower == "/" // F/O
+	if l.raw[i].kind != Period && !stroke || !l.raw[i].glued || l.raw[i-1].kind != Word {
 		return false
 	}
 	before := l.raw[i-1].lower
