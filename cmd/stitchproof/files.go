@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"fmt"
 	"io"
 	"io/fs"
@@ -61,6 +62,9 @@ func (s *streams) read(name string) (*source.Text, error) {
 	}
 	if err != nil {
 		return nil, err
+	}
+	if bytes.IndexByte(content, 0) >= 0 {
+		return nil, fmt.Errorf("%s is not UTF-8 text: it holds zero bytes, as programs, pictures and UTF-16 text do", name)
 	}
 	return source.New(string(content)), nil
 }

@@ -35,6 +35,7 @@ func TestExitCodes(t *testing.T) {
 	}{
 		{"clean", sound, []string{"check", "-"}, exitClean},
 		{"found", wrong, []string{"check", "-"}, exitFound},
+		{"not text", "P\x00i\x00e\x00c\x00e\x00", []string{"check", "-"}, exitBroke},
 		{"found as json", wrong, []string{"check", "--format", "json", "-"}, exitFound},
 		{"below what fails", wrong, []string{"check", "--fail-on", "caution", "-"}, exitClean},
 		{"counting", wrong, []string{"count", "-"}, exitClean},

@@ -134,7 +134,8 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 	attempts := h.attempts(r)
 	if len(attempts) == 1 && r.Limit != syntax.ToLast && h.at < h.end {
 		h.list(r.Body) // not even one fits: what is missing is said where it runs out
-		h.end, h.full = end, true
+		h.upTo(end)
+		h.full = true
 		return
 	}
 	best := h.choosing(r, attempts, tail, end)
@@ -144,7 +145,7 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 		h.lose()
 	}
 	h.remainder(r, from, attempts[len(attempts)-1].times, !worksOn(tail) && len(r.Ending) == 0)
-	h.end = end
+	h.upTo(end)
 	if r.Limit == syntax.ToEnd || r.Limit == syntax.Unstated {
 		h.full = h.full || tail != nil && !worksOn(tail) && len(r.Ending) == 0
 	}
@@ -215,7 +216,8 @@ func (h *hand) choosing(r *syntax.Repeat, tries []attempt, tail []syntax.Clause,
 	best, bestCost := most, -1
 	for i := len(tries) - 1; i >= 0; i-- {
 		trial := tries[i].hand
-		trial.end, trial.nested = end, false
+		trial.nested = false
+		trial.upTo(end)
 		cost := trial.cost(after)
 		best.met |= trial.met
 		if bestCost < 0 || cost < bestCost {
@@ -235,7 +237,7 @@ func (h *hand) stopping(r *syntax.Repeat, tries []attempt, end int) hand {
 	for i := len(tries) - 1; i >= 0; i-- {
 		trial := tries[i].hand
 		from := len(trial.faults)
-		trial.end = end
+		trial.upTo(end)
 		trial.list(h.lastTime(r, true))
 		if !trial.ranOut(from) {
 			return trial

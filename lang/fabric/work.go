@@ -480,7 +480,8 @@ func (h *hand) eachLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Pl
 	if !worked {
 		h.missing(p.Of.Noun, 1)
 	}
-	h.at, h.sub, h.end, h.full = h.end, 0, end, true
+	h.at, h.sub, h.full = h.end, 0, true
+	h.upTo(end)
 }
 
 // reserved is how many places at the end the rest of the row works into by
@@ -629,7 +630,7 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	if p.To.Kind == syntax.ToTheEnd || !p.Number.Written() && p.To.Kind == syntax.ToNothing {
 		h.closeEach(p)
 	}
-	h.end = end
+	h.upTo(end)
 }
 
 // closeEach ends an `each … across`: what it names none of is passed over.
@@ -760,7 +761,7 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 
 // ahead finds the nth place of a kind since the repeat at work began.
 func (h *hand) ahead(n int, noun syntax.Noun) int {
-	for i := h.origin; i < h.end; i++ {
+	for i := min(h.origin, h.end); i < h.end; i++ {
 		if h.accepts(h.stitch(h.base[i]), noun) {
 			if n--; n == 0 {
 				return i

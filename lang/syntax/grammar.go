@@ -54,8 +54,7 @@ type gRepFrom struct {
 	From   *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? @@"`
 	To     *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
 	Marks  bool    `parser:"    | @( 'between' 'marks' )"`
-	Beg    bool    `parser:"    | @( 'from' 'beg' ) )?"`
-	From2  *gStar  `parser:"  | 'from' @@"`
+	From2  *gStar  `parser:"| ( 'from' 'beg' ) )? | 'from' @@"`
 	To2    *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
 	Tail   *gTimes `parser:"@@?"`
 	StopAt *gStar  `parser:"( Comma? 'end' 'last'? 'rep'? 'at' @@ )?"`
@@ -74,12 +73,10 @@ type gTimes struct {
 }
 
 type gTimesN struct {
-	Sign  bool   `parser:"'for'? 'have'? 'of'? 'in'? ( @( 'x' | '×' | Star )"`
-	N     *gNum  `parser:"  @@ 'times'? 'around'?"`
+	N     *gNum  `parser:"'for'? 'have'? 'of'? 'in'? ( ( 'x' | '×' | Star ) @@ 'times'? 'around'?"`
 	More1 bool   `parser:"| ( 'until' | 'for' )? @'more'?"`
 	M     *gNum  `parser:"  @@"`
-	Glued bool   `parser:"  ( @( 'x' | '×' )"`
-	More2 bool   `parser:"  | @'more'? 'times' "`
+	More2 bool   `parser:"( ( 'x' | '×' ) | @'more'? 'times'"`
 	More3 bool   `parser:"    @'more'?"`
 	All   bool   `parser:"    @( 'in' 'each' )? ) ( 'around' | 'across' )?"`
 	More4 bool   `parser:"| @'more'?"`
@@ -100,10 +97,7 @@ type gOnce struct {
 // How far: across; around; to last 3 sts; until 1 st remains; to marker.
 type gExtent struct {
 	Pos    lexer.Position
-	Across bool   `parser:"@( 'across' | 'around' )*"`
-	To     bool   `parser:"( ( @( 'to' | 'until' | 'over' | 'except' )"`
-	Within bool   `parser:"    @'within'? | @'within' )"`
-	Last   bool   `parser:"  ( @'last'"`
+	Last   bool   `parser:"( 'across' | 'around' )* ( ( ( 'to' | 'until' | 'over' | 'except' ) 'within'? | 'within' ) ( @'last'"`
 	N      *gNum  `parser:"    @@?"`
 	Noun   *gNoun `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) )?"`
 	M      *gNum  `parser:"  | 'have'? @@"`
@@ -111,9 +105,7 @@ type gExtent struct {
 	Marker bool   `parser:"  | 'next'? @( 'marker' | 'marked' 'st' )"`
 	Corner bool   `parser:"  | 'next'? @'corner'"`
 	Tch    bool   `parser:"  | @'tch'"`
-	End    bool   `parser:"  | @'end' ( 'of' ( 'row' | 'rnd' ) )?"`
-	Rest   bool   `parser:"  | @( 'piece' | 'long enough' ) ) )"`
-	Alone  bool   `parser:"| @( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' ) )"`
+	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' ) )"`
 }
 
 // A thing that can be worked into or counted.
@@ -124,8 +116,7 @@ type gNoun struct {
 	Stitch *gStitch `parser:"  | @@"`
 	Tch    bool     `parser:"  | @'tch'"`
 	Length *gNum    `parser:"    ( ( Hyphen | Dash )? @@ )?"`
-	Word   string   `parser:"  | @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) )"`
-	More   bool     `parser:"( 'st' | 'sp' | 'group' | 'loop' )?"`
+	Word   string   `parser:"| @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) ) ( 'st' | 'sp' | 'group' | 'loop' )?"`
 }
 
 // ch-2 sp; 2-ch sp; ch-5 loop; beg ch-3
@@ -134,8 +125,7 @@ type gSpace struct {
 	Beg bool   `parser:"@'beg'?"`
 	N   *gNum  `parser:"( 'ch' ( Hyphen | Dash )? @@"`
 	M   *gNum  `parser:"| @@ ( Hyphen | Dash )? 'ch' ( Hyphen | Dash )? ( ?= 'sp' | 'loop' )"`
-	Any bool   `parser:"| @'ch' ( Hyphen | Dash )? ( ?= 'sp' | 'loop' ) )"`
-	Sp  string `parser:"( ( Hyphen | Dash )? @( 'sp' | 'loop' | 'corner' ) )?"`
+	Sp  string `parser:"| 'ch' ( Hyphen | Dash )? ( ?= 'sp' | 'loop' ) ) ( ( Hyphen | Dash )? @( 'sp' | 'loop' | 'corner' ) )?"`
 }
 
 type gStitch struct {
@@ -148,8 +138,7 @@ type gWhere struct {
 	Pos  lexer.Position
 	End  lexer.Position
 	Prep string  `parser:"( ?! 'to' ( 'join' | 'form' ) | 'and' ( 'join' | 'form' ) ) ( 'and' | 'or' )? @( 'in' | 'to' | 'over' | 'under' | 'between' | 'behind' | 'at' | ( 'around' | 'across' ) ( ?= 'post' | 'next' | 'each' | 'same' | 'last' | 'center' | 'any' | 'edge' | 'rowend' | 'side' | 'other side' | 'of' | 'foundation' | 'ring' | 'stem' | Stitch | Ordinal | Number ) )?"`
-	Of   bool    `parser:"@'of'?"`
-	Mods []*gMod `parser:"@@+"`
+	Mods []*gMod `parser:"'of'? @@+"`
 }
 
 type gMod struct {
@@ -168,8 +157,7 @@ type gMod struct {
 // in same st as join; in same sp as last dc
 type gAs struct {
 	Pos  lexer.Position
-	As   bool `parser:"@'as'"`
-	What bool `parser:"@( 'last' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' )+"`
+	What bool `parser:"'as' @( 'last' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' )+"`
 }
 
 type gOrd struct {
@@ -180,12 +168,10 @@ type gOrd struct {
 // of branch A; of next shell; of ch-6; of Row 1; of rnd
 type gOf struct {
 	Pos    lexer.Position
-	Branch bool   `parser:"'of' ( @( 'branch' | 'stem' )?"`
-	Name   string `parser:"  @Name"`
+	Name   string `parser:"'of' ( ( 'branch' | 'stem' )? @Name"`
 	Stem   bool   `parser:"| @'stem'"`
 	RowNth *gOrd  `parser:"| @@? "`
-	Row    bool   `parser:"  @( 'row' | 'rnd' )"`
-	RowN   *gNum  `parser:"  @@? )"`
+	RowN   *gNum  `parser:"( 'row' | 'rnd' ) @@? )"`
 }
 
 // from hook; from beg of Row 1; from end
@@ -199,21 +185,17 @@ type gFrom struct {
 type gBelow struct {
 	Pos  lexer.Position
 	N    *gNum `parser:"  @@ ( 'row' | 'rnd' ) 'previous'"`
-	Row  bool  `parser:"| @( 'previous' ( 'row' | 'rnd' ) )"`
-	RowN *gNum `parser:"| 'from'? ( 'row' | 'rnd' ) @@ 'previous'?"`
+	RowN *gNum `parser:"| ( 'previous' ( 'row' | 'rnd' ) ) | 'from'? ( 'row' | 'rnd' ) @@ 'previous'?"`
 }
 
 // sc in next 5 sts; 2 dc in each of next 3 sts; 5 sc; inc x 6; sc across
 type gWork struct {
 	Pos      lexer.Position
-	Verb     bool      `parser:"@'work'?"`
-	Loop1    *gLoopIn  `parser:"@@?"`
-	Side     bool      `parser:"@( 'rs' | 'ws' )?"`
-	N        *gNum     `parser:"( @@ ( 'more' )? )?"`
+	Loop1    *gLoopIn  `parser:"'work'? @@?"`
+	N        *gNum     `parser:"( 'rs' | 'ws' )? ( @@ ( 'more' )? )?"`
 	Once1    *gOnce    `parser:"@@?"`
 	Stitch   *gStitch  `parser:"@@"`
-	Stop     bool      `parser:"@( 'st' ( ?! 'in' ) )?"`
-	M        *gNum     `parser:"( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
+	M        *gNum     `parser:"( 'st' ( ?! 'in' ) )? ( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
 	Times    *gTimesN  `parser:"@@?"`
 	Loop2    *gLoopIn  `parser:"@@?"`
 	Each     bool      `parser:"@( 'each' ( ?= 'in' ) )?"`
@@ -263,10 +245,7 @@ type gChain struct {
 	Pos    lexer.Position
 	N      *gNum    `parser:"'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
 	M      *gNum    `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
-	Alone  bool     `parser:"| @'ch' )"`
-	More   bool     `parser:"'more'? ( 'st' | 'loop' )?"`
-	Counts *gCounts `parser:"@@?"`
-	Loose  bool     `parser:"@( 'to' 'turn' | 'for' 'turn' )?"`
+	Counts *gCounts `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? @@? ( 'to' 'turn' | 'for' 'turn' )?"`
 }
 
 // counts as dc; does not count as a st; counts as dc and ch 1 here and throughout
@@ -275,19 +254,14 @@ type gCounts struct {
 	End    lexer.Position
 	Beg    *gBegCh  `parser:"@@?"`
 	Not    bool     `parser:"( 'to' | 'of' )? @'not'?"`
-	Count  string   `parser:"@'count'"`
-	Not2   bool     `parser:"@'not'? ( 'as' | 'for' | 'in' )*"`
-	First  bool     `parser:"@( 'first' | Ordinal )?"`
-	Parts  []*gPart `parser:"( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* )?"`
+	Not2   bool     `parser:"'count' @'not'? ( 'as' | 'for' | 'in' )*"`
+	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* )?"`
 	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' )*"`
 }
 
 type gBegCh struct {
-	Word  bool    `parser:"( @'tch'"`
-	Space *gSpace `parser:"| @@"`
-	N     *gNum   `parser:"| 'ch' Hyphen? @@"`
-	Skip  bool    `parser:"| @( 'skip' Number? 'ch' | 'ch' ) )"`
-	At    bool    `parser:"( @'at' 'beg' ( 'of' 'each'? ( 'row' | 'rnd' ) )? )?"`
+	Space *gSpace `parser:"( 'tch' | @@"`
+	N     *gNum   `parser:"| 'ch' Hyphen? @@ | ( 'skip' Number? 'ch' | 'ch' ) ) ( 'at' 'beg' ( 'of' 'each'? ( 'row' | 'rnd' ) )? )?"`
 }
 
 type gPart struct {
@@ -308,14 +282,10 @@ type gTotal struct {
 // (…) 6 times; (…) in next ch-2 sp; [...] around; (…) 4 times in next sp
 type gBracketed struct {
 	Pos   lexer.Position
-	Verb  bool      `parser:"'work'? 'rep'?"`
-	Lead  *gNum     `parser:"( @@ ( 'x' | '×' | 'times' ) )?"`
+	Lead  *gNum     `parser:"'work'? 'rep'? ( @@ ( 'x' | '×' | 'times' ) )?"`
 	Group *gGroup   `parser:"@@"`
-	Rep   bool      `parser:"Comma? @'rep'?"`
-	Times *gTimesN  `parser:"@@?"`
-	Both  bool      `parser:"@( 'both' | 'each' ( ?= 'in' ) )?"`
-	Where []*gWhere `parser:"@@*"`
-	Made  bool      `parser:"@'made'?"`
+	Times *gTimesN  `parser:"Comma? 'rep'? @@?"`
+	Where []*gWhere `parser:"( 'both' | 'each' ( ?= 'in' ) )? @@* 'made'?"`
 }
 
 type gGroup struct {
@@ -349,17 +319,14 @@ type gTurn struct {
 	Pos    lexer.Position
 	NoJoin bool `parser:"(   @( 'not' 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? )"`
 	Not    bool `parser:"  | @'not'?"`
-	Turn   bool `parser:"    ( @'turn'"`
-	Rotate bool `parser:"    | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
-	Other  bool `parser:"    | 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) )"`
-	Where  bool `parser:"@( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
+	Rotate bool `parser:"( 'turn' | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
+	Other  bool `parser:"| 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
 // join; join with sl st in first sc; join to form ring; join B with sl st in next st
 type gJoin struct {
 	Pos    lexer.Position
-	Rnd    bool      `parser:"( 'rs' | 'ws' )? @'join' ( 'rnd' | 'ends' )?"`
-	Yarn   *gName    `parser:"@@?"`
+	Yarn   *gName    `parser:"( 'rs' | 'ws' )? 'join' ( 'rnd' | 'ends' )? @@?"`
 	Stitch *gStitch  `parser:"( 'with' 'work'? Number? @@ )?"`
 	Yarn2  *gName    `parser:"( 'with' @@ )?"`
 	Where  []*gWhere `parser:"@@*"`
@@ -369,44 +336,35 @@ type gJoin struct {
 type gName struct {
 	Pos   lexer.Position
 	End   lexer.Position
-	Color bool     `parser:"@'yarn'?"`
-	Words []string `parser:"@( Name | 'yarn' )+"`
+	Words []string `parser:"'yarn'? @( Name | 'yarn' )+"`
 }
 
 // with A; change to B in last st; drop A; carry A
 type gYarn struct {
 	Pos    lexer.Position
 	Let    string    `parser:"( @( 'drop' | 'carry' ) ( Name | Word | Dash | Hyphen )*"`
-	Verb   string    `parser:"| @( 'with' | 'change' ) ( 'to' | 'with' )*"`
-	Name   *gName    `parser:"  @@"`
+	Name   *gName    `parser:"| ( 'with' | 'change' ) ( 'to' | 'with' )* @@"`
 	Where  []*gWhere `parser:"  ( 'in' 'last' ( Name | Stitch ) ( Name | Word | Number )* )? @@*"`
-	Change bool      `parser:"| @'change' 'yarn'? "`
-	Where2 []*gWhere `parser:"  @@* )"`
+	Where2 []*gWhere `parser:"| 'change' 'yarn'? @@* )"`
 }
 
 // place marker in last st; move marker up to 2nd of these 3 sts; mark this st
 type gMarker struct {
 	Pos  lexer.Position
-	Verb bool       `parser:"@'place'"`
-	Rest []*gMarkAt `parser:"@@*"`
+	Rest []*gMarkAt `parser:"'place' @@*"`
 }
 
 type gMarkAt struct {
 	Pos     lexer.Position
-	Ordinal *gOrd  `parser:"  @@"`
-	Number  *gNum  `parser:"| @@"`
-	Last    bool   `parser:"| @'last'"`
-	Other   string `parser:"| @( Name | Word | Stitch | Dash | Hyphen | Sign )"`
+	Ordinal *gOrd `parser:"  @@"`
+	Number  *gNum `parser:"| @@"`
+	Last    bool  `parser:"| @'last' | ( Name | Word | Stitch | Dash | Hyphen | Sign )"`
 }
 
 // the last in top of ch-2; working behind the petals: remarks on other clauses
 type gRemark struct {
 	Pos  lexer.Position
-	Made *gStitch `parser:"(   Ordinal? 'beg'? @@ 'made'"`
-	Some bool     `parser:"  | @( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' )+ 'made' )"`
-	Wish bool     `parser:"  | ( 'or' | 'until' )? @( 'long enough' | 'desired' )"`
-	Last bool     `parser:"  | ( @'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' )"`
-	Rest []string `parser:"    @( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | ( 'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // 6 sc in magic ring is a gWork; this is the ring alone.
@@ -418,8 +376,7 @@ type gRing struct {
 // rep Row 2; rep rows 2 and 3 until piece measures 20 cm; as Row 2; rep last 2 rows 3 times
 type gRows struct {
 	Pos    lexer.Position
-	How    string   `parser:"( 'work' )? @( 'rep' | 'as' | 'same' | 'previous' )+ ( 'as' | 'for' | 'of' )*"`
-	Last   bool     `parser:"( @( 'last' | 'previous' )"`
+	Last   bool     `parser:"( 'work' )? ( 'rep' | 'as' | 'same' | 'previous' )+ ( 'as' | 'for' | 'of' )* ( @( 'last' | 'previous' )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
 	Row    bool     `parser:"| @( 'row' | 'rnd' )"`
 	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' )? @@ )* )?"`
@@ -450,16 +407,14 @@ type gEnding struct {
 	At     *gStar  `parser:"(   'at' @@"`
 	Chain  *gChain `parser:"  | 'with'? ( @@"`
 	Work   *gWork  `parser:"    | @@ )"`
-	Row    bool    `parser:"  | 'with' @( 'row' | 'rnd' ) Number"`
-	Mirror bool    `parser:"  | 'to' @Name )"`
+	Mirror bool    `parser:"| 'with' ( 'row' | 'rnd' ) Number | 'to' @Name )"`
 }
 
 // work even for 4 rows
 type gEven struct {
 	Pos    lexer.Position
 	M      *gNum    `parser:"'work'? ( @@ ( 'row' | 'rnd' ) )?"`
-	Verb   bool     `parser:"@( 'even' | 'in' 'pattern' )"`
-	N      *gNum    `parser:"( 'for' @@ ( 'row' | 'rnd' | 'more' )+"`
+	N      *gNum    `parser:"( 'even' | 'in' 'pattern' ) ( 'for' @@ ( 'row' | 'rnd' | 'more' )+"`
 	Stitch *gStitch `parser:"| 'in' @@ )?"`
 }
 
@@ -476,9 +431,8 @@ type gWordName struct {
 
 // return; return to A; return to stem
 type gReturn struct {
-	Pos  lexer.Position
-	Verb bool       `parser:"@'return'"`
-	To   *gWordName `parser:"( 'to' 'branch'? @@ )?"`
+	Pos lexer.Position
+	To  *gWordName `parser:"'return' ( 'to' 'branch'? @@ )?"`
 }
 
 // RS facing
@@ -497,10 +451,8 @@ type gFinish struct {
 // ch a multiple of 6 + 2
 type gMultiple struct {
 	Pos  lexer.Position
-	Work string `parser:"( 'work' | 'ch' | 'over' | 'in' | 'st' )* @'multiple' 'of'"`
-	N    *gNum  `parser:"@@ ( 'st' | 'ch' )?"`
-	Plus *gNum  `parser:"( ( Sign | 'plus' | Star ) @@ ( 'st' | 'ch' )? )?"`
-	For  bool   `parser:"@( Enclosed | 'for' | Name )*"`
+	N    *gNum `parser:"( 'work' | 'ch' | 'over' | 'in' | 'st' )* 'multiple' 'of' @@ ( 'st' | 'ch' )?"`
+	Plus *gNum `parser:"( ( Sign | 'plus' | Star ) @@ ( 'st' | 'ch' )? )? ( Enclosed | 'for' | Name )*"`
 }
 
 // clauseParser is built on first use: a command that reads no pattern does
