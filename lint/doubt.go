@@ -46,7 +46,7 @@ func (d doubts) follow(piece *fabric.Piece, size int) {
 // unsound tells whether a row is wrong in itself, or may be.
 func unsound(row *fabric.Row, t *fabric.Tally) bool {
 	return miswritten(row.Tree) || !t.Known || t.Agrees() == fabric.Disagrees || hasFault(t, misfits...) ||
-		hasFault(t, fabric.RowShort, fabric.MultipleMismatch, fabric.RowUnknown, fabric.RowCircular)
+		hasFault(t, fabric.RowShort, fabric.MultipleMismatch, fabric.RowUnknown)
 }
 
 // refersTo tells whether a row repeats one of some rows.

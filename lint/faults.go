@@ -12,7 +12,7 @@ import (
 type fault struct {
 	fabric.Fault // as it is in the first of its sizes
 	sized[fabric.Fault]
-	row  *fabric.Row // nil for a fault of a whole piece
+	row  *fabric.Row
 	span source.Span // in the file
 }
 
@@ -22,7 +22,6 @@ type fault struct {
 func (p *Pass) faults(kinds ...fabric.FaultKind) []*fault {
 	var out []*fault
 	for _, piece := range p.Fabric.Pieces {
-		out = append(out, gather(nil, piece.Faults, kinds)...)
 		for _, row := range piece.Rows {
 			if miswritten(row.Tree) {
 				continue
@@ -58,10 +57,7 @@ func gather(row *fabric.Row, found []fabric.Fault, kinds []fabric.FaultKind) []*
 		if !slices.Contains(kinds, f.Kind) {
 			continue
 		}
-		span := f.Span
-		if row != nil {
-			span = row.Tree.Abs(span)
-		}
+		span := row.Tree.Abs(f.Span)
 		i := slices.IndexFunc(out, func(g *fault) bool {
 			return g.Kind == f.Kind && g.span == span && g.Name == f.Name && !slices.Contains(g.sizes, f.Size)
 		})
@@ -107,7 +103,7 @@ func (p *Pass) reportFault(f *fault, finding Finding) {
 // related is the place in the row that the engine says explains a fault, with
 // a rule's words for it; nothing where it names none.
 func (f *fault) related(message string) []Related {
-	if f.Related.Empty() || f.row == nil {
+	if f.Related.Empty() {
 		return nil
 	}
 	return []Related{{f.row.Tree.Abs(f.Related), message}}

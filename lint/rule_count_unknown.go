@@ -54,7 +54,7 @@ func checkCountUnknown(p *Pass) {
 
 // explained tells whether another rule says why a row has no count.
 func explained(t *fabric.Tally) bool {
-	return hasFault(t, misfits...) || hasFault(t, fabric.RowUnknown, fabric.RowCircular, fabric.SizesMismatch)
+	return hasFault(t, misfits...) || hasFault(t, fabric.RowUnknown)
 }
 
 // blamed words why a row has no count: words that are not understood, if there

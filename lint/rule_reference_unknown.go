@@ -38,18 +38,18 @@ Fasten off.
 }
 
 func checkReferenceUnknown(p *Pass) {
-	for _, f := range p.faults(fabric.RowUnknown, fabric.RowCircular) {
-		if f.Kind == fabric.RowUnknown && f.Name == "" && impliedRow(f.row, f.N) {
+	for _, f := range p.faults(fabric.RowUnknown) {
+		if f.Name == "" && impliedRow(f.row, f.N) {
 			continue
 		}
 		var message string
 		switch {
-		case f.Kind == fabric.RowCircular:
+		case f.Name == "" && slices.Contains(f.row.Tree.Label.Each(f.Size), f.N):
 			message = "refers to itself: the rows named include this one"
 		case f.Name == "last":
 			message = "there are no " + f.num(func(f fabric.Fault) int { return f.N }) + " rows above to repeat"
 		case f.Name != "":
-			message = "there is no " + f.Name + " above"
+			message = "there is no `" + f.Name + "` above"
 		default:
 			message = "there is no row or round " + f.num(func(f fabric.Fault) int { return f.N }) + " above"
 		}

@@ -38,8 +38,6 @@ type Piece struct {
 	// Stitches holds, for each size, every stitch and chain space of the piece
 	// in the order made.
 	Stitches [][]Stitch
-	// Faults are those that belong to no single row.
-	Faults []Fault
 }
 
 // Stitch is a stitch, a chain of a foundation, or a chain space.
@@ -196,8 +194,6 @@ const (
 	RepeatRemainder                   // a repeat to the end leaves N over; Unit is its size, Base what it had
 	PlaceAbsent                       // the place named is not there; Name names it, There what is
 	MultipleMismatch                  // the chain does not fit the stated multiple
-	SizesMismatch                     // a list with the wrong number of values
-	CountUnknown                      // a clause that cannot be counted
 	TooMany                           // more stitches than a row may have
 	BranchUnreturned
 	BranchChainLeft // N chains of the branch left unworked
@@ -207,13 +203,12 @@ const (
 	StemExhausted
 	BranchUnmarked // a branch made without the word
 	RowUnknown     // a row or piece that is referred to is not there
-	RowCircular    // rows that refer to each other
 )
 
 // Fault is one thing that counting found wrong.
 type Fault struct {
 	Kind FaultKind
-	// Span is in the row, or in the file for a fault of a piece.
+	// Span is in the row.
 	Span source.Span
 	Size int
 	// N is the number at fault; Base, Unit and Fits are said of the kinds.
@@ -233,7 +228,6 @@ const (
 	ReadTimesInAll                             // `rep from * N times` was taken as N in all
 	ReadEndingReplaces                         // `ending with` replaces the end of the last repeat
 	ReadOneInEach                              // `3 sc in next 3 sts` was taken as 3 in each
-	ReadTotalOther                             // the stated count includes chains or leaves the turning chain out
 )
 
 // Reading is an ambiguous wording that the counts settled.

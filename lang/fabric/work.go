@@ -450,7 +450,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Noun.Kind == syntax.NounTurning && p.Pick == syntax.PickNext:
 		h.jump(k, own, n, p)
 	default:
-		h.nextNamed(k, own, n, numbered, p)
+		h.nextNamed(k, own, n, p)
 	}
 }
 
@@ -533,7 +533,7 @@ func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) 
 }
 
 // nextNamed works at `next N` of something.
-func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place) {
+func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	m := p.Number.Or(h.size, 1)
 	if m <= 0 {
 		return

@@ -215,6 +215,9 @@ func TestLosslessSlips(t *testing.T) {
 		"fasten off, wibble, leaving a long tail",
 		"same as Row 3, wibble, but ending with sc",
 		"wibble with B, sc",
+		"ch 4 * counts as dc, sc",
+		"ch - 3 (counts as dc)",
+		"sk 2 (counts as dc)",
 	} {
 		if err := losses("Row 1: " + row + "\n"); err != "" {
 			t.Error(err)

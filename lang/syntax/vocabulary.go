@@ -329,7 +329,7 @@ func (l *scanner) bracketed(i int) (values []int, length int) {
 		return nil, 0
 	}
 	values, end := l.enclosed(i + 1)
-	if values == nil || !l.sizeList(len(values)+1, i, end) {
+	if values == nil || !l.sizeList(len(values)+1, end) {
 		return nil, 0
 	}
 	return values, end - i + 1
@@ -381,12 +381,12 @@ func (l *scanner) alternating(i int) (values []int, length int) {
 	}
 }
 
-// sizeList decides whether n numbers, the last n-1 of them bracketed from raw
-// token i to j, are one value for each size. Three and more can be nothing
+// sizeList decides whether n numbers, the last n-1 of them in a bracket that
+// closes at raw token j, are one value for each size. Three and more can be nothing
 // else; of two the second may be a stated count, which ends its line.
-func (l *scanner) sizeList(n, i, j int) bool {
+func (l *scanner) sizeList(n, j int) bool {
 	if n >= 3 || l.vocab.Sizes == n {
-		return n >= 3 || l.vocab.Sizes == n
+		return true
 	}
 	if l.vocab.Sizes < 2 {
 		return false
