@@ -10,6 +10,8 @@ import (
 const (
 	maxRow   = 100_000
 	maxPiece = 1_000_000
+	// maxFaults bounds what is said of one row.
+	maxFaults = 64
 	// maxSteps bounds the clauses worked for one row, in all its readings: a
 	// repeat of repeats may make nothing and never end.
 	maxSteps = 1_000_000
@@ -139,7 +141,12 @@ func (h *hand) fault(f Fault) {
 	if f.Span == (source.Span{}) {
 		f.Span = h.span
 	}
-	if len(h.faults) < 64 {
+	for _, g := range h.faults {
+		if g.Kind == BranchUnmarked && f.Kind == g.Kind && f.Span == g.Span {
+			return // a branch in a repeat is one branch to a reader
+		}
+	}
+	if len(h.faults) < maxFaults {
 		h.faults = append(h.faults, f)
 	}
 }

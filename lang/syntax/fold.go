@@ -106,8 +106,8 @@ func (f *folder) handwork() bool {
 // attachCounts gives what is said of a chain to the chain it is said of.
 func (f *folder) attachCounts(span source.Span, counts Counts) bool {
 	n := len(f.out)
-	if n == 0 {
-		return false
+	if n == 0 || len(f.open) > 0 && f.open[len(f.open)-1].at == n {
+		return false // nothing, or a star, stands right before
 	}
 	ch, ok := f.out[n-1].Node.(*Chain)
 	if !ok {

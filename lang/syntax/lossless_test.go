@@ -216,6 +216,7 @@ func TestLosslessSlips(t *testing.T) {
 		"same as Row 3, wibble, but ending with sc",
 		"wibble with B, sc",
 		"ch 4 * counts as dc, sc",
+		"*sc in next sp; rep from * 3 times *, ending with sc in last st",
 		"ch - 3 (counts as dc)",
 		"sk 2 (counts as dc)",
 	} {

@@ -410,6 +410,7 @@ func (l *lister) flush(sep Separator) {
 	if counting {
 		if total := asTotal(flat); total != nil {
 			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
+			l.dropNote()
 			return
 		}
 	}
