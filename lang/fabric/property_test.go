@@ -1,6 +1,7 @@
 package fabric_test
 
 import (
+	"flag"
 	"fmt"
 	"math/rand/v2"
 	"reflect"
@@ -17,6 +18,17 @@ import (
 
 // Random pieces whose counts the oracle knows, written in random wording,
 // read and worked by the engine.
+
+// TestMain sets how much is drawn where the command does not say: enough to
+// meet every form, little enough for a slow machine.
+func TestMain(m *testing.M) {
+	for name, value := range map[string]string{"rapid.checks": "300", "rapid.shrinktime": "10s", "rapid.nofailfile": "true"} {
+		if err := flag.Set(name, value); err != nil {
+			panic(err)
+		}
+	}
+	m.Run()
+}
 
 // strip is what lies below: solid stitches, of which only the number matters,
 // or a pattern of places that repeats.

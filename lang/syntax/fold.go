@@ -103,11 +103,17 @@ func (f *folder) handwork() bool {
 	return false
 }
 
+// starred tells whether a star stands right before: what follows it belongs to
+// its repeat.
+func (f *folder) starred() bool {
+	return len(f.open) > 0 && f.open[len(f.open)-1].at == len(f.out)
+}
+
 // attachCounts gives what is said of a chain to the chain it is said of.
 func (f *folder) attachCounts(span source.Span, counts Counts) bool {
 	n := len(f.out)
-	if n == 0 || len(f.open) > 0 && f.open[len(f.open)-1].at == n {
-		return false // nothing, or a star, stands right before
+	if n == 0 || f.starred() {
+		return false
 	}
 	ch, ok := f.out[n-1].Node.(*Chain)
 	if !ok {
@@ -385,7 +391,7 @@ func begins(n Node) bool {
 
 // ending gives the end of the last repeat to the repeat it ends.
 func (f *folder) ending(c Clause, n *Ending) bool {
-	if i := len(f.out) - 1; i >= 0 {
+	if i := len(f.out) - 1; i >= 0 && !f.starred() {
 		r, ok := f.out[i].Node.(*Repeat)
 		if !ok {
 			return false
