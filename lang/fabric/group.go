@@ -1,0 +1,223 @@
+package fabric
+
+import (
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// Passing over places, and working several clauses in one.
+
+// skip passes over places.
+func (h *hand) skip(p syntax.Place) {
+	h.lay()
+	if len(h.base) > 0 && !h.begun {
+		h.settle(h.main)
+	}
+	held := h.held
+	h.skipped = h.at
+	defer func() { h.held = held }()
+	n := p.Number.Or(h.size, 1)
+	if n <= 0 {
+		return
+	}
+	switch {
+	case p.Each || p.Pick == syntax.PickRemaining:
+		h.at, h.full = h.end, true
+		return
+	case p.Pick == syntax.PickLast:
+		h.at, h.full = h.end, true
+		return
+	case p.Pick == syntax.PickFirst && h.at == 1 && len(h.row) > 0 && h.stitch(h.row[0]).Turning:
+		// the beginning chain stands on it already
+		for range n - 1 {
+			h.next(p.Noun)
+		}
+		return
+	case p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounTurning && p.Noun.Length.Written():
+		p.Noun.Kind = syntax.NounSpace
+		h.skipSpaces(n, p.Noun)
+		return
+	case p.Noun.Kind == syntax.NounNone || p.Noun.Kind == syntax.NounAny:
+		if h.at < h.end {
+			if s := h.stitch(h.base[h.at]); s.IsSpace() && s.Chains == n {
+				h.at, h.sub = h.at+1, 0
+				return
+			}
+		}
+	}
+	if own := p.Noun.Kind == syntax.NounStitch && h.words.own[p.Noun.Stitch.Word] != nil; own || p.Noun.Kind == syntax.NounGroup {
+		h.skipGroups(n, p)
+		return
+	}
+	for i := range n {
+		if h.next(p.Noun) < 0 {
+			h.missing(p.Noun, n-i)
+			return
+		}
+	}
+}
+
+// skipSpaces passes over chain spaces. The stitches before one are never
+// passed with it: skipping names what lies next.
+func (h *hand) skipSpaces(n int, noun syntax.Noun) {
+	for i := range n {
+		at := h.at
+		j := h.next(noun)
+		if j < 0 {
+			h.missing(noun, n-i)
+			break
+		}
+		for k := at; k < j; k++ {
+			if s := h.stitch(h.base[k]); !s.IsSpace() {
+				h.fault(Fault{Kind: PlaceAbsent, Name: h.nounName(noun), There: h.nameOf(s), N: 1})
+				break
+			}
+		}
+	}
+	h.loose = true
+}
+
+func (h *hand) skipGroups(n int, p syntax.Place) {
+	h.loose = true
+	for range n {
+		i := h.groupAhead(p.Noun, p)
+		if i < 0 {
+			h.missing(p.Noun, 1)
+			return
+		}
+		object := h.stitch(h.base[i]).Object
+		for i < h.end && h.stitch(h.base[i]).Object == object {
+			i++
+		}
+		h.at, h.sub = i, 0
+	}
+}
+
+// group works clauses all into one place, or into each of several.
+func (h *hand) group(g *syntax.Group) {
+	h.works = true
+	p := g.Place
+	h.lay()
+	h.settleFor(g.Body)
+	switch {
+	case h.fixed || p.Noun.Kind == syntax.NounRing:
+		if h.base == nil {
+			h.ring, h.round = true, true
+		}
+		h.loose, h.full = true, true
+		h.list(g.Body)
+		h.space()
+	case p.Pick == syntax.PickSame:
+		if h.held < 0 && h.at < len(h.base) {
+			h.next(p.Noun)
+		}
+		h.worked(func() { h.inPlace(g.Body, h.held) })
+	case p.Prep == syntax.Between:
+		h.loose = true
+		h.next(syntax.Noun{})
+		h.worked(func() { h.inPlace(g.Body, -1) })
+	case p.Each && !p.Number.Written() || p.To.Kind == syntax.ToTheEnd || p.Pick == syntax.PickRemaining:
+		if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounCorner {
+			h.loose = true
+		}
+		if h.remainingAny(p) == 0 {
+			h.missing(p.Noun, 1)
+		}
+		for h.remainingAny(p) > 0 && !h.stopped() {
+			i := h.nextAny(p)
+			if i < 0 {
+				break
+			}
+			h.worked(func() { h.inPlace(g.Body, i) })
+		}
+		h.closeEach(p)
+	default:
+		h.groupAt(g, p)
+	}
+}
+
+func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
+	if p.Noun.Kind != syntax.NounNone && p.Noun.Kind != syntax.NounAny && p.Noun.Kind != syntax.NounStitch && p.Noun.Kind != syntax.NounChain {
+		h.loose = true
+	}
+	for range max(0, p.Number.Or(h.size, 1)) {
+		i := -1
+		switch {
+		case p.Center || p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:
+			h.loose = true
+			group := p.Noun
+			if p.Of != nil {
+				group = p.Of.Noun
+			}
+			if i = h.groupAhead(group, p); i >= 0 {
+				h.at, h.sub, h.held = max(h.at, i+1), 0, i
+			}
+		case p.Pick == syntax.PickFirst:
+			if i = h.nth(1, p.Noun, false); i >= h.at {
+				h.goTo(i)
+			}
+		case p.Pick == syntax.PickLast:
+			if i = h.nth(1, p.Noun, true); i >= h.at {
+				h.goTo(i)
+			}
+		case p.Noun.Kind == syntax.NounTurning:
+			if i = h.turningTop(); i >= h.at {
+				h.goTo(i)
+			}
+		default:
+			i = h.next(p.Noun)
+		}
+		if i < 0 {
+			h.missing(p.Noun, 1)
+		}
+		h.worked(func() { h.inPlace(g.Body, i) })
+	}
+}
+
+// settleFor settles a beginning chain before a group by the group's stitch.
+func (h *hand) settleFor(body []syntax.Clause) {
+	if h.chains > 0 {
+		h.settle(h.mainOf(body))
+	}
+}
+
+// mainOf is the first plain stitch that clauses work; sc where there is none.
+func (h *hand) mainOf(body []syntax.Clause) *stitch.Stitch {
+	if k := h.firstStitch(body); k != nil {
+		return k
+	}
+	return stitch.ByID("sc")
+}
+
+func (h *hand) firstStitch(body []syntax.Clause) *stitch.Stitch {
+	for _, c := range body {
+		switch n := c.Node.(type) {
+		case *syntax.Work:
+			k, own := h.words.stitch(n.Stitch)
+			if own != nil && own.body != nil {
+				if h.within++; h.within <= maxOwn {
+					k = h.firstStitch(own.body)
+				}
+				h.within--
+			}
+			if k != nil {
+				if p := plain(k); p.Class == stitch.Plain {
+					return p
+				}
+			}
+		case *syntax.Group:
+			if k := h.firstStitch(n.Body); k != nil {
+				return k
+			}
+		case *syntax.Repeat:
+			if k := h.firstStitch(n.Body); k != nil {
+				return k
+			}
+		case *syntax.Bracket:
+			if k := h.firstStitch(n.Body); k != nil {
+				return k
+			}
+		}
+	}
+	return nil
+}

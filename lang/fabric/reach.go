@@ -1,0 +1,527 @@
+package fabric
+
+import (
+	"slices"
+
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// How a stitch finds the place it is worked into.
+
+// mark puts a marker in one of the stitches made.
+func (h *hand) mark(n *syntax.Marker) {
+	of := h.row
+	if n.OfLast > 0 {
+		of = of[max(0, len(of)-n.OfLast):]
+	}
+	at := len(of) - 1
+	if n.Nth > 0 {
+		at = n.Nth - 1
+	}
+	if at >= 0 && at < len(of) {
+		h.marks = append(slices.Clip(h.marks), of[at])
+	}
+}
+
+// marked finds the next place that carries a marker, -1 for none.
+func (h *hand) marked() int {
+	for i := h.at; i < h.end; i++ {
+		if slices.Contains(h.marks, h.base[i]) {
+			return i
+		}
+	}
+	return -1
+}
+
+// workAt works n stitches at a place that is named.
+func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
+	switch {
+	case p.From == syntax.FromHook:
+		h.fromHook(k, own, n, p)
+		return
+	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
+		h.intoRing(k, own, n)
+		return
+	case p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther:
+		h.otherSide()
+		p.Noun, p.Of = syntax.Noun{}, nil
+		if p.Pick == syntax.PickNext && !p.Number.Written() && numbered && n > 1 {
+			h.nextPlaces(k, own, 1, n, syntax.Noun{})
+			return
+		}
+	case p.Noun.Kind == syntax.NounRowEnd || p.Noun.Kind == syntax.NounEdge:
+		h.alongEdge(k, n*p.Number.Or(h.size, 1), numbered || p.Number.Written())
+		return
+	case evenly && numbered:
+		h.workHere(k, own, n, true)
+		return
+	}
+	h.lay()
+	if h.fixed && p.Pick != syntax.PickNext {
+		h.into(k, own, n, h.held)
+		return
+	}
+	switch {
+	case p.Prep == syntax.Between:
+		h.between(k, own, n, p)
+	case p.Noun.Kind == syntax.NounMarker:
+		h.inMarked(k, own, n)
+	case p.Below > 0 || p.Row.Written():
+		h.loose = true
+		for range p.Number.Or(h.size, 1) {
+			h.into(k, own, n, -1)
+		}
+	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase:
+		h.sameAgain(k, own, n, p)
+	case p.Pick == syntax.PickPrevious:
+		h.into(k, own, n, max(h.skipped, 0))
+	case p.Of != nil && p.Of.Each:
+		h.eachLandmark(k, own, n, p)
+	case p.Center, p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:
+		h.landmark(k, own, n, p)
+	case p.Each && p.Pick == syntax.PickNext && !p.Number.Written(), p.Pick == syntax.PickRemaining && !p.Number.Written(), p.To.Kind != syntax.ToNothing:
+		h.each(k, own, n, p)
+	case p.Pick == syntax.PickFirst || p.Pick == syntax.PickLast || p.Pick == syntax.PickNth:
+		h.jump(k, own, n, p)
+	case p.Noun.Kind == syntax.NounTurning && p.Pick == syntax.PickNext:
+		h.jump(k, own, n, p)
+	default:
+		h.nextNamed(k, own, n, p)
+	}
+}
+
+// inMarked works into the next marked stitch.
+func (h *hand) inMarked(k *stitch.Stitch, own *ownStitch, n int) {
+	i := h.marked()
+	if i < 0 {
+		h.noMarker()
+		h.into(k, own, n, -1)
+		return
+	}
+	h.goTo(i)
+	h.worked(func() { h.placed(k, own, n, i, h.effectOf(k)) })
+}
+
+// eachLandmark works at every group of the row: `3 dc in ch-1 sp of each V-st`.
+func (h *hand) eachLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	end := h.end
+	if r := h.reserved(); r > 0 {
+		h.end = max(h.at, h.end-r)
+	}
+	worked := false
+	for h.groupAhead(p.Of.Noun, p) >= 0 && !h.stopped() {
+		h.landmark(k, own, n, p)
+		worked = true
+	}
+	if !worked {
+		h.missing(p.Of.Noun, 1)
+	}
+	h.at, h.sub, h.full = h.end, 0, true
+	h.upTo(end)
+}
+
+// reserved is how many places at the end the rest of the row works into by
+// name: an `each st across` before `dc in top of tch` leaves it alone.
+func (h *hand) reserved() int {
+	if h.nested {
+		return 0
+	}
+	for _, c := range h.after {
+		var places []syntax.Place
+		switch n := c.Node.(type) {
+		case *syntax.Work:
+			places = n.Places
+			if n.Joins {
+				continue
+			}
+		case *syntax.Group:
+			places = []syntax.Place{n.Place}
+		}
+		for _, p := range places {
+			if p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {
+				return 1
+			}
+		}
+	}
+	return 0
+}
+
+// between works into the gaps between stitches: one gap for each pair named,
+// or for each stitch.
+func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	h.loose = true
+	h.settle(k)
+	gaps, each := 1, 1
+	switch {
+	case p.Each || p.To.Kind != syntax.ToNothing:
+		gaps = h.remaining(syntax.Noun{})
+	case p.Noun.Kind == syntax.NounStitch || p.Noun.Kind == syntax.NounAny:
+		each = p.Number.Or(h.size, 1)
+	}
+	for range gaps {
+		for range each {
+			if h.next(syntax.Noun{}) < 0 {
+				h.missing(syntax.Noun{}, 1)
+			}
+		}
+		h.into(k, own, n, -1)
+	}
+}
+
+// nextNamed works at `next N` of something.
+func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	m := p.Number.Or(h.size, 1)
+	if m <= 0 {
+		return
+	}
+	if p.Pick == syntax.PickRemaining && h.remaining(p.Noun) < m && len(h.left) > 0 {
+		h.base = append(slices.Clip(h.base[:h.at]), h.left...) // stitches left unworked come back
+		h.end, h.left = len(h.base), nil
+	}
+	if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounCorner || p.Noun.Kind == syntax.NounGroup {
+		h.loose = true
+	}
+	uses := h.usesOf(k, own).uses
+	if uses > 1 {
+		// `dc3tog over next 3 sts` is one; `sc2tog over next 8 sts` is four
+		times := max(1, m/uses)
+		if m > 1 && m%uses != 0 {
+			h.fault(Fault{Kind: PlaceAbsent, Name: itoa(uses) + " sts for each " + h.wordFor(k), There: itoa(m), N: m})
+		}
+		h.nextPlaces(k, own, 1, n*times, p.Noun)
+		return
+	}
+	if n > 1 && m > 1 && !p.Each && n == m {
+		h.met |= ReadOneInEach
+		if h.choose&ReadOneInEach == 0 {
+			n = 1 // `3 sc in next 3 sts`
+		}
+	}
+	h.nextPlaces(k, own, n, m, p.Noun)
+}
+
+func (h *hand) wordFor(k *stitch.Stitch) string {
+	if t := k.Term(h.words.dialect); t.Abbr != "" {
+		return t.Abbr
+	}
+	return k.ID
+}
+
+// sameAgain works into the place that was worked into last.
+func (h *hand) sameAgain(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	h.settle(k)
+	if h.held < 0 && h.at < len(h.base) {
+		if i := h.next(p.Noun); i < 0 {
+			h.next(syntax.Noun{})
+		}
+	}
+	h.worked(func() { h.into(k, own, n, h.held) })
+}
+
+// each works into every place of a kind, or into each up to a limit.
+func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	h.settle(k)
+	if h.ring && len(h.base) == 0 {
+		h.intoRing(k, own, n)
+		return
+	}
+	end := h.end
+	if r := h.reserved(); r > 0 && p.To.Kind != syntax.ToLastN {
+		h.end = max(h.at, h.end-r)
+	}
+	switch p.To.Kind {
+	case syntax.ToLastN:
+		if limit := h.limit(p.To.Number.At(h.size), p.To.Noun); limit < h.end {
+			h.end = max(limit, h.at)
+		}
+	case syntax.ToMarker, syntax.ToCorner:
+		h.eachToLandmark(k, own, n, p)
+		return
+	}
+	count := h.remainingAny(p)
+	if p.Number.Written() {
+		count = min(count, p.Number.At(h.size))
+	}
+	e := h.usesOf(k, own)
+	if count == 0 && p.To.Kind != syntax.ToLastN {
+		h.missing(p.Noun, 1)
+	}
+	units := count / max(e.uses, 1)
+	if over := count - units*e.uses; over > 0 && e.uses > 1 {
+		h.fault(Fault{Kind: RepeatRemainder, N: over, Unit: e.uses, Base: count, Fits: []int{count - over, count - over + e.uses}})
+	}
+	for range units {
+		place := -1
+		for u := range e.uses {
+			i := h.nextAny(p)
+			if u == 0 {
+				place = i
+			}
+		}
+		h.placed(k, own, n, place, e)
+		if h.stopped() {
+			break
+		}
+	}
+	if p.To.Kind == syntax.ToTheEnd || !p.Number.Written() && p.To.Kind == syntax.ToNothing {
+		h.closeEach(p)
+	}
+	h.upTo(end)
+}
+
+// closeEach ends an `each … across`: what it names none of is passed over.
+// In solid work every stitch must be named.
+func (h *hand) closeEach(p syntax.Place) {
+	if over := h.remaining(syntax.Noun{}); over > 0 && h.whole() && !h.loose && h.end == len(h.base) {
+		h.fault(Fault{Kind: RowShort, N: over, Base: len(h.base), There: h.describe(), Name: h.nounName(p.Noun)})
+	}
+	h.at, h.sub, h.full = h.end, 0, true
+}
+
+// remainingAny and nextAny take account of `each dc and ch-1 sp`.
+func (h *hand) remainingAny(p syntax.Place) int {
+	total := h.remaining(p.Noun)
+	for _, also := range p.Also {
+		total += h.remaining(also)
+	}
+	return total
+}
+
+func (h *hand) nextAny(p syntax.Place) int {
+	if len(p.Also) == 0 {
+		return h.next(p.Noun)
+	}
+	for i := h.at; i < h.end; i++ {
+		s := h.stitch(h.base[i])
+		ok := h.accepts(s, p.Noun)
+		for _, also := range p.Also {
+			ok = ok || h.accepts(s, also)
+		}
+		if ok {
+			h.at, h.sub, h.held = i+1, 0, i
+			return i
+		}
+	}
+	return -1
+}
+
+// eachToLandmark works up to the next corner; how far a marker is cannot be
+// known here.
+func (h *hand) eachToLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	h.loose = true
+	stop := -1
+	if p.To.Kind == syntax.ToMarker {
+		if stop = h.marked(); stop < 0 {
+			h.noMarker()
+			return
+		}
+	}
+	e := h.effectOf(k)
+	for h.at < h.end && h.at != stop {
+		s := h.stitch(h.base[h.at])
+		if stop < 0 && s.IsSpace() && s.Object > 0 {
+			return
+		}
+		if s.IsSpace() {
+			h.at++
+			continue
+		}
+		h.held = h.at
+		h.at++
+		h.placed(k, own, n, h.held, e)
+	}
+}
+
+// jump works at a place counted from an end of the row below.
+func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	h.settle(k)
+	m := p.Number.Or(h.size, 1)
+	if m <= 0 {
+		return
+	}
+	var i int
+	switch {
+	case h.nested && h.origin > 0 && (p.Pick == syntax.PickFirst || p.Pick == syntax.PickNth && p.From == syntax.FromHere):
+		// `1 dc in the first, 2 dc in the second, repeat`: counted anew each time
+		i = h.ahead(max(p.Nth, 1), p.Noun)
+	case p.Pick == syntax.PickFirst:
+		i = h.nth(1, p.Noun, false)
+		if p.Of != nil || p.From == syntax.FromEnd {
+			i = h.nth(1, p.Noun, p.From == syntax.FromEnd)
+		}
+	case p.Pick == syntax.PickNth && p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning:
+		i = h.turningTop()
+	case p.Pick == syntax.PickNth:
+		i = h.nthAhead(p)
+	case p.Noun.Kind == syntax.NounTurning:
+		i = h.turningTop()
+	default:
+		i = h.limit(m, p.Noun)
+		if m == 1 {
+			i = h.nth(1, p.Noun, true)
+		}
+	}
+	if i < 0 && h.other && p.Noun.Kind == syntax.NounTurning {
+		h.into(k, own, n, -1) // the chains skipped at the beginning, from their other side
+		return
+	}
+	if i < 0 || i >= len(h.base) {
+		h.missing(p.Noun, m)
+		h.makeRest(k, own, n*m, h.effectOf(k))
+		return
+	}
+	e := h.effectOf(k)
+	if i < h.at && p.Pick == syntax.PickLast && !h.full && m == 1 && !h.loose && h.whole() {
+		h.missing(p.Noun, 1) // the last place is worked already
+		h.makeRest(k, own, n, h.effectOf(k))
+		return
+	}
+	if i < h.at {
+		// the first place again, as after a beginning chain that stands on it
+		h.held = i
+		h.worked(func() { h.placed(k, own, n, i, e) })
+		if m > 1 {
+			h.nextPlaces(k, own, n, m-1, p.Noun)
+		}
+		return
+	}
+	if h.whole() && !h.loose && i > h.at {
+		h.fault(Fault{Kind: RowShort, N: i - h.at, Base: len(h.base)})
+	}
+	h.at, h.sub = i, 0
+	if e.uses > 1 && m >= e.uses {
+		m = m / e.uses
+	}
+	h.nextPlaces(k, own, n, m, p.Noun)
+}
+
+// ahead finds the nth place of a kind since the repeat at work began.
+func (h *hand) ahead(n int, noun syntax.Noun) int {
+	for i := min(h.origin, h.end); i < h.end; i++ {
+		if h.accepts(h.stitch(h.base[i]), noun) {
+			if n--; n == 0 {
+				return i
+			}
+		}
+	}
+	return -1
+}
+
+// nthAhead finds `the 3rd st`: counted from the row's beginning while that
+// lies ahead, else from where the work is.
+func (h *hand) nthAhead(p syntax.Place) int {
+	if p.From == syntax.FromEnd {
+		return h.nth(p.Nth, p.Noun, true)
+	}
+	if h.at > 1 || len(h.row) > 1 {
+		skip := h.at
+		for i := skip; i < h.end; i++ {
+			if h.accepts(h.stitch(h.base[i]), p.Noun) {
+				if p.Nth--; p.Nth == 0 {
+					h.loose = true
+					return i
+				}
+			}
+		}
+		return -1
+	}
+	h.loose = true
+	return h.nth(p.Nth, p.Noun, false)
+}
+
+// turningTop finds the turning chain of the row below; where none counts, the
+// last place.
+func (h *hand) turningTop() int {
+	for i := len(h.base) - 1; i >= 0; i-- {
+		if h.stitch(h.base[i]).Turning {
+			return i
+		}
+	}
+	return -1
+}
+
+// landmark works at a place found by what it belongs to: `in center dc of
+// next shell`. What is passed on the way may be left.
+func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	h.loose = true
+	h.settle(k)
+	group := p.Noun
+	if p.Of != nil && p.Of.Noun.Kind != syntax.NounNone {
+		group = p.Of.Noun
+	}
+	i := h.groupAhead(group, p)
+	if i < 0 {
+		i = h.next(p.Noun)
+	}
+	if i < 0 {
+		h.missing(p.Noun, 1)
+	} else {
+		h.at, h.sub, h.held = max(i+1, h.at), 0, i
+	}
+	h.worked(func() { h.into(k, own, n, i) })
+}
+
+// groupAhead finds the middle of the next group of stitches that were worked
+// together in one place.
+func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
+	for i := h.at; i < h.end; i++ {
+		s := h.stitch(h.base[i])
+		if s.Object == 0 || i > 0 && h.stitch(h.base[i-1]).Object == s.Object || group.Kind == syntax.NounStitch && s.Own == "" && !h.isStitch(s, group.Stitch) {
+			continue
+		}
+		j := i
+		for j < h.end && h.stitch(h.base[j]).Object == s.Object {
+			j++
+		}
+		if p.Noun.Kind == syntax.NounSpace {
+			for m := i; m < j; m++ {
+				if h.accepts(h.stitch(h.base[m]), p.Noun) {
+					return m
+				}
+			}
+		}
+		return (i + j - 1) / 2
+	}
+	return -1
+}
+
+// intoRing works n stitches into a ring, which has room for any number.
+func (h *hand) intoRing(k *stitch.Stitch, own *ownStitch, n int) {
+	if h.base == nil && h.chains == 0 && !h.ring || !h.begun && len(h.row) == 0 && !h.ring {
+		if h.base == nil {
+			h.ring = true
+		}
+	}
+	h.round, h.loose, h.full = true, true, true
+	h.settle(k)
+	held := h.held
+	for range n {
+		if h.stopped() {
+			return
+		}
+		h.into(k, own, 1, -1)
+	}
+	h.held = held
+}
+
+// alongEdge works along row ends: a number where the pattern gives one,
+// otherwise nobody can know.
+func (h *hand) alongEdge(k *stitch.Stitch, n int, numbered bool) {
+	h.loose, h.full = true, true
+	h.settle(k)
+	if !numbered {
+		h.begun = true
+		h.lose()
+		return
+	}
+	h.make(k, "", n, -1, 1)
+}
+
+// lay makes the chains on the hook the foundation when a row is worked into
+// them without `from hook`.
+func (h *hand) lay() {
+	if h.base == nil && !h.ring && h.known && h.chains > 0 && len(h.row) == 0 {
+		h.foundation()
+	}
+}
