@@ -18,8 +18,8 @@ type voice struct {
 	pick func(n int) int
 	// uk writes UK terms.
 	uk bool
-	// exact keeps to wordings with one meaning, and to counts that name the
-	// spaces too.
+	// exact keeps to wordings with one meaning, and to counts that name every
+	// stitch and space.
 	exact bool
 	// unrolled writes every repeat out by hand.
 	unrolled bool
@@ -43,8 +43,11 @@ var names = map[string][4]string{
 	"tr":  {"tr", "treble crochet", "dtr", "double treble"},
 }
 
-// short is a stitch's abbreviation.
+// short is a stitch's abbreviation, that of dc2tog too.
 func (v *voice) short(stitch string) string {
+	if i := strings.IndexAny(stitch, "23456789"); i > 0 {
+		return v.short(stitch[:i]) + stitch[i:]
+	}
 	if v.uk {
 		return names[stitch][2]
 	}
@@ -196,7 +199,7 @@ func (v *voice) sayTimes(m sized, word string) string {
 }
 
 func (v *voice) together(s step) string {
-	word := fmt.Sprintf("%s%dtog", v.short(s.stitch), s.n[0])
+	word := v.short(fmt.Sprintf("%s%dtog", s.stitch, s.n[0]))
 	if s.own && is(s.n, 2) {
 		word = v.say(word, "dec")
 	}
@@ -446,7 +449,7 @@ func (v *voice) counted(made [][]string) string {
 	}
 	var parts []string
 	switch {
-	case plain && len(order) > 1 && len(order) < 4 && v.pick(2) == 1:
+	case v.exact || plain && len(order) > 1 && len(order) < 4 && v.pick(2) == 1:
 		for _, name := range order {
 			if !isSpace(name) {
 				parts = append(parts, v.digits(kinds[name])+" "+v.short(name))
