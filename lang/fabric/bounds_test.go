@@ -1,7 +1,6 @@
 package fabric_test
 
 import (
-	"fmt"
 	"maps"
 	"slices"
 	"strings"
@@ -113,40 +112,58 @@ func TestCirclesAreTold(t *testing.T) {
 }
 
 func TestDeepBrackets(t *testing.T) {
-	const depth = 20_000
-	const open = 500 // stars and branches, each opened in the one before
+	const (
+		first = "Row 1: Ch 11, sc in 2nd ch from hook and in each ch across; turn.\n"
+		depth = 20_000
+		open  = 500 // stars and branches, each opened in the one before
+	)
+	rows := map[string]string{
+		"stars":    "Row 2: " + strings.Repeat("*sc, ", open) + strings.Repeat("; rep from * across", open) + ".\n",
+		"branches": "Row 2: Ch 1, sc in next st, " + strings.Repeat("branch A: ch 5, ", open) + strings.Repeat("return, ", open) + "turn.\n",
+	}
 	for _, pair := range []string{"[]", "()", "{}", "[)", "[", "]", "(("} {
-		open, shut := strings.Repeat(pair[:1], depth), ""
+		opened, closed := strings.Repeat(pair[:1], depth), ""
 		if len(pair) > 1 {
-			shut = strings.Repeat(pair[1:], depth)
+			closed = strings.Repeat(pair[1:], depth)
 		}
-		for _, inside := range []string{"sc in next st", ""} {
-			worked(fmt.Sprintf("Piece: Sampler\nRow 1: Ch 11, sc in 2nd ch from hook and in each ch across; turn.\nRow 2: %s%s%s 2 times.\nRow 3: Sc in each st across.\n", open, inside, shut))
+		rows[pair] = "Row 2: " + opened + "sc in next st" + closed + " 2 times.\n"
+		rows[pair+" around nothing"] = "Row 2: " + opened + closed + " 2 times.\n"
+	}
+	for name, row := range rows {
+		f := worked("Piece: Sampler\n" + first + row + "Row 3: Sc in each st across.\n")
+		if made := rowsOf(f)[0].Tallies[0].Made; made != 10 {
+			t.Errorf("%s: the row before makes %d, want 10", name, made)
 		}
 	}
-	worked("Piece: Sampler\nRow 1: Ch 11, sc in 2nd ch from hook and in each ch across; turn.\nRow 2: " +
-		strings.Repeat("*sc, ", open) + strings.Repeat("; rep from * across", open) + ".\n")
-	worked("Piece: Sampler\nRow 1: Ch 11, " + strings.Repeat("branch A: ch 5, ", open) + strings.Repeat("return, ", open) + "turn.\n")
 }
 
-// Cut off anywhere, as while it is typed, a row may be anything but a panic,
-// and the rows around it are still worked.
+// Cut off anywhere, as while it is typed, a row changes nothing of the rows
+// before it.
 func TestHalfWrittenRows(t *testing.T) {
-	for _, text := range patternFiles(t, "../../testdata/patterns") {
+	for name, text := range patternFiles(t, "../../testdata/patterns") {
+		whole := allRows(worked(text))
 		words := 0
 		for at, r := range text {
-			if r != ' ' {
+			// a few words of each pattern: the sum over all patterns meets each kind of clause
+			if r != ' ' || at < whole[0].Tree.At {
 				continue
 			}
-			// a few words of each pattern: the sum over all patterns meets each kind of clause
 			if words++; words%37 != 0 {
 				continue
 			}
-			rest := text[at:]
-			if i := strings.IndexByte(rest, '\n'); i >= 0 {
-				rest = rest[i:]
+			end := len(text)
+			if i := strings.IndexByte(text[at:], '\n'); i >= 0 {
+				end = at + i
 			}
-			worked(text[:at] + rest)
+			cut := allRows(worked(text[:at] + text[end:]))
+			for i, row := range whole {
+				if row.Tree.Span().End >= at {
+					break
+				}
+				if i >= len(cut) || cut[i].Tallies[0].Made != row.Tallies[0].Made {
+					t.Fatalf("%s: cut after %q, the row before it changes: %s", name, text[max(0, at-20):at], row.Tree.Text)
+				}
+			}
 		}
 	}
 }

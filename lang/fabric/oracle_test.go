@@ -74,6 +74,9 @@ type row struct {
 	// goes into, 0 on anything else. The chains skipped count as counts says.
 	from  int
 	steps []step
+	// again tells that the row is the one before once more, which a pattern
+	// may say instead of writing it out.
+	again bool
 }
 
 // shape is how the rows of a piece follow each other.

@@ -26,8 +26,9 @@ type voice struct {
 
 	list      int  // how the values of several sizes are written
 	chainLast bool // the turning chain stands at the end of the row before
-	// settled tells that nothing is open in what the row's beginning chain
-	// counts for: one open wording a row is enough for a count to decide.
+	// settled tells that nothing in the row is left for its count to decide:
+	// neither what the beginning chain counts for nor how often a repeat is
+	// meant. One open wording a row is all that a count can settle.
 	settled bool
 }
 
@@ -321,11 +322,11 @@ func (v *voice) timesForms(m sized, starred bool) []string {
 	if is(m, 2) {
 		return append(forms, "*{b}; rep from * once more")
 	}
-	forms = append(forms, "*{b}; rep from * {r} more times", "*{b}; rep from * {r} times more", "*{b}, repeat from * {r} more times")
-	if v.settled && !v.exact {
-		forms = append(forms, "*{b}; rep from * {r} times", "*{b}; rep from * {m} times")
+	if v.settled && !v.exact && v.pick(4) == 3 {
+		v.settled = false
+		return []string{"*{b}; rep from * {r} times", "*{b}; rep from * {m} times"}
 	}
-	return forms
+	return append(forms, "*{b}; rep from * {r} more times", "*{b}; rep from * {r} times more", "*{b}, repeat from * {r} more times")
 }
 
 // steps words a list of steps.
@@ -488,6 +489,15 @@ func (v *voice) counted(made [][]string) string {
 	return "(" + count + ")"
 }
 
+// reference words a row that is worked like the one with a number.
+func (v *voice) reference(number int, round bool) string {
+	noun := "Row"
+	if round {
+		noun = "Rnd"
+	}
+	return text(v.say("Rep {row} {n}", "Repeat {row} {n}", "As {row} {n}", "Same as {row} {n}", "Work as for {row} {n}"), "{row}", noun, "{n}", strconv.Itoa(number))
+}
+
 // end words how a row closes.
 func (v *voice) end(p *piece, i int) string {
 	r := p.rows[i]
@@ -552,6 +562,10 @@ func (v *voice) write(p *piece, counts [][][]string) string {
 		lines = ""
 		b.WriteString(v.label(i+1, p.shape != flat, line))
 		end := v.end(p, i)
+		if p.rows[i].again && !v.chainLast && v.pick(2) == 1 {
+			// the row referred to turns or joins
+			line, end = v.reference(i, p.shape != flat), "."
+		}
 		if before, ok := strings.CutSuffix(line, "; "); ok {
 			// what was named place first is closed by more than a comma
 			line, end = before, strings.Replace(end, ",", ";", 1)

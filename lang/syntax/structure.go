@@ -535,10 +535,14 @@ func spanOfClauses(list []Clause) source.Span {
 	return list[0].Span.Union(list[len(list)-1].Span)
 }
 
+// longestTotal bounds the tokens of a stated count, so that a long bracket of
+// work is not read twice. A count of a dozen kinds takes about 60.
+const longestTotal = 80
+
 // asTotal reads tokens as a stated count: a number alone, or numbers of
 // things. It gives nil for anything else.
 func asTotal(tokens []Token) *Total {
-	if len(tokens) == 0 || len(tokens) > 24 {
+	if len(tokens) == 0 || len(tokens) > longestTotal {
 		return nil
 	}
 	if tokens[0].Kind == Dash || tokens[0].Kind == Sign && tokens[0].Canon == "=" {
