@@ -425,3 +425,32 @@ func TestRepeatThatLeavesARemainder(t *testing.T) {
 		t.Errorf("fault %+v; want RepeatRemainder of 2, unit 6, base 26, fits 24 and 30", got)
 	}
 }
+
+// A shell of n dc has n - 1 gaps (Handbook of Wool Knitting and Crochet,
+// Needlecraft Publishing, 1918: 7 in a shell of 8), and an edging that works
+// one gap fewer or one more must be told. Pairs told apart, as in a row of
+// V's, still take two dc each.
+func TestGapsOfAShell(t *testing.T) {
+	edged := func(n, gaps int) string {
+		return fmt.Sprintf("Terms: US\n\nPiece: Sampler\nCh 18.\n"+
+			"Row 1: Sc in 2nd ch from hook and in each ch across; turn. (17 sc)\n"+
+			"Row 2: Ch 1, sc in first sc, [sk next 3 sc, %d dc in next sc, sk next 3 sc, sc in next sc] twice; do not turn.\n"+
+			"Row 3: Sc in first sc, [sc between next 2 dc, (ch 2, sc between next 2 dc) %d times, sc in next sc] twice. (%d sc)\n",
+			n, gaps-1, 3+2*gaps)
+	}
+	for n := 5; n <= 14; n++ {
+		for gaps := n/2 + 1; gaps <= n; gaps++ {
+			rows := rowsOf(worked(edged(n, gaps)))
+			tally := &rows[len(rows)-1].Tallies[0]
+			if found := len(tally.Faults) > 0 || tally.Agrees() == fabric.Disagrees; found != (gaps != n-1) {
+				t.Errorf("%d gaps of %d dc: %+v %+v", gaps, n, tally.Faults, tally.Compared)
+			}
+		}
+		check(t, "pairs", []counted{
+			line(silent, "Ch %d.", 2*n+2),
+			line(2*n, "Row 1: Dc in 4th ch from hook (skipped 3 ch count as dc) and in each ch across; turn."),
+			line(2*n, "Row 2: Ch 2 (does not count as a st), [2 dc between next 2 dc] across; turn."),
+			line(2*n, "Row 3: Ch 2 (does not count as a st), [2 dc between next 2 dc] %d times; turn.", n),
+		})
+	}
+}

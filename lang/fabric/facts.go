@@ -228,6 +228,7 @@ const (
 	ReadTimesInAll                             // `rep from * N times` was taken as N in all
 	ReadEndingReplaces                         // `ending with` replaces the end of the last repeat
 	ReadOneInEach                              // `3 sc in next 3 sts` was taken as 3 in each
+	ReadGapsAdjoin                             // `between next 2 dc`, again, begins with the dc the gap before it ended with
 )
 
 // Reading is an ambiguous wording that the counts settled.

@@ -60,6 +60,7 @@ type hand struct {
 	object   int
 	left     []int           // places left unworked on purpose
 	skipped  int             // the place skipped last, -1 for none
+	gap      int             // where the gap worked into last ended, -1 for none
 	marks    []int           // stitches that carry a marker
 	objects  []string        // the pattern's own stitches and groups, as made in this row
 	after    []syntax.Clause // what the row says after the clause at work

@@ -150,7 +150,6 @@ func (h *hand) reserved() int {
 // between works into the gaps between stitches: one gap for each pair named,
 // or for each stitch.
 func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
-	h.loose = true
 	h.settle(k)
 	gaps, each := 1, 1
 	switch {
@@ -159,13 +158,22 @@ func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) 
 	case p.Noun.Kind == syntax.NounStitch || p.Noun.Kind == syntax.NounAny:
 		each = p.Number.Or(h.size, 1)
 	}
+	h.loose = h.loose || each == 1 // a gap found by landmark; a pair of stitches is counted
 	for range gaps {
-		for range each {
+		stitches := each
+		if each == 2 && h.gap == h.at {
+			h.met |= ReadGapsAdjoin
+			if h.choose&ReadGapsAdjoin != 0 {
+				stitches = 1
+			}
+		}
+		for range stitches {
 			if h.next(syntax.Noun{}) < 0 {
 				h.missing(syntax.Noun{}, 1)
 			}
 		}
 		h.into(k, own, n, -1)
+		h.gap = h.at
 	}
 }
 

@@ -33,7 +33,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.branches, h.used = nil, nil
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.rowMade = 0, 0
-	h.loose, h.nested, h.objects, h.skipped = false, false, nil, -1
+	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, nil, -1, -1
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.branched, h.filling, h.stemSkipped = false, nil, 0
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
@@ -201,7 +201,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 			t.Compared = append(t.Compared, h.compare(p, &t, stated))
 		}
 	}
-	for _, kind := range [...]ReadingKind{ReadTurningCounts, ReadTimesInAll, ReadEndingReplaces, ReadOneInEach} {
+	for _, kind := range [...]ReadingKind{ReadTurningCounts, ReadTimesInAll, ReadEndingReplaces, ReadOneInEach, ReadGapsAdjoin} {
 		if h.choose&h.met&kind != 0 {
 			t.Readings = append(t.Readings, Reading{Kind: kind, Span: h.span})
 		}
