@@ -32,7 +32,16 @@ var bombs = map[string]string{
 	"rows by reference":         "Make a magic ring.\nRnd 1: 6 sc in ring.\nRnd 2: 2 sc in each st around.\nRep Rnd 2 999999999 times.",
 	"work even":                 "Make a magic ring.\nRnd 1: 90000 sc in ring.\nRnds 2-999999999: Work even.",
 	"stitches made of stitches": "Row 1: Ch 11, sc in 2nd ch from hook and in each ch across; turn.\nRow 2: Leafh in next st.",
+	"shells in one stitch":      "Row 1: Ch 11, sc in 2nd ch from hook and in each ch across; turn.\nRow 2: 900000000 shell in next st.",
+	"own stitches in one":       "Row 1: Ch 11, sc in 2nd ch from hook and in each ch across; turn.\nRow 2: 900000000 leafa in next st.",
+	"shells in a ring":          "Make a magic ring.\nRnd 1: 900000000 shell in ring.",
+	"gaps":                      "Row 1: Ch 11, sc in 2nd ch from hook and in each ch across; turn.\nRow 2: Sc between next 900000000 sts.",
+	"stitches two rows below":   "Row 1: Ch 11, sc in 2nd ch from hook and in each ch across; turn.\nRow 2: Sc in next 900000000 sts 2 rows below.",
+	"groups":                    "Row 1: Ch 11, sc in 2nd ch from hook and in each ch across; turn.\nRow 2: (Dc, ch 1, dc) in next 900000000 sts.",
 }
+
+// runsOut are the bombs that the row below stops before any bound does.
+var runsOut = map[string]bool{"a long row": true, "repeats of a skip": true, "gaps": true, "groups": true}
 
 // nested is a step in brackets, each worked a thousand times, so deep.
 func nested(step string, depth int) string {
@@ -60,8 +69,12 @@ func TestBombsAreRefused(t *testing.T) {
 	for _, name := range slices.Sorted(maps.Keys(bombs)) {
 		t.Run(name, func(t *testing.T) {
 			f := worked(bombHead + bombs[name])
-			if !hasFault(f, fabric.TooMany, fabric.RowOver) {
-				t.Error("not refused")
+			want := fabric.TooMany
+			if runsOut[name] {
+				want = fabric.RowOver
+			}
+			if !hasFault(f, want) {
+				t.Errorf("not refused with fault %d", want)
 			}
 			for _, list := range f.Pieces[0].Stitches {
 				if len(list) > maxStitches {

@@ -454,3 +454,32 @@ func TestGapsOfAShell(t *testing.T) {
 		})
 	}
 }
+
+// Steps whose meaning hangs on one word (common practice): places left in the
+// middle of a row are not the rest of it, and rows repeated until so many
+// stitches are left come to no number that the words alone give.
+func TestLeavingAndRepeatingUntil(t *testing.T) {
+	const head = "Terms: US\n\nPiece: Sampler\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (10 sc)\n"
+	for _, test := range []struct {
+		rows  string
+		fault bool
+	}{
+		{"Row 2: Ch 1, leave next 4 sts unworked, sc in next 6 sts; turn. (6 sc)\n", false},
+		{"Row 2: Ch 1, leave next 4 sts unworked, sc in next 5 sts; turn. (5 sc)\n", true},
+		{"Row 2: Ch 1, leave next 4 sts unworked, sc in next 7 sts; turn. (7 sc)\n", true},
+		{"Row 2: Ch 1, sc in next 9 sts, leave next st unworked; turn. (9 sc)\n", false},
+		{"Row 2: Ch 1, sc in next 8 sts, leave next st unworked; turn. (8 sc)\n", true},
+		{"Row 2: Ch 1, sc in next 6 sts, leave remaining sts unworked; turn. (6 sc)\n", false},
+		{"Row 2: Ch 1, sc2tog, sc to last 2 sts, sc2tog; turn. (8 sc)\nRep Row 2 until 4 sts remain.\nNext row: Ch 1, sc in each st across. (4 sc)\n", false},
+		{"Row 2: Ch 1, sc in each st across; turn. (10 sc)\nRep Row 2 until piece measures 9 cm.\nNext row: Ch 1, sc in each st across. (10 sc)\n", false},
+		{"Row 2: Ch 1, sc in each st across; turn. (10 sc)\nRep Row 2 until piece measures 9 cm.\nNext row: Ch 1, sc in each st across. (9 sc)\n", true},
+	} {
+		found := false
+		for _, r := range rowsOf(worked(head + test.rows)) {
+			found = found || len(r.Tallies[0].Faults) > 0 || r.Tallies[0].Agrees() == fabric.Disagrees
+		}
+		if found != test.fault {
+			t.Errorf("fault told: %v, want %v\n%s", found, test.fault, test.rows)
+		}
+	}
+}

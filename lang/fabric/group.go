@@ -141,6 +141,9 @@ func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
 		h.loose = true
 	}
 	for range max(0, p.Number.Or(h.size, 1)) {
+		if h.stopped() {
+			return
+		}
 		i := -1
 		switch {
 		case p.Center || p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:

@@ -62,7 +62,7 @@ type hand struct {
 	skipped  int             // the place skipped last, -1 for none
 	gap      int             // where the gap worked into last ended, -1 for none
 	marks    []int           // stitches that carry a marker
-	objects  []string        // the pattern's own stitches and groups, as made in this row
+	objects  map[string]int  // how many of the pattern's own stitches and groups this row made, by name
 	after    []syntax.Clause // what the row says after the clause at work
 	nested   bool            // the clause at work stands inside a repeat or a group
 

@@ -146,6 +146,7 @@ func (k *worker) instruction(row *Row) {
 	k.fill(row)
 	k.h.goesOn = len(units) == 1 && k.followed(row)
 	numbers := row.Tree.Label.Each(k.size)
+	before := k.h.rowMade
 	var o outcome
 	for i, u := range units {
 		var stated *syntax.Total
@@ -159,6 +160,10 @@ func (k *worker) instruction(row *Row) {
 		}
 	}
 	if ref := reference(row.Tree.Clauses); ref != nil {
+		if ref.Limit == syntax.Measured && len(numbers) == 0 && before > 0 && o.tally.Made != before {
+			k.unknown(row) // worked by measure, and every time makes another number
+			return
+		}
 		o = said(o, row.Steps[0].Span)
 	}
 	k.record(row, o)

@@ -70,6 +70,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Below > 0 || p.Row.Written():
 		h.loose = true
 		for range p.Number.Or(h.size, 1) {
+			if h.stopped() {
+				return
+			}
 			h.into(k, own, n, -1)
 		}
 	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase:
@@ -167,9 +170,10 @@ func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) 
 				stitches = 1
 			}
 		}
-		for range stitches {
+		for i := range stitches {
 			if h.next(syntax.Noun{}) < 0 {
-				h.missing(syntax.Noun{}, 1)
+				h.missing(syntax.Noun{}, stitches-i)
+				break
 			}
 		}
 		h.into(k, own, n, -1)

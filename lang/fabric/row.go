@@ -273,12 +273,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) int {
 	total := 0
 	k, own := h.words.stitch(n.Stitch)
 	if name := h.groupName(k, own); name != "" {
-		for _, made := range h.objects {
-			if made == name {
-				total++
-			}
-		}
-		return total
+		return h.objects[name]
 	}
 	grouped, exact := false, false
 	for _, p := range stated.Parts {

@@ -1,7 +1,7 @@
 package fabric
 
 import (
-	"slices"
+	"maps"
 	"strconv"
 
 	"stitchproof/lang/stitch"
@@ -27,10 +27,7 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Skip:
 		h.skip(n.Place)
 	case *syntax.Leave:
-		if h.at < h.end {
-			h.left = append(h.base[h.at:h.end:h.end], h.left...)
-		}
-		h.at, h.full = h.end, true
+		h.leave(n.Place)
 	case *syntax.Marker:
 		h.mark(n)
 	case *syntax.Shaping:
@@ -39,7 +36,7 @@ func (h *hand) node(node syntax.Node) {
 		h.works = true
 		h.lose() // how many stitches go along row ends is the maker's choice
 	case *syntax.Made:
-		h.objects = append(slices.Clip(h.objects), n.Stitch.Word)
+		h.tell(n.Stitch.Word, 1)
 	case *syntax.Group:
 		h.group(n)
 	case *syntax.Bracket:
@@ -218,12 +215,31 @@ func (h *hand) workOnce(w *syntax.Work, k *stitch.Stitch, own *ownStitch) {
 	}
 }
 
+// leave leaves places unworked on purpose: so many of the next, or all that
+// remain. They can be come back to.
+func (h *hand) leave(p syntax.Place) {
+	to := h.end
+	if p.Pick == syntax.PickNext && p.Noun.Kind != syntax.NounNone {
+		if to = h.at + max(0, p.Number.Or(h.size, 1)); to > h.end {
+			h.missing(p.Noun, to-h.end)
+			to = h.end
+		}
+	} else {
+		h.full = true
+	}
+	h.left = append(h.base[h.at:to:to], h.left...)
+	h.at, h.sub = to, 0
+}
+
 // workHere works n times with no place named: one in each of the next n, or
 // all in the place of the group.
 func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 	switch {
 	case h.fixed || h.ring && len(h.base) == 0:
 		for range n {
+			if h.stopped() {
+				return
+			}
 			h.into(k, own, 1, h.held)
 		}
 	case evenly:
@@ -239,6 +255,9 @@ func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 func (h *hand) into(k *stitch.Stitch, own *ownStitch, n, place int) {
 	if own != nil {
 		for range n {
+			if h.stopped() {
+				return
+			}
 			h.own(own, place)
 		}
 		return
@@ -246,13 +265,22 @@ func (h *hand) into(k *stitch.Stitch, own *ownStitch, n, place int) {
 	e := h.effectOf(k)
 	if k.Class == stitch.Group {
 		h.settle(k)
-		for range n {
-			h.objects = append(slices.Clip(h.objects), k.Term(h.words.dialect).Abbr)
-		}
+		h.tell(k.Term(h.words.dialect).Abbr, n)
 		h.worked(func() { h.make(plainOrSelf(k), k.Term(h.words.dialect).Abbr, n*e.makes, place, 1) })
 		return
 	}
 	h.make(e.kind, "", n*e.makes, place, 1)
+}
+
+// tell counts n more of the pattern's own stitches or groups. The map is shared
+// by copies of the hand, so it is replaced, not changed.
+func (h *hand) tell(name string, n int) {
+	objects := maps.Clone(h.objects)
+	if objects == nil {
+		objects = map[string]int{}
+	}
+	objects[name] += n
+	h.objects = objects
 }
 
 func plainOrSelf(k *stitch.Stitch) *stitch.Stitch {
@@ -280,7 +308,7 @@ func (h *hand) own(own *ownStitch, place int) {
 		return
 	}
 	defer func() { h.within-- }()
-	h.objects = append(slices.Clip(h.objects), own.name)
+	h.tell(own.name, 1)
 	if own.body == nil {
 		makes := own.makes.Or(h.size, max(own.kind.Makes, 1))
 		h.worked(func() { h.make(own.kind, own.name, makes, place, 1) })

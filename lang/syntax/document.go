@@ -42,7 +42,6 @@ const (
 type block struct {
 	kind blockKind
 	span source.Span
-	// forced is set for text that must be an instruction, whatever it says.
 	names    []string
 	nameSpan source.Span
 	body     source.Span // of a definition

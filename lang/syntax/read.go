@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -145,7 +146,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Skip != nil:
 		return &Skip{Place: r.onePlace(g.Skip.Where)}
 	case g.Leave != nil:
-		return &Leave{Place: r.onePlace(g.Leave.Where)}
+		return r.leave(g.Leave.Where)
 	case g.Multiple != nil:
 		return &Chain{Multiple: r.num(g.Multiple.N), Plus: r.num(g.Multiple.Plus)}
 	case g.Chain != nil:
@@ -297,6 +298,16 @@ func (r *reader) extent(g *gExtent) ToLimit {
 		return ToLimit{Kind: ToLastN, Number: One(1), Noun: Noun{Kind: NounTurning}}
 	}
 	return ToLimit{Kind: ToTheEnd}
+}
+
+// leave reads `leave next 2 sts unworked`. Unworked and remaining are one word
+// to the grammar; where next is said, it names the places and no more.
+func (r *reader) leave(g *gWhere) Node {
+	p := r.onePlace(g)
+	if slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "next" }) {
+		p.Pick = PickNext
+	}
+	return &Leave{Place: p}
 }
 
 func (r *reader) rows(g *gRows) Node {

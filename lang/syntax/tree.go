@@ -370,7 +370,7 @@ type Place struct {
 	Pick Pick
 	// Also are further things of the same place: `each dc and ch-1 sp`.
 	Also []Noun
-	// Number is how many places; unwritten is one (PickNext), or all (PickEach).
+	// Number is how many places; unwritten is one, or all where Each is set.
 	Number Num
 	// Nth is the ordinal of PickNth.
 	Nth  int
