@@ -40,8 +40,8 @@ const (
 
 // block is a line with the lines that continue it.
 type block struct {
-	kind blockKind
-	span source.Span
+	kind     blockKind
+	span     source.Span
 	names    []string
 	nameSpan source.Span
 	body     source.Span // of a definition
