@@ -84,11 +84,7 @@ func (p *Pass) plain(ref syntax.StitchRef) *stitch.Stitch {
 	if ref.Meaning.Ambiguous() && p.Fabric.Dialect == stitch.Unsettled {
 		return nil
 	}
-	k := ref.Meaning.In(p.Fabric.Dialect)
-	for k != nil && k.Base != nil {
-		k = k.Base
-	}
-	return k
+	return ref.Meaning.In(p.Fabric.Dialect).Plain()
 }
 
 // turningSaid tells whether the pattern says anywhere whether its turning

@@ -82,7 +82,7 @@ func (p *Pass) rightHeight(b beginning, usage habits) (want int, why string) {
 	if b.chain.Counts.Said {
 		return p.saidHeight(n, b.chain.Counts)
 	}
-	tall := p.abbr(b.first)
+	tall := b.first.Abbreviation(p.Fabric.Dialect)
 	if usual := usage.others(b); usual != n && usual == b.first.Turning && (n < usual || b.only && n > max(usual, b.high)) {
 		return usual, fmt.Sprintf(", and the other rows that begin with %s have ch %d", tall, usual)
 	}
@@ -132,7 +132,7 @@ func (p *Pass) saidHeight(n int, counts syntax.Counts) (want int, why string) {
 			if k == nil || height > 0 {
 				return 0, "" // a group, or a word that is not known
 			}
-			height, name = height+k.Turning, p.abbr(k)
+			height, name = height+k.Turning, k.Abbreviation(p.Fabric.Dialect)
 		default:
 			return 0, "" // a space, of which only the maker knows how wide it is
 		}
@@ -141,14 +141,6 @@ func (p *Pass) saidHeight(n int, counts syntax.Counts) (want int, why string) {
 		return 0, ""
 	}
 	return height, fmt.Sprintf(" that counts as %s, which stands %d ch high", name, height)
-}
-
-// abbr is how the pattern's dialect abbreviates a stitch.
-func (p *Pass) abbr(k *stitch.Stitch) string {
-	if t := k.Term(p.Fabric.Dialect); t.Abbr != "" {
-		return t.Abbr
-	}
-	return k.ID
 }
 
 // rechain is the fix that writes another number of chains. It is not safe: a

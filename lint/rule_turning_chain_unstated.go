@@ -89,7 +89,7 @@ func (p *Pass) countsShow(row *fabric.Row, b beginning) string {
 	}
 	for _, s := range row.Piece.Stitches[0] {
 		if s.Row == row.Index && s.Turning {
-			return "counts as " + p.abbr(b.first)
+			return "counts as " + b.first.Abbreviation(p.Fabric.Dialect)
 		}
 	}
 	return "does not count as a st"

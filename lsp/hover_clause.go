@@ -55,7 +55,7 @@ func (v *view) kindsMade(row *fabric.Row, step *fabric.Step) string {
 	var made tallied
 	for _, s := range row.Piece.Stitches[0][step.From:step.To] {
 		if s.IsSpace() || s.Kind.Class != stitch.Chain || s.Turning {
-			made.add(v.stitchName(&s))
+			made.add(s.Name(v.Fabric.Dialect))
 		}
 	}
 	return made.String()
@@ -73,7 +73,7 @@ func (v *view) placesUsed(row *fabric.Row, step *fabric.Step) string {
 		}
 		seen[s.Into] = true
 		into := &all[s.Into]
-		name := v.stitchName(into)
+		name := into.Name(v.Fabric.Dialect)
 		switch {
 		case into.Row < 0:
 			name += " that the row below states"
@@ -107,27 +107,6 @@ func (t *tallied) String() string {
 		words[i] = strconv.Itoa(t.counts[name]) + " " + name
 	}
 	return strings.Join(words, ", ")
-}
-
-// stitchName is how the pattern calls a stitch or space.
-func (v *view) stitchName(s *fabric.Stitch) string {
-	switch {
-	case s.IsSpace():
-		return "ch-" + strconv.Itoa(s.Chains) + " sp"
-	case s.Own != "":
-		return s.Own
-	}
-	return abbreviation(s.Kind, v.Fabric.Dialect)
-}
-
-// abbreviation is the shortest name of a stitch in a dialect.
-func abbreviation(s *stitch.Stitch, d stitch.Dialect) string {
-	if t := s.Term(d); t.Abbr != "" {
-		return t.Abbr
-	} else if t.Name != "" {
-		return t.Name
-	}
-	return s.ID
 }
 
 func branchName(row *syntax.Row, b fabric.BranchState) string {

@@ -173,7 +173,7 @@ func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
 	skipped := nth - 1
 	said := h.counts
 	h.counts = syntax.Counts{}
-	base := plain(k)
+	base := k.Plain()
 	h.begun = true
 	if !said.Said && (base.Class == stitch.Slip || base.Turning <= 1) {
 		if skipped >= 4 {
@@ -204,7 +204,7 @@ func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
 // picot recognises chains closed at once into their own beginning: no branch,
 // and no stitch of the row.
 func (h *hand) picot(k *stitch.Stitch, nth int) bool {
-	if plain(k).Turning > 1 || h.chains == 0 || nth != h.chains || nth > maxPicot {
+	if k.Plain().Turning > 1 || h.chains == 0 || nth != h.chains || nth > maxPicot {
 		return false
 	}
 	if n := len(h.branches); n > 0 && h.branches[n-1].chains == 0 && h.branches[n-1].marked {

@@ -105,7 +105,7 @@ func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool 
 		return false
 	}
 	if h.chains > 0 || w.Joins {
-		h.chains += plain(k).Turning
+		h.chains += k.Plain().Turning
 		h.space()
 	}
 	h.joined, h.round = true, true
@@ -156,7 +156,7 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 		return
 	}
 	h.travel(n.Place)
-	if k, _ := h.words.stitch(n.With); k != nil && plain(k).Turning == 1 {
+	if k, _ := h.words.stitch(n.With); k != nil && k.Plain().Turning == 1 {
 		h.works = true
 		h.make(k, "", 1, h.held, 1)
 	}

@@ -7,6 +7,8 @@
 package fabric
 
 import (
+	"strconv"
+
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -66,6 +68,18 @@ type Stitch struct {
 
 // IsSpace tells whether this is a chain space.
 func (s *Stitch) IsSpace() bool { return s.Kind == nil }
+
+// Name is how a pattern in a dialect calls it: "dc", "ch-2 sp", or the
+// pattern's own word.
+func (s *Stitch) Name(d stitch.Dialect) string {
+	switch {
+	case s.IsSpace():
+		return "ch-" + strconv.Itoa(s.Chains) + " sp"
+	case s.Own != "":
+		return s.Own
+	}
+	return s.Kind.Abbreviation(d)
+}
 
 // Row is one instruction, worked.
 type Row struct {

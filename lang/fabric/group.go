@@ -69,7 +69,7 @@ func (h *hand) skipSpaces(n int, noun syntax.Noun) {
 		}
 		for k := at; k < j; k++ {
 			if s := h.stitch(h.base[k]); !s.IsSpace() {
-				h.fault(Fault{Kind: PlaceAbsent, Name: h.nounName(noun), There: h.nameOf(s), N: 1})
+				h.fault(Fault{Kind: PlaceAbsent, Name: h.nounName(noun), There: s.Name(h.words.dialect), N: 1})
 				break
 			}
 		}
@@ -204,7 +204,7 @@ func (h *hand) firstStitch(body []syntax.Clause) *stitch.Stitch {
 				h.within--
 			}
 			if k != nil {
-				if p := plain(k); p.Class == stitch.Plain {
+				if p := k.Plain(); p.Class == stitch.Plain {
 					return p
 				}
 			}

@@ -315,13 +315,13 @@ func (h *hand) standsFor(k *stitch.Stitch, said syntax.Counts) *stitch.Stitch {
 	if k.Class == stitch.Increase || k.Class == stitch.Decrease {
 		return h.main
 	}
-	return plain(k)
+	return k.Plain()
 }
 
 // turningCounts decides whether n beginning chains before a stitch k count
 // as a stitch, and how many chains beyond it make a space.
 func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (counts bool, extra int) {
-	base := plain(k)
+	base := k.Plain()
 	if base.Class == stitch.Increase || base.Class == stitch.Decrease {
 		base = h.main
 	}

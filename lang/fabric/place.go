@@ -63,7 +63,7 @@ func sameStitch(made, named *stitch.Stitch) bool {
 	if made == named || made.ID == named.ID {
 		return true
 	}
-	return named.Base == nil && made.Class != stitch.Texture && plain(made) == named
+	return named.Base == nil && made.Class != stitch.Texture && made.Plain() == named
 }
 
 // whole tells whether the row below is all single stitches, so that each can
@@ -90,7 +90,7 @@ func (h *hand) next(n syntax.Noun) int {
 		s := h.stitch(h.base[i])
 		if h.accepts(s, n) {
 			if passed > 0 && n.Kind == syntax.NounStitch && !h.loose && h.whole() {
-				h.fault(Fault{Kind: PlaceAbsent, Name: n.Stitch.Word, There: h.nameOf(h.stitch(h.base[h.at])), N: passed})
+				h.fault(Fault{Kind: PlaceAbsent, Name: n.Stitch.Word, There: h.stitch(h.base[h.at]).Name(h.words.dialect), N: passed})
 			}
 			if i > 0 && h.round && h.at == 0 && h.held < 0 && h.end == len(h.base) {
 				// a round begins where its first stitch goes: what lies before comes last
@@ -236,22 +236,6 @@ func (h *hand) goTo(i int) {
 		}
 	}
 	h.at, h.sub, h.held = i+1, 0, i
-}
-
-// nameOf is how a stitch or space is called in the pattern's own dialect.
-func (h *hand) nameOf(s *Stitch) string {
-	switch {
-	case s.IsSpace():
-		return "ch-" + itoa(s.Chains) + " sp"
-	case s.Own != "":
-		return s.Own
-	}
-	if t := s.Kind.Term(h.words.dialect); t.Abbr != "" {
-		return t.Abbr
-	} else if t.Name != "" {
-		return t.Name
-	}
-	return s.Kind.ID
 }
 
 func (h *hand) nounName(n syntax.Noun) string {

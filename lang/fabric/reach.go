@@ -199,7 +199,7 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		// `dc3tog over next 3 sts` is one; `sc2tog over next 8 sts` is four
 		times := max(1, m/uses)
 		if m > 1 && m%uses != 0 {
-			h.fault(Fault{Kind: PlaceAbsent, Name: itoa(uses) + " sts for each " + h.wordFor(k), There: itoa(m), N: m})
+			h.fault(Fault{Kind: PlaceAbsent, Name: itoa(uses) + " sts for each " + k.Abbreviation(h.words.dialect), There: itoa(m), N: m})
 		}
 		h.nextPlaces(k, own, 1, n*times, p.Noun)
 		return
@@ -211,13 +211,6 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		}
 	}
 	h.nextPlaces(k, own, n, m, p.Noun)
-}
-
-func (h *hand) wordFor(k *stitch.Stitch) string {
-	if t := k.Term(h.words.dialect); t.Abbr != "" {
-		return t.Abbr
-	}
-	return k.ID
 }
 
 // sameAgain works into the place that was worked into last.

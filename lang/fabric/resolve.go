@@ -267,11 +267,3 @@ func (w *words) stitch(ref syntax.StitchRef) (*stitch.Stitch, *ownStitch) {
 	}
 	return ref.Meaning.In(w.dialect), nil
 }
-
-// plain is the stitch a family member is built on: dc for FPdc and dc3tog.
-func plain(k *stitch.Stitch) *stitch.Stitch {
-	for k != nil && k.Base != nil {
-		k = k.Base
-	}
-	return k
-}

@@ -161,7 +161,7 @@ func (h *hand) mainFor(clauses []syntax.Clause) *stitch.Stitch {
 	}
 	for _, i := range h.base {
 		if s := h.stitch(i); !s.IsSpace() {
-			if k := plain(s.Kind); k.Class == stitch.Plain {
+			if k := s.Kind.Plain(); k.Class == stitch.Plain {
 				return k
 			}
 		}
@@ -221,7 +221,7 @@ func (h *hand) parts(row []int) []PartCount {
 			out[lastAt].N++
 			continue
 		}
-		name := h.nameOf(s)
+		name := s.Name(h.words.dialect)
 		at, ok := index[name]
 		if !ok {
 			at = len(out)
@@ -282,7 +282,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) int {
 		}
 		other, own := h.words.stitch(p.Noun.Stitch)
 		grouped = grouped || h.groupName(other, own) != ""
-		exact = exact || other != nil && other != k && plain(other) == k
+		exact = exact || other != nil && other != k && other.Plain() == k
 	}
 	for _, i := range h.row {
 		s := h.stitch(i)

@@ -266,7 +266,7 @@ func (h *hand) into(k *stitch.Stitch, own *ownStitch, n, place int) {
 	if k.Class == stitch.Group {
 		h.settle(k)
 		h.tell(k.Term(h.words.dialect).Abbr, n)
-		h.worked(func() { h.make(plainOrSelf(k), k.Term(h.words.dialect).Abbr, n*e.makes, place, 1) })
+		h.worked(func() { h.make(k.Plain(), k.Term(h.words.dialect).Abbr, n*e.makes, place, 1) })
 		return
 	}
 	h.make(e.kind, "", n*e.makes, place, 1)
@@ -281,13 +281,6 @@ func (h *hand) tell(name string, n int) {
 	}
 	objects[name] += n
 	h.objects = objects
-}
-
-func plainOrSelf(k *stitch.Stitch) *stitch.Stitch {
-	if k.Base != nil {
-		return k.Base
-	}
-	return k
 }
 
 // worked runs do with all it makes marked as worked together in one place.

@@ -1,6 +1,9 @@
 package stitch
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
 // Dialect is the set of stitch names that a pattern uses. From the single
 // crochet up, a US name is the UK name of the stitch one rung lower.
@@ -113,6 +116,22 @@ func (s *Stitch) Term(d Dialect) Term {
 		return s.UK
 	}
 	return s.US
+}
+
+// Abbreviation is the shortest word that a dialect has for s: its usual
+// abbreviation, else its name, else its ID. Unsettled gives the US word.
+func (s *Stitch) Abbreviation(d Dialect) string {
+	t := s.Term(d)
+	return cmp.Or(t.Abbr, t.Name, s.ID)
+}
+
+// Plain is the stitch at the bottom of what s is built on: dc for FPdc and
+// dc3tog. It is s itself where s is built on none, and nil for nil.
+func (s *Stitch) Plain() *Stitch {
+	for s != nil && s.Base != nil {
+		s = s.Base
+	}
+	return s
 }
 
 // Meaning is what one spelling names in each dialect, nil where that dialect
