@@ -38,7 +38,7 @@ func beginningChain(row *fabric.Row) *syntax.Clause {
 // foundation, and where a stitch is not known.
 func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 	c := beginningChain(row)
-	if c == nil || before(row) == nil {
+	if c == nil || row.Before() == nil {
 		return beginning{}, false
 	}
 	b := beginning{clause: *c, chain: c.Node.(*syntax.Chain)}
@@ -96,7 +96,7 @@ func (p *Pass) turningSaid() bool {
 		}
 	}
 	said := false
-	for row := range p.rows() {
+	for row := range p.Fabric.Rows() {
 		Walk(row.Tree.Clauses, func(c syntax.Clause) {
 			switch n := c.Node.(type) {
 			case *syntax.Chain:

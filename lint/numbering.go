@@ -135,7 +135,7 @@ func restarts(row *fabric.Row) bool {
 // unlabelledWork tells whether a line without a label works stitches between
 // two rows: it may be counted as a row or not.
 func unlabelledWork(a, b *fabric.Row) bool {
-	return slices.ContainsFunc(between(a, b), func(row *fabric.Row) bool { return works(row) })
+	return slices.ContainsFunc(between(a, b), func(row *fabric.Row) bool { return row.Works() })
 }
 
 // holder is the row that has a number already, nil for none.

@@ -28,7 +28,7 @@ func (p *Pass) problems(kinds ...syntax.ProblemKind) []slipOfPen {
 			add(d.Row)
 		}
 	}
-	for row := range p.rows() {
+	for row := range p.Fabric.Rows() {
 		add(row.Tree)
 	}
 	return out

@@ -1,7 +1,6 @@
 package lint
 
 import (
-	"iter"
 	"slices"
 	"strings"
 
@@ -9,44 +8,6 @@ import (
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
-
-// rows gives every row of every piece, in order.
-func (p *Pass) rows() iter.Seq[*fabric.Row] {
-	return func(yield func(*fabric.Row) bool) {
-		for _, piece := range p.Fabric.Pieces {
-			for _, row := range piece.Rows {
-				if !yield(row) {
-					return
-				}
-			}
-		}
-	}
-}
-
-// works tells whether a row works stitches in some size.
-func works(row *fabric.Row) bool {
-	for i := range row.Tallies {
-		if row.Tallies[i].Works {
-			return true
-		}
-	}
-	return false
-}
-
-// before and after give the nearest row of the piece that works stitches, nil
-// for none.
-func before(row *fabric.Row) *fabric.Row { return neighbour(row, -1) }
-func after(row *fabric.Row) *fabric.Row  { return neighbour(row, +1) }
-
-func neighbour(row *fabric.Row, step int) *fabric.Row {
-	list := row.Piece.Rows
-	for i := row.Index + step; i >= 0 && i < len(list); i += step {
-		if works(list[i]) {
-			return list[i]
-		}
-	}
-	return nil
-}
 
 // between gives the rows of a piece that stand between two of its rows.
 func between(a, b *fabric.Row) []*fabric.Row {

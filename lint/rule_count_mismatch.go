@@ -37,7 +37,7 @@ Fasten off.
 }
 
 func checkCountMismatch(p *Pass) {
-	for row := range p.rows() {
+	for row := range p.Fabric.Rows() {
 		if miswritten(row.Tree) {
 			continue
 		}
@@ -54,7 +54,7 @@ func checkCountMismatch(p *Pass) {
 		if r := leftOver(row, off.sizes[0]); r != nil {
 			f.Related = append(f.Related, *r)
 		}
-		if below := before(row); below != nil && below.Tallies[off.sizes[0]].Known {
+		if below := row.Before(); below != nil && below.Tallies[off.sizes[0]].Known {
 			f.Related = append(f.Related, Related{headSpan(below.Tree), "the row below makes " + madeText(below)})
 		}
 		p.inSizes(off.sizes, f)

@@ -42,7 +42,7 @@ func checkCountMissing(p *Pass) {
 			continue
 		}
 		for _, row := range piece.Rows {
-			below := before(row)
+			below := row.Before()
 			if row.Stated != nil || below == nil || !labelled(row) || miswritten(row.Tree) || !changes(row, below) {
 				continue
 			}
@@ -63,7 +63,7 @@ func labelled(row *fabric.Row) bool { return row.Tree.Label.Kind != syntax.Unlab
 func statesCounts(piece *fabric.Piece) bool {
 	stated, all := 0, 0
 	for _, row := range piece.Rows {
-		if !works(row) || !labelled(row) {
+		if !row.Works() || !labelled(row) {
 			continue
 		}
 		all++

@@ -33,7 +33,7 @@ Fasten off.
 }
 
 func checkCountUnknown(p *Pass) {
-	for row := range p.rows() {
+	for row := range p.Fabric.Rows() {
 		if miswritten(row.Tree) {
 			continue
 		}

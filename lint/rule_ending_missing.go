@@ -53,7 +53,7 @@ func checkEndingMissing(p *Pass) {
 
 func lastWorking(piece *fabric.Piece) *fabric.Row {
 	for i := len(piece.Rows) - 1; i >= 0; i-- {
-		if works(piece.Rows[i]) {
+		if piece.Rows[i].Works() {
 			return piece.Rows[i]
 		}
 	}
@@ -77,7 +77,7 @@ func (p *Pass) startsAnew(piece *fabric.Piece) bool {
 				}
 			}
 		})
-		if works(row) {
+		if row.Works() {
 			break
 		}
 	}

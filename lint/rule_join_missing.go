@@ -43,7 +43,7 @@ func checkJoinMissing(p *Pass) {
 		joined := 0
 		for _, row := range piece.Rows {
 			switch {
-			case !works(row) || !row.Round:
+			case !row.Works() || !row.Round:
 			case row.Joined:
 				joined++
 			case p.joinExpected(row):
@@ -66,7 +66,7 @@ func checkJoinMissing(p *Pass) {
 // joinExpected tells whether the round after an open one begins as after a
 // join, and nothing makes up for it.
 func (p *Pass) joinExpected(row *fabric.Row) bool {
-	next := after(row)
+	next := row.After()
 	if next == nil || !next.Round || !next.Joined || row.Turned || len(Unread(row.Tree)) > 0 || has[*syntax.NoJoin](row.Tree) {
 		return false
 	}

@@ -44,11 +44,11 @@ func checkMarkerMissing(p *Pass) {
 		var first *fabric.Row
 		rounds := 0
 		for _, row := range piece.Rows {
-			if has[*syntax.Marker](row.Tree) || row.Joined && works(row) {
+			if has[*syntax.Marker](row.Tree) || row.Joined && row.Works() {
 				first = nil
 				break
 			}
-			if works(row) && row.Round && labelled(row) && !row.Turned {
+			if row.Works() && row.Round && labelled(row) && !row.Turned {
 				if first == nil {
 					first = row
 				}

@@ -42,7 +42,7 @@ func checkSizesMismatch(p *Pass) {
 	if want == 1 {
 		return // what looks like a list of sizes may be anything
 	}
-	for row := range p.rows() {
+	for row := range p.Fabric.Rows() {
 		for _, t := range row.Tree.Tokens {
 			if t.Kind == syntax.Number && t.Values.PerSize() && len(t.Values.Vals) != want {
 				p.Report(Finding{

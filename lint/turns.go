@@ -14,8 +14,8 @@ func missingTurns(piece *fabric.Piece) []*fabric.Row {
 	var missing []*fabric.Row
 	turned := 0
 	for _, row := range piece.Rows {
-		next := after(row)
-		if !works(row) || next == nil {
+		next := row.After()
+		if !row.Works() || next == nil {
 			continue
 		}
 		switch {

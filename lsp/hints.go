@@ -18,7 +18,7 @@ func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint 
 			})
 		}
 	}
-	for row := range rows(v.Fabric) {
+	for row := range v.Fabric.Rows() {
 		span := writtenSpan(row.Tree)
 		counts, ok := made(row)
 		if !ok || span.End < asked.Start || asked.End < span.Start {

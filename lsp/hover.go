@@ -37,7 +37,7 @@ func (v *view) hoverStitch(at int) (*card, source.Span) {
 
 // instructionAt is the instruction at a place, a definition's included, nil for none.
 func (v *view) instructionAt(at int) *syntax.Row {
-	for row := range rows(v.Fabric) {
+	for row := range v.Fabric.Rows() {
 		if row.Tree.Span().Contains(at) {
 			return row.Tree
 		}
@@ -52,7 +52,7 @@ func (v *view) instructionAt(at int) *syntax.Row {
 
 // hoverRow is the card of a row at its label, and of a clause elsewhere in it.
 func (v *view) hoverRow(at int) (*card, source.Span) {
-	for row := range rows(v.Fabric) {
+	for row := range v.Fabric.Rows() {
 		if !row.Tree.Span().Contains(at) {
 			continue
 		}

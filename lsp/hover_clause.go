@@ -16,7 +16,7 @@ func (v *view) clauseCard(row *fabric.Row, i int) *card {
 	c := &card{title: excerpt(row.Tree.Source(clause.Span))}
 	c.say(doing(clause.Node))
 	step := &row.Steps[i]
-	if !step.Known || len(step.Total) != v.Fabric.Sizes() || !works(row) {
+	if !step.Known || len(step.Total) != v.Fabric.Sizes() || !row.Works() {
 		return c
 	}
 	if len(v.File.Sizes) > 1 {

@@ -40,7 +40,7 @@ func (v *view) count(c *card, row *fabric.Row, counts []int) {
 	for _, part := range parts(row) {
 		c.add(part.name, perSize(part.counts))
 	}
-	if below := rowBelow(row); below != nil {
+	if below := row.Before(); below != nil {
 		if before, ok := made(below); ok {
 			change := make([]int, len(counts))
 			for size := range counts {
@@ -92,16 +92,6 @@ func parts(row *fabric.Row) []part {
 		}
 	}
 	return list
-}
-
-// rowBelow is the nearest earlier row that works stitches, nil for none.
-func rowBelow(row *fabric.Row) *fabric.Row {
-	for i := row.Index - 1; i >= 0; i-- {
-		if below := row.Piece.Rows[i]; works(below) {
-			return below
-		}
-	}
-	return nil
 }
 
 // stated says how the row's stated count compares with what it makes, "" where it

@@ -2,7 +2,6 @@ package lsp
 
 import (
 	"fmt"
-	"iter"
 	"slices"
 	"strconv"
 	"strings"
@@ -11,19 +10,6 @@ import (
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
-
-// rows gives every instruction of every piece, worked, in order.
-func rows(f *fabric.Fabric) iter.Seq[*fabric.Row] {
-	return func(yield func(*fabric.Row) bool) {
-		for _, piece := range f.Pieces {
-			for _, row := range piece.Rows {
-				if !yield(row) {
-					return
-				}
-			}
-		}
-	}
-}
 
 // perSize writes one value a size as patterns do: 24, or 24 (28, 32).
 func perSize(values []int) string {
@@ -51,16 +37,6 @@ func sized(values []int, write func(int) string) string {
 	return words[0] + " (" + strings.Join(words[1:], ", ") + ")"
 }
 
-// works tells whether a row works stitches, in some size.
-func works(row *fabric.Row) bool {
-	for size := range row.Tallies {
-		if row.Tallies[size].Works {
-			return true
-		}
-	}
-	return false
-}
-
 // made is how many stitches a row makes in each size, false where that is not
 // known of every size or the row works none.
 func made(row *fabric.Row) ([]int, bool) {
@@ -71,7 +47,7 @@ func made(row *fabric.Row) ([]int, bool) {
 		}
 		counts[size] = row.Tallies[size].Made
 	}
-	return counts, works(row)
+	return counts, row.Works()
 }
 
 // some tells whether a number is anything but 0, in some size.

@@ -7,6 +7,8 @@
 package fabric
 
 import (
+	"iter"
+	"slices"
 	"strconv"
 
 	"stitchproof/lang/source"
@@ -100,6 +102,39 @@ type Row struct {
 	Repeats []int
 	// Side is the side that faces by the turns, where it is known.
 	Side syntax.SideKind
+}
+
+// Rows gives every instruction of every piece, in order.
+func (f *Fabric) Rows() iter.Seq[*Row] {
+	return func(yield func(*Row) bool) {
+		for _, piece := range f.Pieces {
+			for _, row := range piece.Rows {
+				if !yield(row) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// Works tells whether the row works stitches in some size.
+func (r *Row) Works() bool {
+	return slices.ContainsFunc(r.Tallies, func(t Tally) bool { return t.Works })
+}
+
+// Before and After give the nearest row of the piece that works stitches, nil
+// for none.
+func (r *Row) Before() *Row { return r.neighbour(-1) }
+func (r *Row) After() *Row  { return r.neighbour(+1) }
+
+func (r *Row) neighbour(step int) *Row {
+	list := r.Piece.Rows
+	for i := r.Index + step; i >= 0 && i < len(list); i += step {
+		if list[i].Works() {
+			return list[i]
+		}
+	}
+	return nil
 }
 
 // Tally is what a row comes to in one size.

@@ -96,13 +96,8 @@ func countPiece(a *lint.Analysis, piece *fabric.Piece) CountPiece {
 		out.Make = append(out.Make, piece.Tree.Make.Or(size, 1))
 		out.Total = append(out.Total, total(piece, size))
 	}
-	var below *fabric.Row
 	for _, row := range piece.Rows {
-		counted := countRow(a.Text, row, below)
-		if counted.Works {
-			below = row
-		}
-		out.Rows = append(out.Rows, counted)
+		out.Rows = append(out.Rows, countRow(a.Text, row))
 	}
 	return out
 }
@@ -124,16 +119,16 @@ func total(piece *fabric.Piece, size int) *int {
 	return &n
 }
 
-func countRow(text *source.Text, row *fabric.Row, below *fabric.Row) CountRow {
+func countRow(text *source.Text, row *fabric.Row) CountRow {
 	line, _ := text.LineColumn(row.Tree.At)
 	out := CountRow{
 		Label: strings.Trim(row.Tree.Label.Text, "*_: "), Line: line, Text: strings.Join(strings.Fields(row.Tree.Text), " "),
-		Repeats: row.Repeats, Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
+		Works: row.Works(), Repeats: row.Repeats, Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
 		Parts: map[string][]*int{}, Unread: []string{}, Branches: []CountBranch{}, Compared: []CountPart{},
 	}
+	below := row.Before()
 	for size := range row.Tallies {
 		t := &row.Tallies[size]
-		out.Works = out.Works || t.Works
 		out.Made = append(out.Made, known(t, t.Made))
 		var change *int
 		if below != nil && t.Works && below.Tallies[size].Known {
