@@ -43,7 +43,7 @@ func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 	}
 	b := beginning{clause: *c, chain: c.Node.(*syntax.Chain)}
 	chains, known := 0, true
-	Walk(row.Tree.Clauses, func(c syntax.Clause) {
+	syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 		switch n := c.Node.(type) {
 		case *syntax.Chain:
 			chains++
@@ -97,7 +97,7 @@ func (p *Pass) turningSaid() bool {
 	}
 	said := false
 	for row := range p.Fabric.Rows() {
-		Walk(row.Tree.Clauses, func(c syntax.Clause) {
+		syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 			switch n := c.Node.(type) {
 			case *syntax.Chain:
 				said = said || n.Counts.Said

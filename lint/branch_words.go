@@ -12,7 +12,7 @@ func (f *fault) branch() string {
 	if f.Name == "" {
 		return "the branch"
 	}
-	return "branch " + AsWritten(f.row.Tree, f.Name)
+	return "branch " + f.row.Tree.AsWritten(f.Name)
 }
 
 // writeBranch is the fix that writes the words round an unmarked branch: its
@@ -47,8 +47,8 @@ func writeBranch(f *fault) *Fix {
 		Title: "write `branch " + name + ":` and `return`",
 		Safe:  true,
 		Edits: []source.Edit{
-			{Span: source.Span{Start: start, End: start}, New: "branch " + name + ": "},
-			{Span: source.Span{Start: end, End: end}, New: ", return"},
+			{Span: source.At(start), New: "branch " + name + ": "},
+			{Span: source.At(end), New: ", return"},
 		},
 	}
 }
@@ -56,7 +56,7 @@ func writeBranch(f *fault) *Fix {
 // freeName is the first letter that no branch of the row is called.
 func freeName(r *syntax.Row) string {
 	used := map[string]bool{}
-	Walk(r.Clauses, func(c syntax.Clause) {
+	syntax.Walk(r.Clauses, func(c syntax.Clause) {
 		if b, ok := c.Node.(*syntax.Branch); ok {
 			used[strings.ToUpper(b.Name)] = true
 		}

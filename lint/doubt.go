@@ -55,7 +55,7 @@ func refersTo(r *syntax.Row, size int, rows []syntax.RowSpan) bool {
 		return false
 	}
 	found := false
-	Walk(r.Clauses, func(c syntax.Clause) {
+	syntax.Walk(r.Clauses, func(c syntax.Clause) {
 		n, ok := c.Node.(*syntax.Rows)
 		if !ok {
 			return

@@ -94,7 +94,7 @@ func instructionLine(a *lint.Analysis, s source.Span) int {
 	at := s.Start
 	for _, piece := range a.File.Pieces {
 		for _, row := range piece.Rows {
-			if row.Span().Covers(source.Span{Start: s.Start, End: s.Start}) {
+			if row.Span().Covers(source.At(s.Start)) {
 				at = row.At
 			}
 		}

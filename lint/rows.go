@@ -23,6 +23,17 @@ func rowName(r *syntax.Row) string {
 	return text
 }
 
+// has tells whether a row holds a clause of a kind.
+func has[N syntax.Node](r *syntax.Row) bool {
+	found := false
+	syntax.Walk(r.Clauses, func(c syntax.Clause) {
+		if _, ok := c.Node.(N); ok {
+			found = true
+		}
+	})
+	return found
+}
+
 // headSpan is the place in the file that stands for a whole row: its label, or
 // its first words.
 func headSpan(r *syntax.Row) source.Span {
@@ -76,10 +87,4 @@ func says(text string, words ...string) bool {
 		}
 	}
 	return false
-}
-
-// endOf is where something can be added to a row: after its last word.
-func endOf(r *syntax.Row) source.Span {
-	end := r.At + len(strings.TrimRight(r.Text, " \t\r\n"))
-	return source.Span{Start: end, End: end}
 }

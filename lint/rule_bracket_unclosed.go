@@ -63,7 +63,7 @@ func closeBracket(s slipOfPen) *Fix {
 		}
 	}
 	if found == 0 && countFollows(s) {
-		at, found = endOf(s.row).Start-s.row.At, 1
+		at, found = s.row.Written().End-s.row.At, 1
 	}
 	if found != 1 || shut == "" {
 		return nil
@@ -71,7 +71,7 @@ func closeBracket(s slipOfPen) *Fix {
 	for at > 0 && s.row.Text[at-1] == ' ' {
 		at--
 	}
-	place := source.Span{Start: at, End: at}
+	place := source.At(at)
 	return &Fix{Title: "close it with " + quoted(shut), Edits: []source.Edit{{Span: s.row.Abs(place), New: shut}}}
 }
 

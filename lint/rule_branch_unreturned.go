@@ -44,7 +44,7 @@ func writeReturn(f *fault) *Fix {
 	for _, s := range f.row.Steps {
 		if n := len(s.Ledger); n > 0 && s.Span.Start >= f.Span.Start && s.Ledger[n-1].Name == f.Name && s.Ledger[n-1].Worked > 0 && s.Ledger[n-1].Left == 0 {
 			at := f.row.Tree.At + s.Span.End
-			return &Fix{Title: "write `return` here", Edits: []source.Edit{{Span: source.Span{Start: at, End: at}, New: ", return"}}}
+			return &Fix{Title: "write `return` here", Edits: []source.Edit{{Span: source.At(at), New: ", return"}}}
 		}
 	}
 	return nil

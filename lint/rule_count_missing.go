@@ -49,7 +49,7 @@ func checkCountMissing(p *Pass) {
 			p.Report(Finding{
 				Span:    headSpan(row.Tree),
 				Message: "goes from " + plainMade(below) + " to " + madeText(row) + " and states no count",
-				Fix:     &Fix{Title: "write the count", Safe: true, Edits: []source.Edit{{Span: endOf(row.Tree), New: " " + countText(row)}}},
+				Fix:     &Fix{Title: "write the count", Safe: true, Edits: []source.Edit{{Span: source.At(row.Tree.Written().End), New: " " + countText(row)}}},
 			})
 		}
 	}

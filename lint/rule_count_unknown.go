@@ -69,7 +69,7 @@ func blamed(row *fabric.Row, t *fabric.Tally) (f Finding, ok bool) {
 	if t.Blame.Empty() {
 		return Finding{}, false
 	}
-	for _, s := range Unread(row.Tree) {
+	for _, s := range row.Tree.Unread() {
 		if t.Blame.Covers(s) {
 			return Finding{Span: row.Tree.Abs(s), Message: quoted(row.Tree.Source(s)) + " is not understood, so the row is not counted"}, true
 		}

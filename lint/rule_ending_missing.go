@@ -35,6 +35,7 @@ Fasten off.
 }
 
 func checkEndingMissing(p *Pass) {
+	lineEnd := p.File.Text.LineEnd()
 	for i, piece := range p.Fabric.Pieces {
 		last := lastWorking(piece)
 		if last == nil || says(p.wordsOf(piece), "fasten", "finish off", "cut ", "break ", "bind off", "cast off", "end off", "tie off", " fo.", " fo,") {
@@ -46,7 +47,7 @@ func checkEndingMissing(p *Pass) {
 		p.Report(Finding{
 			Span:    headSpan(last.Tree),
 			Message: "the piece ends here and is never fastened off",
-			Fix:     &Fix{Title: "write `Fasten off.`", Safe: true, Edits: []source.Edit{{Span: endOf(last.Tree), New: p.File.Text.LineEnd() + "Fasten off."}}},
+			Fix:     &Fix{Title: "write `Fasten off.`", Safe: true, Edits: []source.Edit{{Span: source.At(last.Tree.Written().End), New: lineEnd + "Fasten off."}}},
 		})
 	}
 }
@@ -65,7 +66,7 @@ func lastWorking(piece *fabric.Piece) *fabric.Row {
 func (p *Pass) startsAnew(piece *fabric.Piece) bool {
 	anew := false
 	for _, row := range piece.Rows {
-		Walk(row.Tree.Clauses, func(c syntax.Clause) {
+		syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 			switch n := c.Node.(type) {
 			case *syntax.MagicRing:
 				anew = true

@@ -37,7 +37,7 @@ Fasten off.
 func checkRepeatUnended(p *Pass) {
 	for row := range p.Fabric.Rows() {
 		r := row.Tree
-		if !labelled(row) || len(Unread(r)) > 0 {
+		if !labelled(row) || len(r.Unread()) > 0 {
 			continue // prose, or words that may well be those that end it
 		}
 		for _, problem := range r.Problems {

@@ -52,7 +52,7 @@ func openBranches(f *fault) []string {
 		open = nil
 		for i, b := range s.Ledger {
 			if i < len(s.Ledger)-1 && b.Name != "" {
-				open = append(open, AsWritten(f.row.Tree, b.Name))
+				open = append(open, f.row.Tree.AsWritten(b.Name))
 			}
 		}
 	}

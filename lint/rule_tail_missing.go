@@ -51,7 +51,7 @@ func checkTailMissing(p *Pass) {
 		if row == nil {
 			continue
 		}
-		end := source.Span{Start: at.End, End: at.End}
+		end := source.At(at.End)
 		p.Report(Finding{
 			Span:    at,
 			Message: quoted(piece.Tree.Name) + " is sewn on later, and no long tail is left for it",

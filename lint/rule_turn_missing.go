@@ -59,6 +59,6 @@ func addAtEnd(r *syntax.Row, words string) source.Edit {
 			end = c.Span.End
 		}
 	}
-	place := source.Span{Start: end, End: end}
+	place := source.At(end)
 	return source.Edit{Span: r.Abs(place), New: words}
 }

@@ -58,7 +58,7 @@ func checkTurningChainUnstated(p *Pass) {
 				Message: fmt.Sprintf("nothing says whether the ch %d counts as a st", b.chain.Number.At(0)),
 			}
 			if words := p.countsShow(row, b); words != "" {
-				end := source.Span{Start: b.clause.Span.End, End: b.clause.Span.End}
+				end := source.At(b.clause.Span.End)
 				f.Message += "; by the count it " + words
 				f.Fix = &Fix{Title: "write that it " + words, Safe: true, Edits: []source.Edit{{Span: row.Tree.Abs(end), New: " (" + words + ")"}}}
 			}

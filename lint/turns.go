@@ -48,7 +48,7 @@ func turnExpected(row, next *fabric.Row) bool {
 		return false
 	case a.Label.Side != syntax.NoSide && a.Label.Side == b.Label.Side:
 		return false // the same side on purpose
-	case has[*syntax.Turn](a) || has[*syntax.NoJoin](a) || has[*syntax.Rows](a) || has[*syntax.Even](a) || len(Unread(a)) > 0:
+	case has[*syntax.Turn](a) || has[*syntax.NoJoin](a) || has[*syntax.Rows](a) || has[*syntax.Even](a) || len(a.Unread()) > 0:
 		return false // says so, leaves it to other rows, or says something that is not understood
 	}
 	return !interrupted(row, next)
@@ -65,7 +65,7 @@ func interrupted(row, next *fabric.Row) bool {
 
 func joinsYarn(row *fabric.Row) bool {
 	found := false
-	Walk(row.Tree.Clauses, func(c syntax.Clause) {
+	syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 		if y, ok := c.Node.(*syntax.Yarn); ok && y.Action == syntax.YarnJoin {
 			found = true
 		}

@@ -19,7 +19,7 @@ func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint 
 		}
 	}
 	for row := range v.Fabric.Rows() {
-		span := writtenSpan(row.Tree)
+		span := row.Tree.Written()
 		counts, ok := made(row)
 		if !ok || span.End < asked.Start || asked.End < span.Start {
 			continue

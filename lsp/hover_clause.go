@@ -7,7 +7,6 @@ import (
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
-	"stitchproof/lint"
 )
 
 // clauseCard says what a clause of a row does and how the row stands after it.
@@ -116,7 +115,7 @@ func branchName(row *syntax.Row, b fabric.BranchState) string {
 	case "":
 		return "Branch"
 	}
-	return "Branch " + lint.AsWritten(row, b.Name)
+	return "Branch " + row.AsWritten(b.Name)
 }
 
 func ledger(b fabric.BranchState) string {

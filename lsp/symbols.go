@@ -28,7 +28,7 @@ func (v *view) pieceSymbol(piece *fabric.Piece) protocol.DocumentSymbol {
 	}
 	symbol := protocol.DocumentSymbol{Name: strings.TrimSpace(tree.Name), Kind: protocol.SymbolKindClass}
 	for _, row := range piece.Rows {
-		all = all.Union(writtenSpan(row.Tree))
+		all = all.Union(row.Tree.Written())
 		symbol.Children = append(symbol.Children, v.rowSymbol(row))
 	}
 	if symbol.Name == "" {
@@ -42,7 +42,7 @@ func (v *view) pieceSymbol(piece *fabric.Piece) protocol.DocumentSymbol {
 }
 
 func (v *view) rowSymbol(row *fabric.Row) protocol.DocumentSymbol {
-	all := writtenSpan(row.Tree)
+	all := row.Tree.Written()
 	head := all
 	if !row.Tree.Label.Span.Empty() {
 		head = row.Tree.Abs(row.Tree.Label.Span)

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
-	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
 
@@ -70,7 +69,7 @@ func counted(counts []int, noun string) string {
 
 // rowName is what a row is called: its label or, without one, its first words.
 func rowName(r *syntax.Row) string {
-	if name := strings.Trim(r.Label.Text, "*_: "); name != "" {
+	if name := r.Label.Name(); name != "" {
 		return name
 	}
 	return excerpt(r.Text)
@@ -87,9 +86,4 @@ func excerpt(text string) string {
 		text = strings.TrimRight(string(letters[:excerptLength]), " ,;") + " …"
 	}
 	return text
-}
-
-// writtenSpan is the place of a row in the file, without the white space after it.
-func writtenSpan(r *syntax.Row) source.Span {
-	return source.Span{Start: r.At, End: r.At + len(strings.TrimRight(r.Text, " \t\r\n"))}
 }

@@ -27,6 +27,9 @@ const byteOrderMark = "\ufeff"
 // Span is a half-open range of byte offsets: Start belongs to it, End does not.
 type Span struct{ Start, End int }
 
+// At is the empty span at an offset: where something can be put in.
+func At(offset int) Span { return Span{offset, offset} }
+
 // Len is the number of bytes in s.
 func (s Span) Len() int { return s.End - s.Start }
 

@@ -122,6 +122,10 @@ type Label struct {
 	Side SideKind
 }
 
+// Name is the label as the row is called by it: without the marks around it,
+// "" for none.
+func (l Label) Name() string { return strings.Trim(l.Text, "*_: ") }
+
 // SideKind is a side of the work.
 type SideKind uint8
 

@@ -122,7 +122,7 @@ func total(piece *fabric.Piece, size int) *int {
 func countRow(text *source.Text, row *fabric.Row) CountRow {
 	line, _ := text.LineColumn(row.Tree.At)
 	out := CountRow{
-		Label: strings.Trim(row.Tree.Label.Text, "*_: "), Line: line, Text: strings.Join(strings.Fields(row.Tree.Text), " "),
+		Label: row.Tree.Label.Name(), Line: line, Text: strings.Join(strings.Fields(row.Tree.Text), " "),
 		Works: row.Works(), Repeats: row.Repeats, Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
 		Parts: map[string][]*int{}, Unread: []string{}, Branches: []CountBranch{}, Compared: []CountPart{},
 	}
@@ -148,12 +148,12 @@ func countRow(text *source.Text, row *fabric.Row) CountRow {
 		}
 	}
 	out.compare(row)
-	for _, s := range lint.Unread(row.Tree) {
+	for _, s := range row.Tree.Unread() {
 		out.Unread = append(out.Unread, row.Tree.Source(s))
 	}
 	for _, step := range row.Steps {
 		for _, b := range step.Ledger {
-			b.Name = lint.AsWritten(row.Tree, b.Name)
+			b.Name = row.Tree.AsWritten(b.Name)
 			out.branch(b)
 		}
 	}

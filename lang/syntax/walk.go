@@ -1,0 +1,51 @@
+package syntax
+
+import (
+	"strings"
+
+	"stitchproof/lang/source"
+)
+
+// Walk visits every clause of a list and those within them, in the order
+// written, outer ones first.
+func Walk(list []Clause, visit func(Clause)) {
+	for _, c := range list {
+		visit(c)
+		switch n := c.Node.(type) {
+		case *Group:
+			Walk(n.Body, visit)
+		case *Bracket:
+			Walk(n.Body, visit)
+		case *Repeat:
+			Walk(n.Body, visit)
+			Walk(n.Ending, visit)
+		}
+	}
+}
+
+// Unread lists the places in the row that were not understood.
+func (r *Row) Unread() []source.Span {
+	var out []source.Span
+	Walk(r.Clauses, func(c Clause) {
+		if _, ok := c.Node.(*Unread); ok {
+			out = append(out, c.Span)
+		}
+	})
+	return out
+}
+
+// AsWritten is a word of the row as the pattern spells it. The tree holds words
+// in one spelling, lower case.
+func (r *Row) AsWritten(word string) string {
+	for _, t := range r.Tokens {
+		if t.Canon == word && word != "" {
+			return r.Source(t.Span)
+		}
+	}
+	return word
+}
+
+// Written is the place of the row in the file without the white space after it.
+func (r *Row) Written() source.Span {
+	return source.Span{Start: r.At, End: r.At + len(strings.TrimRight(r.Text, " \t\r\n"))}
+}
