@@ -217,7 +217,7 @@ func statedNumbers(row *fabric.Row) []syntax.Token {
 func rewritten(text string, values []int) string {
 	isDigit := func(r rune) bool { return r >= '0' && r <= '9' }
 	if runs := strings.FieldsFunc(text, func(r rune) bool { return !isDigit(r) }); len(runs) != len(values) || len(values) == 1 {
-		return perSize(values)
+		return syntax.Num{Vals: values}.String()
 	}
 	var b strings.Builder
 	next, inside := 0, false

@@ -1,9 +1,6 @@
 package lint
 
-import (
-	"strconv"
-	"strings"
-)
+import "stitchproof/lang/syntax"
 
 // sized is the same fact in several sizes, so that one finding can speak of
 // all of them.
@@ -24,20 +21,7 @@ func (s *sized[T]) num(get func(T) int) string {
 	for i, f := range s.facts {
 		values[i] = get(f)
 	}
-	return perSize(values)
-}
-
-// perSize writes one value a size: 24, or 24 (28, 32).
-func perSize(values []int) string {
-	same := true
-	for _, v := range values {
-		same = same && v == values[0]
-	}
-	if same {
-		return strconv.Itoa(values[0])
-	}
-	words := itoas(values)
-	return words[0] + " (" + strings.Join(words[1:], ", ") + ")"
+	return syntax.Num{Vals: values}.String()
 }
 
 // sizeName names the sizes of a finding, "" where they are all the sizes there are.

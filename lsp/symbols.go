@@ -35,7 +35,7 @@ func (v *view) pieceSymbol(piece *fabric.Piece) protocol.DocumentSymbol {
 		symbol.Name = excerpt(v.Text.Slice(heading))
 	}
 	if tree.Make.Written() {
-		symbol.Detail = new("make " + perSize(tree.Make.Vals))
+		symbol.Detail = new("make " + tree.Make.String())
 	}
 	symbol.Range, symbol.SelectionRange = v.rangeOf(all), v.rangeOf(heading)
 	return symbol

@@ -3,7 +3,6 @@ package lsp
 import (
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 
 	"stitchproof/lang/fabric"
@@ -11,29 +10,17 @@ import (
 )
 
 // perSize writes one value a size as patterns do: 24, or 24 (28, 32).
-func perSize(values []int) string {
-	return sized(values, strconv.Itoa)
-}
+func perSize(values []int) string { return syntax.Num{Vals: values}.String() }
 
 // signed writes a difference with its sign, one value a size.
 func signed(values []int) string {
-	return sized(values, func(n int) string {
-		if n == 0 {
-			return "0"
-		}
-		return fmt.Sprintf("%+d", n)
-	})
-}
-
-func sized(values []int, write func(int) string) string {
 	words := make([]string, len(values))
 	for i, n := range values {
-		words[i] = write(n)
+		if words[i] = "0"; n != 0 {
+			words[i] = fmt.Sprintf("%+d", n)
+		}
 	}
-	if len(slices.Compact(slices.Clone(words))) == 1 {
-		return words[0]
-	}
-	return words[0] + " (" + strings.Join(words[1:], ", ") + ")"
+	return syntax.PerSize(words)
 }
 
 // made is how many stitches a row makes in each size, false where that is not

@@ -1,6 +1,10 @@
 package syntax
 
-import "slices"
+import (
+	"slices"
+	"strconv"
+	"strings"
+)
 
 // None is the value, in a list of sizes, of a size that skips the clause:
 // written as a dash.
@@ -41,3 +45,24 @@ func (n Num) PerSize() bool { return len(n.Vals) > 1 }
 
 // Equal tells whether two numbers are written with the same values.
 func (n Num) Equal(m Num) bool { return slices.Equal(n.Vals, m.Vals) }
+
+// String writes the number as patterns do: 24, or 24 (28, 32).
+func (n Num) String() string {
+	words := make([]string, len(n.Vals))
+	for i, v := range n.Vals {
+		words[i] = strconv.Itoa(v)
+	}
+	return PerSize(words)
+}
+
+// PerSize writes one value a size as patterns do: once where all are the same,
+// else the first and the others in brackets. None at all is "".
+func PerSize(values []string) string {
+	switch {
+	case len(values) == 0:
+		return ""
+	case !slices.ContainsFunc(values, func(v string) bool { return v != values[0] }):
+		return values[0]
+	}
+	return values[0] + " (" + strings.Join(values[1:], ", ") + ")"
+}

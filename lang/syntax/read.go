@@ -261,16 +261,10 @@ func (r *reader) repeatFrom(g *gRepFrom) Node {
 // limit turns how far into the limit of a repeat.
 func (r *reader) limit(g *gExtent) (Limit, Place) {
 	to := r.extent(g)
-	switch to.Kind {
-	case ToLastN:
-		return ToLast, Place{Pick: PickLast, Number: to.Number, Noun: to.Noun}
-	case ToMarker, ToCorner:
+	if g.Rest && to.Kind == ToTheEnd {
 		return Measured, Place{}
 	}
-	if g.Rest {
-		return Measured, Place{}
-	}
-	return ToEnd, Place{}
+	return limitOf(to)
 }
 
 func (r *reader) extent(g *gExtent) ToLimit {

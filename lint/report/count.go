@@ -197,7 +197,7 @@ func partWord(p syntax.Part) string {
 		return p.Noun.Stitch.Word
 	case syntax.NounSpace, syntax.NounTurning:
 		if p.Noun.Length.Written() {
-			return "ch-" + perSize(p.Noun.Length.Vals) + " sp"
+			return "ch-" + p.Noun.Length.String() + " sp"
 		}
 	case syntax.NounChain:
 		return "ch"

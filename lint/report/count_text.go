@@ -6,6 +6,8 @@ import (
 	"io"
 	"strconv"
 	"strings"
+
+	"stitchproof/lang/syntax"
 )
 
 // Text writes the table for people to file: a line a row, numbers as patterns
@@ -28,7 +30,7 @@ func (p *CountPiece) text(b *bufio.Writer) {
 		name = "(no name)"
 	}
 	fmt.Fprintf(b, "\n%s", visible(name))
-	if made := perSize(p.Make); made != "1" {
+	if made := (syntax.Num{Vals: p.Make}).String(); made != "1" {
 		fmt.Fprintf(b, ", make %s", made)
 	}
 	fmt.Fprintln(b)
@@ -69,7 +71,7 @@ func (r *CountRow) changeText() string {
 	if !known {
 		return ""
 	}
-	return joined(words)
+	return syntax.PerSize(words)
 }
 
 func signed(n int) string {
@@ -91,7 +93,7 @@ func (r *CountRow) kindsText() string {
 func (r *CountRow) statedText() string {
 	var parts []string
 	for _, c := range r.Compared {
-		parts = append(parts, strings.TrimSpace(perSize(c.Stated)+" "+c.Name))
+		parts = append(parts, strings.TrimSpace(syntax.Num{Vals: c.Stated}.String()+" "+c.Name))
 	}
 	text := strings.Join(parts, ", ")
 	switch {
@@ -109,7 +111,7 @@ func (r *CountRow) statedText() string {
 // not read, how far each branch is.
 func (r *CountRow) notes() []string {
 	var out []string
-	if n := perSize(r.Repeats); r.Works && n != "1" {
+	if n := (syntax.Num{Vals: r.Repeats}).String(); r.Works && n != "1" {
 		out = append(out, "stands for "+n+" rows; the count is the last one's")
 	}
 	for _, text := range r.Unread {
@@ -146,28 +148,7 @@ func orUnknown(values []*int) string {
 			words[i] = strconv.Itoa(*n)
 		}
 	}
-	return joined(words)
-}
-
-func perSize(values []int) string {
-	words := make([]string, len(values))
-	for i, n := range values {
-		words[i] = strconv.Itoa(n)
-	}
-	return joined(words)
-}
-
-// joined writes values as patterns do: once where all are the same, else the
-// first and the others in brackets.
-func joined(words []string) string {
-	same := true
-	for _, w := range words {
-		same = same && w == words[0]
-	}
-	if same {
-		return words[0]
-	}
-	return words[0] + " (" + strings.Join(words[1:], ", ") + ")"
+	return syntax.PerSize(words)
 }
 
 // table lines up columns by the cells their text takes.
