@@ -2,7 +2,6 @@ package lint
 
 import (
 	"fmt"
-	"slices"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -72,7 +71,7 @@ func checkTurningChainUnstated(p *Pass) {
 // counts, or the counts show that it is not as custom has it.
 func unsettled(row *fabric.Row, b beginning) bool {
 	for i := range row.Tallies {
-		if slices.ContainsFunc(row.Tallies[i].Readings, func(r fabric.Reading) bool { return r.Kind == fabric.ReadTurningCounts }) {
+		if row.Tallies[i].Readings&fabric.ReadTurningCounts != 0 {
 			return true
 		}
 	}

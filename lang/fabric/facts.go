@@ -8,7 +8,6 @@ package fabric
 
 import (
 	"iter"
-	"slices"
 	"strconv"
 
 	"stitchproof/lang/source"
@@ -119,7 +118,12 @@ func (f *Fabric) Rows() iter.Seq[*Row] {
 
 // Works tells whether the row works stitches in some size.
 func (r *Row) Works() bool {
-	return slices.ContainsFunc(r.Tallies, func(t Tally) bool { return t.Works })
+	for size := range r.Tallies {
+		if r.Tallies[size].Works {
+			return true
+		}
+	}
+	return false
 }
 
 // Before and After give the nearest row of the piece that works stitches, nil
@@ -152,15 +156,14 @@ type Tally struct {
 	Parts []PartCount
 	// Chains is the number of chains in the row's spaces.
 	Chains int
-	// Base is what the row below offered, Used how much of it was worked or
-	// skipped, Left what remains unworked.
-	Base, Used, Left int
+	// Base is what the row below offered, Left what of it remains unworked.
+	Base, Left int
 	// Compared holds each part of the stated count against what was made.
 	Compared []Compared
 	Faults   []Fault
 	// Readings are the ambiguous wordings that were settled otherwise than by
 	// default.
-	Readings []Reading
+	Readings Reading
 }
 
 // PartCount is a number of one kind of stitch or space.
@@ -192,7 +195,6 @@ const (
 
 // Compared is one part of a stated count against what was made.
 type Compared struct {
-	Part   syntax.Part
 	Name   string // as the pattern calls it, "" for stitches
 	Stated int
 	Made   int
@@ -268,20 +270,15 @@ type Fault struct {
 	Related source.Span
 }
 
-// ReadingKind is a wording with two meanings.
-type ReadingKind uint8
+// Reading is a set of wordings with two meanings, each of which the counts
+// settled.
+type Reading uint8
 
 // The readings.
 const (
-	ReadTurningCounts  ReadingKind = 1 << iota // the beginning chain was taken to count, or not, against the default
-	ReadTimesInAll                             // `rep from * N times` was taken as N in all
-	ReadEndingReplaces                         // `ending with` replaces the end of the last repeat
-	ReadOneInEach                              // `3 sc in next 3 sts` was taken as 3 in each
-	ReadGapsAdjoin                             // `between next 2 dc`, again, begins with the dc the gap before it ended with
+	ReadTurningCounts  Reading = 1 << iota // the beginning chain was taken to count, or not, against the default
+	ReadTimesInAll                         // `rep from * N times` was taken as N in all
+	ReadEndingReplaces                     // `ending with` replaces the end of the last repeat
+	ReadOneInEach                          // `3 sc in next 3 sts` was taken as 3 in each
+	ReadGapsAdjoin                         // `between next 2 dc`, again, begins with the dc the gap before it ended with
 )
-
-// Reading is an ambiguous wording that the counts settled.
-type Reading struct {
-	Kind ReadingKind
-	Span source.Span
-}

@@ -123,7 +123,7 @@ func (h *hand) group(g *syntax.Group) {
 		if h.remainingAny(p) == 0 {
 			h.missing(p.Noun, 1)
 		}
-		for h.remainingAny(p) > 0 && !h.stopped() {
+		for !h.stopped() {
 			i := h.nextAny(p)
 			if i < 0 {
 				break

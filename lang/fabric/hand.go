@@ -68,8 +68,8 @@ type hand struct {
 
 	rowIndex, clause int
 	span             source.Span // of the clause at work, for faults
-	choose           ReadingKind // readings taken against the default
-	met              ReadingKind // readings that had a choice
+	choose           Reading     // readings taken against the default
+	met              Reading     // readings that had a choice
 	loose            bool        // places were found by landmark: passing over is no fault
 	full             bool        // the row went to its end by words that say so
 	known            bool

@@ -190,20 +190,14 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 	t := Tally{
 		Known: h.known, Blame: h.blame, Works: h.works && len(h.row) > 0 || h.works && !h.known, Made: h.rowMade,
 		Base: h.count(syntax.Noun{}), Left: h.remaining(syntax.Noun{}), Faults: h.faults,
-		Parts: h.parts(h.row),
+		Parts: h.parts(h.row), Readings: h.choose & h.met,
 	}
-	t.Used = t.Base - t.Left
 	for _, i := range h.row {
 		t.Chains += h.stitch(i).Chains
 	}
 	if stated != nil && t.Works {
 		for _, p := range stated.Parts {
 			t.Compared = append(t.Compared, h.compare(p, &t, stated))
-		}
-	}
-	for _, kind := range [...]ReadingKind{ReadTurningCounts, ReadTimesInAll, ReadEndingReplaces, ReadOneInEach, ReadGapsAdjoin} {
-		if h.choose&h.met&kind != 0 {
-			t.Readings = append(t.Readings, Reading{Kind: kind, Span: h.span})
 		}
 	}
 	return t
@@ -239,7 +233,7 @@ func (h *hand) parts(row []int) []PartCount {
 
 // compare holds one part of a stated count against what the row made.
 func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
-	c := Compared{Part: p, Stated: p.Number.At(h.size), Result: Uncheckable}
+	c := Compared{Stated: p.Number.At(h.size), Result: Uncheckable}
 	switch p.Noun.Kind {
 	case syntax.NounNone, syntax.NounAny:
 		c.Made = t.Made
@@ -358,12 +352,12 @@ func settled(h hand, clauses []syntax.Clause, stated *syntax.Total) outcome {
 }
 
 // flips lists the sets of readings to try, single ones first.
-func flips(met ReadingKind) []ReadingKind {
-	var single []ReadingKind
+func flips(met Reading) []Reading {
+	var single []Reading
 	for m := uint(met); m != 0; m &= m - 1 {
-		single = append(single, ReadingKind(1<<bits.TrailingZeros(m)))
+		single = append(single, Reading(1<<bits.TrailingZeros(m)))
 	}
-	out := append([]ReadingKind{}, single...)
+	out := append([]Reading{}, single...)
 	for i := range single {
 		for _, other := range single[i+1:] {
 			out = append(out, single[i]|other)
