@@ -1,6 +1,8 @@
 package fabric
 
 import (
+	"slices"
+
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -28,13 +30,15 @@ type hand struct {
 	words  *words
 	size   int
 	sizes  int
-	said   source.Span // where a count without brackets is stated
-	budget *int        // clauses that may still be worked for this row
-	over   bool        // a bound was met and said
-	within int         // own stitches being worked within each other
+	habit  *habit       // what is taken of the writer's habits
+	tall   []turningKey // beginning chains met of which nothing says whether they count
+	said   source.Span  // where a count without brackets is stated
+	budget *int         // clauses that may still be worked for this row
+	over   bool         // a bound was met and said
+	within int          // own stitches being worked within each other
 
-	settled []Stitch // every stitch and space of the rows that are done
-	fresh   []Stitch // those of the row at work, numbered on from the settled ones
+	earlier []Stitch // every stitch and space of the rows that are done
+	fresh   []Stitch // those of the row at work, numbered on from the earlier ones
 	base    []int    // the places of the row below, in the order they are met
 	at      int      // the next place
 	sub     int      // chains of the space at `at` that are used already
@@ -70,6 +74,7 @@ type hand struct {
 	span             source.Span // of the clause at work, for faults
 	choose           Reading     // readings taken against the default
 	met              Reading     // readings that had a choice
+	against          Reading     // readings taken against the default by habit
 	loose            bool        // places were found by landmark: passing over is no fault
 	full             bool        // the row went to its end by words that say so
 	known            bool
@@ -162,14 +167,14 @@ func (h *hand) lose() {
 
 // stitch is the stitch or space with an index.
 func (h *hand) stitch(i int) *Stitch {
-	if i < len(h.settled) {
-		return &h.settled[i]
+	if i < len(h.earlier) {
+		return &h.earlier[i]
 	}
-	return &h.fresh[i-len(h.settled)]
+	return &h.fresh[i-len(h.earlier)]
 }
 
 // made is how many stitches and spaces there are.
-func (h *hand) made() int { return len(h.settled) + len(h.fresh) }
+func (h *hand) made() int { return len(h.earlier) + len(h.fresh) }
 
 // add puts a stitch or space on the row and gives its index.
 func (h *hand) add(s Stitch) int {
@@ -350,16 +355,28 @@ func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (count
 	} else if rule, ok := h.words.turning[""]; ok {
 		counts = rule
 	} else {
-		counts = n >= usual && base.TurningCounts == stitch.Yes
-		if n >= usual-1 && n >= 2 { // a single chain never counts for a tall stitch
-			h.met |= ReadTurningCounts
-			if h.choose&ReadTurningCounts != 0 {
-				counts = !counts
-			}
-		}
+		counts = h.unsaidCounts(base, n)
 	}
 	if n > usual && (counts || n > usual+1) {
 		extra = n - usual
 	}
 	return counts, extra
+}
+
+// unsaidCounts decides by custom, or by the writer's habit, whether n chains
+// before a stitch count where nothing is said of them.
+func (h *hand) unsaidCounts(base *stitch.Stitch, n int) bool {
+	counts := n >= base.Turning && base.TurningCounts == stitch.Yes
+	if n < base.Turning-1 || n < 2 { // a single chain never counts for a tall stitch
+		return counts
+	}
+	key := turningKey{base.ID, n}
+	if !slices.Contains(h.tall, key) {
+		h.tall = append(slices.Clip(h.tall), key)
+	}
+	if h.habit.turning[key] {
+		h.against |= ReadTurningCounts
+		return !counts
+	}
+	return counts
 }

@@ -3,10 +3,8 @@ package fabric
 import (
 	"maps"
 	"slices"
-	"strings"
 
 	"stitchproof/lang/source"
-	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
 
@@ -15,10 +13,10 @@ func Work(file *syntax.File) *Fabric {
 	f := &Fabric{File: file}
 	w, evidence := newWords(file)
 	f.Dialect, f.Evidence = w.dialect, evidence
-	var ends []worker
+	var ends crew
 	for _, tree := range file.Pieces {
 		var p *Piece
-		p, ends = workPiece(f, &w, tree, ends)
+		p, ends = workedByHabit(f, &w, tree, ends)
 		f.Pieces = append(f.Pieces, p)
 	}
 	return f
@@ -51,9 +49,13 @@ type unit struct {
 	even bool // `work even`: the stitch of the row below in each stitch
 }
 
-// workPiece works a piece. before is how the pieces before it ended, one a
-// size: rounds that go on with their numbers go on with their stitches.
-func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []worker) (*Piece, []worker) {
+// crew works a piece in all its sizes, one worker a size: words with two
+// meanings are taken the same way in each.
+type crew []*worker
+
+// workPiece works a piece. before is how the piece before it ended: rounds
+// that go on with their numbers go on with their stitches.
+func workPiece(f *Fabric, w *words, tree *syntax.Piece, before crew, of habit) (*Piece, crew) {
 	p := &Piece{Tree: tree}
 	for i, r := range tree.Rows {
 		row := &Row{Tree: r, Piece: p, Index: i, Tallies: make([]Tally, f.Sizes()), Repeats: make([]int, f.Sizes())}
@@ -64,24 +66,29 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []worker) (*Piece
 		}
 		p.Rows = append(p.Rows, row)
 	}
-	var ends []worker
+	var c crew
 	for size := range f.Sizes() {
-		k := worker{fabric: f, piece: p, size: size, rows: map[int]unit{}}
-		k.h = hand{words: w, size: size, sizes: f.Sizes(), budget: new(maxSteps), held: -1, known: true, done: map[int][]int{}}
+		k := &worker{fabric: f, piece: p, size: size, rows: map[int]unit{}}
+		k.h = hand{words: w, size: size, sizes: f.Sizes(), habit: &of, choose: of.readings, budget: new(maxSteps), held: -1, known: true, done: map[int][]int{}}
+		if before != nil {
+			k.h.rules = before[size].h.rules
+		}
 		if first := firstNumber(tree, size); first > 1 {
 			if before != nil && before[size].number == first-1 {
-				k.goOn(&before[size])
+				k.goOn(before[size])
 			} else {
 				k.h.adrift, k.headless = true, true
 			}
 		}
-		for _, row := range p.Rows {
-			k.instruction(row)
-		}
-		p.Stitches = append(p.Stitches, append(k.h.settled, k.h.fresh...))
-		ends = append(ends, k)
+		c = append(c, k)
 	}
-	return p, ends
+	for _, row := range p.Rows {
+		c.instruction(row)
+	}
+	for _, k := range c {
+		p.Stitches = append(p.Stitches, append(k.h.earlier, k.h.fresh...))
+	}
+	return p, c
 }
 
 // firstNumber is the number of a piece's first row, 0 where a line without
@@ -112,7 +119,7 @@ func lays(clauses []syntax.Clause) bool {
 // goOn takes up the work where another piece left it.
 func (k *worker) goOn(from *worker) {
 	k.h = from.h
-	k.h.settled = slices.Clone(from.h.settled)
+	k.h.earlier = slices.Clone(from.h.earlier)
 	k.rows, k.last, k.number = maps.Clone(from.rows), slices.Clone(from.last), from.number
 	k.h.done = maps.Clone(from.h.done)
 }
@@ -130,43 +137,83 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 	return found, at
 }
 
+// job is an instruction being worked in one size.
+type job struct {
+	*worker
+	units  []unit
+	before int // stitches of the row below
+	out    outcome
+}
+
 // instruction works one instruction: every row that its label names and its
 // words refer to.
-func (k *worker) instruction(row *Row) {
+func (c crew) instruction(row *Row) {
+	var jobs []*job
+	for _, k := range c {
+		if j := k.begin(row); j != nil {
+			jobs = append(jobs, j)
+		}
+	}
+	for i, going := 0, jobs; len(going) > 0; i++ {
+		going = workUnit(going, row, i)
+	}
+	for _, j := range jobs {
+		j.finish(row)
+	}
+}
+
+// begin makes ready to work an instruction, nil where its rows cannot be
+// told.
+func (k *worker) begin(row *Row) *job {
 	if k.h.made() >= maxPiece {
 		row.Tallies[k.size].Works = true // refused with the row that met the bound
-		return
+		return nil
 	}
 	units, ok := k.units(row)
 	row.Repeats[k.size] = len(units)
 	if !ok {
 		k.unknown(row)
-		return
+		return nil
 	}
 	k.fill(row)
 	k.h.goesOn = len(units) == 1 && k.followed(row)
-	numbers := row.Tree.Label.Each(k.size)
-	before := k.h.rowMade
-	var o outcome
-	for i, u := range units {
+	return &job{worker: k, units: units, before: k.h.rowMade}
+}
+
+// workUnit works the ith row that an instruction stands for, in every size
+// that has so many, and gives the sizes that go on.
+func workUnit(jobs []*job, row *Row, i int) (on []*job) {
+	trials := make([]trial, len(jobs))
+	for n, j := range jobs {
 		var stated *syntax.Total
-		if i == len(units)-1 {
+		if i == len(j.units)-1 {
 			stated = row.Stated // the count holds for the last row, and for all if plain
 		}
-		o = k.row(u, row, stated)
-		k.note(row, u, numbers, i, o.tally.Works)
-		if len(o.tally.Faults) > 0 {
-			break
+		trials[n] = j.trial(j.units[i], row, stated)
+	}
+	for n, o := range decided(trials) {
+		j := jobs[n]
+		j.out = j.mended(trials[n], o)
+		j.take(j.out, trials[n].stated)
+		j.note(row, j.units[i], row.Tree.Label.Each(j.size), i, j.out.tally.Works)
+		if i+1 < len(j.units) && len(j.out.tally.Faults) == 0 {
+			on = append(on, j)
 		}
 	}
+	return on
+}
+
+// finish records what the instruction came to.
+func (j *job) finish(row *Row) {
+	o := j.out
 	if ref := reference(row.Tree.Clauses); ref != nil {
-		if ref.Limit == syntax.Measured && len(numbers) == 0 && before > 0 && o.tally.Made != before {
-			k.unknown(row) // worked by measure, and every time makes another number
+		if ref.Limit == syntax.Measured && row.Tree.Label.Each(j.size) == nil && j.before > 0 && o.tally.Made != j.before {
+			j.unknown(row) // worked by measure, and every time makes another number
 			return
 		}
 		o = said(o, row.Steps[0].Span)
 	}
-	k.record(row, o)
+	j.record(row, o)
 }
 
 // fill works the rows that `Row 2 and all even rows` stands for, between the
@@ -182,7 +229,9 @@ func (k *worker) fill(row *Row) {
 	}
 	first := k.every.tree.Label.First(k.size)
 	for n := k.number + 1; n < label.First(k.size) && n-k.number <= maxUnits && (n-first)%2 == 0; n++ {
-		o := k.row(*k.every, row, nil)
+		t := k.trial(*k.every, row, nil)
+		o := k.mended(t, decided([]trial{t})[0])
+		k.take(o, nil)
 		k.note(row, *k.every, []int{n}, 0, o.tally.Works)
 	}
 }
@@ -218,65 +267,28 @@ func said(o outcome, at source.Span) outcome {
 	return o
 }
 
-// units lists the rows that an instruction stands for, in the order worked.
-func (k *worker) units(row *Row) ([]unit, bool) {
-	label, tree := row.Tree.Label, row.Tree
-	named := 0
-	switch {
-	case len(label.Numbers) > 0 && !label.EveryOther:
-		named = len(label.Each(k.size))
-	case label.Count.Written():
-		named = max(1, label.Count.At(k.size))
-	}
-	if ref := reference(tree.Clauses); ref != nil {
-		list, ok := k.referred(row, ref)
-		if !ok || len(list) == 0 {
-			return nil, false
-		}
-		total := named
-		if named == 0 {
-			total = len(list) * min(max(1, ref.Number.Or(k.size, 1)), maxRow)
-		}
-		return cycle(list, min(total, maxUnits)), true
-	}
-	u := unit{tree: tree}
-	if even := evenOf(tree.Clauses); even != nil {
-		u.even = true
-		named = max(named, even.Number.Or(k.size, 1))
-	}
-	return cycle([]unit{u}, min(max(1, named), maxUnits)), true
-}
-
-// maxUnits bounds how many rows one instruction may stand for.
-const maxUnits = 10_000
-
-// cycle repeats a list until it is n long.
-func cycle(list []unit, n int) []unit {
-	out := make([]unit, n)
-	for i := range out {
-		out[i] = list[i%len(list)]
-	}
-	return out
-}
-
-// row works a row on what lies below.
-func (k *worker) row(u unit, row *Row, stated *syntax.Total) outcome {
+// trial makes ready to work a row on what lies below.
+func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	k.h.startRow(row.Index, u.tree.Label)
 	clauses := u.tree.Clauses
 	if u.even {
 		clauses = evenRow(clauses, k.h.mainFor(nil))
 	}
+	return trial{k.h, clauses, stated}
+}
+
+// mended works a row that did not come out on what the row below states, where
+// that made something else. It takes that if it comes out whole.
+func (k *worker) mended(t trial, o outcome) outcome {
 	heal := k.heal
 	k.heal = nil
-	o := settled(k.h, clauses, stated)
-	if heal != nil && (o.cost() > 0 || !o.tally.Known) {
-		healed := k.h
-		healed.rest(heal)
-		if other := settled(healed, clauses, stated); other.cost() == 0 && other.tally.Known {
-			o = other
-		}
+	if heal == nil || o.fits() {
+		return o
 	}
-	k.take(o, stated)
+	t.hand.rest(heal)
+	if other := decided([]trial{t})[0]; other.fits() {
+		return other
+	}
 	return o
 }
 
@@ -284,7 +296,7 @@ func (k *worker) row(u unit, row *Row, stated *syntax.Total) outcome {
 // something other than it states, leaves the stated count to be tried.
 func (k *worker) take(o outcome, stated *syntax.Total) {
 	k.h = o.hand
-	k.h.settled, k.h.fresh = append(k.h.settled, k.h.fresh...), nil
+	k.h.earlier, k.h.fresh = append(k.h.earlier, k.h.fresh...), nil
 	if k.h.keeps = k.h.continued(); k.h.keeps {
 		return
 	}
@@ -296,88 +308,6 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 		k.heal = k.h.imagined(stated)
 	}
 	k.h.settleOn(k.heal, o.tally.Known)
-}
-
-// referred finds the rows that a reference names, in the order worked.
-func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
-	if ref.Piece != "" {
-		return k.ofPiece(row, ref)
-	}
-	if ref.Changed {
-		return nil, false
-	}
-	if ref.Last.Written() {
-		n := ref.Last.At(k.size)
-		if n > len(k.last) {
-			k.refuse(row, Fault{Kind: RowUnknown, N: n, Name: "last"})
-			return nil, false
-		}
-		return k.last[len(k.last)-n:], true
-	}
-	var out []unit
-	for _, s := range ref.List {
-		from, to := s.From.At(k.size), s.To.At(k.size)
-		if to-from > maxRow {
-			to = from
-		}
-		for n := from; n <= max(from, to); n++ {
-			u, ok := k.rows[n]
-			if !ok {
-				k.refuse(row, Fault{Kind: RowUnknown, N: n})
-				return nil, false
-			}
-			out = append(out, u)
-		}
-	}
-	return out, true
-}
-
-// ofPiece finds the rows that `work as for Back to **` names: those of another
-// piece up to a mark or to a numbered row.
-func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
-	for _, p := range k.fabric.Pieces {
-		if !strings.EqualFold(p.Tree.Name, ref.Piece) {
-			continue
-		}
-		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}}
-		var out []unit
-		for _, r := range p.Rows {
-			units, ok := other.units(r)
-			if !ok {
-				return nil, false
-			}
-			for i, u := range units {
-				other.note(r, u, r.Tree.Label.Each(k.size), i, r.Tallies[k.size].Works)
-			}
-			out = append(out, units...)
-			number := r.Tree.Label.First(k.size)
-			if ref.PieceRow.Written() && number >= ref.PieceRow.At(k.size) || !ref.PieceRow.Written() && marked(r.Tree) {
-				break
-			}
-		}
-		if ref.Mark != "" && (len(out) == 0 || !marked(out[len(out)-1].tree)) {
-			k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Mark})
-			return nil, false
-		}
-		return out, len(out) > 0
-	}
-	k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Piece})
-	return nil, false
-}
-
-// marked tells whether a mark that other pieces refer to stands in a row.
-func marked(r *syntax.Row) bool {
-	for _, c := range r.Clauses {
-		if _, ok := c.Node.(*syntax.Mark); ok {
-			return true
-		}
-	}
-	return false
-}
-
-func (k *worker) refuse(row *Row, f Fault) {
-	f.Size, f.Span = k.size, row.Steps[0].Span
-	row.Tallies[k.size].Faults = append(row.Tallies[k.size].Faults, f)
 }
 
 // unknown records a row that cannot be counted; its stated count is trusted.
@@ -499,44 +429,6 @@ func (k *worker) note(row *Row, u unit, numbers []int, i int, works bool) {
 	k.h.done[k.number] = k.h.base
 }
 
-// reference finds the clause by which an instruction works other rows.
-func reference(clauses []syntax.Clause) *syntax.Rows {
-	for _, c := range clauses {
-		switch n := c.Node.(type) {
-		case *syntax.Rows:
-			return n
-		case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Chain:
-			return nil
-		}
-	}
-	return nil
-}
-
-func evenOf(clauses []syntax.Clause) *syntax.Even {
-	for _, c := range clauses {
-		if n, ok := c.Node.(*syntax.Even); ok {
-			return n
-		}
-	}
-	return nil
-}
-
-// evenRow writes `work even` as what it means: the stitch of the row below in
-// each of its stitches.
-func evenRow(clauses []syntax.Clause, main *stitch.Stitch) []syntax.Clause {
-	out := make([]syntax.Clause, len(clauses))
-	copy(out, clauses)
-	for i, c := range out {
-		if _, ok := c.Node.(*syntax.Even); ok {
-			out[i].Node = &syntax.Work{
-				Stitch: syntax.StitchRef{Word: main.ID, Meaning: stitch.Meaning{US: main, UK: main}},
-				Places: []syntax.Place{{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}}},
-			}
-		}
-	}
-	return out
-}
-
 // rest lays places in the stead of those below.
 func (h *hand) rest(places []int) {
 	h.base = places
@@ -568,7 +460,7 @@ func (h *hand) imagined(stated *syntax.Total) []int {
 			if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounTurning {
 				s.Kind, s.Chains = nil, p.Noun.Length.Or(h.size, 1)
 			}
-			h.settled = append(h.settled, s)
+			h.earlier = append(h.earlier, s)
 			out = append(out, h.made()-1)
 		}
 	}

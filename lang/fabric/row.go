@@ -32,7 +32,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.loop, h.object = syntax.BothLoops, 0
 	h.branches, h.used = nil, nil
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
-	h.met, h.rowMade = 0, 0
+	h.met, h.against, h.rowMade = 0, 0, 0
 	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, nil, -1, -1
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.branched, h.filling, h.stemSkipped = false, nil, 0
@@ -190,7 +190,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 	t := Tally{
 		Known: h.known, Blame: h.blame, Works: h.works && len(h.row) > 0 || h.works && !h.known, Made: h.rowMade,
 		Base: h.count(syntax.Noun{}), Left: h.remaining(syntax.Noun{}), Faults: h.faults,
-		Parts: h.parts(h.row), Readings: h.choose & h.met,
+		Parts: h.parts(h.row), Readings: h.choose&h.met | h.against,
 	}
 	for _, i := range h.row {
 		t.Chains += h.stitch(i).Chains
@@ -312,16 +312,19 @@ func (h *hand) countSpaces(n syntax.Noun) int {
 	return total
 }
 
-// cost is how badly an outcome fits: faults that stop a maker, and stated
-// counts that are not met.
-func (o *outcome) cost() int {
+// cost is how badly an outcome fits.
+func (o *outcome) cost() int { return o.tally.misfit() }
+
+// misfit is how badly a row fits: faults that stop a maker, and stated counts
+// that are not met.
+func (t *Tally) misfit() int {
 	cost := 0
-	for _, f := range o.tally.Faults {
+	for _, f := range t.Faults {
 		if f.Kind != BranchUnmarked {
 			cost++
 		}
 	}
-	for _, c := range o.tally.Compared {
+	for _, c := range t.Compared {
 		if c.Result == Disagrees {
 			cost += 2
 		}
@@ -329,26 +332,66 @@ func (o *outcome) cost() int {
 	return cost
 }
 
-// settled works an instruction under the default readings and, where that
-// does not come out, under each other reading of its ambiguous words. The
-// first that comes out whole is taken.
-func settled(h hand, clauses []syntax.Clause, stated *syntax.Total) outcome {
-	trial := h
-	trial.fresh = nil
-	first := trial.workRow(clauses, stated)
-	if first.cost() == 0 || first.hand.met == 0 {
+// fits tells whether an outcome is whole: counted, without a fault, and of
+// the count that is stated.
+func (o *outcome) fits() bool { return o.cost() == 0 && o.tally.Known }
+
+// trial is a row about to be worked in one size.
+type trial struct {
+	hand    hand
+	clauses []syntax.Clause
+	stated  *syntax.Total
+}
+
+// work works the row under readings that differ from the habitual ones by
+// flip.
+func (t trial) work(flip Reading) outcome {
+	h := t.hand
+	h.fresh = nil
+	h.choose ^= flip
+	o := h.workRow(t.clauses, t.stated)
+	o.hand.choose = t.hand.choose
+	return o
+}
+
+// decided works a row in several sizes under the default readings and, where
+// that does not come out, under each other reading of its ambiguous words.
+// The first is taken that fits where the default does not, and nowhere worse.
+func decided(trials []trial) []outcome {
+	first, met, fit := make([]outcome, len(trials)), Reading(0), true
+	for i, t := range trials {
+		first[i] = t.work(0)
+		met |= first[i].hand.met
+		fit = fit && first[i].cost() == 0
+	}
+	if fit {
 		return first
 	}
-	for _, flip := range flips(first.hand.met) {
-		trial := h
-		trial.fresh = nil
-		trial.choose ^= flip
-		if o := trial.workRow(clauses, stated); o.cost() == 0 && o.tally.Known == first.tally.Known {
-			o.hand.choose = h.choose
-			return o
+	for _, flip := range flips(met) {
+		if other := otherwise(trials, first, flip); other != nil {
+			return other
 		}
 	}
 	return first
+}
+
+// otherwise works a row under a reading against the default, nil where that is
+// no better in any size, or worse in one.
+func otherwise(trials []trial, first []outcome, flip Reading) []outcome {
+	out, better := make([]outcome, len(trials)), false
+	for i, t := range trials {
+		o := t.work(flip)
+		was := &first[i]
+		if o.tally.Known != was.tally.Known || o.cost() > was.cost() || o.cost() > 0 && was.cost() != o.cost() {
+			return nil
+		}
+		better = better || o.cost() < was.cost()
+		out[i] = o
+	}
+	if !better {
+		return nil
+	}
+	return out
 }
 
 // flips lists the sets of readings to try, single ones first.

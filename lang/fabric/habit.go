@@ -1,0 +1,106 @@
+package fabric
+
+import (
+	"maps"
+
+	"stitchproof/lang/syntax"
+)
+
+// A writer who leaves something unsaid leaves it unsaid in every row. What is
+// meant shows over a whole piece, so a piece that does not come out under the
+// trade's defaults is worked again under each other habit that would explain
+// it.
+
+// habit is what a writer is taken to mean throughout a piece, against the
+// default.
+type habit struct {
+	readings Reading
+	turning  map[turningKey]bool // beginning chains that are, or are not, a stitch
+}
+
+// turningKey is a beginning chain: so many chains before a stitch.
+type turningKey struct {
+	stitch string
+	chains int
+}
+
+// maxHabits bounds how often a piece is worked again.
+const maxHabits = 8
+
+// workedByHabit works a piece under the habit that explains its counts best,
+// the default where it does.
+func workedByHabit(f *Fabric, w *words, tree *syntax.Piece, before crew) (*Piece, crew) {
+	var of habit
+	best, ends := workPiece(f, w, tree, before, of)
+	tries := 0
+	for again := true; again && misfit(best) > 0; {
+		again = false
+		for _, other := range ends.habits(of) {
+			if tries++; tries > maxHabits {
+				return best, ends
+			}
+			p, c := workPiece(f, w, tree, before, other)
+			if misfit(p) < misfit(best) && !contradicts(p, best) {
+				best, ends, of, again = p, c, other, true
+				break
+			}
+		}
+	}
+	return best, ends
+}
+
+// habits lists those that differ from a habit in one thing that the piece met.
+func (c crew) habits(of habit) []habit {
+	var out []habit
+	seen := map[turningKey]bool{}
+	var met Reading
+	for _, k := range c {
+		for _, key := range k.h.tall {
+			if seen[key] {
+				continue
+			}
+			seen[key] = true
+			turning := maps.Clone(of.turning)
+			if turning == nil {
+				turning = map[turningKey]bool{}
+			}
+			turning[key] = !turning[key]
+			out = append(out, habit{of.readings, turning})
+		}
+		for _, row := range k.piece.Rows {
+			met |= row.Tallies[k.size].Readings &^ ReadTurningCounts
+		}
+	}
+	for _, flip := range flips(met) {
+		out = append(out, habit{of.readings ^ flip, of.turning})
+	}
+	return out
+}
+
+// misfit is how badly a piece fits what it says of itself.
+func misfit(p *Piece) int {
+	total := 0
+	for _, row := range p.Rows {
+		for i := range row.Tallies {
+			t := &row.Tallies[i]
+			total += t.misfit()
+			if !t.Known && t.Works {
+				total++
+			}
+		}
+	}
+	return total
+}
+
+// contradicts tells whether a count that agrees under one habit does not
+// under another.
+func contradicts(other, p *Piece) bool {
+	for r, row := range p.Rows {
+		for i := range row.Tallies {
+			if row.Tallies[i].Agrees() == Agrees && other.Rows[r].Tallies[i].Agrees() != Agrees {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,171 @@
+package fabric
+
+import (
+	"strings"
+
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// What an instruction refers to: the rows it stands for.
+
+// units lists the rows that an instruction stands for, in the order worked.
+func (k *worker) units(row *Row) ([]unit, bool) {
+	label, tree := row.Tree.Label, row.Tree
+	named := 0
+	switch {
+	case len(label.Numbers) > 0 && !label.EveryOther:
+		named = len(label.Each(k.size))
+	case label.Count.Written():
+		named = max(1, label.Count.At(k.size))
+	}
+	if ref := reference(tree.Clauses); ref != nil {
+		list, ok := k.referred(row, ref)
+		if !ok || len(list) == 0 {
+			return nil, false
+		}
+		total := named
+		if named == 0 {
+			total = len(list) * min(max(1, ref.Number.Or(k.size, 1)), maxRow)
+		}
+		return cycle(list, min(total, maxUnits)), true
+	}
+	u := unit{tree: tree}
+	if even := evenOf(tree.Clauses); even != nil {
+		u.even = true
+		named = max(named, even.Number.Or(k.size, 1))
+	}
+	return cycle([]unit{u}, min(max(1, named), maxUnits)), true
+}
+
+// maxUnits bounds how many rows one instruction may stand for.
+const maxUnits = 10_000
+
+// cycle repeats a list until it is n long.
+func cycle(list []unit, n int) []unit {
+	out := make([]unit, n)
+	for i := range out {
+		out[i] = list[i%len(list)]
+	}
+	return out
+}
+
+// referred finds the rows that a reference names, in the order worked.
+func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
+	if ref.Piece != "" {
+		return k.ofPiece(row, ref)
+	}
+	if ref.Changed {
+		return nil, false
+	}
+	if ref.Last.Written() {
+		n := ref.Last.At(k.size)
+		if n > len(k.last) {
+			k.refuse(row, Fault{Kind: RowUnknown, N: n, Name: "last"})
+			return nil, false
+		}
+		return k.last[len(k.last)-n:], true
+	}
+	var out []unit
+	for _, s := range ref.List {
+		from, to := s.From.At(k.size), s.To.At(k.size)
+		if to-from > maxRow {
+			to = from
+		}
+		for n := from; n <= max(from, to); n++ {
+			u, ok := k.rows[n]
+			if !ok {
+				k.refuse(row, Fault{Kind: RowUnknown, N: n})
+				return nil, false
+			}
+			out = append(out, u)
+		}
+	}
+	return out, true
+}
+
+// ofPiece finds the rows that `work as for Back to **` names: those of another
+// piece up to a mark or to a numbered row.
+func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
+	for _, p := range k.fabric.Pieces {
+		if !strings.EqualFold(p.Tree.Name, ref.Piece) {
+			continue
+		}
+		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}}
+		var out []unit
+		for _, r := range p.Rows {
+			units, ok := other.units(r)
+			if !ok {
+				return nil, false
+			}
+			for i, u := range units {
+				other.note(r, u, r.Tree.Label.Each(k.size), i, r.Tallies[k.size].Works)
+			}
+			out = append(out, units...)
+			number := r.Tree.Label.First(k.size)
+			if ref.PieceRow.Written() && number >= ref.PieceRow.At(k.size) || !ref.PieceRow.Written() && marked(r.Tree) {
+				break
+			}
+		}
+		if ref.Mark != "" && (len(out) == 0 || !marked(out[len(out)-1].tree)) {
+			k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Mark})
+			return nil, false
+		}
+		return out, len(out) > 0
+	}
+	k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Piece})
+	return nil, false
+}
+
+// marked tells whether a mark that other pieces refer to stands in a row.
+func marked(r *syntax.Row) bool {
+	for _, c := range r.Clauses {
+		if _, ok := c.Node.(*syntax.Mark); ok {
+			return true
+		}
+	}
+	return false
+}
+
+func (k *worker) refuse(row *Row, f Fault) {
+	f.Size, f.Span = k.size, row.Steps[0].Span
+	row.Tallies[k.size].Faults = append(row.Tallies[k.size].Faults, f)
+}
+
+// reference finds the clause by which an instruction works other rows.
+func reference(clauses []syntax.Clause) *syntax.Rows {
+	for _, c := range clauses {
+		switch n := c.Node.(type) {
+		case *syntax.Rows:
+			return n
+		case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Chain:
+			return nil
+		}
+	}
+	return nil
+}
+
+func evenOf(clauses []syntax.Clause) *syntax.Even {
+	for _, c := range clauses {
+		if n, ok := c.Node.(*syntax.Even); ok {
+			return n
+		}
+	}
+	return nil
+}
+
+// evenRow writes `work even` as what it means: the stitch of the row below in
+// each of its stitches.
+func evenRow(clauses []syntax.Clause, main *stitch.Stitch) []syntax.Clause {
+	out := make([]syntax.Clause, len(clauses))
+	copy(out, clauses)
+	for i, c := range out {
+		if _, ok := c.Node.(*syntax.Even); ok {
+			out[i].Node = &syntax.Work{
+				Stitch: syntax.StitchRef{Word: main.ID, Meaning: stitch.Meaning{US: main, UK: main}},
+				Places: []syntax.Place{{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}}},
+			}
+		}
+	}
+	return out
+}
