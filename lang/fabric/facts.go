@@ -162,8 +162,11 @@ type Tally struct {
 	Compared []Compared
 	Faults   []Fault
 	// Readings are the ambiguous wordings that were settled otherwise than by
-	// default.
-	Readings Reading
+	// default; Open are those that had a choice.
+	Readings, Open Reading
+	// Explained are the ways of counting under which a stated count that
+	// disagrees would agree.
+	Explained Reading
 }
 
 // PartCount is a number of one kind of stitch or space.
@@ -281,4 +284,10 @@ const (
 	ReadEndingReplaces                     // `ending with` replaces the end of the last repeat
 	ReadOneInEach                          // `3 sc in next 3 sts` was taken as 3 in each
 	ReadGapsAdjoin                         // `between next 2 dc`, again, begins with the dc the gap before it ended with
+	ReadCountsChains                       // stated counts count each chain of a space as a stitch
+	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch
 )
+
+// wholePiece are the readings that hold for a piece or not at all: what is
+// counted, and whether its beginning chains are.
+const wholePiece = ReadTurningCounts | ReadCountsChains | ReadOmitsTurning

@@ -2,6 +2,7 @@ package fabric
 
 import (
 	"maps"
+	"slices"
 
 	"stitchproof/lang/syntax"
 )
@@ -52,29 +53,49 @@ func workedByHabit(f *Fabric, w *words, tree *syntax.Piece, before crew) (*Piece
 // habits lists those that differ from a habit in one thing that the piece met.
 func (c crew) habits(of habit) []habit {
 	var out []habit
-	seen := map[turningKey]bool{}
-	var met Reading
-	for _, k := range c {
-		for _, key := range k.h.tall {
-			if seen[key] {
-				continue
-			}
-			seen[key] = true
-			turning := maps.Clone(of.turning)
-			if turning == nil {
-				turning = map[turningKey]bool{}
-			}
-			turning[key] = !turning[key]
-			out = append(out, habit{of.readings, turning})
+	for _, key := range c.tall() {
+		turning := maps.Clone(of.turning)
+		if turning == nil {
+			turning = map[turningKey]bool{}
 		}
-		for _, row := range k.piece.Rows {
-			met |= row.Tallies[k.size].Readings &^ ReadTurningCounts
-		}
+		turning[key] = !turning[key]
+		out = append(out, habit{of.readings, turning})
 	}
-	for _, flip := range flips(met) {
+	for _, flip := range flips(c.taken()) {
 		out = append(out, habit{of.readings ^ flip, of.turning})
 	}
 	return out
+}
+
+// tall lists the beginning chains met of which nothing says whether they count.
+func (c crew) tall() []turningKey {
+	var out []turningKey
+	for _, k := range c {
+		for _, key := range k.h.tall {
+			if !slices.Contains(out, key) {
+				out = append(out, key)
+			}
+		}
+	}
+	return out
+}
+
+// taken are the readings that rows of the piece took against the default, and
+// the ways of counting that would explain what two rows or more state: one
+// alone may be a slip.
+func (c crew) taken() Reading {
+	var met, once, twice Reading
+	for i := range c[0].piece.Rows {
+		var explained Reading
+		for _, k := range c {
+			t := &k.piece.Rows[i].Tallies[k.size]
+			met |= t.Readings &^ wholePiece
+			explained |= t.Explained
+		}
+		twice |= once & explained
+		once |= explained
+	}
+	return met | twice
 }
 
 // misfit is how badly a piece fits what it says of itself.

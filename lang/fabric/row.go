@@ -190,14 +190,14 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 	t := Tally{
 		Known: h.known, Blame: h.blame, Works: h.works && len(h.row) > 0 || h.works && !h.known, Made: h.rowMade,
 		Base: h.count(syntax.Noun{}), Left: h.remaining(syntax.Noun{}), Faults: h.faults,
-		Parts: h.parts(h.row), Readings: h.choose&h.met | h.against,
+		Parts: h.parts(h.row), Readings: h.choose&h.met | h.against, Open: h.met,
 	}
 	for _, i := range h.row {
 		t.Chains += h.stitch(i).Chains
 	}
 	if stated != nil && t.Works {
 		for _, p := range stated.Parts {
-			t.Compared = append(t.Compared, h.compare(p, &t, stated))
+			t.Compared = append(t.Compared, h.counted(h.compare(p, &t, stated), p.Noun, &t))
 		}
 	}
 	return t
@@ -259,6 +259,49 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Result = Agrees
 	}
 	return c
+}
+
+// counted takes a part of a stated count that disagrees as the writer is taken
+// to count, and notes which other ways of counting would explain it.
+func (h *hand) counted(c Compared, n syntax.Noun, t *Tally) Compared {
+	if c.Result != Disagrees {
+		return c
+	}
+	for _, way := range []struct {
+		reading Reading
+		more    int
+	}{{ReadCountsChains, h.chainsFor(n, t)}, {ReadOmitsTurning, -h.turningFor(n)}} {
+		if way.more == 0 || c.Made+way.more != c.Stated {
+			continue
+		}
+		if h.choose&way.reading != 0 {
+			c.Made, c.Result = c.Stated, Agrees
+			t.Readings |= way.reading
+			return c
+		}
+		t.Explained |= way.reading
+	}
+	return c
+}
+
+// chainsFor is how many chains of the row's spaces a plain number of stitches
+// may count too.
+func (h *hand) chainsFor(n syntax.Noun, t *Tally) int {
+	if n.Kind == syntax.NounStitch {
+		return 0
+	}
+	return t.Chains
+}
+
+// turningFor is how many turning chains a count of a kind may leave out.
+func (h *hand) turningFor(n syntax.Noun) int {
+	total := 0
+	for _, i := range h.row {
+		if s := h.stitch(i); s.Turning && h.accepts(s, n) {
+			total++
+		}
+	}
+	return total
 }
 
 // countOf counts a kind of stitch. Where the count also names one of the
