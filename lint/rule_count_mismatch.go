@@ -106,7 +106,7 @@ func madeText(row *fabric.Row) string {
 func leftOver(row *fabric.Row, size int) *Related {
 	for _, f := range row.Tallies[size].Faults {
 		if f.Kind == fabric.RowShort {
-			return &Related{row.Tree.Abs(f.Span), counted(strconv.Itoa(f.N), "st") + " of the row below left unworked"}
+			return &Related{row.Tree.Abs(f.Span), counted(strconv.Itoa(f.N), leftNoun(f)) + " of the row below left unworked"}
 		}
 	}
 	return nil

@@ -36,8 +36,16 @@ func checkRowShort(p *Pass) {
 			continue // the count shows the same slip and says more, or the row is out of step
 		}
 		p.reportFault(f, Finding{
-			Message: "leaves " + counted(f.num(func(f fabric.Fault) int { return f.N }), "st") + " of " +
+			Message: "leaves " + counted(f.num(func(f fabric.Fault) int { return f.N }), leftNoun(f.facts[0])) + " of " +
 				f.num(func(f fabric.Fault) int { return f.Base }) + " unworked and does not say so",
 		})
 	}
+}
+
+// leftNoun is what is left unworked: spaces where a row is worked by them.
+func leftNoun(f fabric.Fault) string {
+	if f.Name != "" {
+		return f.Name
+	}
+	return "st"
 }

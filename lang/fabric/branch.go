@@ -26,14 +26,17 @@ type ground struct {
 	at, sub, end int
 	held         int
 	loose, full  bool
+	bySpaces     bool
+	overSpaces   bool
 }
 
 func (h *hand) ground() ground {
-	return ground{h.base, h.at, h.sub, h.end, h.held, h.loose, h.full}
+	return ground{h.base, h.at, h.sub, h.end, h.held, h.loose, h.full, h.bySpaces, h.overSpaces}
 }
 
 func (h *hand) stand(g ground) {
 	h.base, h.at, h.sub, h.end, h.held, h.loose, h.full = g.base, g.at, g.sub, g.end, g.held, g.loose, g.full
+	h.bySpaces, h.overSpaces = g.bySpaces, g.overSpaces
 }
 
 // openBranch leaves the work along a new chain.

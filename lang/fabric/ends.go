@@ -69,9 +69,6 @@ func (h *hand) travel(p syntax.Place) {
 		i = 0
 		h.end = len(h.base)
 	}
-	if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounCorner {
-		h.loose = true
-	}
 	h.at, h.sub, h.held = i+1, 0, i
 }
 

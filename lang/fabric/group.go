@@ -74,7 +74,6 @@ func (h *hand) skipSpaces(n int, noun syntax.Noun) {
 			}
 		}
 	}
-	h.loose = true
 }
 
 func (h *hand) skipGroups(n int, p syntax.Place) {
@@ -117,9 +116,6 @@ func (h *hand) group(g *syntax.Group) {
 		h.next(syntax.Noun{})
 		h.worked(func() { h.inPlace(g.Body, -1) })
 	case p.Each && !p.Number.Written() || p.To.Kind == syntax.ToTheEnd || p.Pick == syntax.PickRemaining:
-		if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounCorner {
-			h.loose = true
-		}
 		if h.remainingAny(p) == 0 {
 			h.missing(p.Noun, 1)
 		}
@@ -137,9 +133,6 @@ func (h *hand) group(g *syntax.Group) {
 }
 
 func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
-	if p.Noun.Kind != syntax.NounNone && p.Noun.Kind != syntax.NounAny && p.Noun.Kind != syntax.NounStitch && p.Noun.Kind != syntax.NounChain {
-		h.loose = true
-	}
 	for range max(0, p.Number.Or(h.size, 1)) {
 		if h.stopped() {
 			return

@@ -75,7 +75,9 @@ type hand struct {
 	choose           Reading     // readings taken against the default
 	met              Reading     // readings that had a choice
 	against          Reading     // readings taken against the default by habit
-	loose            bool        // places were found by landmark: passing over is no fault
+	loose            bool        // stitches were passed over on the way to a landmark: that is no fault
+	bySpaces         bool        // spaces were worked into or skipped by name
+	overSpaces       bool        // spaces were passed over without a word
 	full             bool        // the row went to its end by words that say so
 	known            bool
 	blame            source.Span

@@ -85,13 +85,14 @@ func (h *hand) next(n syntax.Noun) int {
 			return i
 		}
 	}
-	passed := 0
+	stitches, spaces := 0, 0
 	for i := h.at; i < h.end; i++ {
 		s := h.stitch(h.base[i])
 		if h.accepts(s, n) {
-			if passed > 0 && n.Kind == syntax.NounStitch && !h.loose && h.whole() {
-				h.fault(Fault{Kind: PlaceAbsent, Name: n.Stitch.Word, There: h.stitch(h.base[h.at]).Name(h.words.dialect), N: passed})
+			if stitches > 0 && n.Kind == syntax.NounStitch && !h.loose && h.whole() {
+				h.fault(Fault{Kind: PlaceAbsent, Name: n.Stitch.Word, There: h.stitch(h.base[h.at]).Name(h.words.dialect), N: stitches})
 			}
+			h.passed(stitches, spaces, s.IsSpace())
 			if i > 0 && h.round && h.at == 0 && h.held < 0 && h.end == len(h.base) {
 				// a round begins where its first stitch goes: what lies before comes last
 				h.base = append(slices.Clone(h.base[i:]), h.base[:i]...)
@@ -100,11 +101,20 @@ func (h *hand) next(n syntax.Noun) int {
 			h.at, h.sub, h.held = i+1, 0, i
 			return i
 		}
-		if !s.IsSpace() {
-			passed++
+		if s.IsSpace() {
+			spaces++
+		} else {
+			stitches++
 		}
 	}
 	return -1
+}
+
+// passed notes what was passed over without a word on the way to a place.
+func (h *hand) passed(stitches, spaces int, toSpace bool) {
+	h.loose = h.loose || stitches > 0
+	h.overSpaces = h.overSpaces || spaces > 0
+	h.bySpaces = h.bySpaces || toSpace
 }
 
 // nextChain finds the next single chain: of the foundation, or one of those

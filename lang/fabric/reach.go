@@ -191,9 +191,6 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		h.base = append(slices.Clip(h.base[:h.at]), h.left...) // stitches left unworked come back
 		h.end, h.left = len(h.base), nil
 	}
-	if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounCorner || p.Noun.Kind == syntax.NounGroup {
-		h.loose = true
-	}
 	uses := h.usesOf(k, own).uses
 	if uses > 1 {
 		// `dc3tog over next 3 sts` is one; `sc2tog over next 8 sts` is four
@@ -278,7 +275,7 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 // closeEach ends an `each … across`: what it names none of is passed over.
 // In solid work every stitch must be named.
 func (h *hand) closeEach(p syntax.Place) {
-	if over := h.remaining(syntax.Noun{}); over > 0 && h.whole() && !h.loose && h.end == len(h.base) {
+	if over := h.remaining(syntax.Noun{}); over > 0 && !h.loose && h.whole() && h.end == len(h.base) {
 		h.fault(Fault{Kind: RowShort, N: over, Base: len(h.base), There: h.describe(), Name: h.nounName(p.Noun)})
 	}
 	h.at, h.sub, h.full = h.end, 0, true
@@ -314,7 +311,6 @@ func (h *hand) nextAny(p syntax.Place) int {
 // eachToLandmark works up to the next corner; how far a marker is cannot be
 // known here.
 func (h *hand) eachToLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
-	h.loose = true
 	stop := -1
 	if p.To.Kind == syntax.ToMarker {
 		if stop = h.marked(); stop < 0 {

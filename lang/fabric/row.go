@@ -33,6 +33,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.branches, h.used = nil, nil
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.against, h.rowMade = 0, 0, 0
+	h.bySpaces, h.overSpaces = false, false
 	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, nil, -1, -1
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.branched, h.filling, h.stemSkipped = false, nil, 0
@@ -46,16 +47,31 @@ func (h *hand) endRow() {
 		h.space() // the last chains of a repeat or a round are its last space
 	}
 	h.closeBranches()
-	if h.works && h.known && !h.full && !h.loose && h.whole() && len(h.row) > 0 && !(h.plainLine && h.onlySlips()) && !h.continued() {
-		if over := h.remaining(syntax.Noun{}); over > 0 {
-			if f := h.filling; f != nil {
-				f.N, f.Fits = over, fitting(len(h.base), over, f.Unit)
-				h.fault(*f)
-			} else {
-				h.fault(Fault{Kind: RowShort, N: over, Base: len(h.base), Span: source.Span{Start: -1}})
-			}
-		}
+	if h.works && h.known && !h.full && len(h.row) > 0 && !(h.plainLine && h.onlySlips()) && !h.continued() {
+		h.leftOver()
 	}
+}
+
+// leftOver reports what a row leaves of the row below: stitches, where none
+// was passed over on the way to a landmark; else the spaces it is worked by.
+func (h *hand) leftOver() {
+	f := Fault{Kind: RowShort, Span: source.Span{Start: -1}}
+	switch {
+	case !h.loose:
+		f.N, f.Base = h.remaining(syntax.Noun{}), h.count(syntax.Noun{})
+	case h.bySpaces && !h.overSpaces:
+		sp := syntax.Noun{Kind: syntax.NounSpace}
+		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
+	}
+	if f.N == 0 {
+		return
+	}
+	if h.filling != nil && f.Name == "" && h.whole() {
+		f = *h.filling
+		f.N = h.remaining(syntax.Noun{})
+		f.Fits = fitting(len(h.base), f.N, f.Unit)
+	}
+	h.fault(f)
 }
 
 // continued tells whether the row is left open and the next line goes on with
