@@ -309,15 +309,25 @@ func (h *hand) chainsFor(n syntax.Noun, t *Tally) int {
 	return t.Chains
 }
 
-// turningFor is how many turning chains a count of a kind may leave out.
+// turningFor is how many turning chains a count of a kind may leave out: those
+// that nobody said to count.
 func (h *hand) turningFor(n syntax.Noun) int {
 	total := 0
 	for _, i := range h.row {
-		if s := h.stitch(i); s.Turning && h.accepts(s, n) {
+		if s := h.stitch(i); s.Turning && h.accepts(s, n) && !h.turningSaid(s.Kind) {
 			total++
 		}
 	}
 	return total
+}
+
+// turningSaid tells whether the pattern says of a stitch's beginning chain
+// whether it counts.
+func (h *hand) turningSaid(k *stitch.Stitch) bool {
+	_, row := h.rules[k.Plain().ID]
+	_, header := h.words.turning[k.Plain().ID]
+	_, all := h.words.turning[""]
+	return row || header || all
 }
 
 // countOf counts a kind of stitch. Where the count also names one of the
