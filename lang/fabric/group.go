@@ -95,8 +95,13 @@ func (h *hand) skipGroups(n int, p syntax.Place) {
 // group works clauses all into one place, or into each of several.
 func (h *hand) group(g *syntax.Group) {
 	h.works = true
-	p := g.Place
 	h.lay()
+	for _, p := range g.Places {
+		h.groupIn(g, p)
+	}
+}
+
+func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	h.settleFor(g.Body)
 	switch {
 	case h.fixed || p.Noun.Kind == syntax.NounRing:

@@ -139,7 +139,7 @@ func (h *hand) reserved() int {
 				continue
 			}
 		case *syntax.Group:
-			places = []syntax.Place{n.Place}
+			places = n.Places
 		}
 		for _, p := range places {
 			if p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {

@@ -429,7 +429,7 @@ func (f *folder) loneEnding(n *Ending) Node {
 
 // placeFirst gathers the stitches that go in a place named before them.
 func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
-	g := &Group{Place: n.Place}
+	g := &Group{Places: []Place{n.Place}}
 	switch first := n.First.(type) {
 	case *Bracket:
 		g.Body = first.Body

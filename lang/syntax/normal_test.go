@@ -49,7 +49,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Leave:
 		return "leave " + normalPlace(n.Place)
 	case *syntax.Group:
-		return "group " + (&writer{here: true}).body(n.Body) + " in " + normalPlace(n.Place)
+		return "group " + (&writer{here: true}).body(n.Body) + " in " + strings.Join(normalPlaces(n.Places), " and ")
 	case *syntax.Bracket:
 		if n.Total != nil {
 			return "steps " + w.body(n.Body) + " or " + w.node(n.Total)
@@ -118,11 +118,7 @@ func (w *writer) node(node syntax.Node) string {
 // normalWork fills in one in each of the next where no number or place is
 // written: `5 sc`, `sc 5` and `sc in next 5 sts` are one.
 func (w *writer) work(n *syntax.Work) string {
-	each, places := num("each=", n.Number), make([]string, len(n.Places))
-	for i, p := range n.Places {
-		p.Loop = syntax.BothLoops // said of the stitch
-		places[i] = normalPlace(p)
-	}
+	each, places := num("each=", n.Number), normalPlaces(n.Places)
 	switch {
 	case len(n.Places) > 0:
 	case w.here:
@@ -226,6 +222,15 @@ func normalParts(parts []syntax.Part) string {
 
 // normalPlace fills in what a place leaves out: `next` is one, `in each st`
 // runs to the end, no noun is any stitch.
+func normalPlaces(list []syntax.Place) []string {
+	out := make([]string, len(list))
+	for i, p := range list {
+		p.Loop = syntax.BothLoops // said of the stitch
+		out[i] = normalPlace(p)
+	}
+	return out
+}
+
 func normalPlace(p syntax.Place) string {
 	each := p.Each && !p.Number.Written()
 	picked := picks[p.Pick]

@@ -501,7 +501,7 @@ func (r *reader) bracketed(g *gBracketed) Node {
 		if len(places) == 0 {
 			return rep
 		}
-		return &Group{Body: []Clause{{Node: rep}}, Place: places[0]}
+		return &Group{Body: []Clause{{Node: rep}}, Places: places}
 	}
 	p := places[0]
 	if p.Noun.Kind == NounNone && p.To.Kind != ToNothing && (!p.Each || g.Where[0].Prep == "to") {
@@ -509,7 +509,7 @@ func (r *reader) bracketed(g *gBracketed) Node {
 		rep.Limit, rep.Last = limitOf(p.To)
 		return rep
 	}
-	return &Group{Place: p}
+	return &Group{Places: places}
 }
 
 func limitOf(to ToLimit) (Limit, Place) {

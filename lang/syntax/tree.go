@@ -103,10 +103,11 @@ type Skip struct{ Place Place }
 // Leave says that places stay unworked: `leave remaining 10 sts unworked`.
 type Leave struct{ Place Place }
 
-// Group works several clauses all in one place: `(2 dc, ch 2, 2 dc) in next sp`.
+// Group works several clauses all in one place: `(2 dc, ch 2, 2 dc) in next sp`,
+// and again in each further place that is named.
 type Group struct {
-	Body  []Clause
-	Place Place
+	Body   []Clause
+	Places []Place
 }
 
 // Bracket is a bracketed run of clauses with nothing said after it.
