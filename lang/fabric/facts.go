@@ -275,7 +275,7 @@ type Fault struct {
 
 // Reading is a set of wordings with two meanings, each of which the counts
 // settled.
-type Reading uint8
+type Reading uint16
 
 // The readings.
 const (
@@ -284,6 +284,9 @@ const (
 	ReadEndingReplaces                     // `ending with` replaces the end of the last repeat
 	ReadOneInEach                          // `3 sc in next 3 sts` was taken as 3 in each
 	ReadGapsAdjoin                         // `between next 2 dc`, again, begins with the dc the gap before it ended with
+	ReadRunsOn                             // brackets of which nothing is said go on to the end of the row
+	ReadLineRepeats                        // `around`, said of the row's last step, is said of all its steps
+	ReadBehindPassed                       // the stitch behind one worked rows below is passed over only by its own words
 	ReadCountsChains                       // stated counts count each chain of a space as a stitch
 	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch
 )

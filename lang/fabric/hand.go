@@ -68,6 +68,10 @@ type hand struct {
 	marks    []int           // stitches that carry a marker
 	objects  map[string]int  // how many of the pattern's own stitches and groups this row made, by name
 	after    []syntax.Clause // what the row says after the clause at work
+	coming   []syntax.Clause // what follows the clause at work, in its repeat too
+	together bool            // the next clause is worked already, together with the one before
+	edge     bool            // row ends are being worked into
+	rows     int             // rows worked of the piece, as far as they are numbered
 	nested   bool            // the clause at work stands inside a repeat or a group
 
 	rowIndex, clause int

@@ -133,6 +133,11 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 		if t, ok := c.Node.(*syntax.Total); ok && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) {
 			found, at = t, c.Span
 		}
+		if r, ok := c.Node.(*syntax.Repeat); ok && r.Limit == syntax.Unstated {
+			if t, inside := statedIn(r.Body); t != nil {
+				found, at = t, inside // no second star parts it from the repeat
+			}
+		}
 	}
 	return found, at
 }
@@ -426,6 +431,7 @@ func (k *worker) note(row *Row, u unit, numbers []int, i int, works bool) {
 	}
 	k.rows[k.number] = u
 	k.last = append(k.last, u)
+	k.h.rows++
 	k.h.done[k.number] = k.h.base
 }
 

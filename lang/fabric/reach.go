@@ -51,7 +51,10 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 			return
 		}
 	case p.Noun.Kind == syntax.NounRowEnd || p.Noun.Kind == syntax.NounEdge:
-		h.alongEdge(k, n*p.Number.Or(h.size, 1), numbered || p.Number.Written())
+		h.alongEdge(k, n, numbered, p)
+		return
+	case h.edge && p.Noun.Kind == syntax.NounCorner && h.count(p.Noun) == 0:
+		h.worked(func() { h.into(k, own, n, -1) }) // of the piece, not of a row
 		return
 	case evenly && numbered:
 		h.workHere(k, own, n, true)
@@ -68,13 +71,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Noun.Kind == syntax.NounMarker:
 		h.inMarked(k, own, n)
 	case p.Below > 0 || p.Row.Written():
-		h.loose = true
-		for range p.Number.Or(h.size, 1) {
-			if h.stopped() {
-				return
-			}
-			h.into(k, own, n, -1)
-		}
+		h.rowsBelow(k, own, n, p)
 	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase:
 		h.sameAgain(k, own, n, p)
 	case p.Pick == syntax.PickPrevious:
@@ -94,6 +91,38 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	}
 }
 
+// rowsBelow works into stitches further down, each in the stead of the one
+// that lies above it: that one is passed over, by a word or without.
+func (h *hand) rowsBelow(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	h.settle(k)
+	passes := p.Below > 0 && p.Pick == syntax.PickNext
+	if passes {
+		h.met |= ReadBehindPassed
+		passes = h.skipFollows() == (h.choose&ReadBehindPassed != 0)
+	}
+	h.loose = h.loose || !passes
+	for range p.Number.Or(h.size, 1) {
+		if h.stopped() {
+			return
+		}
+		if !passes {
+			h.into(k, own, n, -1)
+			continue
+		}
+		h.next(syntax.Noun{})
+		h.into(k, own, n, -1)
+	}
+}
+
+// skipFollows tells whether the next clause skips.
+func (h *hand) skipFollows() bool {
+	if len(h.coming) == 0 {
+		return false
+	}
+	_, skips := h.coming[0].Node.(*syntax.Skip)
+	return skips
+}
+
 // inMarked works into the next marked stitch.
 func (h *hand) inMarked(k *stitch.Stitch, own *ownStitch, n int) {
 	i := h.marked()
@@ -109,9 +138,7 @@ func (h *hand) inMarked(k *stitch.Stitch, own *ownStitch, n int) {
 // eachLandmark works at every group of the row: `3 dc in ch-1 sp of each V-st`.
 func (h *hand) eachLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	end := h.end
-	if r := h.reserved(); r > 0 {
-		h.end = max(h.at, h.end-r)
-	}
+	h.end = h.reserved()
 	worked := false
 	for h.groupAhead(p.Of.Noun, p) >= 0 && !h.stopped() {
 		h.landmark(k, own, n, p)
@@ -124,30 +151,38 @@ func (h *hand) eachLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Pl
 	h.upTo(end)
 }
 
-// reserved is how many places at the end the rest of the row works into by
-// name: an `each st across` before `dc in top of tch` leaves it alone.
+// reserved gives the index of the first place that the rest of the row works
+// into by name: an `each st across` leaves the turning chain alone before
+// `dc in top of tch`, and the last stitch before `2 dc in last st`.
 func (h *hand) reserved() int {
+	end := h.end
 	if h.nested {
-		return 0
+		return end
 	}
 	for _, c := range h.after {
-		var places []syntax.Place
-		switch n := c.Node.(type) {
-		case *syntax.Work:
-			places = n.Places
-			if n.Joins {
-				continue
-			}
-		case *syntax.Group:
-			places = n.Places
-		}
-		for _, p := range places {
-			if p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {
-				return 1
+		for _, p := range placesOf(c.Node) {
+			switch {
+			case p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning:
+				end = min(end, h.end-1)
+			case p.Pick == syntax.PickLast && p.Of == nil && p.From == syntax.FromHere:
+				end = min(end, h.limit(p.Number.Or(h.size, 1), p.Noun))
 			}
 		}
 	}
-	return 0
+	return max(h.at, end)
+}
+
+// placesOf lists the places that a clause works into; a join is no work.
+func placesOf(node syntax.Node) []syntax.Place {
+	switch n := node.(type) {
+	case *syntax.Work:
+		if !n.Joins {
+			return n.Places
+		}
+	case *syntax.Group:
+		return n.Places
+	}
+	return nil
 }
 
 // between works into the gaps between stitches: one gap for each pair named,
@@ -228,9 +263,13 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		h.intoRing(k, own, n)
 		return
 	}
+	if with := h.alongside(p); with != nil {
+		h.eachWith(k, own, n, p, with)
+		return
+	}
 	end := h.end
-	if r := h.reserved(); r > 0 && p.To.Kind != syntax.ToLastN {
-		h.end = max(h.at, h.end-r)
+	if p.To.Kind != syntax.ToLastN {
+		h.end = h.reserved()
 	}
 	switch p.To.Kind {
 	case syntax.ToLastN:
@@ -272,6 +311,61 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.upTo(end)
 }
 
+// alongside finds the next clause where it names other places of the same way
+// round: `sc in each dc around, working 3 sc in each corner sp`.
+func (h *hand) alongside(p syntax.Place) syntax.Node {
+	if h.nested || len(h.after) == 0 || p.Number.Written() || p.To.Kind != syntax.ToTheEnd && p.To.Kind != syntax.ToNothing {
+		return nil
+	}
+	places := placesOf(h.after[0].Node)
+	if len(places) != 1 || !places[0].Each || places[0].Number.Written() {
+		return nil
+	}
+	q := places[0]
+	if q.Noun.Kind != syntax.NounSpace && q.Noun.Kind != syntax.NounCorner {
+		return nil
+	}
+	for i := h.at; i < h.end; i++ {
+		if s := h.stitch(h.base[i]); h.accepts(s, q.Noun) && !h.acceptsAny(s, p) {
+			return h.after[0].Node
+		}
+	}
+	return nil
+}
+
+// eachWith works into every place of a kind, and what is worked alongside into
+// those that it names.
+func (h *hand) eachWith(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place, with syntax.Node) {
+	e := h.usesOf(k, own)
+	q := placesOf(with)[0]
+	for h.at < h.end && !h.stopped() {
+		i, s := h.at, h.stitch(h.base[h.at])
+		h.at, h.sub = i+1, 0
+		switch {
+		case h.acceptsAny(s, p):
+			h.held = i
+			h.placed(k, own, n, i, e)
+		case h.accepts(s, q.Noun):
+			h.held = i
+			h.worked(func() { h.inPlace(bodyOf(with), i) })
+		}
+	}
+	h.full, h.together = true, true
+}
+
+// bodyOf is what a clause works, without where.
+func bodyOf(node syntax.Node) []syntax.Clause {
+	switch n := node.(type) {
+	case *syntax.Group:
+		return n.Body
+	case *syntax.Work:
+		here := *n
+		here.Places = nil
+		return []syntax.Clause{{Node: &here}}
+	}
+	return nil
+}
+
 // closeEach ends an `each … across`: what it names none of is passed over.
 // In solid work every stitch must be named.
 func (h *hand) closeEach(p syntax.Place) {
@@ -295,17 +389,16 @@ func (h *hand) nextAny(p syntax.Place) int {
 		return h.next(p.Noun)
 	}
 	for i := h.at; i < h.end; i++ {
-		s := h.stitch(h.base[i])
-		ok := h.accepts(s, p.Noun)
-		for _, also := range p.Also {
-			ok = ok || h.accepts(s, also)
-		}
-		if ok {
+		if h.acceptsAny(h.stitch(h.base[i]), p) {
 			h.at, h.sub, h.held = i+1, 0, i
 			return i
 		}
 	}
 	return -1
+}
+
+func (h *hand) acceptsAny(s *Stitch, p syntax.Place) bool {
+	return h.accepts(s, p.Noun) || slices.ContainsFunc(p.Also, func(n syntax.Noun) bool { return h.accepts(s, n) })
 }
 
 // eachToLandmark works up to the next corner; how far a marker is cannot be
@@ -506,12 +599,17 @@ func (h *hand) intoRing(k *stitch.Stitch, own *ownStitch, n int) {
 	h.held = held
 }
 
-// alongEdge works along row ends: a number where the pattern gives one,
-// otherwise nobody can know.
-func (h *hand) alongEdge(k *stitch.Stitch, n int, numbered bool) {
-	h.loose, h.full = true, true
+// alongEdge works along row ends: so many as the pattern says, or one in each;
+// how many `evenly` is, nobody can know.
+func (h *hand) alongEdge(k *stitch.Stitch, n int, numbered bool, p syntax.Place) {
+	h.edge, h.full = true, true
 	h.settle(k)
-	if !numbered {
+	switch {
+	case p.Number.Written():
+		n *= p.Number.At(h.size)
+	case p.Each && p.Noun.Kind == syntax.NounRowEnd && h.rows > 0:
+		n *= h.rows
+	case !numbered:
 		h.begun = true
 		h.lose()
 		return

@@ -100,10 +100,12 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 			}
 			for i, u := range units {
 				other.note(r, u, r.Tree.Label.Each(k.size), i, r.Tallies[k.size].Works)
+				out = append(out, u)
+				if ref.PieceRow.Written() && other.number >= ref.PieceRow.At(k.size) {
+					return out, true
+				}
 			}
-			out = append(out, units...)
-			number := r.Tree.Label.First(k.size)
-			if ref.PieceRow.Written() && number >= ref.PieceRow.At(k.size) || !ref.PieceRow.Written() && marked(r.Tree) {
+			if !ref.PieceRow.Written() && marked(r.Tree) {
 				break
 			}
 		}

@@ -2,6 +2,7 @@ package fabric
 
 import (
 	"math/bits"
+	"slices"
 
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -36,6 +37,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.bySpaces, h.overSpaces = false, false
 	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, nil, -1, -1
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
+	h.edge, h.together = false, false
 	h.branched, h.filling, h.stemSkipped = false, nil, 0
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
 }
@@ -107,8 +109,8 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 		}
 	}
 	h.main = h.mainFor(clauses)
-	for i := 0; i < len(clauses); i++ {
-		c := clauses[i]
+	from := h.lineRepeats(clauses, last)
+	for i, c := range clauses {
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
 		if said := h.bareCount(clauses, i); said != nil && stated == nil {
 			stated, h.said = said, c.Span
@@ -116,7 +118,19 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 			continue
 		}
 		h.takeUp(h.after)
+		h.coming = h.after
 		before := h.standsAt()
+		switch {
+		case h.together:
+			h.together = false
+			h.step(before)
+			continue
+		case from >= 0 && i >= from && i < last:
+			h.step(before)
+			continue
+		case from >= 0 && i == last:
+			c.Node = &syntax.Repeat{Body: onceEach(clauses[from : last+1]), StopAt: -1}
+		}
 		if r, ok := c.Node.(*syntax.Repeat); ok {
 			h.span = c.Span
 			h.repeat(r, tailOf(clauses[i+1:]))
@@ -131,6 +145,47 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	o.tally = h.tally(stated)
 	o.stated = stated
 	return o
+}
+
+// lineRepeats gives the clause from which a row is repeated where its last
+// step says `around` and may say it of all: `sc in next 2 sts, inc around`. It
+// gives -1 where each step stands for itself.
+func (h *hand) lineRepeats(clauses []syntax.Clause, last int) int {
+	first := -1
+	for i := range last + 1 {
+		switch n := clauses[i].Node.(type) {
+		case *syntax.Work:
+			toEnd := len(n.Places) == 1 && n.Places[0].To.Kind == syntax.ToTheEnd && !n.Places[0].Each
+			if toEnd != (i == last) || n.Joins || len(n.Places) > 0 && (n.Places[0].Pick != syntax.PickNext || n.Places[0].From != syntax.FromHere) {
+				return -1
+			}
+			if first < 0 {
+				first = i
+			}
+		case *syntax.Chain, *syntax.Turn, *syntax.Yarn, *syntax.LoopNote, *syntax.Marker, *syntax.Remark, *syntax.CountsNote:
+		default:
+			return -1
+		}
+	}
+	if first < 0 || first == last {
+		return -1
+	}
+	h.met |= ReadLineRepeats
+	if h.choose&ReadLineRepeats == 0 {
+		return -1
+	}
+	return first
+}
+
+// onceEach are steps of which the last is worked once, not to the end.
+func onceEach(steps []syntax.Clause) []syntax.Clause {
+	out := slices.Clone(steps)
+	last := &out[len(out)-1]
+	w := *last.Node.(*syntax.Work)
+	w.Places = slices.Clone(w.Places)
+	w.Places[0].To = syntax.ToLimit{}
+	last.Node = &w
+	return out
 }
 
 // bareCount reads a count that stands as a last sentence of its own (`6 sc in

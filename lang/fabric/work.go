@@ -40,7 +40,7 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Group:
 		h.group(n)
 	case *syntax.Bracket:
-		h.list(n.Body)
+		h.bracket(n)
 	case *syntax.Repeat:
 		h.repeat(n, nil)
 	case *syntax.Join:
@@ -72,8 +72,24 @@ func (h *hand) list(clauses []syntax.Clause) {
 			return
 		}
 		h.takeUp(clauses[i+1:])
+		h.coming = clauses[i+1:]
 		h.do(c)
 	}
+}
+
+// bracket works a bracketed run of steps. Where nothing at all is said of it
+// and it is all there is, it may be meant to go on to the end of the row.
+func (h *hand) bracket(n *syntax.Bracket) {
+	if h.works || h.nested || worksOn(h.coming) || h.fixed {
+		h.list(n.Body)
+		return
+	}
+	h.met |= ReadRunsOn
+	if h.choose&ReadRunsOn == 0 {
+		h.list(n.Body)
+		return
+	}
+	h.repeat(&syntax.Repeat{Body: n.Body, StopAt: -1}, tailOf(nil))
 }
 
 // takeUp takes up the yarn that is named after the clause worked in it.
@@ -115,6 +131,8 @@ func (h *hand) chain(n *syntax.Chain) {
 func (h *hand) shape(n *syntax.Shaping) {
 	count := n.Number.At(h.size)
 	switch {
+	case !h.works && len(h.base) > 0:
+		h.shapedRow(n)
 	case !h.works || len(h.row) == 0:
 		h.lose()
 	case n.Less:
@@ -124,6 +142,19 @@ func (h *hand) shape(n *syntax.Shaping) {
 	default:
 		h.make(h.main, "", count, -1, 0)
 	}
+}
+
+// shapedRow works a row of which nothing is said but how many stitches it
+// gains or loses.
+func (h *hand) shapedRow(n *syntax.Shaping) {
+	h.works = true
+	shaped := stitch.ByID("inc")
+	if n.Less {
+		shaped = stitch.ByID("dec")
+	}
+	h.settle(h.main)
+	h.nextPlaces(shaped, nil, 1, n.Number.At(h.size), syntax.Noun{})
+	h.each(h.main, nil, 1, syntax.Place{Each: true})
 }
 
 // effect is what one working of a stitch does: how many places it uses, and
