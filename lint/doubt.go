@@ -28,7 +28,7 @@ func doubtsOf(f *fabric.Fabric) doubts {
 
 // follow goes through a piece row by row as a maker does.
 func (d doubts) follow(piece *fabric.Piece, size int) {
-	doubt := false
+	doubt := piece.From != nil && d.wrong(piece.From, size)
 	var wrong []syntax.RowSpan // the numbers of rows that are wrong
 	for _, row := range piece.Rows {
 		t := &row.Tallies[size]
@@ -41,6 +41,12 @@ func (d doubts) follow(piece *fabric.Piece, size int) {
 			doubt = false
 		}
 	}
+}
+
+// wrong tells whether a row of a piece is wrong: what is worked on it is in
+// doubt.
+func (doubts) wrong(piece *fabric.Piece, size int) bool {
+	return slices.ContainsFunc(piece.Rows, func(r *fabric.Row) bool { return unsound(r, &r.Tallies[size]) })
 }
 
 // unsound tells whether a row is wrong in itself, or may be.

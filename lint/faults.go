@@ -23,7 +23,7 @@ func (p *Pass) faults(kinds ...fabric.FaultKind) []*fault {
 	var out []*fault
 	for _, piece := range p.Fabric.Pieces {
 		for _, row := range piece.Rows {
-			if miswritten(row.Tree) {
+			if miswritten(row.Tree) || len(missized(row.Tree, p.File.SizeCount())) > 0 {
 				continue
 			}
 			var all []fabric.Fault

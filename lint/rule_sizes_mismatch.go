@@ -43,14 +43,12 @@ func checkSizesMismatch(p *Pass) {
 		return // what looks like a list of sizes may be anything
 	}
 	for row := range p.Fabric.Rows() {
-		for _, t := range row.Tree.Tokens {
-			if t.Kind == syntax.Number && t.Values.PerSize() && len(t.Values.Vals) != want {
-				p.Report(Finding{
-					Span:    row.Tree.Abs(t.Span),
-					Message: listLength(len(t.Values.Vals), want),
-					Related: p.sizesField(),
-				})
-			}
+		for _, t := range missized(row.Tree, want) {
+			p.Report(Finding{
+				Span:    row.Tree.Abs(t.Span),
+				Message: listLength(len(t.Values.Vals), want),
+				Related: p.sizesField(),
+			})
 		}
 	}
 	for _, f := range p.File.Header {
@@ -66,6 +64,21 @@ func checkSizesMismatch(p *Pass) {
 			}
 		}
 	}
+}
+
+// missized lists the numbers of a row that have another number of values than
+// there are sizes. In a pattern of one size a list may be anything.
+func missized(r *syntax.Row, sizes int) []syntax.Token {
+	if sizes == 1 {
+		return nil
+	}
+	var out []syntax.Token
+	for _, t := range r.Tokens {
+		if t.Kind == syntax.Number && t.Values.PerSize() && len(t.Values.Vals) != sizes {
+			out = append(out, t)
+		}
+	}
+	return out
 }
 
 func listLength(have, want int) string {

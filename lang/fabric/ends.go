@@ -146,7 +146,7 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 		}
 		return
 	}
-	if n.Place.Row.Written() {
+	if !h.unworked(n.Place) && n.Place.Row.Written() {
 		h.onRow(n.Place.Row.At(h.size))
 	}
 	if n.Place.Noun.Kind == syntax.NounNone && n.Place.Pick == syntax.PickNext {
@@ -157,15 +157,4 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 		h.works = true
 		h.make(k, "", 1, h.held, 1)
 	}
-}
-
-// onRow goes back to an earlier row to work along it.
-func (h *hand) onRow(number int) {
-	earlier, ok := h.done[number]
-	if !ok {
-		h.fault(Fault{Kind: RowUnknown, N: number})
-		return
-	}
-	h.base = earlier
-	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 }

@@ -38,6 +38,9 @@ func (f *Fabric) Sizes() int { return f.File.SizeCount() }
 type Piece struct {
 	Tree *syntax.Piece
 	Rows []*Row
+	// From is the piece whose stitches this one is worked on, nil where it has
+	// its own beginning.
+	From *Piece
 	// Stitches holds, for each size, every stitch and chain space of the piece
 	// in the order made.
 	Stitches [][]Stitch

@@ -10,6 +10,9 @@ import (
 // skip passes over places.
 func (h *hand) skip(p syntax.Place) {
 	h.lay()
+	if h.unworked(p) {
+		p.Pick = syntax.PickNext
+	}
 	if len(h.base) > 0 && !h.begun {
 		h.settle(h.main)
 	}

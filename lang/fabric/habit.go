@@ -30,7 +30,7 @@ const maxHabits = 8
 
 // workedByHabit works a piece under the habit that explains its counts best,
 // the default where it does.
-func workedByHabit(f *Fabric, w *words, tree *syntax.Piece, before crew) (*Piece, crew) {
+func workedByHabit(f *Fabric, w *words, tree *syntax.Piece, before []crew) (*Piece, crew) {
 	var of habit
 	best, ends := workPiece(f, w, tree, before, of)
 	tries := 0

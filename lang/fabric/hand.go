@@ -62,7 +62,7 @@ type hand struct {
 	loop     syntax.Loop
 	yarn     string
 	object   int
-	left     []int           // places left unworked on purpose
+	left     [][]int         // places left unworked on purpose, those of the last row first
 	skipped  int             // the place skipped last, -1 for none
 	gap      int             // where the gap worked into last ended, -1 for none
 	marks    []int           // stitches that carry a marker

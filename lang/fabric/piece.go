@@ -13,11 +13,11 @@ func Work(file *syntax.File) *Fabric {
 	f := &Fabric{File: file}
 	w, evidence := newWords(file)
 	f.Dialect, f.Evidence = w.dialect, evidence
-	var ends crew
+	var before []crew
 	for _, tree := range file.Pieces {
-		var p *Piece
-		p, ends = workedByHabit(f, &w, tree, ends)
+		p, ends := workedByHabit(f, &w, tree, before)
 		f.Pieces = append(f.Pieces, p)
+		before = append(before, ends)
 	}
 	return f
 }
@@ -53,9 +53,10 @@ type unit struct {
 // meanings are taken the same way in each.
 type crew []*worker
 
-// workPiece works a piece. before is how the piece before it ended: rounds
-// that go on with their numbers go on with their stitches.
-func workPiece(f *Fabric, w *words, tree *syntax.Piece, before crew, of habit) (*Piece, crew) {
+// workPiece works a piece. before is how the pieces before it ended: rounds
+// that go on with their numbers go on with their stitches, and what a piece
+// left unworked may be worked on as a piece of its own.
+func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit) (*Piece, crew) {
 	p := &Piece{Tree: tree}
 	for i, r := range tree.Rows {
 		row := &Row{Tree: r, Piece: p, Index: i, Tallies: make([]Tally, f.Sizes()), Repeats: make([]int, f.Sizes())}
@@ -70,16 +71,10 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before crew, of habit) (
 	for size := range f.Sizes() {
 		k := &worker{fabric: f, piece: p, size: size, rows: map[int]unit{}}
 		k.h = hand{words: w, size: size, sizes: f.Sizes(), habit: &of, choose: of.readings, budget: new(maxSteps), held: -1, known: true, done: map[int][]int{}}
-		if before != nil {
-			k.h.rules = before[size].h.rules
+		if len(before) > 0 {
+			k.h.rules = before[len(before)-1][size].h.rules
 		}
-		if first := firstNumber(tree, size); first > 1 {
-			if before != nil && before[size].number == first-1 {
-				k.goOn(before[size])
-			} else {
-				k.h.adrift, k.headless = true, true
-			}
-		}
+		k.takeUp(tree, before)
 		c = append(c, k)
 	}
 	for _, row := range p.Rows {
@@ -89,6 +84,48 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before crew, of habit) (
 		p.Stitches = append(p.Stitches, append(k.h.earlier, k.h.fresh...))
 	}
 	return p, c
+}
+
+// takeUp begins a piece where an earlier one stopped, if it says that it goes
+// on there.
+func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
+	first := firstNumber(tree, k.size)
+	if onUnworked(tree) {
+		for i := len(before) - 1; i >= 0; i-- {
+			if from := before[i][k.size]; len(from.h.left) > 0 {
+				k.goOn(from)
+				k.number = max(0, first-1)
+				return
+			}
+		}
+	}
+	switch {
+	case first <= 1:
+	case len(before) > 0 && before[len(before)-1][k.size].number == first-1:
+		k.goOn(before[len(before)-1][k.size])
+	default:
+		k.h.adrift, k.headless = true, true
+	}
+}
+
+// onUnworked tells whether a piece begins on stitches that another left
+// unworked.
+func onUnworked(tree *syntax.Piece) bool {
+	for _, r := range tree.Rows {
+		for _, c := range r.Clauses {
+			switch n := c.Node.(type) {
+			case *syntax.Skip:
+				return n.Place.Pick == syntax.PickRemaining
+			case *syntax.Yarn:
+				if n.Action == syntax.YarnJoin && (n.Place.Pick == syntax.PickRemaining || n.Place.Row.Written()) {
+					return true
+				}
+			case *syntax.Chain, *syntax.MagicRing, *syntax.Work, *syntax.Repeat, *syntax.Group:
+				return false
+			}
+		}
+	}
+	return false
 }
 
 // firstNumber is the number of a piece's first row, 0 where a line without
@@ -118,6 +155,7 @@ func lays(clauses []syntax.Clause) bool {
 
 // goOn takes up the work where another piece left it.
 func (k *worker) goOn(from *worker) {
+	k.piece.From = from.piece
 	k.h = from.h
 	k.h.earlier = slices.Clone(from.h.earlier)
 	k.rows, k.last, k.number = maps.Clone(from.rows), slices.Clone(from.last), from.number

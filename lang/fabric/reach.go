@@ -156,10 +156,14 @@ func (h *hand) eachLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Pl
 // `dc in top of tch`, and the last stitch before `2 dc in last st`.
 func (h *hand) reserved() int {
 	end := h.end
-	if h.nested {
+	if n := len(h.branches); h.nested || n > 0 && !h.branches[n-1].marked {
 		return end
 	}
 	for _, c := range h.after {
+		switch c.Node.(type) {
+		case *syntax.Return, *syntax.Branch:
+			return max(h.at, end) // what comes then is worked on other ground
+		}
 		for _, p := range placesOf(c.Node) {
 			switch {
 			case p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning:
@@ -223,7 +227,7 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		return
 	}
 	if p.Pick == syntax.PickRemaining && h.remaining(p.Noun) < m && len(h.left) > 0 {
-		h.base = append(slices.Clip(h.base[:h.at]), h.left...) // stitches left unworked come back
+		h.base = append(slices.Clip(h.base[:h.at]), slices.Concat(h.left...)...) // stitches left unworked come back
 		h.end, h.left = len(h.base), nil
 	}
 	uses := h.usesOf(k, own).uses
@@ -268,9 +272,6 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		return
 	}
 	end := h.end
-	if p.To.Kind != syntax.ToLastN {
-		h.end = h.reserved()
-	}
 	switch p.To.Kind {
 	case syntax.ToLastN:
 		if limit := h.limit(p.To.Number.At(h.size), p.To.Noun); limit < h.end {
@@ -279,6 +280,8 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	case syntax.ToMarker, syntax.ToCorner:
 		h.eachToLandmark(k, own, n, p)
 		return
+	default:
+		h.end = h.reserved()
 	}
 	count := h.remainingAny(p)
 	if p.Number.Written() {

@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"math"
 	"strings"
 
 	"stitchproof/lang/stitch"
@@ -25,7 +26,11 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 			return nil, false
 		}
 		total := named
-		if named == 0 {
+		switch {
+		case named > 0:
+		case ref.Limit == syntax.Measured:
+			total = k.rowsTo(row, len(list))
+		default:
 			total = len(list) * min(max(1, ref.Number.Or(k.size, 1)), maxRow)
 		}
 		return cycle(list, min(total, maxUnits)), true
@@ -36,6 +41,30 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 		named = max(named, even.Number.Or(k.size, 1))
 	}
 	return cycle([]unit{u}, min(max(1, named), maxUnits)), true
+}
+
+// rowsTo is how many rows more bring the piece to the length that an
+// instruction names, by the gauge, in whole repeats of so many rows; one
+// repeat where that cannot be told.
+func (k *worker) rowsTo(row *Row, each int) int {
+	gauge := k.h.words.gauge
+	length := syntax.ParseLength(row.Tree.Text).At(k.size)
+	if gauge.Rows == 0 || gauge.Length == 0 || length == 0 || !k.h.gaugedIn(gauge.Of) {
+		return each
+	}
+	rows := length*gauge.Rows/gauge.Length - float64(k.h.rows)
+	return each * max(1, int(math.Round(rows/float64(each))))
+}
+
+// gaugedIn tells whether the work is in the stitch that the gauge is counted
+// in; plain stitches are those of the pattern, whatever they are.
+func (h *hand) gaugedIn(word string) bool {
+	meaning, named := stitch.Find(spelled(word))
+	if !named {
+		return true
+	}
+	k := meaning.In(h.words.dialect)
+	return k != nil && k.Plain() == h.mainFor(nil)
 }
 
 // maxUnits bounds how many rows one instruction may stand for.

@@ -17,6 +17,7 @@ type words struct {
 	// chain; of a pattern of several pieces nobody can say which it means.
 	multiple struct{ unit, plus int }
 	marks    bool // a marker is placed somewhere in the pattern
+	gauge    syntax.Gauge
 }
 
 // ownStitch is a stitch that the pattern defines.
@@ -54,6 +55,8 @@ func newWords(f *syntax.File) (words, []Evidence) {
 	})
 	for _, field := range f.Header {
 		switch {
+		case field.Key == "gauge":
+			w.gauge = syntax.ParseGauge(field.Value)
 		case field.Key == "turning chains":
 			w.readTurning(field.Value)
 		case field.Key == "stitch multiple" && len(f.Pieces) == 1:

@@ -133,7 +133,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 		}
 		if r, ok := c.Node.(*syntax.Repeat); ok {
 			h.span = c.Span
-			h.repeat(r, tailOf(clauses[i+1:]))
+			h.repeat(ending(r, clauses[:i]), tailOf(clauses[i+1:]))
 		} else {
 			h.do(c)
 		}
@@ -202,6 +202,16 @@ func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
 		return nil
 	}
 	return &syntax.Total{Parts: []syntax.Part{{Number: w.Number, Noun: syntax.Noun{Kind: syntax.NounStitch, Stitch: w.Stitch}}}}
+}
+
+// ending gives a repeat that ends as the row began the ending that mirrors it.
+func ending(r *syntax.Repeat, before []syntax.Clause) *syntax.Repeat {
+	if !r.Mirrored {
+		return r
+	}
+	whole := *r
+	whole.Ending = mirrored(before)
+	return &whole
 }
 
 // tailOf is what follows a repeat; never nil, so that the repeat knows it is

@@ -52,7 +52,7 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.MagicRing:
 		h.startRing()
 	case *syntax.LoopNote:
-		h.loop = n.Loop
+		h.inLoops(n)
 	case *syntax.Branch:
 		h.openBranch(n)
 	case *syntax.Return:
@@ -103,7 +103,7 @@ func (h *hand) takeUp(next []syntax.Clause) {
 }
 
 func (h *hand) chain(n *syntax.Chain) {
-	if !h.nested && len(h.row) > 0 && h.onlySlips() && h.round && h.chains == 0 {
+	if !h.nested && !h.fixed && len(h.row) > 0 && h.onlySlips() && h.round && h.chains == 0 {
 		h.arrive()
 	}
 	if !n.Number.Written() && n.Multiple.Written() {
@@ -258,7 +258,7 @@ func (h *hand) leave(p syntax.Place) {
 	} else {
 		h.full = true
 	}
-	h.left = append(h.base[h.at:to:to], h.left...)
+	h.left = append([][]int{h.base[h.at:to:to]}, h.left...)
 	h.at, h.sub = to, 0
 }
 

@@ -400,6 +400,7 @@ func (f *folder) ending(c Clause, n *Ending) bool {
 			r.Ending = append(r.Ending, Clause{Span: c.Span, Node: n.Step})
 			r.Replaces = n.Last
 		}
+		r.Mirrored = n.Mirrored
 		if n.StopAt != "" {
 			r.Stops = true
 			if r.StopAt < 0 {

@@ -231,13 +231,15 @@ type gAlong struct {
 // in back loop only
 type gLoopIn struct {
 	Pos  lexer.Position
-	Word string `parser:"( 'in' | 'work' | 'to' )* @( 'blo' | 'flo' | 'thirdloop' | 'bothloops' ) 'only'? ( 'of' ( ?= 'each' | 'next' | 'same' | 'last' | 'remaining' | 'st' | Stitch | Number | Ordinal ) )?"`
+	Word string `parser:"( 'in' | 'work' | 'to' | 'remaining' )* @( 'blo' | 'flo' | 'thirdloop' | 'bothloops' ) 'only'? ( 'of' ( ?= 'each' | 'next' | 'same' | 'last' | 'remaining' | 'st' | Stitch | Number | Ordinal ) )?"`
 }
 
-// working in back loops only
+// working in back loops only; in unused back loops of Rnd 2; in free loops of Rnd 2
 type gLoop struct {
 	Pos  lexer.Position
-	Loop *gLoopIn `parser:"'work'? @@ ( 'of' 'each' 'st' )? ( 'across' | 'around' )?"`
+	Loop *gLoopIn `parser:"'work'? ( @@ ( 'of' 'each' 'st' )? ( 'across' | 'around' )?"`
+	Of   *gOf     `parser:"  @@?"`
+	Free *gNum    `parser:"| 'in'? 'other side' ( 'row' | 'rnd' ) @@ )"`
 }
 
 // ch 3; 3 ch; ch 3 (counts as dc); ch 12 for handle

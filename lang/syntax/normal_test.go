@@ -96,7 +96,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.CountsNote:
 		return "note" + normalCounts(n.Counts)
 	case *syntax.LoopNote:
-		return "all in " + loops[n.Loop]
+		return words("all in "+loops[n.Loop], num("of row ", n.Row))
 	case *syntax.PlaceFirst:
 		return "in " + normalPlace(n.Place) + " first " + w.node(n.First)
 	case *syntax.Shaping:

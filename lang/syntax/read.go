@@ -172,7 +172,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Place != nil:
 		return r.placeFirst(g.Place)
 	case g.Loop != nil:
-		return &LoopNote{Loop: loopNamed(g.Loop.Loop.Word)}
+		return r.loopNote(g.Loop)
 	case g.Even != nil:
 		if g.Even.M != nil {
 			return &Even{Number: r.num(g.Even.M)}
@@ -340,6 +340,22 @@ func (r *reader) rows(g *gRows) Node {
 		out.Limit = Measured
 	case len(g.Rest) > 0:
 		out.Changed = true
+	}
+	return out
+}
+
+// loopNote reads whose loops are worked: those of the row below, or the ones
+// that an earlier row still has free.
+func (r *reader) loopNote(g *gLoop) Node {
+	out := &LoopNote{Row: r.num(g.Free)}
+	if g.Loop != nil {
+		out.Loop = loopNamed(g.Loop.Word)
+	}
+	if g.Of != nil {
+		var p Place
+		r.ofNamed(&p, g.Of)
+		out.Row = p.Row
+		r.refused = r.refused || !p.Row.Written()
 	}
 	return out
 }

@@ -149,6 +149,9 @@ type Repeat struct {
 	// the words say so (Replaces), else as the counts decide.
 	Ending   []Clause
 	Replaces bool
+	// Mirrored is set where the row ends as it began, the other way round:
+	// `ending to correspond`.
+	Mirrored bool
 	// Whole is set where no mark says where the repeat begins.
 	Whole bool
 }
@@ -274,8 +277,12 @@ type Total struct {
 // CountsNote is a remark on the turning chain standing alone.
 type CountsNote struct{ Counts Counts }
 
-// LoopNote says that what follows is worked in one loop only.
-type LoopNote struct{ Loop Loop }
+// LoopNote says that what follows is worked in one loop only: of the row
+// below, or of the row named.
+type LoopNote struct {
+	Loop Loop
+	Row  Num
+}
 
 // PlaceFirst names the place before the stitches: `in next sp work 2 dc, ch 2
 // and 2 dc`. Folding makes it a Group.

@@ -1,0 +1,140 @@
+package fabric
+
+import (
+	"slices"
+
+	"stitchproof/lang/syntax"
+)
+
+// Work into rows that lie further down than the row below.
+
+// onRow goes back to an earlier row to work along it.
+func (h *hand) onRow(number int) bool {
+	earlier, ok := h.done[number]
+	if !ok {
+		h.fault(Fault{Kind: RowUnknown, N: number})
+		return false
+	}
+	h.standOn(earlier)
+	return true
+}
+
+// standOn makes places the ground that is worked on.
+func (h *hand) standOn(places []int) {
+	h.base = places
+	h.at, h.sub, h.held, h.end = 0, 0, -1, len(places)
+	h.loose, h.full, h.bySpaces, h.overSpaces = false, false, false, false
+}
+
+// inLoops works in one loop from here on: of the row below, or of an earlier
+// row that still has it free.
+func (h *hand) inLoops(n *syntax.LoopNote) {
+	h.loop = n.Loop
+	if !n.Row.Written() || !h.onRow(n.Row.At(h.size)) {
+		return
+	}
+	free := h.free(n.Loop)
+	if len(free) == 0 {
+		h.fault(Fault{Kind: PlaceAbsent, Name: loopName(n.Loop), There: h.describe(), N: 1})
+		return
+	}
+	h.standOn(free)
+}
+
+// free lists the stitches stood on that have a loop nobody worked into. With
+// BothLoops either one will do.
+func (h *hand) free(loop syntax.Loop) []int {
+	used := map[int][]syntax.Loop{}
+	for i := range h.made() {
+		if s := h.stitch(i); s.Into >= 0 && !s.Post {
+			used[s.Into] = append(used[s.Into], s.Loop)
+		}
+	}
+	var out []int
+	for _, i := range h.base {
+		if h.stitch(i).IsSpace() || !leaves(used[i], loop) {
+			continue
+		}
+		out = append(out, i)
+	}
+	return out
+}
+
+// leaves tells whether work into some loops of a stitch leaves a loop free.
+func leaves(used []syntax.Loop, loop syntax.Loop) bool {
+	front, back := true, true
+	for _, u := range used {
+		front = front && u == syntax.BackLoop
+		back = back && u == syntax.FrontLoop
+	}
+	switch loop {
+	case syntax.FrontLoop:
+		return front
+	case syntax.BackLoop:
+		return back
+	}
+	return front || back
+}
+
+func loopName(l syntax.Loop) string {
+	switch l {
+	case syntax.FrontLoop:
+		return "front loop"
+	case syntax.BackLoop:
+		return "back loop"
+	}
+	return "free loop"
+}
+
+// unworked stands on what was last left unworked on purpose, or on what the row
+// named left so, where a skip or a join speaks of it. It tells whether there
+// is any.
+func (h *hand) unworked(p syntax.Place) bool {
+	if p.Pick != syntax.PickRemaining && !p.Row.Written() {
+		return false
+	}
+	for i, left := range h.left {
+		if len(left) == 0 || p.Row.Written() && !slices.Contains(h.done[p.Row.At(h.size)], left[0]) {
+			continue
+		}
+		h.left = append(slices.Clone(h.left[:i]), h.left[i+1:]...)
+		h.standOn(left)
+		return true
+	}
+	return false
+}
+
+// mirrored is what a row began with, the other way round: `ending to
+// correspond`. The chains and joins it begins with have no counterpart.
+func mirrored(before []syntax.Clause) []syntax.Clause {
+	var out []syntax.Clause
+	for i := len(before) - 1; i >= 0; i-- {
+		c := before[i]
+		switch n := c.Node.(type) {
+		case *syntax.Work:
+			w := *n
+			w.Places = slices.Clone(n.Places)
+			for k := range w.Places {
+				if w.Places[k].Pick == syntax.PickFirst {
+					w.Places[k].Pick = syntax.PickNext
+				}
+			}
+			c.Node = &w
+		case *syntax.Group, *syntax.Skip, *syntax.Repeat, *syntax.Bracket:
+		case *syntax.Chain:
+			if len(out) == 0 && !worksOn(before[:i]) {
+				continue
+			}
+		default:
+			continue
+		}
+		out = append(out, c)
+	}
+	for len(out) > 0 {
+		if _, chain := out[len(out)-1].Node.(*syntax.Chain); !chain {
+			break
+		}
+		out = out[:len(out)-1] // the beginning chain
+	}
+	return out
+}

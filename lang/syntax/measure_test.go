@@ -1,0 +1,46 @@
+package syntax_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"stitchproof/lang/syntax"
+)
+
+func TestLengths(t *testing.T) {
+	for text, want := range map[string][]float64{
+		"until piece measures 20 cm":            {200},
+		"until piece measures 8 in":             {203.2},
+		"until work measures 8½ inches":         {215.9},
+		"for 8 1/2\"":                           {215.9},
+		"until piece measures 20 (22, 24.5) cm": {200, 220, 245},
+		"until it is 10 in (25.5 cm) long":      {255},
+		"½ in":                                  {12.7},
+		"until long enough":                     nil,
+		"rep Rows 2 and 3":                      nil,
+		"work in rows":                          nil,
+	} {
+		got := syntax.ParseLength(text)
+		assert.Len(t, got.Vals, len(want), text)
+		for i := range want {
+			assert.InDelta(t, want[i], got.At(i), 1e-9, text)
+		}
+	}
+}
+
+func TestGauges(t *testing.T) {
+	for text, want := range map[string]syntax.Gauge{
+		"24 sc and 28 rows = 10 cm":         {Stitches: 24, Rows: 28, Length: 100, Of: "sc"},
+		"10 cm = 20 sts x 10 rows":          {Stitches: 20, Rows: 10, Length: 100, Of: "sts"},
+		"7 sts and 6 rows = 2 inches":       {Stitches: 7, Rows: 6, Length: 50.8, Of: "sts"},
+		"16 dc and 8½ rows to 10 cm / 4 in": {Stitches: 16, Rows: 8.5, Length: 100, Of: "dc"},
+		"12 rnds = 4 in":                    {Rows: 12, Length: 101.6},
+		"not important":                     {},
+	} {
+		got := syntax.ParseGauge(text)
+		assert.InDelta(t, want.Length, got.Length, 1e-9, text)
+		got.Length = want.Length
+		assert.Equal(t, want, got, text)
+	}
+}
