@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"maps"
 	"slices"
 
 	"stitchproof/lang/source"
@@ -45,10 +46,14 @@ func (h *hand) openBranch(n *syntax.Branch) {
 	h.chainOf()
 	name := n.Name
 	if name != "" {
-		if slices.Contains(h.used, name) {
+		if at, taken := h.used[name]; taken && at != h.span {
 			h.fault(Fault{Kind: BranchNameReused, Name: name})
 		}
-		h.used = append(h.used, name)
+		h.used = maps.Clone(h.used)
+		if h.used == nil {
+			h.used = map[string]source.Span{}
+		}
+		h.used[name] = h.span
 	}
 	h.branched = true
 	h.push(branch{name: name, marked: true, span: h.span})
@@ -93,41 +98,13 @@ func (h *hand) setChain(skip int) {
 	h.loose, h.full = false, false
 }
 
-// fromHook works into the nth chain from the hook: the foundation, a branch
-// or a picot begins.
+// fromHook works into the nth chain from the hook.
 func (h *hand) fromHook(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	nth := max(p.Nth, 1)
-	m := p.Number.Or(h.size, 1)
-	switch {
-	case h.chains == 0 && len(h.base) > 0:
-		// `in 2nd ch from hook` of a chain that is already laid
-		h.at = max(h.at, min(nth-1, len(h.base)))
-	case h.base == nil && len(h.branches) == 0 && len(h.row) == 0 && !h.ring:
-		h.begin(k, nth)
-	case h.picot(k, nth):
-		return
-	case len(h.branches) > 0 && h.branches[len(h.branches)-1].chains == 0:
-		h.shortChain(nth)
-		h.setChain(nth - 1)
-	case h.chains > 0:
-		h.closeUnmarked()
-		if len(h.row) > 0 {
-			h.fault(Fault{Kind: BranchUnmarked, N: h.chains})
-		}
-		fresh := len(h.row) == 0
-		h.push(branch{span: h.span})
-		h.shortChain(nth)
-		said := h.counts
-		h.setChain(nth - 1)
-		if fresh {
-			h.counts = said
-			h.skippedStands(k, nth)
-		}
-	default:
-		h.lose()
+	if h.picot(k, nth) || !h.chainFromHook(k, nth) {
 		return
 	}
-	e := h.effectOf(k)
+	m, e := p.Number.Or(h.size, 1), h.effectOf(k)
 	if n > 1 && m == 1 && e.uses == 1 {
 		i := h.next(syntax.Noun{})
 		if i < 0 {
@@ -138,6 +115,45 @@ func (h *hand) fromHook(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 		h.nextPlaces(k, own, n, m, syntax.Noun{})
 	}
 	h.closeDone()
+}
+
+// chainFromHook stands on the nth chain from the hook, where the foundation or
+// a branch begins. It tells whether there is such a chain.
+func (h *hand) chainFromHook(k *stitch.Stitch, nth int) bool {
+	n := len(h.branches)
+	switch {
+	case h.chains == 0 && len(h.base) > 0:
+		// `in 2nd ch from hook` of a chain that is already laid
+		h.at = max(h.at, min(nth-1, len(h.base)))
+	case h.base == nil && n == 0 && len(h.row) == 0 && !h.ring:
+		h.begin(k, nth)
+	case n > 0 && h.branches[n-1].chains == 0:
+		h.shortChain(nth)
+		h.setChain(nth - 1)
+	case h.chains > 0:
+		h.leaveUnmarked(k, nth)
+	default:
+		h.lose()
+		return false
+	}
+	return true
+}
+
+// leaveUnmarked begins a branch that no word announces.
+func (h *hand) leaveUnmarked(k *stitch.Stitch, nth int) {
+	h.closeUnmarked()
+	fresh := len(h.row) == 0
+	if !fresh {
+		h.fault(Fault{Kind: BranchUnmarked, N: h.chains})
+	}
+	h.push(branch{span: h.span})
+	h.shortChain(nth)
+	said := h.counts
+	h.setChain(nth - 1)
+	if fresh {
+		h.counts = said
+		h.skippedStands(k, nth)
+	}
 }
 
 // shortChain reports a chain that ends before the place named.
@@ -196,10 +212,10 @@ func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
 		into = h.base[h.at-1]
 	}
 	h.add(Stitch{Kind: h.standsFor(k, said), Turning: true, Into: into, Over: 1})
+	if !said.Said {
+		extra /= 2 // half of them lie under the space
+	}
 	if extra > 0 {
-		if !said.Said {
-			extra = max(1, extra/2) // half of them lie under the space
-		}
 		h.add(Stitch{Chains: extra, Into: -1})
 	}
 }
@@ -207,8 +223,8 @@ func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
 // picot recognises chains closed at once into their own beginning: no branch,
 // and no stitch of the row.
 func (h *hand) picot(k *stitch.Stitch, nth int) bool {
-	if k.Plain().Turning > 1 || h.chains == 0 || nth != h.chains || nth > maxPicot {
-		return false
+	if k.Plain().Turning > 1 || h.chains == 0 || nth != h.chains || nth > maxPicot || h.base == nil && len(h.row) == 0 && !h.ring {
+		return false // a foundation, or no chain that is closed at once
 	}
 	if n := len(h.branches); n > 0 && h.branches[n-1].chains == 0 && h.branches[n-1].marked {
 		return false
@@ -364,22 +380,38 @@ func (h *hand) otherSide() {
 		return
 	}
 	h.other = true
-	used := map[int]bool{}
+	used := map[int]int{}
 	for i := range h.made() {
 		if s := h.stitch(i); !s.Turning {
-			used[s.Into] = true
+			used[s.Into]++
 		}
 	}
 	var worked []int
 	for _, chain := range h.first {
-		if used[chain] {
+		if used[chain] > 0 {
 			worked = append(worked, chain)
 		}
 	}
-	if len(h.branches) == 0 && len(h.base) > 0 && slices.Contains(h.first, h.base[0]) && len(worked) > 0 {
-		worked = worked[1:] // the first chain made is the tip that both sides share
+	switch {
+	case len(h.branches) > 0 || len(h.base) == 0:
+	case !slices.Contains(h.first, h.base[0]):
+		h.beyond = h.base // the row below, which comes after
+	case len(worked) > 0:
+		h.met |= ReadTipShared
+		if shared := used[worked[0]] > 1; shared != (h.choose&ReadTipShared != 0) {
+			worked = worked[1:] // several stitches turn round the tip: both sides share it
+		}
 	}
-	h.base = worked
-	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
-	h.full, h.loose = false, false
+	h.standOn(worked)
+}
+
+// comesRound goes on into the row below, where the other side of the chain
+// that a round began with is worked to its end.
+func (h *hand) comesRound() bool {
+	if h.beyond == nil || h.at < h.end {
+		return false
+	}
+	h.standOn(h.beyond)
+	h.beyond = nil
+	return true
 }

@@ -93,15 +93,58 @@ func (h *hand) unworked(p syntax.Place) bool {
 	if p.Pick != syntax.PickRemaining && !p.Row.Written() {
 		return false
 	}
-	for i, left := range h.left {
-		if len(left) == 0 || p.Row.Written() && !slices.Contains(h.done[p.Row.At(h.size)], left[0]) {
-			continue
-		}
-		h.left = append(slices.Clone(h.left[:i]), h.left[i+1:]...)
-		h.standOn(left)
-		return true
+	i := h.leftAt(p)
+	if i < 0 {
+		return false
 	}
-	return false
+	left := h.left[i].places
+	h.left = slices.Delete(slices.Clone(h.left), i, i+1)
+	h.standOn(left)
+	return true
+}
+
+// comeBack lays places left unworked by an earlier row at the end of the row
+// at work, where a step speaks of them and fewer are left. It tells whether
+// there are any.
+func (h *hand) comeBack(p syntax.Place) bool {
+	if !p.Row.Written() && h.remaining(p.Noun) >= p.Number.Or(h.size, 1) {
+		return false
+	}
+	base, found := slices.Clone(h.base[:h.at]), false
+	for i := h.leftAt(p); i >= 0; i = h.leftAt(p) {
+		left := h.left[i]
+		base, found = append(base, left.places...), true
+		h.left = slices.Delete(slices.Clone(h.left), i, i+1)
+		if want := h.at + p.Number.Or(h.size, 1); !p.Row.Written() && len(base) >= want {
+			if rest := base[want:]; len(rest) > 0 {
+				h.left = slices.Insert(h.left, i, leftOut{rest, left.turns})
+			}
+			base = base[:want:want]
+			break
+		}
+	}
+	if found {
+		h.base, h.end = base, len(base)
+	}
+	return found
+}
+
+// leftAt finds the run of places that a step means: of the row it names, else
+// the last one at the end of the work where this row ends too.
+func (h *hand) leftAt(p syntax.Place) int {
+	if p.Row.Written() {
+		row := h.done[p.Row.At(h.size)]
+		return slices.IndexFunc(h.left, func(l leftOut) bool { return len(l.places) > 0 && slices.Contains(row, l.places[0]) })
+	}
+	for _, sameEnd := range []bool{true, false} {
+		i := slices.IndexFunc(h.left, func(l leftOut) bool {
+			return len(l.places) > 0 && ((h.turns-l.turns)%2 == 0) == sameEnd
+		})
+		if i >= 0 {
+			return i
+		}
+	}
+	return -1
 }
 
 // mirrored is what a row began with, the other way round: `ending to

@@ -123,8 +123,10 @@ func (h *hand) turn(n *syntax.Turn) {
 			h.reversed = true
 		}
 		h.turnedFirst = true
+		h.turns++
 	default:
 		h.turned = true
+		h.turns++
 	}
 }
 
@@ -135,6 +137,11 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 	h.yarn = n.Yarn
 	if n.Action != syntax.YarnJoin || len(h.row) > 0 || h.begun {
 		return
+	}
+	if n.Place.Noun.Kind == syntax.NounMarker && h.marked() < 0 || n.Place.Pick == syntax.PickPrevious {
+		if h.atOpening(n.Place) {
+			n = &syntax.Yarn{Action: n.Action, Yarn: n.Yarn, With: n.With, Place: syntax.Place{Noun: syntax.Noun{Kind: syntax.NounAny}}}
+		}
 	}
 	if len(h.base) == 0 {
 		if n.Place.Noun.Kind == syntax.NounMarker && !h.words.marks {

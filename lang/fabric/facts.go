@@ -289,6 +289,7 @@ const (
 	ReadGapsAdjoin                         // `between next 2 dc`, again, begins with the dc the gap before it ended with
 	ReadRunsOn                             // brackets of which nothing is said go on to the end of the row
 	ReadLineRepeats                        // `around`, said of the row's last step, is said of all its steps
+	ReadTipShared                          // the last chain has a place on both sides though one stitch turns round it, or none though several do
 	ReadBehindPassed                       // the stitch behind one worked rows below is passed over only by its own words
 	ReadCountsChains                       // stated counts count each chain of a space as a stitch
 	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch

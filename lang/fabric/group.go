@@ -18,7 +18,10 @@ func (h *hand) skip(p syntax.Place) {
 	}
 	held := h.held
 	h.skipped = h.at
-	defer func() { h.held = held }()
+	defer func() {
+		h.held = held
+		h.skippedRun(h.skipped, h.at)
+	}()
 	n := p.Number.Or(h.size, 1)
 	if n <= 0 {
 		return
@@ -60,8 +63,9 @@ func (h *hand) skip(p syntax.Place) {
 	}
 }
 
-// skipSpaces passes over chain spaces. The stitches before one are never
-// passed with it: skipping names what lies next.
+// skipSpaces passes over chain spaces. The stitches before one are passed with
+// it only where the row is worked by spaces: else skipping names what lies
+// next.
 func (h *hand) skipSpaces(n int, noun syntax.Noun) {
 	for i := range n {
 		at := h.at
@@ -70,7 +74,7 @@ func (h *hand) skipSpaces(n int, noun syntax.Noun) {
 			h.missing(noun, n-i)
 			break
 		}
-		for k := at; k < j; k++ {
+		for k := at; k < j && !h.inSpaces; k++ {
 			if s := h.stitch(h.base[k]); !s.IsSpace() {
 				h.fault(Fault{Kind: PlaceAbsent, Name: h.nounName(noun), There: s.Name(h.words.dialect), N: 1})
 				break
@@ -98,15 +102,23 @@ func (h *hand) skipGroups(n int, p syntax.Place) {
 // group works clauses all into one place, or into each of several.
 func (h *hand) group(g *syntax.Group) {
 	h.works = true
-	h.lay()
+	if len(g.Places) > 0 && g.Places[0].From != syntax.FromHook {
+		h.lay()
+	}
 	for _, p := range g.Places {
 		h.groupIn(g, p)
 	}
 }
 
 func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
-	h.settleFor(g.Body)
+	if p.From != syntax.FromHook {
+		h.settleFor(g.Body)
+	}
 	switch {
+	case p.From == syntax.FromHook:
+		h.groupFromHook(g, p)
+	case h.other && p.Noun.Kind == syntax.NounTurning:
+		h.worked(func() { h.inPlace(g.Body, -1) }) // the chains skipped at the beginning, from their other side
 	case h.fixed || p.Noun.Kind == syntax.NounRing:
 		if h.base == nil {
 			h.ring, h.round = true, true
@@ -138,6 +150,25 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	default:
 		h.groupAt(g, p)
 	}
+}
+
+// groupFromHook works several in the nth chain from the hook, with which the
+// foundation or a branch begins.
+func (h *hand) groupFromHook(g *syntax.Group, p syntax.Place) {
+	if len(h.coming) > 0 {
+		if note, ok := h.coming[0].Node.(*syntax.CountsNote); ok {
+			h.counts = note.Counts
+		}
+	}
+	if !h.chainFromHook(h.mainOf(g.Body), max(p.Nth, 1)) {
+		return
+	}
+	i := h.next(syntax.Noun{})
+	if i < 0 {
+		h.missing(syntax.Noun{Kind: syntax.NounChain}, 1)
+	}
+	h.worked(func() { h.inPlace(g.Body, i) })
+	h.closeDone()
 }
 
 func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {

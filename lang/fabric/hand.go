@@ -54,25 +54,32 @@ type hand struct {
 	ring     bool  // there is a ring to work into
 	first    []int // the foundation chain, in the order made
 	other    bool  // the other side of the foundation chain is being worked
+	beyond   []int // the row below, where a round began with that other side
 	branches []branch
-	used     []string // branch names in this row
+	used     map[string]source.Span // branch names in this row, with where they are given
 
-	round    bool // the work goes round
-	reversed bool // the base stands reversed against the row that made it
-	loop     syntax.Loop
-	yarn     string
-	object   int
-	left     [][]int         // places left unworked on purpose, those of the last row first
-	skipped  int             // the place skipped last, -1 for none
-	gap      int             // where the gap worked into last ended, -1 for none
-	marks    []int           // stitches that carry a marker
-	objects  map[string]int  // how many of the pattern's own stitches and groups this row made, by name
-	after    []syntax.Clause // what the row says after the clause at work
-	coming   []syntax.Clause // what follows the clause at work, in its repeat too
-	together bool            // the next clause is worked already, together with the one before
-	edge     bool            // row ends are being worked into
-	rows     int             // rows worked of the piece, as far as they are numbered
-	nested   bool            // the clause at work stands inside a repeat or a group
+	round     bool // the work goes round
+	reversed  bool // the base stands reversed against the row that made it
+	loop      syntax.Loop
+	yarn      string
+	object    int
+	left      []leftOut       // places left unworked on purpose, those of the last row first
+	turns     int             // turns made in this piece
+	skipped   int             // the place skipped last, -1 for none
+	run       []int           // the stitches and spaces skipped since the last stitch
+	passedRun []int           // the run before that
+	openings  []opening       // runs of skipped stitches with chains over them
+	opened    bool            // an opening is being worked around
+	gap       int             // where the gap worked into last ended, -1 for none
+	marks     []int           // stitches that carry a marker
+	objects   map[string]int  // how many of the pattern's own stitches and groups this row made, by name
+	after     []syntax.Clause // what the row says after the clause at work
+	coming    []syntax.Clause // what follows the clause at work, in its repeat too
+	together  bool            // the next clause is worked already, together with the one before
+	edge      bool            // row ends are, or were, worked into
+	along     bool            // what follows goes along row ends
+	rows      int             // rows worked of the piece, as far as they are numbered
+	nested    bool            // the clause at work stands inside a repeat or a group
 
 	rowIndex, clause int
 	span             source.Span // of the clause at work, for faults
@@ -81,6 +88,7 @@ type hand struct {
 	against          Reading     // readings taken against the default by habit
 	loose            bool        // stitches were passed over on the way to a landmark: that is no fault
 	bySpaces         bool        // spaces were worked into or skipped by name
+	inSpaces         bool        // a stitch of this row stands in a space
 	overSpaces       bool        // spaces were passed over without a word
 	full             bool        // the row went to its end by words that say so
 	known            bool
@@ -107,6 +115,13 @@ type hand struct {
 	keeps            bool             // this line goes on with the row before it
 	adrift           bool             // what lies below is not known
 	laid             bool             // the ground stands in working order
+}
+
+// leftOut is a run of places left unworked on purpose, at the end of a row
+// after so many turns of the work.
+type leftOut struct {
+	places []int
+	turns  int
 }
 
 // turningSaid is what a row of the piece said of its turning chain; later
@@ -219,6 +234,10 @@ func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
 	if into >= 0 && into < len(h.base) {
 		target = h.base[into]
 	}
+	if len(h.run) > 0 {
+		h.run, h.passedRun = nil, h.run
+	}
+	h.inSpaces = h.inSpaces || target >= 0 && h.stitch(target).IsSpace()
 	for range n {
 		if h.stopped() {
 			h.add(Stitch{Kind: k, Into: -1})
@@ -236,7 +255,7 @@ func (h *hand) space() {
 	}
 	n := h.chains
 	h.chains, h.counts = 0, syntax.Counts{}
-	h.add(Stitch{Chains: n, Into: -1})
+	h.overRun(h.add(Stitch{Chains: n, Into: -1}))
 	h.begun = true
 }
 

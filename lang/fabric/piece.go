@@ -90,9 +90,9 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 // on there.
 func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 	first := firstNumber(tree, k.size)
-	if onUnworked(tree) {
+	if left := beginsOn(tree); left != nil {
 		for i := len(before) - 1; i >= 0; i-- {
-			if from := before[i][k.size]; len(from.h.left) > 0 {
+			if from := before[i][k.size]; left(&from.h) {
 				k.goOn(from)
 				k.number = max(0, first-1)
 				return
@@ -108,24 +108,37 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 	}
 }
 
-// onUnworked tells whether a piece begins on stitches that another left
-// unworked.
-func onUnworked(tree *syntax.Piece) bool {
+// beginsOn tells what an earlier piece must have left for a piece that begins
+// on it: stitches unworked, an opening, a marker; nil for a piece with its own
+// beginning.
+func beginsOn(tree *syntax.Piece) func(*hand) bool {
 	for _, r := range tree.Rows {
 		for _, c := range r.Clauses {
 			switch n := c.Node.(type) {
 			case *syntax.Skip:
-				return n.Place.Pick == syntax.PickRemaining
+				return leftFor(n.Place)
 			case *syntax.Yarn:
-				if n.Action == syntax.YarnJoin && (n.Place.Pick == syntax.PickRemaining || n.Place.Row.Written()) {
-					return true
+				if n.Action == syntax.YarnJoin {
+					return leftFor(n.Place)
 				}
 			case *syntax.Chain, *syntax.MagicRing, *syntax.Work, *syntax.Repeat, *syntax.Group:
-				return false
+				return nil
 			}
 		}
 	}
-	return false
+	return nil
+}
+
+func leftFor(p syntax.Place) func(*hand) bool {
+	switch {
+	case p.Noun.Kind == syntax.NounMarker:
+		return func(h *hand) bool { return len(h.marks) > 0 }
+	case p.Pick == syntax.PickPrevious:
+		return func(h *hand) bool { return len(h.openings) > 0 }
+	case p.Pick == syntax.PickRemaining, p.Row.Written():
+		return func(h *hand) bool { return len(h.left) > 0 }
+	}
+	return nil
 }
 
 // firstNumber is the number of a piece's first row, 0 where a line without
@@ -176,6 +189,9 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 				found, at = t, inside // no second star parts it from the repeat
 			}
 		}
+	}
+	if last := len(clauses) - 1; found == nil && last > 0 && reference(clauses) != nil {
+		return asCount(clauses[last].Node), clauses[last].Span // `As Row 2. 21 sc.`
 	}
 	return found, at
 }

@@ -123,15 +123,8 @@ func (h *hand) nextChain() (int, bool) {
 	for i := h.at; i < h.end; i++ {
 		s := h.stitch(h.base[i])
 		if s.IsSpace() {
-			if h.sub < s.Chains {
-				h.sub++
-				h.held = i
-				if h.sub == s.Chains {
-					h.at, h.sub = i+1, 0
-				}
-				return i, true
-			}
-			continue
+			h.at = i
+			return h.nextOfSpace(s), true
 		}
 		if s.Kind.Class == stitch.Chain {
 			h.at, h.sub, h.held = i+1, 0, i
@@ -144,6 +137,16 @@ func (h *hand) nextChain() (int, bool) {
 		return -1, false
 	}
 	return -1, false
+}
+
+// nextOfSpace takes the next chain of the space that is reached.
+func (h *hand) nextOfSpace(s *Stitch) int {
+	i := h.at
+	h.held = i
+	if h.sub++; h.sub >= s.Chains {
+		h.at, h.sub = i+1, 0
+	}
+	return i
 }
 
 // missing reports that there is no next place of a kind: too many were asked

@@ -12,6 +12,12 @@ import (
 // mark puts a marker in one of the stitches made.
 func (h *hand) mark(n *syntax.Marker) {
 	of := h.row
+	if n.Skipped {
+		of = h.run
+		if len(of) == 0 && len(h.openings) > 0 {
+			of = h.openings[len(h.openings)-1].places
+		}
+	}
 	if n.OfLast > 0 {
 		of = of[max(0, len(of)-n.OfLast):]
 	}
@@ -44,6 +50,10 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.intoRing(k, own, n)
 		return
 	case p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther:
+		if h.opened {
+			p.Noun, p.Of = syntax.Noun{Kind: syntax.NounChain}, nil // those over the opening, from below
+			break
+		}
 		h.otherSide()
 		p.Noun, p.Of = syntax.Noun{}, nil
 		if p.Pick == syntax.PickNext && !p.Number.Written() && numbered && n > 1 {
@@ -53,6 +63,13 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Noun.Kind == syntax.NounRowEnd || p.Noun.Kind == syntax.NounEdge:
 		h.alongEdge(k, n, numbered, p)
 		return
+	case h.along && p.Noun.Kind == syntax.NounNone:
+		h.alongEdge(k, n, numbered, p)
+		return
+	case p.Noun.Kind != syntax.NounCorner:
+		h.along = false // a place of another kind is named
+	}
+	switch {
 	case h.edge && p.Noun.Kind == syntax.NounCorner && h.count(p.Noun) == 0:
 		h.worked(func() { h.into(k, own, n, -1) }) // of the piece, not of a row
 		return
@@ -70,12 +87,18 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.between(k, own, n, p)
 	case p.Noun.Kind == syntax.NounMarker:
 		h.inMarked(k, own, n)
+	case p.Pick == syntax.PickRemaining && h.comeBack(p):
+		p.Pick, p.Row = syntax.PickNext, syntax.Num{}
+		h.workAt(k, own, n, numbered, p, evenly)
 	case p.Below > 0 || p.Row.Written():
 		h.rowsBelow(k, own, n, p)
 	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase:
 		h.sameAgain(k, own, n, p)
+	case p.Pick == syntax.PickPrevious && h.opened:
+		p.Pick = syntax.PickNext
+		h.nextNamed(k, own, n, p)
 	case p.Pick == syntax.PickPrevious:
-		h.into(k, own, n, max(h.skipped, 0))
+		h.inSkipped(k, own, n, p)
 	case p.Of != nil && p.Of.Each:
 		h.eachLandmark(k, own, n, p)
 	case p.Center, p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:
@@ -112,6 +135,19 @@ func (h *hand) rowsBelow(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		h.next(syntax.Noun{})
 		h.into(k, own, n, -1)
 	}
+}
+
+// inSkipped goes back into places that were passed over before.
+func (h *hand) inSkipped(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	h.settle(k)
+	at, m := h.at, p.Number.Or(h.size, 1)
+	for i := range m {
+		if h.stopped() {
+			return
+		}
+		h.into(k, own, n, min(max(h.skipped, 0)+i, len(h.base)-1))
+	}
+	h.at = at
 }
 
 // skipFollows tells whether the next clause skips.
@@ -189,35 +225,81 @@ func placesOf(node syntax.Node) []syntax.Place {
 	return nil
 }
 
-// between works into the gaps between stitches: one gap for each pair named,
-// or for each stitch.
+// between works into gaps between stitches: one, or all that are left.
 func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.settle(k)
-	gaps, each := 1, 1
+	if p.Each || p.To.Kind != syntax.ToNothing {
+		h.eachGap(k, own, n)
+		return
+	}
+	h.toGap(p)
+	h.inGap(k, own, n)
+}
+
+func (h *hand) inGap(k *stitch.Stitch, own *ownStitch, n int) {
+	h.into(k, own, n, -1)
+	h.gap = h.at
+}
+
+// eachGap works into the gap before every stitch that is left. In a row there
+// is none before the first.
+func (h *hand) eachGap(k *stitch.Stitch, own *ownStitch, n int) {
+	if h.gap == h.at || !h.round && h.at == 0 {
+		h.pass(1)
+	}
+	for h.remaining(syntax.Noun{}) > 0 && !h.stopped() {
+		h.inGap(k, own, n)
+		h.pass(1)
+	}
+	h.at, h.sub, h.full = h.end, 0, true
+}
+
+// toGap moves to the next gap: past both stitches of a pair, past the next
+// group, or to where the next stitch begins.
+func (h *hand) toGap(p syntax.Place) {
+	number := p.Number.Or(h.size, 1)
 	switch {
-	case p.Each || p.To.Kind != syntax.ToNothing:
-		gaps = h.remaining(syntax.Noun{})
-	case p.Noun.Kind == syntax.NounStitch || p.Noun.Kind == syntax.NounAny:
-		each = p.Number.Or(h.size, 1)
-	}
-	h.loose = h.loose || each == 1 // a gap found by landmark; a pair of stitches is counted
-	for range gaps {
-		stitches := each
-		if each == 2 && h.gap == h.at {
-			h.met |= ReadGapsAdjoin
-			if h.choose&ReadGapsAdjoin != 0 {
-				stitches = 1
-			}
+	case p.Noun.Kind == syntax.NounGroup || p.Noun.Kind == syntax.NounStitch && h.groups(p.Noun.Stitch):
+		h.skipGroups(1, p)
+	case number == 2:
+		h.pair()
+	case number > 2:
+		h.pass(number)
+	default:
+		h.loose = true // found by landmark, whatever lies before it
+		if h.gap == h.at {
+			h.pass(1)
 		}
-		for i := range stitches {
-			if h.next(syntax.Noun{}) < 0 {
-				h.missing(syntax.Noun{}, stitches-i)
-				break
-			}
-		}
-		h.into(k, own, n, -1)
-		h.gap = h.at
 	}
+}
+
+// pair passes two stitches. The first may be the one that ended the pair
+// before.
+func (h *hand) pair() {
+	stitches := 2
+	if h.gap == h.at {
+		h.met |= ReadGapsAdjoin
+		if h.choose&ReadGapsAdjoin != 0 {
+			stitches = 1
+		}
+	}
+	h.pass(stitches)
+}
+
+// pass goes past so many stitches.
+func (h *hand) pass(n int) {
+	for i := range n {
+		if h.next(syntax.Noun{}) < 0 {
+			h.missing(syntax.Noun{}, n-i)
+			return
+		}
+	}
+}
+
+// groups tells whether a word names several stitches worked together.
+func (h *hand) groups(ref syntax.StitchRef) bool {
+	k, own := h.words.stitch(ref)
+	return h.groupName(k, own) != ""
 }
 
 // nextNamed works at `next N` of something.
@@ -225,10 +307,6 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 	m := p.Number.Or(h.size, 1)
 	if m <= 0 {
 		return
-	}
-	if p.Pick == syntax.PickRemaining && h.remaining(p.Noun) < m && len(h.left) > 0 {
-		h.base = append(slices.Clip(h.base[:h.at]), slices.Concat(h.left...)...) // stitches left unworked come back
-		h.end, h.left = len(h.base), nil
 	}
 	uses := h.usesOf(k, own).uses
 	if uses > 1 {
@@ -277,7 +355,7 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		if limit := h.limit(p.To.Number.At(h.size), p.To.Noun); limit < h.end {
 			h.end = max(limit, h.at)
 		}
-	case syntax.ToMarker, syntax.ToCorner:
+	case syntax.ToMarker, syntax.ToNext:
 		h.eachToLandmark(k, own, n, p)
 		return
 	default:
@@ -288,8 +366,8 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		count = min(count, p.Number.At(h.size))
 	}
 	e := h.usesOf(k, own)
-	if count == 0 && p.To.Kind != syntax.ToLastN {
-		h.missing(p.Noun, 1)
+	if count == 0 && p.To.Kind != syntax.ToLastN && p.Pick != syntax.PickRemaining && h.sizes == 1 {
+		h.missing(p.Noun, 1) // in one size of several, the steps before may take all
 	}
 	units := count / max(e.uses, 1)
 	if over := count - units*e.uses; over > 0 && e.uses > 1 {
@@ -391,8 +469,14 @@ func (h *hand) nextAny(p syntax.Place) int {
 	if len(p.Also) == 0 {
 		return h.next(p.Noun)
 	}
+	chains := slices.ContainsFunc(append([]syntax.Noun{p.Noun}, p.Also...), func(n syntax.Noun) bool { return n.Kind == syntax.NounChain })
 	for i := h.at; i < h.end; i++ {
-		if h.acceptsAny(h.stitch(h.base[i]), p) {
+		s := h.stitch(h.base[i])
+		if chains && s.IsSpace() {
+			h.at = i
+			return h.nextOfSpace(s)
+		}
+		if h.acceptsAny(s, p) {
 			h.at, h.sub, h.held = i+1, 0, i
 			return i
 		}
@@ -404,30 +488,39 @@ func (h *hand) acceptsAny(s *Stitch, p syntax.Place) bool {
 	return h.accepts(s, p.Noun) || slices.ContainsFunc(p.Also, func(n syntax.Noun) bool { return h.accepts(s, n) })
 }
 
-// eachToLandmark works up to the next corner; how far a marker is cannot be
-// known here.
+// eachToLandmark works up to the next marker, corner or space that is named.
 func (h *hand) eachToLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
-	stop := -1
-	if p.To.Kind == syntax.ToMarker {
-		if stop = h.marked(); stop < 0 {
+	stop := h.landmarkOf(p.To)
+	if stop < 0 {
+		if p.To.Kind == syntax.ToMarker {
 			h.noMarker()
-			return
+		} else {
+			h.missing(p.To.Noun, 1)
 		}
+		return
 	}
 	e := h.effectOf(k)
-	for h.at < h.end && h.at != stop {
-		s := h.stitch(h.base[h.at])
-		if stop < 0 && s.IsSpace() && s.Object > 0 {
-			return
-		}
-		if s.IsSpace() {
-			h.at++
+	for h.at < stop && !h.stopped() {
+		if i := h.at; h.acceptsAny(h.stitch(h.base[i]), p) {
+			h.at, h.sub, h.held = i+1, 0, i
+			h.placed(k, own, n, i, e)
 			continue
 		}
-		h.held = h.at
-		h.at++
-		h.placed(k, own, n, h.held, e)
+		h.at, h.sub = h.at+1, 0
 	}
+}
+
+// landmarkOf is the place that an extent ends before, -1 for none.
+func (h *hand) landmarkOf(to syntax.ToLimit) int {
+	if to.Kind == syntax.ToMarker {
+		return h.marked()
+	}
+	for i := h.at; i < h.end; i++ {
+		if h.accepts(h.stitch(h.base[i]), to.Noun) {
+			return i
+		}
+	}
+	return -1
 }
 
 // jump works at a place counted from an end of the row below.
@@ -564,12 +657,19 @@ func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 	for i := h.at; i < h.end; i++ {
 		s := h.stitch(h.base[i])
-		if s.Object == 0 || i > 0 && h.stitch(h.base[i-1]).Object == s.Object || group.Kind == syntax.NounStitch && s.Own == "" && !h.isStitch(s, group.Stitch) {
+		if s.Object == 0 || group.Kind == syntax.NounStitch && s.Own == "" && !h.isStitch(s, group.Stitch) {
 			continue
 		}
-		j := i
+		from, j := i, i
 		for j < h.end && h.stitch(h.base[j]).Object == s.Object {
 			j++
+		}
+		for from > 0 && h.stitch(h.base[from-1]).Object == s.Object {
+			from--
+		}
+		if middle := (from + j - 1) / 2; middle < h.at {
+			i = j - 1
+			continue // the hook is past its middle: the next one is meant
 		}
 		if p.Noun.Kind == syntax.NounSpace {
 			for m := i; m < j; m++ {
@@ -578,7 +678,7 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 				}
 			}
 		}
-		return (i + j - 1) / 2
+		return (from + j - 1) / 2
 	}
 	return -1
 }

@@ -10,8 +10,11 @@ import (
 // that runs to the end must leave room for; nil where nobody knows.
 func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	h.works = h.works || len(r.Body) > 0
-	if h.chains == 0 {
+	switch {
+	case h.chains == 0:
 		h.begun = true // chains inside a repeat are no beginning chain
+	case beginsWithChain(r.Body):
+		h.settle(h.mainOf(r.Body)) // nor do they make one longer
 	}
 	nested := h.nested
 	h.nested = true
@@ -22,6 +25,14 @@ func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	default:
 		h.toEnd(r, tail)
 	}
+}
+
+func beginsWithChain(body []syntax.Clause) bool {
+	if len(body) == 0 {
+		return false
+	}
+	_, ok := body[0].Node.(*syntax.Chain)
+	return ok
 }
 
 // times works a repeat that says how often.
@@ -197,7 +208,6 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 		k.fresh = k.fresh[:len(k.fresh):len(k.fresh)]
 		k.row = k.row[:len(k.row):len(k.row)]
 		k.faults = k.faults[:len(k.faults):len(k.faults)]
-		k.used = slices.Clip(k.used)
 		k.steps = k.steps[:len(k.steps):len(k.steps)]
 	}
 	return kept

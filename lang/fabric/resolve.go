@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"slices"
 	"strings"
 
 	"stitchproof/lang/stitch"
@@ -29,6 +30,9 @@ type ownStitch struct {
 	uses, makes syntax.Num
 	// spans is how many places the body works over where nothing is said.
 	spans int
+	// spread is set where the body names places of its own, one after the other:
+	// a cable over four stitches.
+	spread bool
 	// kind stands for the stitch where the body cannot be worked.
 	kind *stitch.Stitch
 }
@@ -76,7 +80,7 @@ func (w *words) define(d *syntax.Definition) {
 	if d.Row != nil && workable(d.Row.Clauses) && !d.Makes.Written() {
 		own.body = d.Row.Clauses
 	}
-	own.spans = spanned(own.body)
+	own.spans, own.spread = spanned(own.body), spread(own.body)
 	for _, name := range d.Names {
 		w.own[spelled(name)] = own
 	}
@@ -101,6 +105,11 @@ func spanned(body []syntax.Clause) int {
 		}
 	}
 	return 0
+}
+
+// spread tells whether a definition's body passes over stitches as it goes.
+func spread(body []syntax.Clause) bool {
+	return slices.ContainsFunc(body, func(c syntax.Clause) bool { _, ok := c.Node.(*syntax.Skip); return ok })
 }
 
 // spelled writes a word as the lexer does: lower case, hyphens as spaces.

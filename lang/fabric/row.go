@@ -34,10 +34,11 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.branches, h.used = nil, nil
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.against, h.rowMade = 0, 0, 0
-	h.bySpaces, h.overSpaces = false, false
+	h.bySpaces, h.overSpaces, h.inSpaces = false, false, false
 	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, nil, -1, -1
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
-	h.edge, h.together = false, false
+	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
+	h.edge, h.along, h.together = false, false, false
 	h.branched, h.filling, h.stemSkipped = false, nil, 0
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
 }
@@ -65,7 +66,7 @@ func (h *hand) leftOver() {
 		sp := syntax.Noun{Kind: syntax.NounSpace}
 		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
 	}
-	if f.N == 0 {
+	if f.N == 0 || h.closesOver(f) {
 		return
 	}
 	if h.filling != nil && f.Name == "" && h.whole() {
@@ -74,6 +75,26 @@ func (h *hand) leftOver() {
 		f.Fits = fitting(len(h.base), f.N, f.Unit)
 	}
 	h.fault(f)
+}
+
+// closesOver tells whether the chains that close a round pass over what it
+// leaves, as the chains before each of its stitches did: nobody says so.
+func (h *hand) closesOver(f Fault) bool {
+	if !h.joined || len(h.row) == 0 || !h.stitch(h.row[len(h.row)-1]).IsSpace() {
+		return false
+	}
+	stitches, spaces := 0, 0
+	for _, i := range h.passedRun {
+		if h.stitch(i).IsSpace() {
+			spaces++
+		} else {
+			stitches++
+		}
+	}
+	if f.Name != "" {
+		return f.N <= spaces
+	}
+	return f.N <= stitches
 }
 
 // continued tells whether the row is left open and the next line goes on with
@@ -112,8 +133,10 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	from := h.lineRepeats(clauses, last)
 	for i, c := range clauses {
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
-		if said := h.bareCount(clauses, i); said != nil && stated == nil {
-			stated, h.said = said, c.Span
+		if said := h.bareCount(clauses, i); said != nil {
+			if stated == nil {
+				stated, h.said = said, c.Span
+			}
 			h.step(h.standsAt())
 			continue
 		}
@@ -194,11 +217,21 @@ func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
 	if i == 0 || i != len(clauses)-1 || clauses[i-1].Sep != syntax.SepStop || !h.works {
 		return nil
 	}
-	w, ok := clauses[i].Node.(*syntax.Work)
-	if !ok || len(w.Places) > 0 || !w.Number.Written() || w.Times.Written() || !w.Stitch.Written() {
+	count := asCount(clauses[i].Node)
+	if count == nil {
 		return nil
 	}
 	if !h.full && !h.joined && h.remaining(syntax.Noun{}) > 0 {
+		return nil
+	}
+	return count
+}
+
+// asCount reads a step that is only a number of a stitch as a count, nil where
+// it is more.
+func asCount(node syntax.Node) *syntax.Total {
+	w, ok := node.(*syntax.Work)
+	if !ok || len(w.Places) > 0 || !w.Number.Written() || w.Times.Written() || !w.Stitch.Written() {
 		return nil
 	}
 	return &syntax.Total{Parts: []syntax.Part{{Number: w.Number, Noun: syntax.Noun{Kind: syntax.NounStitch, Stitch: w.Stitch}}}}

@@ -33,8 +33,7 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Shaping:
 		h.shape(n)
 	case *syntax.Along:
-		h.works = true
-		h.lose() // how many stitches go along row ends is the maker's choice
+		h.works, h.edge, h.along, h.full = true, true, true, true
 	case *syntax.Made:
 		h.tell(n.Stitch.Word, 1)
 	case *syntax.Group:
@@ -118,6 +117,9 @@ func (h *hand) chain(n *syntax.Chain) {
 			h.fault(Fault{Kind: MultipleMismatch, N: made, Unit: unit, Base: plus, Fits: []int{low, low + unit}})
 		}
 	}
+	if h.counts.Said && h.chains > 0 && !h.begun && h.base != nil {
+		h.settle(h.main) // what is said of the chain before this one is not said of both
+	}
 	if v := n.Number.At(h.size); v > 0 {
 		h.chains += v
 		h.inner = h.nested
@@ -188,6 +190,8 @@ func (h *hand) usesOf(k *stitch.Stitch, own *ownStitch) effect {
 	e := h.effectOf(k)
 	switch {
 	case own == nil:
+	case own.spread:
+		e.uses = 0
 	case own.uses.Written():
 		e.uses = own.uses.At(h.size)
 	case own.body != nil:
@@ -258,7 +262,7 @@ func (h *hand) leave(p syntax.Place) {
 	} else {
 		h.full = true
 	}
-	h.left = append([][]int{h.base[h.at:to:to]}, h.left...)
+	h.left = append([]leftOut{{h.base[h.at:to:to], h.turns}}, h.left...)
 	h.at, h.sub = to, 0
 }
 
@@ -266,6 +270,8 @@ func (h *hand) leave(p syntax.Place) {
 // all in the place of the group.
 func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 	switch {
+	case h.along && !h.fixed:
+		h.alongEdge(k, n, !evenly || n > 1, syntax.Place{})
 	case h.fixed || h.ring && len(h.base) == 0:
 		for range n {
 			if h.stopped() {
@@ -333,6 +339,10 @@ func (h *hand) own(own *ownStitch, place int) {
 	}
 	defer func() { h.within-- }()
 	h.tell(own.name, 1)
+	if own.spread {
+		h.list(own.body)
+		return
+	}
 	if own.body == nil {
 		makes := own.makes.Or(h.size, max(own.kind.Makes, 1))
 		h.worked(func() { h.make(own.kind, own.name, makes, place, 1) })
@@ -381,7 +391,7 @@ func (h *hand) nextPlaces(k *stitch.Stitch, own *ownStitch, n, m int, noun synta
 		place := h.held
 		for u := range e.uses {
 			j := h.next(noun)
-			for j < 0 && h.forgotReturn() {
+			for j < 0 && (h.forgotReturn() || h.comesRound()) {
 				j = h.next(noun)
 			}
 			if j < 0 {

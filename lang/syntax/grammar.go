@@ -360,6 +360,7 @@ type gMarkAt struct {
 	Pos     lexer.Position
 	Ordinal *gOrd `parser:"  @@"`
 	Number  *gNum `parser:"| @@"`
+	Skipped bool  `parser:"| @'skip'"`
 	Last    bool  `parser:"| @'last' | ( Name | Word | Stitch | Dash | Hyphen | Sign )"`
 }
 

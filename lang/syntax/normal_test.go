@@ -255,8 +255,8 @@ func normalPlace(p syntax.Place) string {
 		to = words("to last", number(p.To.Number), orStitch(normalNoun(p.To.Noun)))
 	case p.To.Kind == syntax.ToMarker:
 		to = "to marker"
-	case p.To.Kind == syntax.ToCorner:
-		to = "to corner"
+	case p.To.Kind == syntax.ToNext:
+		to = "to " + normalNoun(p.To.Noun)
 	}
 	noun := orStitch(normalNoun(p.Noun))
 	for _, also := range p.Also {

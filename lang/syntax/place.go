@@ -33,7 +33,11 @@ func (r *reader) places(gs []*gWhere) []Place {
 			case p.Loop != BothLoops && p.Empty():
 				last.Loop = p.Loop // `sc across in back loop`
 				continue
-			case g.Prep == "" && last.Each && p.Noun.Kind != NounNone && p.Pick == PickNext && !p.Number.Written():
+			case g.Prep == "to" && p.To.Kind == ToNext && last.To.Kind == ToNothing && !last.Number.Written():
+				last.To, last.Each = p.To, true
+				continue
+			case (g.Prep == "" || g.Prep == "in" && p.Each && last.To.Kind == ToNothing) && last.Each && !last.Number.Written() &&
+				p.Noun.Kind != NounNone && p.Pick == PickNext && !p.Number.Written():
 				last.Also = append(last.Also, p.Noun)
 				if p.To.Kind != ToNothing {
 					last.To = p.To
@@ -98,8 +102,8 @@ func (r *reader) place(g *gWhere) Place {
 		return Place{Each: true, To: ToLimit{Kind: ToLastN, Number: n, Noun: p.Noun}}
 	case g.Prep == "to" && p.Noun.Kind == NounMarker:
 		return Place{Each: true, To: ToLimit{Kind: ToMarker}}
-	case g.Prep == "to" && p.Noun.Kind == NounCorner:
-		return Place{Each: true, To: ToLimit{Kind: ToCorner}}
+	case g.Prep == "to" && (p.Noun.Kind == NounCorner || p.Noun.Kind == NounSpace && p.Pick == PickNext && !p.Number.Written()):
+		return Place{Each: true, To: ToLimit{Kind: ToNext, Noun: p.Noun}}
 	}
 	return p
 }

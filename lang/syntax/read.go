@@ -287,7 +287,7 @@ func (r *reader) extent(g *gExtent) ToLimit {
 	case g.Marker:
 		return ToLimit{Kind: ToMarker}
 	case g.Corner:
-		return ToLimit{Kind: ToCorner}
+		return ToLimit{Kind: ToNext, Noun: Noun{Kind: NounCorner}}
 	case g.Tch:
 		return ToLimit{Kind: ToLastN, Number: One(1), Noun: Noun{Kind: NounTurning}}
 	}
@@ -390,6 +390,8 @@ func (r *reader) marker(g *gMarker) Node {
 			m.Nth = r.ordinal(at.Ordinal)
 		case at.Number != nil && m.Nth > 0:
 			m.OfLast = r.num(at.Number).At(0)
+		case at.Skipped:
+			m.Skipped = true
 		case at.Last && m.Nth == 0:
 			m.Nth, m.OfLast = 1, 1
 		}
@@ -532,7 +534,7 @@ func limitOf(to ToLimit) (Limit, Place) {
 	switch to.Kind {
 	case ToLastN:
 		return ToLast, Place{Pick: PickLast, Number: to.Number, Noun: to.Noun}
-	case ToMarker, ToCorner:
+	case ToMarker, ToNext:
 		return Measured, Place{}
 	}
 	return ToEnd, Place{}

@@ -234,6 +234,8 @@ type Marker struct {
 	// Nth stitch of the last OfLast made, or of the row where OfLast is 0; both
 	// 0 is the last stitch made.
 	Nth, OfLast int
+	// Skipped is set where it is one of the stitches just passed over.
+	Skipped bool
 }
 
 // MagicRing makes a ring to work into.
@@ -427,7 +429,7 @@ const (
 	ToTheEnd         // across, around
 	ToLastN          // to the last so many
 	ToMarker
-	ToCorner
+	ToNext // to the next of a thing: a corner, a ch-1 sp
 )
 
 // ToLimit is how far an `each` goes.
