@@ -115,7 +115,7 @@ func (h *hand) comeBack(p syntax.Place) bool {
 		left := h.left[i]
 		base, found = append(base, left.places...), true
 		h.left = slices.Delete(slices.Clone(h.left), i, i+1)
-		if want := h.at + p.Number.Or(h.size, 1); !p.Row.Written() && len(base) >= want {
+		if want := h.at + p.Number.Or(h.size, 1); !p.Each && len(base) >= want {
 			if rest := base[want:]; len(rest) > 0 {
 				h.left = slices.Insert(h.left, i, leftOut{rest, left.turns})
 			}

@@ -34,17 +34,18 @@ func workedByHabit(f *Fabric, w *words, tree *syntax.Piece, before []crew) (*Pie
 	var of habit
 	best, ends := workPiece(f, w, tree, before, of)
 	tries := 0
-	for again := true; again && misfit(best) > 0; {
-		again = false
+	for misfit(best) > 0 {
+		was := best
 		for _, other := range ends.habits(of) {
 			if tries++; tries > maxHabits {
-				return best, ends
-			}
-			p, c := workPiece(f, w, tree, before, other)
-			if misfit(p) < misfit(best) && !contradicts(p, best) {
-				best, ends, of, again = p, c, other, true
 				break
 			}
+			if p, c := workPiece(f, w, tree, before, other); misfit(p) < misfit(best) && !contradicts(p, was) {
+				best, ends, of = p, c, other
+			}
+		}
+		if best == was {
+			break
 		}
 	}
 	return best, ends

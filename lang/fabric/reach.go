@@ -42,6 +42,9 @@ func (h *hand) marked() int {
 
 // workAt works n stitches at a place that is named.
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
+	if p.Noun.Kind == syntax.NounTip && p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {
+		p.Noun, p.Of = p.Of.Noun, nil // the top of the turning chain is the place it stands for
+	}
 	switch {
 	case p.From == syntax.FromHook:
 		h.fromHook(k, own, n, p)
