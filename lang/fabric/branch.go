@@ -18,6 +18,7 @@ type branch struct {
 	chains  int // the chain's length, 0 while it is not made
 	skipped int
 	row     int // stitches the row had when it left
+	turned  int // stitches the row had when the branch was last turned, 0 for never
 	parent  ground
 }
 
@@ -29,15 +30,17 @@ type ground struct {
 	loose, full  bool
 	bySpaces     bool
 	overSpaces   bool
+	first        []int // the chain that is worked along, in the order made
+	other        bool  // its other side is being worked
 }
 
 func (h *hand) ground() ground {
-	return ground{h.base, h.at, h.sub, h.end, h.held, h.loose, h.full, h.bySpaces, h.overSpaces}
+	return ground{h.base, h.at, h.sub, h.end, h.held, h.loose, h.full, h.bySpaces, h.overSpaces, h.first, h.other}
 }
 
 func (h *hand) stand(g ground) {
 	h.base, h.at, h.sub, h.end, h.held, h.loose, h.full = g.base, g.at, g.sub, g.end, g.held, g.loose, g.full
-	h.bySpaces, h.overSpaces = g.bySpaces, g.overSpaces
+	h.bySpaces, h.overSpaces, h.first, h.other = g.bySpaces, g.overSpaces, g.first, g.other
 }
 
 // openBranch leaves the work along a new chain.
@@ -92,10 +95,41 @@ func (h *hand) setChain(skip int) {
 	b := &branches[len(branches)-1]
 	b.chains, b.skipped = h.chains, min(skip, h.chains)
 	h.branches = branches
-	h.base = reverse(h.chainNodes(h.chains))
+	h.first, h.other = h.chainNodes(h.chains), false
+	h.standOn(reverse(h.first))
+	h.at = min(skip, len(h.base))
 	h.chains, h.counts = 0, syntax.Counts{}
-	h.at, h.sub, h.held, h.end = min(skip, len(h.base)), 0, -1, len(h.base)
-	h.loose, h.full = false, false
+}
+
+// turnBranch works a branch back along itself: what it made last is the ground
+// of what comes.
+func (h *hand) turnBranch() {
+	branches := slices.Clone(h.branches)
+	b := &branches[len(branches)-1]
+	h.branches = branches
+	if left := h.remaining(syntax.Noun{}); left > 0 && b.turned == 0 {
+		h.fault(Fault{Kind: BranchChainLeft, Name: b.name, N: left, Base: b.chains, Related: b.span})
+	}
+	made := h.row[max(b.row, b.turned):]
+	b.turned = len(h.row)
+	h.standOn(reverse(made))
+	h.begun = false
+}
+
+// onBranch works at a stitch of a branch that is done: the work is joined
+// there, and no stitch of it is used up.
+func (h *hand) onBranch(k *stitch.Stitch, p syntax.Place) {
+	h.chainOf()
+	grown := h.grown[p.Name]
+	nth := max(p.Nth, 1)
+	switch {
+	case len(grown) == 0:
+		h.fault(Fault{Kind: PlaceAbsent, Name: "branch " + p.Name, N: 1})
+	case nth > len(grown):
+		h.fault(Fault{Kind: PlaceAbsent, Name: "st " + itoa(nth) + " of branch " + p.Name, There: itoa(len(grown)) + " sts", N: 1})
+	case k.Class != stitch.Slip:
+		h.add(Stitch{Kind: k, Into: grown[nth-1], Over: 1})
+	}
 }
 
 // fromHook works into the nth chain from the hook.
@@ -263,6 +297,13 @@ func (h *hand) pop() branch {
 	n := len(h.branches)
 	b := h.branches[n-1]
 	h.branches = h.branches[: n-1 : n-1]
+	if b.name != "" {
+		h.grown = maps.Clone(h.grown)
+		if h.grown == nil {
+			h.grown = map[string][]int{}
+		}
+		h.grown[b.name] = slices.Clone(h.row[min(b.row, len(h.row)):])
+	}
 	h.stand(b.parent)
 	return b
 }
@@ -332,7 +373,7 @@ func (h *hand) closeBranch() {
 	switch {
 	case len(h.row) == b.row || at == b.skipped && b.chains > 0 && left == b.chains-b.skipped:
 		h.fault(Fault{Kind: BranchEmpty, Name: b.name, N: b.chains, Related: b.span})
-	case left > 0:
+	case left > 0 && b.turned == 0:
 		h.fault(Fault{Kind: BranchChainLeft, Name: b.name, N: left, Base: b.chains, Related: b.span})
 	}
 }
@@ -393,7 +434,7 @@ func (h *hand) otherSide() {
 		}
 	}
 	switch {
-	case len(h.branches) > 0 || len(h.base) == 0:
+	case len(h.base) == 0:
 	case !slices.Contains(h.first, h.base[0]):
 		h.beyond = h.base // the row below, which comes after
 	case len(worked) > 0:
@@ -414,4 +455,9 @@ func (h *hand) comesRound() bool {
 	h.standOn(h.beyond)
 	h.beyond = nil
 	return true
+}
+
+// open tells whether a branch of a name is not done yet.
+func (h *hand) open(name string) bool {
+	return slices.ContainsFunc(h.branches, func(b branch) bool { return b.name == name })
 }

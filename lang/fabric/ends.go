@@ -117,6 +117,8 @@ func (h *hand) turn(n *syntax.Turn) {
 	case n.OtherSide:
 		h.otherSide()
 	case n.Rotate:
+	case len(h.branches) > 0 && h.branches[len(h.branches)-1].chains > 0 && len(h.row) > h.branches[len(h.branches)-1].row:
+		h.turnBranch()
 	case len(h.row) == 0 && !h.begun:
 		if !h.reversed {
 			h.base = reverse(h.base)
@@ -137,6 +139,9 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 	h.yarn = n.Yarn
 	if n.Action != syntax.YarnJoin || len(h.row) > 0 || h.begun {
 		return
+	}
+	if n.Place.Pick == syntax.PickNth || n.Place.Row.Written() {
+		defer func() { h.full = true }() // an edging attached at a counted stitch ends where it ends
 	}
 	if n.Place.Noun.Kind == syntax.NounMarker && h.marked() < 0 || n.Place.Pick == syntax.PickPrevious {
 		if h.atOpening(n.Place) {

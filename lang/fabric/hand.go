@@ -56,6 +56,7 @@ type hand struct {
 	other    bool  // the other side of the foundation chain is being worked
 	beyond   []int // the row below, where a round began with that other side
 	branches []branch
+	grown    map[string][]int       // what each named branch that is done is made of
 	used     map[string]source.Span // branch names in this row, with where they are given
 
 	round     bool // the work goes round

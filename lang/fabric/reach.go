@@ -49,6 +49,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.From == syntax.FromHook:
 		h.fromHook(k, own, n, p)
 		return
+	case h.grown[p.Name] != nil && !h.open(p.Name):
+		h.onBranch(k, p)
+		return
 	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
 		h.intoRing(k, own, n)
 		return

@@ -322,7 +322,7 @@ type gTurn struct {
 	NoJoin bool `parser:"(   @( 'not' 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? )"`
 	Not    bool `parser:"  | @'not'?"`
 	Rotate bool `parser:"( 'turn' | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
-	Other  bool `parser:"| 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
+	Other  bool `parser:"| 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
 // join; join with sl st in first sc; join to form ring; join B with sl st in next st
