@@ -171,6 +171,9 @@ func (k *worker) goOn(from *worker) {
 	k.piece.From = from.piece
 	k.h = from.h
 	k.h.earlier = slices.Clone(from.h.earlier)
+	for i := range k.h.earlier {
+		k.h.earlier[i].Row = OfEarlier
+	}
 	k.rows, k.last, k.number = maps.Clone(from.rows), slices.Clone(from.last), from.number
 	k.h.done = maps.Clone(from.h.done)
 }
@@ -516,7 +519,7 @@ func (h *hand) imagined(stated *syntax.Total) []int {
 			if h.made() >= maxPiece {
 				return nil
 			}
-			s := Stitch{Kind: k, Into: -1, Row: -1}
+			s := Stitch{Kind: k, Into: -1, Row: OfStated}
 			if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounTurning {
 				s.Kind, s.Chains = nil, p.Noun.Length.Or(h.size, 1)
 			}
