@@ -60,6 +60,9 @@ type Stitch struct {
 	// Row and Clause tell which instruction made it, by index. Row is OfStated
 	// or OfEarlier where none of the piece did.
 	Row, Clause int
+	// Apart is set for what no row counts: chains to work into, slip stitches
+	// that travel to where a round begins.
+	Apart bool
 	// Turning is set for a turning or beginning chain that counts as a stitch.
 	Turning bool
 	// Object numbers the stitches that were worked together in one place, 0 for none.

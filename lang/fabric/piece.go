@@ -358,6 +358,7 @@ func (k *worker) mended(t trial, o outcome) outcome {
 // something other than it states, leaves the stated count to be tried.
 func (k *worker) take(o outcome, stated *syntax.Total) {
 	k.h = o.hand
+	k.h.setApart()
 	k.h.earlier, k.h.fresh = append(k.h.earlier, k.h.fresh...), nil
 	if k.h.keeps = k.h.continued(); k.h.keeps {
 		return
@@ -370,6 +371,18 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 		k.heal = k.h.imagined(stated)
 	}
 	k.h.settleOn(k.heal, o.tally.Known)
+}
+
+// setApart marks what the instruction made that is no part of its row.
+func (h *hand) setApart() {
+	for i := range h.fresh {
+		h.fresh[i].Apart = true
+	}
+	for _, i := range h.row {
+		if i >= len(h.earlier) {
+			h.fresh[i-len(h.earlier)].Apart = false
+		}
+	}
 }
 
 // unknown records a row that cannot be counted; its stated count is trusted.

@@ -39,7 +39,7 @@ type CountRow struct {
 	Works bool   `json:"works"` // false for a line such as `Fasten off.`
 	// Repeats is how many rows the line stands for. What is made, by kind and
 	// in all, is of the last of them.
-	Repeats []int `json:"repeats"`
+	Repeats []*int `json:"repeats"`
 	// Made is the number of stitches of one row, Change its difference from the
 	// row below.
 	Made   []*int `json:"made"`
@@ -102,12 +102,13 @@ func countRow(text *source.Text, row *fabric.Row) CountRow {
 	line, _ := text.LineColumn(row.Tree.At)
 	out := CountRow{
 		Label: row.Tree.Label.Name(), Line: line, Text: strings.Join(strings.Fields(row.Tree.Text), " "),
-		Works: row.Works(), Repeats: row.Repeats, Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
+		Works: row.Works(), Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
 		Running: make([]*int, len(row.Tallies)), Unread: []string{}, Branches: branches(row), Compared: []CountPart{},
 	}
 	below := row.Before()
 	for size := range row.Tallies {
 		t := &row.Tallies[size]
+		out.Repeats = append(out.Repeats, repeats(row, size))
 		out.Made = append(out.Made, known(t, t.Made))
 		var change *int
 		if below != nil && t.Works && below.Tallies[size].Known {
@@ -121,6 +122,16 @@ func countRow(text *source.Text, row *fabric.Row) CountRow {
 		out.Unread = append(out.Unread, row.Tree.Source(s))
 	}
 	return out
+}
+
+// repeats is how many rows a line stands for, nil where the line does not tell:
+// every even one, or as for another piece.
+func repeats(row *fabric.Row, size int) *int {
+	n := row.Repeats[size]
+	if row.Tree.Label.EveryOther || n > 1 && !row.Works() {
+		return nil
+	}
+	return &n
 }
 
 // parts counts what a row makes by kind, the kinds in the order first made.

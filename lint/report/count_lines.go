@@ -46,7 +46,7 @@ func (c *Count) cells(r *CountRow, size int) []string {
 	out := []string{strconv.Itoa(r.Line), r.name(), c.sizeName(size)}
 	rows, made, running := "", "", ""
 	if r.counts() {
-		rows, made = strconv.Itoa(r.Repeats[size]), number(r.Made[size])
+		rows, made = number(r.Repeats[size]), number(r.Made[size])
 	}
 	if r.counts() || len(r.Yarn.names) > 0 {
 		running = number(r.Running[size])

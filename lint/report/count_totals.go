@@ -5,13 +5,13 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
-	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
 	"stitchproof/lint"
 )
 
 // CountTotals are the stitches of all rows together: their number, how many
 // there are of each kind, with the spaces, and how many are in each yarn. Chains
-// to work into are no stitches.
+// to work into are no stitches, nor slip stitches that only travel.
 type CountTotals struct {
 	Total []*int  `json:"total"`
 	Parts Amounts `json:"parts"`
@@ -90,7 +90,7 @@ func (p *CountPiece) addUp(a *lint.Analysis, piece *fabric.Piece) {
 		made[size] = make([]int, len(p.Rows))
 		for i := range piece.Stitches[size] {
 			s := &piece.Stitches[size][i]
-			if s.Row < 0 || !s.IsSpace() && s.Kind.Class == stitch.Chain {
+			if s.Row < 0 || s.Apart {
 				continue
 			}
 			p.Parts.add(s.Name(a.Fabric.Dialect), size, sizes, 1)
@@ -110,10 +110,11 @@ func (p *CountPiece) addUp(a *lint.Analysis, piece *fabric.Piece) {
 
 // run adds up what the rows make in one size, as far as it is known.
 func (p *CountPiece) run(piece *fabric.Piece, size int, made []int) {
-	sum := new(int)
+	sum, between := new(int), false
 	for i, row := range piece.Rows {
 		r := &p.Rows[i]
-		if !whole(row, size) {
+		between = between || row.Tree.Label.EveryOther
+		if !whole(row, size) || between && skips(row.Tree.Label, size) {
 			r.Yarn.forget(size)
 			sum = nil
 		}
@@ -163,6 +164,14 @@ func (y *yarnNames) find(name string) string {
 func whole(row *fabric.Row, size int) bool {
 	t := &row.Tallies[size]
 	return t.Known && (len(t.Faults) == 0 || row.Repeats[size] < 2)
+}
+
+// skips tells whether a label leaves numbers out between those that it names.
+// Where every other row is told elsewhere, that is work of which only the part
+// before the first of them is counted.
+func skips(label syntax.Label, size int) bool {
+	numbers := label.Each(size)
+	return len(numbers) > 0 && !label.EveryOther && numbers[len(numbers)-1]-numbers[0] >= len(numbers)
 }
 
 // forget makes the parts unknown in a size.
