@@ -227,7 +227,8 @@ func (t *CountTotals) sums() []string {
 // several tells whether the totals of the pattern are more than those of its
 // only piece.
 func (c *Count) several() bool {
-	return len(c.Pieces) != 1 || slices.ContainsFunc(c.Pieces[0].Make, func(n int) bool { return n != 1 })
+	often := func(p CountPiece) bool { return slices.ContainsFunc(p.Make, func(n int) bool { return n != 1 }) }
+	return len(c.Pieces) > 1 || slices.ContainsFunc(c.Pieces, often)
 }
 
 // branchesTitle says whose branches are told, where there are several sizes.

@@ -9,7 +9,8 @@ import (
 // listWidth is how many cells a list takes at most, where it can be folded.
 const listWidth = 16
 
-// table lines up columns by the cells of a terminal that their text takes.
+// table lines up columns by the cells of a terminal that their text takes, and
+// leaves out those with nothing in them.
 type table struct {
 	columns []column
 	lines   []tableLine
@@ -74,14 +75,14 @@ func (t *table) write(b *bufio.Writer) {
 	}
 }
 
-// widths are how many cells each column takes.
+// widths are how many cells each column takes: none where nothing stands in it.
 func (t *table) widths() []int {
 	out := make([]int, len(t.columns))
-	for i, c := range t.columns {
-		out[i] = textWidth(c.name)
-	}
 	for _, l := range t.lines {
 		for i, c := range l.cells {
+			if c != "" {
+				out[i] = max(out[i], textWidth(t.columns[i].name))
+			}
 			if i < len(l.cells)-1 || len(l.cells) == len(t.columns) {
 				out[i] = max(out[i], textWidth(c))
 			}
@@ -93,6 +94,9 @@ func (t *table) widths() []int {
 func (t *table) writeLine(b *bufio.Writer, widths []int, cells []string) {
 	var line strings.Builder
 	for i, c := range cells {
+		if widths[i] == 0 {
+			continue
+		}
 		pad := strings.Repeat(" ", max(0, widths[i]-textWidth(c)))
 		line.WriteString("  ")
 		if t.columns[i].right {
