@@ -64,22 +64,19 @@ func (r *CountRow) counts() bool { return r.Works || len(r.Unread) > 0 }
 func (c *Count) lines(r *CountRow) [][]string {
 	at := slices.IndexFunc(columns, func(c column) bool { return c.name == sizeColumn })
 	var out [][]string
-	same := true
 	for size := range r.Made {
 		line := c.cells(r, size)
-		line[1] = source.Excerpt(line[1])
-		rest := func(l []string) []string { return slices.Concat(l[:at], l[at+1:]) }
-		same = same && (size == 0 || slices.Equal(rest(line), rest(out[0])))
+		line[1], line[at] = source.Excerpt(line[1]), allSizes
 		out = append(out, line)
 	}
-	if same {
-		out = out[:1]
-		out[0][at] = allSizes
+	switch {
+	case len(c.Sizes) < 2:
+		return [][]string{slices.Delete(out[0], at, at+1)}
+	case !slices.ContainsFunc(out, func(line []string) bool { return !slices.Equal(line, out[0]) }):
+		return out[:1]
 	}
-	if len(c.Sizes) < 2 {
-		for i := range out {
-			out[i] = slices.Delete(out[i], at, at+1)
-		}
+	for size := range out {
+		out[size][at] = c.Sizes[size]
 	}
 	return out
 }

@@ -49,11 +49,8 @@ func (a *Amounts) of(name string, sizes int) []*int {
 	return counts
 }
 
-// add puts more of a thing to it in one size.
-func (a *Amounts) add(name string, size, sizes, n int) {
-	counts := a.of(name, sizes)
-	counts[size] = plus(counts[size], &n, 1)
-}
+// count counts one more of a thing in one size.
+func (a *Amounts) count(name string, size, sizes int) { *a.of(name, sizes)[size]++ }
 
 // addTimes puts what another holds to it in one size, so many times.
 func (a *Amounts) addTimes(other *Amounts, size, times int) {
@@ -93,14 +90,14 @@ func (p *CountPiece) addUp(a *lint.Analysis, piece *fabric.Piece) {
 			if s.Row < 0 || s.Apart {
 				continue
 			}
-			p.Parts.add(s.Name(a.Fabric.Dialect), size, sizes, 1)
+			p.Parts.count(s.Name(a.Fabric.Dialect), size, sizes)
 			if s.IsSpace() {
 				continue
 			}
 			made[size][s.Row]++
 			yarn := yarns.written(s.Yarn)
-			p.Yarn.add(yarn, size, sizes, 1)
-			p.Rows[s.Row].Yarn.add(yarn, size, sizes, 1)
+			p.Yarn.count(yarn, size, sizes)
+			p.Rows[s.Row].Yarn.count(yarn, size, sizes)
 		}
 	}
 	for size := range sizes {
