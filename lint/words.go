@@ -3,6 +3,8 @@ package lint
 import (
 	"strconv"
 	"strings"
+
+	"stitchproof/lang/source"
 )
 
 // counted is a number with its noun: "1 st", "4 sts", "2 ch-2 sps".
@@ -46,20 +48,6 @@ func itoas(numbers []int) []string {
 	return out
 }
 
-// quoteWidth is how many characters of the pattern a message quotes; the place
-// itself is always shown beside it.
-const quoteWidth = 60
-
 // quoted puts words of the pattern in quotation marks, on one line and not
 // too many of them.
-func quoted(s string) string {
-	s = strings.Join(strings.Fields(s), " ")
-	if r := []rune(s); len(r) > quoteWidth {
-		cut := string(r[:quoteWidth])
-		if space := strings.LastIndexByte(cut, ' '); space > 0 {
-			cut = cut[:space]
-		}
-		s = strings.TrimRight(cut, " ,;") + " …"
-	}
-	return "`" + s + "`"
-}
+func quoted(s string) string { return "`" + source.Excerpt(s) + "`" }

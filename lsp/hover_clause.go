@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -12,7 +13,7 @@ import (
 // clauseCard says what a clause of a row does and how the row stands after it.
 func (v *view) clauseCard(row *fabric.Row, i int) *card {
 	clause := row.Tree.Clauses[i]
-	c := &card{title: excerpt(row.Tree.Source(clause.Span))}
+	c := &card{title: source.Excerpt(row.Tree.Source(clause.Span))}
 	c.say(doing(clause.Node))
 	step := &row.Steps[i]
 	if !step.Known || len(step.Total) != v.Fabric.Sizes() || !row.Works() {
@@ -74,8 +75,10 @@ func (v *view) placesUsed(row *fabric.Row, step *fabric.Step) string {
 		into := &all[s.Into]
 		name := into.Name(v.Fabric.Dialect)
 		switch {
-		case into.Row < 0:
+		case into.Row == fabric.OfStated:
 			name += " that the row below states"
+		case into.Row == fabric.OfEarlier:
+			name += " of the piece before"
 		case into.Row != row.Index:
 			name += " of " + rowName(row.Piece.Rows[into.Row].Tree)
 		}

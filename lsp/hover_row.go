@@ -2,6 +2,7 @@ package lsp
 
 import (
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
 
@@ -13,7 +14,7 @@ func (v *view) rowCard(row *fabric.Row) *card {
 	case ok:
 		v.count(c, row, counts)
 	case unknown(row) != nil:
-		c.add("Cannot be counted", excerpt(row.Tree.Source(unknown(row).Blame)))
+		c.add("Cannot be counted", source.Excerpt(row.Tree.Source(unknown(row).Blame)))
 	default:
 		c.say("Works no stitches.")
 	}
@@ -100,7 +101,7 @@ func stated(row *fabric.Row) string {
 	if row.Stated == nil {
 		return ""
 	}
-	written := excerpt(row.Tree.Source(row.StatedAt))
+	written := source.Excerpt(row.Tree.Source(row.StatedAt))
 	worst := fabric.NotStated
 	for size := range row.Tallies {
 		agrees := row.Tallies[size].Agrees()

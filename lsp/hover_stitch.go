@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -11,9 +12,9 @@ import (
 // stitchCard says what a stitch is that the pattern calls by word: the pattern's
 // own definition where it has one, and what the dictionary knows.
 func (v *view) stitchCard(word string, meaning stitch.Meaning) *card {
-	c := &card{title: excerpt(word)}
+	c := &card{title: source.Excerpt(word)}
 	if own := v.definition(word); own != nil {
-		c.add("Defined by the pattern", excerpt(own.Text))
+		c.add("Defined by the pattern", source.Excerpt(own.Text))
 	}
 	settled := meaning.In(v.Fabric.Dialect)
 	if meaning.Ambiguous() && v.Fabric.Dialect == stitch.Unsettled {

@@ -150,6 +150,13 @@ Uses: 12 places
 Worked into: 12 sc of Rnd 2
 Count after it: 18 sts
 Left to work into: 0 places`},
+		{"clause on another piece", strings.Replace(acornCup, "Fasten off", "\nPiece: Nut\nRnd 4: Sc in each st around", 1), "Sc in |each st", "Sc in each st around", `Sc in each st around
+Makes: 18 sts
+By kind: 18 sc
+Uses: 18 places
+Worked into: 18 sc of the piece before
+Count after it: 18 sts
+Left to work into: 0 places`},
 		{"clause on what is only stated", strings.Replace(acornCup, "2 sc in each st around", "2 wren in each acorn", 1), "|*sc in next", "*sc in next st, 2 sc in next st; rep from * around", `*sc in next st, 2 sc in next st; rep from * around
 Makes: 18 sts
 By kind: 18 sc

@@ -6,6 +6,7 @@ import (
 	"go.lsp.dev/protocol"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
 )
 
 // documentSymbols lists the pieces and, within them, the rows with their counts.
@@ -32,7 +33,7 @@ func (v *view) pieceSymbol(piece *fabric.Piece) protocol.DocumentSymbol {
 		symbol.Children = append(symbol.Children, v.rowSymbol(row))
 	}
 	if symbol.Name == "" {
-		symbol.Name = excerpt(v.Text.Slice(heading))
+		symbol.Name = source.Excerpt(v.Text.Slice(heading))
 	}
 	if tree.Make.Written() {
 		symbol.Detail = new("make " + tree.Make.String())

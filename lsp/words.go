@@ -1,11 +1,10 @@
 package lsp
 
 import (
-	"fmt"
 	"slices"
-	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
 
@@ -16,9 +15,7 @@ func perSize(values []int) string { return syntax.Num{Vals: values}.String() }
 func signed(values []int) string {
 	words := make([]string, len(values))
 	for i, n := range values {
-		if words[i] = "0"; n != 0 {
-			words[i] = fmt.Sprintf("%+d", n)
-		}
+		words[i] = syntax.Signed(n)
 	}
 	return syntax.PerSize(words)
 }
@@ -59,18 +56,5 @@ func rowName(r *syntax.Row) string {
 	if name := r.Label.Name(); name != "" {
 		return name
 	}
-	return excerpt(r.Text)
-}
-
-// excerptLength is how many characters of an instruction stand for it where its whole text
-// would be too long to show.
-const excerptLength = 60
-
-// excerpt is the beginning of a text, on one line.
-func excerpt(text string) string {
-	text = strings.Join(strings.Fields(text), " ")
-	if letters := []rune(text); len(letters) > excerptLength {
-		text = strings.TrimRight(string(letters[:excerptLength]), " ,;") + " …"
-	}
-	return text
+	return source.Excerpt(r.Text)
 }

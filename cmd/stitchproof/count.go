@@ -1,13 +1,23 @@
 package main
 
 import (
+	"io"
+
 	"stitchproof/lint"
 	"stitchproof/lint/report"
 )
 
 type countCommand struct {
 	File   string `arg:"" help:"A pattern, or - for standard input."`
-	Format string `enum:"text,json" default:"text" help:"How to write the table: ${enum}."`
+	Format string `enum:"text,csv,markdown,json" default:"text" help:"How to write the table: ${enum}."`
+}
+
+// countFormats are the ways to write the table.
+var countFormats = map[string]func(*report.Count, io.Writer) error{
+	"text":     (*report.Count).Text,
+	"csv":      (*report.Count).CSV,
+	"markdown": (*report.Count).Markdown,
+	"json":     (*report.Count).JSON,
 }
 
 // Run writes the table of one pattern.
@@ -16,9 +26,5 @@ func (c *countCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	table := report.Counted(c.File, lint.Analyze(text))
-	if c.Format == "json" {
-		return table.JSON(s.out)
-	}
-	return table.Text(s.out)
+	return countFormats[c.Format](report.Counted(c.File, lint.Analyze(text)), s.out)
 }

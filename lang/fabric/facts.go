@@ -57,10 +57,12 @@ type Stitch struct {
 	// Into is the index of the stitch or space it was worked into, -1 for none;
 	// Over is how many were used, more than one for a decrease.
 	Into, Over int
-	// Row and Clause tell which instruction made it, by index. Row is -1 for a
-	// stitch that nobody made: it stands for the stated count of a row that
-	// could not be counted.
+	// Row and Clause tell which instruction made it, by index. Row is OfStated
+	// or OfEarlier where none of the piece did.
 	Row, Clause int
+	// Apart is set for what no row counts: chains to work into, slip stitches
+	// that travel to where a round begins.
+	Apart bool
 	// Turning is set for a turning or beginning chain that counts as a stitch.
 	Turning bool
 	// Object numbers the stitches that were worked together in one place, 0 for none.
@@ -69,6 +71,12 @@ type Stitch struct {
 	Post   bool
 	Loop   syntax.Loop
 }
+
+// What Stitch.Row is for a stitch that no instruction of the piece made.
+const (
+	OfStated  = -1 - iota // nobody made it: it stands for what a row that could not be counted states
+	OfEarlier             // it was made in the piece that this one goes on from
+)
 
 // IsSpace tells whether this is a chain space.
 func (s *Stitch) IsSpace() bool { return s.Kind == nil }

@@ -171,6 +171,9 @@ func (k *worker) goOn(from *worker) {
 	k.piece.From = from.piece
 	k.h = from.h
 	k.h.earlier = slices.Clone(from.h.earlier)
+	for i := range k.h.earlier {
+		k.h.earlier[i].Row = OfEarlier
+	}
 	k.rows, k.last, k.number = maps.Clone(from.rows), slices.Clone(from.last), from.number
 	k.h.done = maps.Clone(from.h.done)
 }
@@ -355,6 +358,7 @@ func (k *worker) mended(t trial, o outcome) outcome {
 // something other than it states, leaves the stated count to be tried.
 func (k *worker) take(o outcome, stated *syntax.Total) {
 	k.h = o.hand
+	k.h.setApart()
 	k.h.earlier, k.h.fresh = append(k.h.earlier, k.h.fresh...), nil
 	if k.h.keeps = k.h.continued(); k.h.keeps {
 		return
@@ -367,6 +371,18 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 		k.heal = k.h.imagined(stated)
 	}
 	k.h.settleOn(k.heal, o.tally.Known)
+}
+
+// setApart marks what the instruction made that is no part of its row.
+func (h *hand) setApart() {
+	for i := range h.fresh {
+		h.fresh[i].Apart = true
+	}
+	for _, i := range h.row {
+		if i >= len(h.earlier) {
+			h.fresh[i-len(h.earlier)].Apart = false
+		}
+	}
 }
 
 // unknown records a row that cannot be counted; its stated count is trusted.
@@ -516,7 +532,7 @@ func (h *hand) imagined(stated *syntax.Total) []int {
 			if h.made() >= maxPiece {
 				return nil
 			}
-			s := Stitch{Kind: k, Into: -1, Row: -1}
+			s := Stitch{Kind: k, Into: -1, Row: OfStated}
 			if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounTurning {
 				s.Kind, s.Chains = nil, p.Noun.Length.Or(h.size, 1)
 			}

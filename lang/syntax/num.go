@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -53,6 +54,14 @@ func (n Num) String() string {
 		words[i] = strconv.Itoa(v)
 	}
 	return PerSize(words)
+}
+
+// Signed writes a difference: +2, -6, or 0.
+func Signed(n int) string {
+	if n == 0 {
+		return "0"
+	}
+	return fmt.Sprintf("%+d", n)
 }
 
 // PerSize writes one value a size as patterns do: once where all are the same,

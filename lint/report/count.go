@@ -6,7 +6,6 @@ import (
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
-	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 	"stitchproof/lint"
 )
@@ -14,8 +13,10 @@ import (
 // Count is what a whole pattern comes to: the table that a tech editor would
 // make by hand. Lists have one value a size; nil stands for what is not known.
 type Count struct {
-	File   string       `json:"file"`
-	Sizes  []string     `json:"sizes"`
+	File  string   `json:"file"`
+	Sizes []string `json:"sizes"`
+	// The totals are of all pieces, each as often as it is made.
+	CountTotals
 	Pieces []CountPiece `json:"pieces"`
 }
 
@@ -25,9 +26,9 @@ type CountPiece struct {
 	Line int    `json:"line"`
 	// Make is how many are made of it, in each size.
 	Make []int `json:"make"`
-	// Total is the number of stitches in one of it, all rows together.
-	Total []*int     `json:"total"`
-	Rows  []CountRow `json:"rows"`
+	// The totals are of one of it.
+	CountTotals
+	Rows []CountRow `json:"rows"`
 }
 
 // CountRow is one instruction line.
@@ -36,27 +37,32 @@ type CountRow struct {
 	Line  int    `json:"line"`
 	Text  string `json:"text"`
 	Works bool   `json:"works"` // false for a line such as `Fasten off.`
-	// Repeats is how many rows the line stands for.
-	Repeats []int `json:"repeats"`
+	// Repeats is how many rows the line stands for. What is made, by kind and
+	// in all, is of the last of them.
+	Repeats []*int `json:"repeats"`
 	// Made is the number of stitches of one row, Change its difference from the
 	// row below.
 	Made   []*int `json:"made"`
 	Change []*int `json:"change"`
+	// Running is the number of stitches of the piece up to the end of the line.
+	Running []*int `json:"running"`
 	// Stated is the number of stitches that the line states, nil where it states
 	// none or states only things that stitches are not counted by.
 	Stated []int `json:"stated"`
 	Agrees *bool `json:"agrees"`
+	// Agreement is Agrees for each size.
+	Agreement []*bool `json:"agreement"`
 	// Compared holds the parts of the stated count.
 	Compared []CountPart `json:"compared"`
-	// Parts counts the stitches and spaces by kind.
-	Parts    map[string][]*int `json:"parts"`
-	Side     string            `json:"side"` // "RS", "WS" or "" where it is not known
-	Turned   bool              `json:"turned"`
-	Joined   bool              `json:"joined"`
-	Unread   []string          `json:"unread"`
-	Branches []CountBranch     `json:"branches"`
-
-	kinds []string // the keys of Parts in the order first made
+	// Parts counts the stitches and spaces by kind; Yarn the stitches by yarn, in
+	// all the rows that the line stands for. A yarn that is not named is "".
+	Parts    Amounts       `json:"parts"`
+	Yarn     Amounts       `json:"yarn"`
+	Side     string        `json:"side"` // "RS", "WS" or "" where it is not known
+	Turned   bool          `json:"turned"`
+	Joined   bool          `json:"joined"`
+	Unread   []string      `json:"unread"`
+	Branches []CountBranch `json:"branches"`
 }
 
 // CountPart is one part of a stated count.
@@ -66,22 +72,13 @@ type CountPart struct {
 	Made   []*int `json:"made"`
 }
 
-// CountBranch is how far a branch, or the stem, was worked when it was last
-// spoken of, in the first size.
-type CountBranch struct {
-	Name    string `json:"name"`
-	Chains  int    `json:"chains"`
-	Skipped int    `json:"skipped"`
-	Worked  int    `json:"worked"`
-	Left    int    `json:"left"`
-}
-
 // Counted makes the table of a pattern.
 func Counted(file string, a *lint.Analysis) *Count {
 	out := &Count{File: file, Sizes: append([]string{}, a.File.Sizes...), Pieces: []CountPiece{}}
 	for _, piece := range a.Fabric.Pieces {
 		out.Pieces = append(out.Pieces, countPiece(a, piece))
 	}
+	out.CountTotals = totalOfPieces(out.Pieces, a.Fabric.Sizes())
 	return out
 }
 
@@ -90,74 +87,66 @@ func (c *Count) JSON(w io.Writer) error { return writeJSON(w, c) }
 
 func countPiece(a *lint.Analysis, piece *fabric.Piece) CountPiece {
 	line, _ := a.Text.LineColumn(piece.Tree.Span.Start)
-	sizes := a.Fabric.Sizes()
 	out := CountPiece{Name: piece.Tree.Name, Line: line, Rows: []CountRow{}}
-	for size := range sizes {
-		out.Make = append(out.Make, piece.Tree.Make.Or(size, 1))
-		out.Total = append(out.Total, total(piece, size))
+	for size := range a.Fabric.Sizes() {
+		out.Make = append(out.Make, max(0, piece.Tree.Make.Or(size, 1)))
 	}
 	for _, row := range piece.Rows {
 		out.Rows = append(out.Rows, countRow(a.Text, row))
 	}
+	out.addUp(a, piece)
 	return out
-}
-
-// total is the number of stitches of a piece, nil where a row of it is not
-// known or is not what it states. Chains to work into are no stitches.
-func total(piece *fabric.Piece, size int) *int {
-	for _, row := range piece.Rows {
-		if t := &row.Tallies[size]; !t.Known || t.Agrees() == fabric.Disagrees {
-			return nil
-		}
-	}
-	n := 0
-	for i := range piece.Stitches[size] {
-		if s := &piece.Stitches[size][i]; !s.IsSpace() && s.Kind.Class != stitch.Chain {
-			n++
-		}
-	}
-	return &n
 }
 
 func countRow(text *source.Text, row *fabric.Row) CountRow {
 	line, _ := text.LineColumn(row.Tree.At)
 	out := CountRow{
 		Label: row.Tree.Label.Name(), Line: line, Text: strings.Join(strings.Fields(row.Tree.Text), " "),
-		Works: row.Works(), Repeats: row.Repeats, Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
-		Parts: map[string][]*int{}, Unread: []string{}, Branches: []CountBranch{}, Compared: []CountPart{},
+		Works: row.Works(), Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
+		Running: make([]*int, len(row.Tallies)), Unread: []string{}, Branches: branches(row), Compared: []CountPart{},
 	}
 	below := row.Before()
 	for size := range row.Tallies {
 		t := &row.Tallies[size]
+		out.Repeats = append(out.Repeats, repeats(row, size))
 		out.Made = append(out.Made, known(t, t.Made))
 		var change *int
 		if below != nil && t.Works && below.Tallies[size].Known {
 			change = known(t, t.Made-below.Tallies[size].Made)
 		}
 		out.Change = append(out.Change, change)
-		for _, part := range t.Parts {
-			if out.Parts[part.Name] == nil {
-				out.Parts[part.Name] = make([]*int, len(row.Tallies))
-				out.kinds = append(out.kinds, part.Name)
-			}
-		}
 	}
-	for name, counts := range out.Parts {
-		for size := range row.Tallies {
-			counts[size] = known(&row.Tallies[size], row.Tallies[size].Part(name))
-		}
-	}
+	out.parts(row)
 	out.compare(row)
 	for _, s := range row.Tree.Unread() {
 		out.Unread = append(out.Unread, row.Tree.Source(s))
 	}
-	for _, step := range row.Steps {
-		for _, b := range step.Ledger {
-			b.Name = row.Tree.AsWritten(b.Name)
-			out.branch(b)
+	return out
+}
+
+// repeats is how many rows a line stands for, nil where the line does not tell:
+// every even one, or as for another piece.
+func repeats(row *fabric.Row, size int) *int {
+	n := row.Repeats[size]
+	if row.Tree.Label.EveryOther || n > 1 && !row.Works() {
+		return nil
+	}
+	return &n
+}
+
+// parts counts what a row makes by kind, the kinds in the order first made.
+func (r *CountRow) parts(row *fabric.Row) {
+	for size := range row.Tallies {
+		for _, part := range row.Tallies[size].Parts {
+			r.Parts.of(part.Name, len(row.Tallies))
 		}
 	}
-	return out
+	for _, name := range r.Parts.names {
+		for size := range row.Tallies {
+			t := &row.Tallies[size]
+			r.Parts.counts[name][size] = known(t, t.Part(name))
+		}
+	}
 }
 
 func known(t *fabric.Tally, n int) *int {
@@ -184,7 +173,10 @@ func (r *CountRow) compare(row *fabric.Row) {
 		}
 		r.Compared = append(r.Compared, counted)
 	}
-	r.Agrees = agreement(row)
+	for size := range row.Tallies {
+		r.Agreement = append(r.Agreement, agreement(row.Tallies[size].Agrees()))
+	}
+	r.Agrees = inAll(r.Agreement)
 	r.Stated = statedStitches(row)
 }
 
@@ -205,24 +197,29 @@ func partWord(p syntax.Part) string {
 	return p.Noun.Word
 }
 
-// agreement tells whether a stated count is met in every size, nil where that
-// cannot be told.
-func agreement(row *fabric.Row) *bool {
-	all := true
-	for size := range row.Tallies {
-		switch row.Tallies[size].Agrees() {
-		case fabric.Disagrees:
-			no := false
-			return &no
-		case fabric.Agrees:
-		default:
-			all = false
-		}
-	}
-	if !all {
+// agreement tells whether a stated count is met, nil where that cannot be told.
+func agreement(a fabric.Agreement) *bool {
+	met := a == fabric.Agrees
+	if !met && a != fabric.Disagrees {
 		return nil
 	}
-	return &all
+	return &met
+}
+
+// inAll tells whether something holds in every size: one in which it does not
+// decides, and one of which it is not known leaves it open.
+func inAll(sizes []*bool) *bool {
+	all := new(bool)
+	*all = true
+	for _, holds := range sizes {
+		switch {
+		case holds == nil:
+			all = nil
+		case !*holds:
+			return holds
+		}
+	}
+	return all
 }
 
 // statedStitches is the number of stitches that a row states, in each size.
@@ -247,18 +244,6 @@ func statedStitches(row *fabric.Row) []int {
 		out = append(out, stated)
 	}
 	return out
-}
-
-// branch notes the state of a branch, later ones over earlier ones.
-func (r *CountRow) branch(b fabric.BranchState) {
-	state := CountBranch{b.Name, b.Chains, b.Skipped, b.Worked, b.Left}
-	for i := range r.Branches {
-		if r.Branches[i].Name == state.Name {
-			r.Branches[i] = state
-			return
-		}
-	}
-	r.Branches = append(r.Branches, state)
 }
 
 func sideName(s syntax.SideKind) string {

@@ -1,6 +1,6 @@
 // Package report writes what is known of patterns for people and for
-// programs: findings and stitch counts, each as text and as JSON, and what a
-// rule is about.
+// programs, a file a format: findings, stitch counts, and what a rule is
+// about.
 //
 // Lines and columns count from 1, columns in characters.
 package report

@@ -2,7 +2,6 @@ package report
 
 import (
 	"bytes"
-	"encoding/json"
 	"errors"
 	"os"
 	"strings"
@@ -144,90 +143,10 @@ func TestWriteErrors(t *testing.T) {
 	rule := lint.Rules()[0]
 	assert.ErrorContains(t, Text(full{}, files, false), "no room")
 	assert.ErrorContains(t, JSON(full{}, files), "no room")
-	assert.ErrorContains(t, Counted("x", a).Text(full{}), "no room")
-	assert.ErrorContains(t, Counted("x", a).JSON(full{}), "no room")
+	for name, write := range countFormats {
+		assert.ErrorContains(t, write(Counted("x", a), full{}), "no room", name)
+	}
 	assert.ErrorContains(t, ExplainRule(full{}, rule), "no room")
-}
-
-const mitten = `Pattern: Hedge mitten
-Terms: US
-Sizes: S (M, L)
-
-Piece: Cuff (make 2)
-With A, ch 21 (23, 25).
-Row 1 (RS): Sc in 2nd ch from hook and in each ch across; turn. (20 (22, 24) sc)
-Row 2: Ch 1, [sc2tog over next 2 sts, sc in each st to last 2 sts, sc2tog over next 2 sts; turn. (18 (20, 21) sts)
-Row 3: Ch 1, zc in each st across. (18 (20, 22) sts)
-Fasten off.
-`
-
-func TestCountJSON(t *testing.T) {
-	text := strings.Replace(mitten, "[", "", 1)
-	var b bytes.Buffer
-	require.NoError(t, Counted("cuff.crochet", lint.Analyze(source.New(text))).JSON(&b))
-	var got Count
-	require.NoError(t, json.Unmarshal(b.Bytes(), &got))
-	assert.Equal(t, "cuff.crochet", got.File)
-	assert.Equal(t, []string{"S", "M", "L"}, got.Sizes)
-	require.Len(t, got.Pieces, 1)
-	piece := got.Pieces[0]
-	assert.Equal(t, "Cuff", piece.Name)
-	assert.Equal(t, 5, piece.Line)
-	assert.Equal(t, []int{2, 2, 2}, piece.Make)
-	require.Len(t, piece.Rows, 5, "every instruction line, those without a label as well")
-
-	n := func(values ...int) []*int {
-		var out []*int
-		for _, v := range values {
-			out = append(out, &v)
-		}
-		return out
-	}
-	yes, no := true, false
-	first, second, third := piece.Rows[1], piece.Rows[2], piece.Rows[3]
-	assert.Equal(t, "Row 1 (RS)", first.Label)
-	assert.Equal(t, 7, first.Line)
-	assert.Equal(t, n(20, 22, 24), first.Made)
-	assert.Equal(t, []int{20, 22, 24}, first.Stated)
-	assert.Equal(t, &yes, first.Agrees)
-	assert.Equal(t, map[string][]*int{"sc": n(20, 22, 24)}, first.Parts)
-	assert.Equal(t, n(18, 20, 22), second.Made)
-	assert.Equal(t, n(-2, -2, -2), second.Change)
-	assert.Equal(t, &no, second.Agrees)
-	assert.Equal(t, []*int{nil, nil, nil}, third.Made, "what is not known is null")
-	assert.Nil(t, third.Agrees)
-	assert.Equal(t, []string{"zc in each st across"}, third.Unread)
-	assert.Empty(t, piece.Rows[4].Label)
-	assert.False(t, piece.Rows[4].Works)
-	assert.Equal(t, []*int{nil, nil, nil}, piece.Total)
-	assert.Contains(t, b.String(), `"branches": []`)
-}
-
-func TestCountText(t *testing.T) {
-	text := strings.Replace(mitten, "[", "", 1)
-	var b bytes.Buffer
-	require.NoError(t, Counted("cuff.crochet", lint.Analyze(source.New(text))).Text(&b))
-	lines := strings.Split(b.String(), "\n")
-	require.Greater(t, len(lines), 8)
-	assert.Equal(t, []string{"cuff.crochet", "sizes S (M, L)", "", "Cuff, make 2"}, lines[:4])
-	for _, want := range []string{
-		"7  Row 1 (RS)               20 (22, 24)          20 (22, 24) sc            20 (22, 24) sc  agrees  RS\n",
-		"20 (22, 24) sc",
-		"18 (20, 21)  DIFFERS",
-		"18 (20, 22)  unchecked",
-		"not understood: zc in each st across",
-		"total ? sts",
-	} {
-		assert.Contains(t, b.String(), want)
-	}
-}
-
-func TestBranchLedger(t *testing.T) {
-	rule, ok := lint.Find("branch-chain-left")
-	require.True(t, ok)
-	table := Counted("twig.crochet", lint.Analyze(source.New(rule.Bad)))
-	branches := table.Pieces[0].Rows[1].Branches
-	assert.Contains(t, branches, CountBranch{Name: "A", Chains: 6, Skipped: 1, Worked: 3, Left: 2})
 }
 
 func TestExplainStitch(t *testing.T) {
