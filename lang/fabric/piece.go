@@ -30,13 +30,14 @@ type worker struct {
 	h      hand
 	rows   map[int]unit // by number, as far as worked
 	last   []unit       // in the order worked
-	every  *unit        // the row that every other one is like, nil for none
+	every  *Row         // the instruction that every other row is like, nil for none
 	number int          // of the row worked last
 	// headless is set while no row was worked of a piece whose beginning is not
 	// here.
 	headless bool
 	side     syntax.SideKind // that faces now, as far as it is said
 	turned   bool            // the last row ended with a turn
+	faced    bool            // the side of the instruction at work is known
 	// heal is what the last row stated, where it could not be counted or made
 	// something else: later rows may show that it is right.
 	heal []int
@@ -45,8 +46,12 @@ type worker struct {
 // unit is one row to be worked: the words of an instruction, without what
 // they refer to.
 type unit struct {
-	tree *syntax.Row
-	even bool // `work even`: the stitch of the row below in each stitch
+	tree   *syntax.Row
+	even   bool // `work even`: the stitch of the row below in each stitch
+	number int  // that its label gives, 0 where it follows the row before
+	// between is set for a row that another instruction told of: `Row 2 and all
+	// even rows`.
+	between bool
 }
 
 // crew works a piece in all its sizes, one worker a size: words with two
@@ -237,7 +242,11 @@ func (k *worker) begin(row *Row) *job {
 		k.unknown(row)
 		return nil
 	}
-	k.fill(row)
+	if row.Tree.Label.EveryOther {
+		k.every = row
+	}
+	units = k.interleaved(units)
+	k.faced = false
 	k.h.goesOn = len(units) == 1 && k.followed(row)
 	return &job{worker: k, units: units, before: k.h.rowMade}
 }
@@ -254,11 +263,15 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 		trials[n] = j.trial(j.units[i], row, stated)
 	}
 	for n, o := range decided(trials) {
-		j := jobs[n]
-		j.out = j.mended(trials[n], o)
-		j.take(j.out, trials[n].stated)
-		j.note(row, j.units[i], row.Tree.Label.Each(j.size), i, j.out.tally.Works)
-		if i+1 < len(j.units) && len(j.out.tally.Faults) == 0 {
+		j, u := jobs[n], jobs[n].units[i]
+		o = j.mended(trials[n], o)
+		j.take(o, trials[n].stated)
+		j.note(row, u, o.tally.Works)
+		j.face(row, u, &o)
+		if !u.between && (o.tally.Works || !j.out.tally.Works) {
+			j.out = o
+		}
+		if i+1 < len(j.units) && (u.between || len(o.tally.Faults) == 0) {
 			on = append(on, j)
 		}
 	}
@@ -276,26 +289,6 @@ func (j *job) finish(row *Row) {
 		o = said(o, row.Steps[0].Span)
 	}
 	j.record(row, o)
-}
-
-// fill works the rows that `Row 2 and all even rows` stands for, between the
-// row worked last and this one.
-func (k *worker) fill(row *Row) {
-	label := row.Tree.Label
-	if label.EveryOther {
-		k.every = &unit{tree: row.Tree}
-		return
-	}
-	if k.every == nil || len(label.Numbers) == 0 {
-		return
-	}
-	first := k.every.tree.Label.First(k.size)
-	for n := k.number + 1; n < label.First(k.size) && n-k.number <= maxUnits && (n-first)%2 == 0; n++ {
-		t := k.trial(*k.every, row, nil)
-		o := k.mended(t, decided([]trial{t})[0])
-		k.take(o, nil)
-		k.note(row, *k.every, []int{n}, 0, o.tally.Works)
-	}
 }
 
 // followed tells whether the next line has no label and works on.
@@ -398,8 +391,8 @@ func (k *worker) unknown(row *Row) {
 	o.tally.Works = true
 	k.record(row, o)
 	k.take(o, row.Stated)
-	for i := range row.Tree.Label.Each(k.size) {
-		k.note(row, unit{tree: row.Tree}, row.Tree.Label.Each(k.size), i, false)
+	for _, number := range row.Tree.Label.Each(k.size) {
+		k.note(row, unit{tree: row.Tree, number: number}, false)
 	}
 }
 
@@ -418,7 +411,6 @@ func (k *worker) record(row *Row, o outcome) {
 	if row.Stated == nil && o.stated != nil && o.hand.said != (source.Span{}) {
 		row.Stated, row.StatedAt = o.stated, o.hand.said
 	}
-	k.face(row, o.hand)
 	row.Joined, row.Turned, row.Round = o.hand.joined, o.hand.turned || o.hand.turnedFirst, o.hand.round
 	for i, s := range o.hand.steps {
 		if i >= len(row.Steps) {
@@ -437,20 +429,23 @@ func (k *worker) record(row *Row, o outcome) {
 }
 
 // face follows which side of the work faces: what the first row says of it,
-// turned at each turn.
-func (k *worker) face(row *Row, h hand) {
-	if !row.Tallies[k.size].Works {
+// turned at each turn. An instruction faces as its first row does.
+func (k *worker) face(row *Row, u unit, o *outcome) {
+	if !o.tally.Works {
 		return
 	}
+	h := &o.hand
 	if h.turnedFirst && k.side != syntax.NoSide && !k.turned {
 		k.side = other(k.side)
 	}
-	if k.side == syntax.NoSide || joinsAnew(row.Tree.Clauses) && row.Tree.Label.Side != syntax.NoSide {
-		k.side = row.Tree.Label.Side
+	if !u.between && !k.faced {
+		if k.side == syntax.NoSide || joinsAnew(row.Tree.Clauses) && row.Tree.Label.Side != syntax.NoSide {
+			k.side = row.Tree.Label.Side
+		}
+		row.Side, k.faced = k.side, true
 	}
-	row.Side = k.side
 	k.turned = h.turned
-	if k.side != syntax.NoSide && row.Repeats[k.size]%2 == 1 && (h.turned || !h.round && !h.notTurned) {
+	if k.side != syntax.NoSide && (h.turned || !h.round && !h.notTurned) {
 		k.side = other(k.side)
 	}
 }
@@ -488,12 +483,12 @@ func lastWorking(row *Row) source.Span {
 	return row.Steps[0].Span
 }
 
-// note remembers a worked row under its number: the ith of an instruction.
-func (k *worker) note(row *Row, u unit, numbers []int, i int, works bool) {
+// note remembers a worked row under its number.
+func (k *worker) note(row *Row, u unit, works bool) {
 	label := row.Tree.Label
 	switch {
-	case i < len(numbers):
-		k.number = numbers[i]
+	case u.number > 0:
+		k.number = u.number
 	case label.Kind == syntax.Setup || label.Kind == syntax.Named || label.Kind == syntax.Unlabelled && !works:
 		return
 	default:

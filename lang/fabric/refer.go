@@ -33,14 +33,50 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 		default:
 			total = len(list) * min(max(1, ref.Number.Or(k.size, 1)), maxRow)
 		}
-		return cycle(list, min(total, maxUnits)), true
+		return k.numbered(cycle(list, min(total, maxUnits)), row), true
 	}
 	u := unit{tree: tree}
 	if even := evenOf(tree.Clauses); even != nil {
 		u.even = true
 		named = max(named, even.Number.Or(k.size, 1))
 	}
-	return cycle([]unit{u}, min(max(1, named), maxUnits)), true
+	return k.numbered(cycle([]unit{u}, min(max(1, named), maxUnits)), row), true
+}
+
+// numbered gives rows the numbers that the label of their instruction names.
+func (k *worker) numbered(units []unit, row *Row) []unit {
+	numbers := row.Tree.Label.Each(k.size)
+	if row.Tree.Label.EveryOther {
+		numbers = numbers[:min(1, len(numbers))]
+	}
+	for i := range units {
+		units[i].number = 0 // of the row that is referred to
+		if i < len(numbers) {
+			units[i].number = numbers[i]
+		}
+	}
+	return units
+}
+
+// interleaved puts the rows that `Row 2 and all even rows` stands for between
+// others, where their numbers leave room.
+func (k *worker) interleaved(units []unit) []unit {
+	if k.every == nil {
+		return units
+	}
+	first, before := k.every.Tree.Label.First(k.size), k.number
+	var out []unit
+	for _, u := range units {
+		for n := before + 1; n < u.number && len(out) < maxUnits; n++ {
+			if (n-first)%2 == 0 {
+				k.every.Repeats[k.size]++
+				out = append(out, unit{tree: k.every.Tree, number: n, between: true})
+			}
+		}
+		before = max(before, u.number)
+		out = append(out, u)
+	}
+	return out
 }
 
 // rowsTo is how many rows more bring the piece to the length that an
@@ -127,8 +163,8 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 			if !ok {
 				return nil, false
 			}
-			for i, u := range units {
-				other.note(r, u, r.Tree.Label.Each(k.size), i, r.Tallies[k.size].Works)
+			for _, u := range units {
+				other.note(r, u, r.Tallies[k.size].Works)
 				out = append(out, u)
 				if ref.PieceRow.Written() && other.number >= ref.PieceRow.At(k.size) {
 					return out, true

@@ -125,10 +125,10 @@ func countRow(text *source.Text, row *fabric.Row) CountRow {
 }
 
 // repeats is how many rows a line stands for, nil where the line does not tell:
-// every even one, or as for another piece.
+// as for another piece.
 func repeats(row *fabric.Row, size int) *int {
 	n := row.Repeats[size]
-	if row.Tree.Label.EveryOther || n > 1 && !row.Works() {
+	if n > 1 && !row.Works() {
 		return nil
 	}
 	return &n

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
-	"stitchproof/lang/syntax"
 	"stitchproof/lint"
 )
 
@@ -107,11 +106,10 @@ func (p *CountPiece) addUp(a *lint.Analysis, piece *fabric.Piece) {
 
 // run adds up what the rows make in one size, as far as it is known.
 func (p *CountPiece) run(piece *fabric.Piece, size int, made []int) {
-	sum, between := new(int), false
+	sum := new(int)
 	for i, row := range piece.Rows {
 		r := &p.Rows[i]
-		between = between || row.Tree.Label.EveryOther
-		if !whole(row, size) || between && skips(row.Tree.Label, size) {
+		if !whole(row, size) {
 			r.Yarn.forget(size)
 			sum = nil
 		}
@@ -161,14 +159,6 @@ func (y *yarnNames) find(name string) string {
 func whole(row *fabric.Row, size int) bool {
 	t := &row.Tallies[size]
 	return t.Known && (len(t.Faults) == 0 || row.Repeats[size] < 2)
-}
-
-// skips tells whether a label leaves numbers out between those that it names.
-// Where every other row is told elsewhere, that is work of which only the part
-// before the first of them is counted.
-func skips(label syntax.Label, size int) bool {
-	numbers := label.Each(size)
-	return len(numbers) > 0 && !label.EveryOther && numbers[len(numbers)-1]-numbers[0] >= len(numbers)
 }
 
 // forget makes the parts unknown in a size.
