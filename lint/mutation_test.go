@@ -3,6 +3,7 @@ package lint_test
 import (
 	"flag"
 	"fmt"
+	"math/rand/v2"
 	"os"
 	"path/filepath"
 	"runtime"
@@ -11,6 +12,7 @@ import (
 	"sync"
 	"testing"
 
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"stitchproof/lang/fabric"
@@ -19,7 +21,14 @@ import (
 	"stitchproof/lint"
 )
 
-var survivors = flag.Bool("survivors", false, "list each change to a sound pattern that nothing is said about")
+var (
+	survivors   = flag.Bool("survivors", false, "list each change to a sound pattern that nothing is said about")
+	everyMutant = flag.Bool("mutants", false, "make every change to the sound patterns that can be made, not only those drawn")
+)
+
+// drawn of drawnOf changes are made, the same ones in every run, so that the
+// tests stay quick.
+const drawn, drawnOf = 1, 2
 
 // outcome is what became of a mutant.
 type outcome uint8
@@ -29,8 +38,13 @@ const (
 	equivalent                // the piece is the same, stitch for stitch
 	killed                    // an error or warning tells of it in time
 	elsewhere                 // one does, but too late or in another place
-	survived
+	silent                    // nothing does, and no count and no place shows it: a taller stitch where only stitches are counted
+	survived                  // nothing does, and something shows it
+	outcomes
 )
+
+// unnoticed names the outcomes that are listed on request.
+var unnoticed = map[outcome]string{elsewhere: "told elsewhere", silent: "nothing states it", survived: "not noticed"}
 
 // tried is a mutant and what became of it.
 type tried struct {
@@ -41,24 +55,36 @@ type tried struct {
 	row     string // what the changed row then makes
 }
 
+// floors are how many of a thousand changes of each kind are noticed, of those
+// that alter the piece and of those that something shows. They rise with the
+// rules and never fall.
+var floors = map[change]struct{ altering, knowable int }{}
+
+// One thing is changed in each sound pattern, everywhere and in turn: a reader
+// of the findings must be told of it on that row or at the first that can know.
 func TestMutation(t *testing.T) {
-	var all []tried
-	for _, list := range tryFiles(t) {
-		all = append(all, list...)
+	all := tryFiles(t)
+	got := scores(all)
+	t.Log("\n" + scoreTable(got))
+	for _, c := range changes {
+		s, floor := got[c], floors[c]
+		assert.GreaterOrEqual(t, s.perMille(s.altering()), floor.altering, "%s: fewer are noticed than before", c)
+		assert.GreaterOrEqual(t, s.perMille(s.knowable()), floor.knowable, "%s: fewer are noticed than before", c)
+		assert.NotZero(t, s[killed], "%s: nothing is tried", c)
 	}
-	t.Log("\n" + scoreTable(all))
-	if *survivors {
-		for _, m := range all {
-			if m.outcome == survived || m.outcome == elsewhere {
-				fmt.Printf("%s: %s: %s\n\t%s\n", m.where, m.change, m.was, m.row)
-			}
+	if !*survivors {
+		return
+	}
+	for _, m := range all {
+		if name, ok := unnoticed[m.outcome]; ok {
+			fmt.Printf("%s: %s: %s: %s\n\t%s\n", m.where, m.change, name, m.was, m.row)
 		}
 	}
 }
 
 // tryFiles tries the mutants of every sound pattern, a file at a time on each
 // processor.
-func tryFiles(t *testing.T) [][]tried {
+func tryFiles(t *testing.T) []tried {
 	t.Helper()
 	var paths []string
 	for _, dir := range []string{"patterns", "worked"} {
@@ -84,7 +110,7 @@ func tryFiles(t *testing.T) [][]tried {
 	}
 	close(next)
 	wait.Wait()
-	return out
+	return slices.Concat(out...)
 }
 
 func tryFile(t *testing.T, path string) []tried {
@@ -99,7 +125,11 @@ func tryFile(t *testing.T, path string) []tried {
 		known[f] = true
 	}
 	var out []tried
+	draw := rand.New(rand.NewPCG(1, 1))
 	for _, m := range mutantsOf(sound) {
+		if !*everyMutant && draw.IntN(drawnOf) >= drawn {
+			continue
+		}
 		out = append(out, try(sound, known, m, filepath.Base(path)))
 	}
 	return out
@@ -140,6 +170,9 @@ func try(sound *lint.Analysis, known map[finding]bool, m mutant, file string) tr
 		result.row += " [" + f.rule + " at " + fmt.Sprint(1+sound.Text.LineOf(f.at)) + "]"
 	}
 	result.row = rowThen(a.Fabric, m.row) + result.row
+	if result.outcome == survived && slices.Equal(shown(a.Fabric, near, m.edit.Span.End, grown), shown(sound.Fabric, near, 0, 0)) {
+		result.outcome = silent
+	}
 	return result
 }
 
@@ -165,14 +198,56 @@ type finding struct {
 func alarms(a *lint.Analysis, place, grown int) []finding {
 	var out []finding
 	for _, f := range a.Findings {
-		if f.Severity < lint.Warning {
+		if f.Severity >= lint.Warning {
+			out = append(out, finding{f.Rule, f.Message, soundPlace(f.Span.Start, place, grown)})
+		}
+	}
+	return out
+}
+
+// soundPlace is a place of a mutant in the pattern that it was made of.
+func soundPlace(at, place, grown int) int {
+	if at >= place+grown {
+		return at - grown
+	}
+	return at
+}
+
+// usedBy is how many places of the row below a row uses.
+func usedBy(row *fabric.Row, size int) int {
+	used := 0
+	for _, step := range row.Steps {
+		if size < len(step.Used) {
+			used += step.Used[size]
+		}
+	}
+	return used
+}
+
+func countsSpaces(t fabric.Tally) bool {
+	return slices.ContainsFunc(t.Compared, func(c fabric.Compared) bool { return strings.HasSuffix(c.Name, " sp") })
+}
+
+// shown is what the rows in some places of the sound pattern let a maker see
+// against the words: their stated counts, their spaces where those count any,
+// and the places that they have and leave.
+func shown(f *fabric.Fabric, near []source.Span, place, grown int) []string {
+	var out []string
+	for row := range f.Rows() {
+		at := soundPlace(row.Tree.At, place, grown)
+		if !slices.ContainsFunc(near, func(s source.Span) bool { return s.Contains(at) }) {
 			continue
 		}
-		at := f.Span.Start
-		if at >= place+grown {
-			at -= grown
+		for size, t := range row.Tallies {
+			line := fmt.Sprint(t.Known, t.Compared)
+			if used := usedBy(row, size); used > 0 { // a ring is worked into as a whole
+				line += fmt.Sprint(used, t.Left)
+			}
+			if countsSpaces(t) {
+				line += fmt.Sprint(t.Parts)
+			}
+			out = append(out, line)
 		}
-		out = append(out, finding{f.Rule, f.Message, at})
 	}
 	return out
 }
@@ -228,25 +303,48 @@ func names(piece *fabric.Piece, other *syntax.Piece) bool {
 	})
 }
 
-func scoreTable(all []tried) string {
-	var b strings.Builder
-	fmt.Fprintf(&b, "%-24s %6s %8s %11s %7s %10s %9s %6s\n", "change", "made", "garbled", "equivalent", "killed", "elsewhere", "survived", "score")
-	total := [survived + 1]int{}
-	for _, c := range changes {
-		n := [survived + 1]int{}
-		for _, m := range all {
-			if m.change == c {
-				n[m.outcome]++
-				total[m.outcome]++
-			}
-		}
-		line(&b, string(c), n)
+// score counts the mutants of one kind by their outcomes.
+type score [outcomes]int
+
+func scores(all []tried) map[change]score {
+	out := map[change]score{}
+	for _, m := range all {
+		s := out[m.change]
+		s[m.outcome]++
+		out[m.change] = s
 	}
-	line(&b, "all", total)
-	return b.String()
+	return out
 }
 
-func line(b *strings.Builder, name string, n [survived + 1]int) {
-	alter := n[killed] + n[elsewhere] + n[survived]
-	fmt.Fprintf(b, "%-24s %6d %8d %11d %7d %10d %9d %6.1f\n", name, alter+n[garbled]+n[equivalent], n[garbled], n[equivalent], n[killed], n[elsewhere], n[survived], 100*float64(n[killed])/float64(max(alter, 1)))
+func (s score) plus(t score) score {
+	for i := range s {
+		s[i] += t[i]
+	}
+	return s
+}
+
+// made counts all mutants, altering those that make another piece, knowable
+// those of them that something shows.
+func (s score) made() int     { return s.altering() + s[garbled] + s[equivalent] }
+func (s score) altering() int { return s.knowable() + s[silent] }
+func (s score) knowable() int { return s[killed] + s[elsewhere] + s[survived] }
+
+// perMille is how many of a thousand mutants are killed.
+func (s score) perMille(of int) int { return 1000 * s[killed] / max(of, 1) }
+
+func scoreTable(got map[change]score) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%-24s%7s%9s%12s%8s%11s%19s%13s%14s%14s\n", "change", "made", "garbled", "equivalent", "killed", "elsewhere",
+		"nothing states it", "not noticed", "of altering", "of knowable")
+	line := func(name string, s score) {
+		fmt.Fprintf(&b, "%-24s%7d%9d%12d%8d%11d%19d%13d%13.1f%%%13.1f%%\n", name, s.made(), s[garbled], s[equivalent], s[killed],
+			s[elsewhere], s[silent], s[survived], float64(s.perMille(s.altering()))/10, float64(s.perMille(s.knowable()))/10)
+	}
+	all := score{}
+	for _, c := range changes {
+		line(string(c), got[c])
+		all = all.plus(got[c])
+	}
+	line("all", all)
+	return b.String()
 }
