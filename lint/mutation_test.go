@@ -224,8 +224,12 @@ func usedBy(row *fabric.Row, size int) int {
 	return used
 }
 
-func countsSpaces(t fabric.Tally) bool {
-	return slices.ContainsFunc(t.Compared, func(c fabric.Compared) bool { return strings.HasSuffix(c.Name, " sp") })
+// spaces are the chain spaces that a row makes, where its stated count has any.
+func spaces(t fabric.Tally) []fabric.PartCount {
+	if !slices.ContainsFunc(t.Compared, func(c fabric.Compared) bool { return strings.HasSuffix(c.Name, " sp") }) {
+		return nil
+	}
+	return slices.DeleteFunc(slices.Clone(t.Parts), func(p fabric.PartCount) bool { return !strings.HasSuffix(p.Name, " sp") })
 }
 
 // shown is what the rows in some places of the sound pattern let a maker see
@@ -239,12 +243,9 @@ func shown(f *fabric.Fabric, near []source.Span, place, grown int) []string {
 			continue
 		}
 		for size, t := range row.Tallies {
-			line := fmt.Sprint(t.Known, t.Compared)
+			line := fmt.Sprint(t.Known, t.Compared, spaces(t))
 			if used := usedBy(row, size); used > 0 { // a ring is worked into as a whole
 				line += fmt.Sprint(used, t.Left)
-			}
-			if countsSpaces(t) {
-				line += fmt.Sprint(t.Parts)
 			}
 			out = append(out, line)
 		}
