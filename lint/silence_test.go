@@ -80,6 +80,16 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"marked once for all", "marker-missing", "Pattern: Acorn\nTerms: US\nNote: Mark the first stitch of every round.\n\nPiece: Acorn\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\nFasten off.\n", 0},
 		{"two rounds", "marker-missing", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: 6 sc in magic ring. (6 sc)\nRnd 2: Sc in each st around. (6 sc)\nFasten off.\n", 0},
 
+		{"a count of no stitches", "count-mismatch", mat + "Row 2: Ch 1; turn. (12 sc)\nRow 3: " + plainRow + "Fasten off.\n", 1},
+		{"a count of no stitches at first", "count-mismatch", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: Place marker in first st. (6 sc)\nRnd 2: 2 sc in each st around. (12 sc)\nFasten off.\n", 1},
+		{"a count of chains", "count-mismatch", "Pattern: Mat\nTerms: US\n\nPiece: Mat\nRow 1: With A, ch 13. (13 ch)\nRow 2: Sc in 2nd ch from hook and in each ch across. (12 sc)\nFasten off.\n", 0},
+		{"a count said again", "count-mismatch", disc + "Rnd 3: Change to B. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
+
+		{"no chain", "place-absent", "Pattern: Mat\nTerms: US\n\nPiece: Mat\nWith A.\nRow 1: Sc in 2nd ch from hook and in each ch across. (12 sc)\nFasten off.\n", 1},
+		{"no chain for the second piece", "place-absent", mat + "Fasten off.\n\nPiece: Tie\nWith A.\nRow 1: Sl st in 2nd ch from hook and in each ch across. (30 sts)\nFasten off.\n", 1},
+		{"the chain is in a note", "place-absent", "Pattern: Mat\nTerms: US\n\nPiece: Mat\nNote: Begin with a loose chain of 13.\nRow 1: Sc in 2nd ch from hook and in each ch across. (12 sc)\nFasten off.\n", 0},
+		{"one chain that goes without saying", "place-absent", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: 6 sc in 2nd ch from hook. (6 sc)\nFasten off.\n", 0},
+
 		{"no count", "count-missing", disc + "Rnd 3: Ch 1, [sc in next st, 2 sc in next st] 6 times; sl st in first sc to join.\nFasten off.\n", 1},
 		{"none stated", "count-missing", mat + "Row 2: Ch 1, 2 sc in each st across; turn.\nRow 3: Ch 1, sc in each st across; turn.\nFasten off.\n", 0},
 		{"the same count", "count-missing", disc + "Rnd 3: Ch 1, sc in each st around; sl st in first sc to join.\nFasten off.\n", 0},
