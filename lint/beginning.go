@@ -10,6 +10,8 @@ import (
 type beginning struct {
 	chain  *syntax.Chain
 	clause syntax.Clause // the chain's
+	// length is how many chains that makes, with those of a chain typed right after it.
+	length int
 	first  *stitch.Stitch
 	// low and high are the fewest and the most chains that a stitch of the row
 	// stands high.
@@ -42,6 +44,10 @@ func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 		return beginning{}, false
 	}
 	b := beginning{clause: *c, chain: c.Node.(*syntax.Chain)}
+	run := chainsFrom(row.Tree, c)
+	for _, ch := range run {
+		b.length += ch.Number.At(0)
+	}
 	chains, known := 0, true
 	syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 		switch n := c.Node.(type) {
@@ -64,8 +70,28 @@ func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 			known = false
 		}
 	})
-	b.only = chains == 1
+	b.only = chains == len(run)
 	return b, known && b.first != nil
+}
+
+// chainsFrom are the chains that stand one after the other from a clause on.
+// One that is said to count ends them: what follows it is a space.
+func chainsFrom(r *syntax.Row, first *syntax.Clause) []*syntax.Chain {
+	var run []*syntax.Chain
+	for i := range r.Clauses {
+		c := &r.Clauses[i]
+		ch, ok := c.Node.(*syntax.Chain)
+		switch {
+		case c == first:
+			run = append(run, ch)
+		case len(run) == 0:
+		case !ok || run[len(run)-1].Counts.Said || ch.Number.PerSize():
+			return run
+		default:
+			run = append(run, ch)
+		}
+	}
+	return run
 }
 
 func fromHook(w *syntax.Work) bool {
