@@ -22,24 +22,46 @@ type beginning struct {
 
 // beginningChain is the clause of the chain that a row begins with, nil for
 // none.
-func beginningChain(row *fabric.Row) *syntax.Clause {
+func beginningChain(row *fabric.Row) *syntax.Clause { return chainAfter(row, prepares) }
+
+// chainAfter is the clause of the chain that a row begins with after steps of
+// some kinds, nil for none.
+func chainAfter(row *fabric.Row, passed func(syntax.Node) bool) *syntax.Clause {
 	for i, c := range row.Tree.Clauses {
-		switch c.Node.(type) {
-		case *syntax.Chain:
+		if _, ok := c.Node.(*syntax.Chain); ok {
 			return &row.Tree.Clauses[i]
-		case *syntax.Turn, *syntax.Yarn, *syntax.Join, *syntax.Side, *syntax.LoopNote, *syntax.Marker, *syntax.Remark:
-		default:
+		}
+		if !passed(c.Node) {
 			return nil
 		}
 	}
 	return nil
 }
 
+// prepares tells whether a step may come before a row's beginning chain.
+func prepares(n syntax.Node) bool {
+	switch n.(type) {
+	case *syntax.Turn, *syntax.Yarn, *syntax.Join, *syntax.Side, *syntax.LoopNote, *syntax.Marker, *syntax.Remark:
+		return true
+	}
+	return false
+}
+
+// preparesOrTravels also passes slip stitches, which move to where a round begins.
+func preparesOrTravels(n syntax.Node) bool {
+	w, ok := n.(*syntax.Work)
+	if !ok {
+		return prepares(n)
+	}
+	k := w.Stitch.Meaning.In(stitch.US)
+	return k != nil && k.Class == stitch.Slip
+}
+
 // beginningOf reads how a row begins. It gives false for one without a
 // beginning chain, for the first row of a piece, whose chain may be its
 // foundation, and where a stitch is not known.
 func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
-	c := beginningChain(row)
+	c := chainAfter(row, preparesOrTravels)
 	if c == nil || row.Before() == nil {
 		return beginning{}, false
 	}

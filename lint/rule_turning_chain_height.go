@@ -61,6 +61,10 @@ func checkTurningChainHeight(p *Pass) {
 			}
 		}
 		for _, row := range piece.Rows {
+			if again := begunAgain(row); again != nil {
+				p.Report(Finding{Span: row.Tree.Abs(again.Span), Message: "begins the row a second time with a chain that counts as a stitch"})
+				continue
+			}
 			b, ok := begun[row]
 			if !ok {
 				continue
@@ -74,6 +78,26 @@ func checkTurningChainHeight(p *Pass) {
 			}
 		}
 	}
+}
+
+// begunAgain is the second of two chains that both are said to count as the
+// first stitch of a row, nil for none.
+func begunAgain(row *fabric.Row) *syntax.Clause {
+	c := chainAfter(row, preparesOrTravels)
+	if c == nil || !standsForStitch(c.Node) {
+		return nil
+	}
+	i := slices.IndexFunc(row.Tree.Clauses, func(other syntax.Clause) bool { return other.Span == c.Span }) + 1
+	if i < len(row.Tree.Clauses) && standsForStitch(row.Tree.Clauses[i].Node) {
+		return &row.Tree.Clauses[i]
+	}
+	return nil
+}
+
+// standsForStitch tells whether a chain is said to count as a stitch.
+func standsForStitch(n syntax.Node) bool {
+	ch, ok := n.(*syntax.Chain)
+	return ok && len(ch.Counts.As) > 0 && ch.Counts.As[0].Noun.Kind == syntax.NounStitch
 }
 
 // rightHeight is the number of chains that a row should begin with and the
