@@ -10,6 +10,8 @@ import (
 type beginning struct {
 	chain  *syntax.Chain
 	clause syntax.Clause // the chain's
+	// length is how many chains that makes, with those of a chain typed right after it.
+	length int
 	first  *stitch.Stitch
 	// low and high are the fewest and the most chains that a stitch of the row
 	// stands high.
@@ -20,28 +22,54 @@ type beginning struct {
 
 // beginningChain is the clause of the chain that a row begins with, nil for
 // none.
-func beginningChain(row *fabric.Row) *syntax.Clause {
+func beginningChain(row *fabric.Row) *syntax.Clause { return chainAfter(row, prepares) }
+
+// chainAfter is the clause of the chain that a row begins with after steps of
+// some kinds, nil for none.
+func chainAfter(row *fabric.Row, passed func(syntax.Node) bool) *syntax.Clause {
 	for i, c := range row.Tree.Clauses {
-		switch c.Node.(type) {
-		case *syntax.Chain:
+		if _, ok := c.Node.(*syntax.Chain); ok {
 			return &row.Tree.Clauses[i]
-		case *syntax.Turn, *syntax.Yarn, *syntax.Join, *syntax.Side, *syntax.LoopNote, *syntax.Marker, *syntax.Remark:
-		default:
+		}
+		if !passed(c.Node) {
 			return nil
 		}
 	}
 	return nil
 }
 
+// prepares tells whether a step may come before a row's beginning chain.
+func prepares(n syntax.Node) bool {
+	switch n.(type) {
+	case *syntax.Turn, *syntax.Yarn, *syntax.Join, *syntax.Side, *syntax.LoopNote, *syntax.Marker, *syntax.Remark:
+		return true
+	}
+	return false
+}
+
+// preparesOrTravels also passes slip stitches, which move to where a round begins.
+func preparesOrTravels(n syntax.Node) bool {
+	w, ok := n.(*syntax.Work)
+	if !ok {
+		return prepares(n)
+	}
+	k := w.Stitch.Meaning.In(stitch.US)
+	return k != nil && k.Class == stitch.Slip
+}
+
 // beginningOf reads how a row begins. It gives false for one without a
 // beginning chain, for the first row of a piece, whose chain may be its
 // foundation, and where a stitch is not known.
 func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
-	c := beginningChain(row)
+	c := chainAfter(row, preparesOrTravels)
 	if c == nil || row.Before() == nil {
 		return beginning{}, false
 	}
 	b := beginning{clause: *c, chain: c.Node.(*syntax.Chain)}
+	run := chainsFrom(row.Tree, c)
+	for _, ch := range run {
+		b.length += ch.Number.At(0)
+	}
 	chains, known := 0, true
 	syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 		switch n := c.Node.(type) {
@@ -64,8 +92,28 @@ func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 			known = false
 		}
 	})
-	b.only = chains == 1
+	b.only = chains == len(run)
 	return b, known && b.first != nil
+}
+
+// chainsFrom are the chains that stand one after the other from a clause on.
+// One that is said to count ends them: what follows it is a space.
+func chainsFrom(r *syntax.Row, first *syntax.Clause) []*syntax.Chain {
+	var run []*syntax.Chain
+	for i := range r.Clauses {
+		c := &r.Clauses[i]
+		ch, ok := c.Node.(*syntax.Chain)
+		switch {
+		case c == first:
+			run = append(run, ch)
+		case len(run) == 0:
+		case !ok || run[len(run)-1].Counts.Said || ch.Number.PerSize():
+			return run
+		default:
+			run = append(run, ch)
+		}
+	}
+	return run
 }
 
 func fromHook(w *syntax.Work) bool {

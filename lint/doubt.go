@@ -51,7 +51,7 @@ func (doubts) wrong(piece *fabric.Piece, size int) bool {
 
 // unsound tells whether a row is wrong in itself, or may be.
 func unsound(row *fabric.Row, t *fabric.Tally) bool {
-	return miswritten(row.Tree) || !t.Known || t.Agrees() == fabric.Disagrees || hasFault(t, misfits...) ||
+	return miswritten(row.Tree) || idle(row) || !t.Known || t.Agrees() == fabric.Disagrees || hasFault(t, misfits...) ||
 		hasFault(t, fabric.RowShort, fabric.MultipleMismatch, fabric.RowUnknown)
 }
 

@@ -41,6 +41,10 @@ func checkCountMismatch(p *Pass) {
 		if miswritten(row.Tree) {
 			continue
 		}
+		if idle(row) {
+			p.Report(Finding{Span: row.Tree.Abs(row.StatedAt), Message: "works no stitch, and states a count"})
+			continue
+		}
 		var off sized[*fabric.Tally]
 		for size := range row.Tallies {
 			if t := &row.Tallies[size]; t.Agrees() == fabric.Disagrees && !hasFault(t, misfits...) && !p.doubts[row][size] {
@@ -59,6 +63,41 @@ func checkCountMismatch(p *Pass) {
 		}
 		p.inSizes(off.sizes, f)
 	}
+}
+
+// idle tells whether a row is written as one to be worked and has no words that
+// work a stitch: a step is lost, or all of them. A count of chains is met by
+// the chain, and the count of the row below may be said again where the yarn
+// changes.
+func idle(row *fabric.Row) bool {
+	if row.Stated == nil || row.Works() || row.Tree.Label.Kind != syntax.Numbered || len(row.Tree.Clauses) < 2 || worksUnseen(row.Tree) {
+		return false
+	}
+	chain, below := has[*syntax.Chain](row.Tree), row.Before()
+	if below == nil {
+		return !chain
+	}
+	return chain || !statesCountOf(row, below)
+}
+
+// worksUnseen tells whether a row may work stitches in words that are not
+// counted, or says that it is no row to be worked.
+func worksUnseen(r *syntax.Row) bool {
+	return has[*syntax.Unread](r) || has[*syntax.Rows](r) || has[*syntax.Even](r) || has[*syntax.Shaping](r) ||
+		has[*syntax.Finish](r) || has[*syntax.MakeUp](r)
+}
+
+// statesCountOf tells whether a row states what the row below makes.
+func statesCountOf(row, below *fabric.Row) bool {
+	if len(row.Stated.Parts) != 1 {
+		return false
+	}
+	for size := range below.Tallies {
+		if t := &below.Tallies[size]; t.Known && t.Made != row.Stated.Parts[0].Number.At(size) {
+			return false
+		}
+	}
+	return true
 }
 
 // madeAndSaid words the parts that disagree: "makes 12 dc and 3 ch-2 sps, says 11 and 4".

@@ -1,16 +1,20 @@
 package lint
 
 import (
+	"regexp"
+	"slices"
 	"strconv"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 var placeAbsent = &Rule{
 	Name:     "place-absent",
 	Family:   "counts",
 	Severity: Error,
-	Summary:  "Every stitch, space or marker that is worked into is there.",
+	Summary:  "Every stitch, chain, space or marker that is worked into is there.",
 	Why: "`In next ch-3 sp` over a row of ch-2 spaces, or `in marked st` where no marker was placed, stops the maker at once. " +
 		"What the row below really holds shows which of the two rows has the slip.",
 	Bad: `Pattern: Frost edging
@@ -38,7 +42,51 @@ func checkPlaceAbsent(p *Pass) {
 	for _, f := range p.faults(fabric.PlaceAbsent) {
 		p.reportFault(f, Finding{Message: "asks for " + quoted(f.Name) + " here, and " + there(f.There)})
 	}
+	p.checkChainMade()
 }
+
+// checkChainMade finds stitches that are worked into a chain, counted from the
+// hook, where nothing so much as speaks of one since the yarn was last cut.
+func (p *Pass) checkChainMade() {
+	since := source.Span{}
+	for _, piece := range p.Fabric.Pieces {
+		if piece.Tree.NameSpan.Len() > 0 && since.Start == 0 {
+			since.Start = piece.Tree.Span.Start // not the header, which may explain the word
+		}
+		for _, row := range piece.Rows {
+			syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
+				at := row.Tree.Abs(c.Span)
+				switch n := c.Node.(type) {
+				case *syntax.Finish:
+					since.Start = at.End
+				case *syntax.Work:
+					since.End = at.Start
+					if fromHook(n) && alongChain(row.Tree) && !aChain.MatchString(p.File.Text.Slice(since)) {
+						p.Report(Finding{Span: at, Message: "asks for a chain to work into, and none is made"})
+						since.Start = at.Start
+					}
+				}
+			})
+		}
+	}
+}
+
+// alongChain tells whether a row goes on along a chain. One that works a single
+// chain, `6 sc in 2nd ch from hook`, may take it that the maker makes that.
+func alongChain(r *syntax.Row) bool {
+	found := false
+	syntax.Walk(r.Clauses, func(c syntax.Clause) {
+		if w, ok := c.Node.(*syntax.Work); ok {
+			found = found || slices.ContainsFunc(w.Places, func(p syntax.Place) bool {
+				return p.Noun.Kind == syntax.NounChain && p.From != syntax.FromHook
+			})
+		}
+	})
+	return found
+}
+
+// aChain finds a word for chains.
+var aChain = regexp.MustCompile(`(?i)\bch(ain)?s?\b`)
 
 // there words what is in the stead of a place: the next stitch, what the row
 // below is made of, or a number of places named.

@@ -2,6 +2,7 @@ package lint
 
 import (
 	"fmt"
+	"slices"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -60,14 +61,18 @@ func checkTurningChainHeight(p *Pass) {
 			}
 		}
 		for _, row := range piece.Rows {
+			if again := begunAgain(row); again != nil {
+				p.Report(Finding{Span: row.Tree.Abs(again.Span), Message: "begins the row a second time with a chain that counts as a stitch"})
+				continue
+			}
 			b, ok := begun[row]
 			if !ok {
 				continue
 			}
-			if want, why := p.rightHeight(b, usage); want > 0 {
+			if want, why := p.rightHeight(row, b, usage); want > 0 {
 				p.Report(Finding{
 					Span:    row.Tree.Abs(b.clause.Span),
-					Message: fmt.Sprintf("begins with ch %d%s", b.chain.Number.At(0), why),
+					Message: fmt.Sprintf("begins with ch %d%s", b.length, why),
 					Fix:     rechain(row, b, want),
 				})
 			}
@@ -75,21 +80,71 @@ func checkTurningChainHeight(p *Pass) {
 	}
 }
 
+// begunAgain is the second of two chains that both are said to count as the
+// first stitch of a row, nil for none.
+func begunAgain(row *fabric.Row) *syntax.Clause {
+	c := chainAfter(row, preparesOrTravels)
+	if c == nil || !standsForStitch(c.Node) {
+		return nil
+	}
+	i := slices.IndexFunc(row.Tree.Clauses, func(other syntax.Clause) bool { return other.Span == c.Span }) + 1
+	if i < len(row.Tree.Clauses) && standsForStitch(row.Tree.Clauses[i].Node) {
+		return &row.Tree.Clauses[i]
+	}
+	return nil
+}
+
+// standsForStitch tells whether a chain is said to count as a stitch.
+func standsForStitch(n syntax.Node) bool {
+	ch, ok := n.(*syntax.Chain)
+	return ok && len(ch.Counts.As) > 0 && ch.Counts.As[0].Noun.Kind == syntax.NounStitch
+}
+
 // rightHeight is the number of chains that a row should begin with and the
 // words for it, 0 where what it has will do.
-func (p *Pass) rightHeight(b beginning, usage habits) (want int, why string) {
-	n := b.chain.Number.At(0)
+func (p *Pass) rightHeight(row *fabric.Row, b beginning, usage habits) (want int, why string) {
+	n := b.length
 	if b.chain.Counts.Said {
 		return p.saidHeight(n, b.chain.Counts)
 	}
 	tall := b.first.Abbreviation(p.Fabric.Dialect)
-	if usual := usage.others(b); usual != n && usual == b.first.Turning && (n < usual || b.only && n > max(usual, b.high)) {
+	if usual := usage.others(b); usual != n && usual == b.first.Turning && (n < usual || n > max(usual, b.high) && (b.only || stray(row, n-usual))) {
 		return usual, fmt.Sprintf(", and the other rows that begin with %s have ch %d", tall, usual)
 	}
 	if n < b.low-slack && !p.turningSaid() || n > b.high+slack && b.only {
 		return b.first.Turning, fmt.Sprintf(" before %s, which stands %d ch high", tall, b.first.Turning)
 	}
 	return 0, ""
+}
+
+// stray tells whether the chains that a row begins with beyond the usual ones
+// make a space that stands alone: the row has no other like it, its count,
+// which is met, names none, and nothing is worked into it.
+func stray(row *fabric.Row, chains int) bool {
+	if row.Stated == nil || !row.Works() {
+		return false
+	}
+	for _, part := range row.Stated.Parts {
+		switch part.Noun.Kind {
+		case syntax.NounNone, syntax.NounAny, syntax.NounStitch:
+		case syntax.NounSpace:
+			if !part.Noun.Length.Written() || slices.Contains(part.Noun.Length.Vals, chains) {
+				return false
+			}
+		default:
+			return false
+		}
+	}
+	for i := range row.Tallies {
+		if t := &row.Tallies[i]; t.Agrees() != fabric.Agrees || t.Part(fmt.Sprintf("ch-%d sp", chains)) != 1 {
+			return false
+		}
+	}
+	stitches := row.Piece.Stitches[0]
+	space := slices.IndexFunc(stitches, func(s fabric.Stitch) bool {
+		return s.Row == row.Index && s.IsSpace() && s.Chains == chains
+	})
+	return space >= 0 && !slices.ContainsFunc(stitches, func(s fabric.Stitch) bool { return s.Into == space })
 }
 
 // habits counts, for each stitch that rows of a piece begin with, how many
@@ -100,7 +155,7 @@ func (h habits) add(b beginning) {
 	if h[b.first] == nil {
 		h[b.first] = map[int]int{}
 	}
-	h[b.first][b.chain.Number.At(0)]++
+	h[b.first][b.length]++
 }
 
 // others is the number of chains that all other rows beginning with the same
@@ -108,7 +163,7 @@ func (h habits) add(b beginning) {
 func (h habits) others(b beginning) int {
 	usual := 0
 	for n, rows := range h[b.first] {
-		if n == b.chain.Number.At(0) {
+		if n == b.length {
 			rows--
 		}
 		switch {
@@ -146,6 +201,9 @@ func (p *Pass) saidHeight(n int, counts syntax.Counts) (want int, why string) {
 // rechain is the fix that writes another number of chains. It is not safe: a
 // loop may be meant.
 func rechain(row *fabric.Row, b beginning, want int) *Fix {
+	if b.length != b.chain.Number.At(0) {
+		return nil // one chain typed twice, or a loop that stands apart
+	}
 	for _, t := range row.Tree.Tokens {
 		if t.Kind == syntax.Number && b.clause.Span.Covers(t.Span) {
 			text := fmt.Sprint(want)

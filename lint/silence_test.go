@@ -25,6 +25,8 @@ Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
 Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
 `
 	plainRow = "Ch 1, sc in each st across; turn. (12 sc)\n"
+	tall2    = "Row 2: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
+	tall3    = "Row 3: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
 	plainRnd = "Ch 1, sc in each st around; sl st in first sc to join. (12 sc)\n"
 )
 
@@ -63,6 +65,11 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"too low and said not to count", "turning-chain-height", mat + "Row 2: Ch 1 (does not count as a st), dc in each st across; turn. (12 dc)\nFasten off.\n", 0},
 		{"one for each of two heights", "turning-chain-height", mat + "Row 2: Ch 3 (counts as dc), sk first st, *sc in next st, dc in next st; rep from * to last st, sc in last st; turn. (12 sts)\nRow 3: Ch 3, sk first st, *sc in next st, dc in next st; rep from * to last st, sc in last st; turn. (12 sts)\nFasten off.\n", 0},
 		{"a stitch and a space", "turning-chain-height", mat + "Row 2: Ch 5 (counts as dc and ch 2), sk first 3 sts, dc in next st, [ch 2, sk next 2 sts, dc in next st] twice, ch 2, sk next st, dc in last st. (5 dc, 4 ch-2 sps)\nFasten off.\n", 0},
+		{"typed twice", "turning-chain-height", mat + "Row 2: " + plainRow + "Row 3: " + plainRow + "Row 4: Ch 1, ch 1, sc in each st across; turn. (12 sc)\nFasten off.\n", 1},
+		{"counted twice", "turning-chain-height", mat + "Row 2: Ch 3 (counts as dc), ch 3 (counts as dc), dc in next 11 sts; turn. (12 dc)\nFasten off.\n", 1},
+		{"counted, and a space", "turning-chain-height", mat + "Row 2: Ch 3 (counts as dc), ch 2, sk next 2 sts, [dc in next st, ch 2, sk next 2 sts] 3 times; turn. (4 dc, 4 ch-2 sps)\nFasten off.\n", 0},
+		{"a loop that no count has", "turning-chain-height", mat + tall2 + tall3 + "Row 4: Ch 4, sk first st, dc in next 10 sts, ch 2, dc in last st; turn. (12 dc, 1 ch-2 sp)\nFasten off.\n", 1},
+		{"a space like the others", "turning-chain-height", mat + tall2 + tall3 + "Row 4: Ch 4, sk first 2 sts, [dc in next st, ch 1, sk next st] 4 times, dc in next 2 sts; turn. (7 dc, 5 ch-1 sps)\nFasten off.\n", 0},
 		{"UK terms", "turning-chain-height", "Pattern: Mat\nTerms: UK\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Dc in 2nd ch from hook and in each ch across; turn. (12 dc)\nRow 2: Ch 1, dc in each st across. (12 dc)\nFasten off.\n", 0},
 
 		{"not said", "turning-chain-unstated", mat + "Row 2: Ch 2, hdc in each st across; turn. (12 hdc)\nFasten off.\n", 1},
@@ -79,6 +86,16 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"no marker", "marker-missing", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\nFasten off.\n", 1},
 		{"marked once for all", "marker-missing", "Pattern: Acorn\nTerms: US\nNote: Mark the first stitch of every round.\n\nPiece: Acorn\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\nFasten off.\n", 0},
 		{"two rounds", "marker-missing", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: 6 sc in magic ring. (6 sc)\nRnd 2: Sc in each st around. (6 sc)\nFasten off.\n", 0},
+
+		{"a count of no stitches", "count-mismatch", mat + "Row 2: Ch 1; turn. (12 sc)\nRow 3: " + plainRow + "Fasten off.\n", 1},
+		{"a count of no stitches at first", "count-mismatch", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: Place marker in first st. (6 sc)\nRnd 2: 2 sc in each st around. (12 sc)\nFasten off.\n", 1},
+		{"a count of chains", "count-mismatch", "Pattern: Mat\nTerms: US\n\nPiece: Mat\nRow 1: With A, ch 13. (13 ch)\nRow 2: Sc in 2nd ch from hook and in each ch across. (12 sc)\nFasten off.\n", 0},
+		{"a count said again", "count-mismatch", disc + "Rnd 3: Change to B. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
+
+		{"no chain", "place-absent", "Pattern: Mat\nTerms: US\n\nPiece: Mat\nWith A.\nRow 1: Sc in 2nd ch from hook and in each ch across. (12 sc)\nFasten off.\n", 1},
+		{"no chain for the second piece", "place-absent", mat + "Fasten off.\n\nPiece: Tie\nWith A.\nRow 1: Sl st in 2nd ch from hook and in each ch across. (30 sts)\nFasten off.\n", 1},
+		{"the chain is in a note", "place-absent", "Pattern: Mat\nTerms: US\n\nPiece: Mat\nNote: Begin with a loose chain of 13.\nRow 1: Sc in 2nd ch from hook and in each ch across. (12 sc)\nFasten off.\n", 0},
+		{"one chain that goes without saying", "place-absent", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: 6 sc in 2nd ch from hook. (6 sc)\nFasten off.\n", 0},
 
 		{"no count", "count-missing", disc + "Rnd 3: Ch 1, [sc in next st, 2 sc in next st] 6 times; sl st in first sc to join.\nFasten off.\n", 1},
 		{"none stated", "count-missing", mat + "Row 2: Ch 1, 2 sc in each st across; turn.\nRow 3: Ch 1, sc in each st across; turn.\nFasten off.\n", 0},
