@@ -159,6 +159,7 @@ func (h *hand) chainFromHook(k *stitch.Stitch, nth int) bool {
 	case h.chains == 0 && len(h.base) > 0:
 		// `in 2nd ch from hook` of a chain that is already laid
 		h.at = max(h.at, min(nth-1, len(h.base)))
+		h.skippedFirst = h.skippedFirst && h.at == nth-1
 	case h.base == nil && n == 0 && len(h.row) == 0 && !h.ring:
 		h.begin(k, nth)
 	case n > 0 && h.branches[n-1].chains == 0:

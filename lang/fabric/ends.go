@@ -96,17 +96,30 @@ func (h *hand) arrive() {
 // joinsWith takes a stitch that closes the round instead of standing on it:
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
-	toFirst := p.Pick == syntax.PickFirst || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
+	toFirst := p.Pick == syntax.PickFirst || topOfChain(p) || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
 	closing := w.Joins || h.chains > 0 && h.begun && h.round && toFirst && h.lastWork && !w.Number.Written()
 	if !closing || len(h.row) == 0 || h.fixed {
 		return false
 	}
 	if h.chains > 0 || w.Joins {
-		h.chains += k.Plain().Turning
-		h.space()
+		h.closingSpace(k)
 	}
 	h.joined, h.round = true, true
 	return true
+}
+
+// closingSpace makes the round's last space of the chains on the hook and the
+// stitch that closes it, which is worked as long as the others are: what each
+// writer takes a stitch to be in chains differs by one or two.
+func (h *hand) closingSpace(k *stitch.Stitch) {
+	h.chains += k.Plain().Turning
+	for _, i := range h.row {
+		if n := h.stitch(i).Chains; n > 0 && max(n-h.chains, h.chains-n) <= 2 {
+			h.chains = n
+			break
+		}
+	}
+	h.space()
 }
 
 // turn turns the work, or goes on along the other side of a chain.

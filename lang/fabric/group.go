@@ -1,6 +1,8 @@
 package fabric
 
 import (
+	"slices"
+
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -13,7 +15,7 @@ func (h *hand) skip(p syntax.Place) {
 	if h.unworked(p) {
 		p.Pick = syntax.PickNext
 	}
-	if len(h.base) > 0 && !h.begun {
+	if len(h.base) > 0 && !h.begun && h.chains > 0 {
 		h.settle(h.main)
 	}
 	held := h.held
@@ -21,6 +23,7 @@ func (h *hand) skip(p syntax.Place) {
 	defer func() {
 		h.held = held
 		h.skippedRun(h.skipped, h.at)
+		h.skippedFirst = h.skippedFirst || h.skipped == 0 && len(h.row) == 0 && len(h.base) > 0 && !h.round && slices.Contains(h.first, h.base[0])
 	}()
 	n := p.Number.Or(h.size, 1)
 	if n <= 0 {

@@ -109,6 +109,7 @@ type hand struct {
 	origin           int              // where the repeat at work began this time
 	multipleSaid     bool             // the foundation chain says its own multiple
 	stemSkipped      int              // foundation chains passed before the first stitch
+	skippedFirst     bool             // they were passed by a word of their own
 	branched         bool             // a branch left the row by its word
 	filling          *Fault           // the row's last repeat to the end, for what it leaves
 	goesOn           bool             // the next line, without a label, goes on with this row
@@ -300,6 +301,11 @@ func reverse(list []int) []int {
 // settle decides what the chains on the hook are before a stitch k is
 // worked: a beginning chain, which may count, or a chain space.
 func (h *hand) settle(k *stitch.Stitch) {
+	if h.skippedFirst {
+		h.skippedFirst = false
+		h.stemSkipped = h.at
+		h.skippedStands(k, h.at+1)
+	}
 	if h.chains == 0 {
 		return
 	}

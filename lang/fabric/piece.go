@@ -301,8 +301,8 @@ func (k *worker) followed(row *Row) bool {
 		return false
 	}
 	switch n := next.Clauses[0].Node.(type) {
-	case *syntax.Work, *syntax.Group, *syntax.Repeat:
-		return true
+	case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Unread:
+		return true // what is not understood may go on with it
 	case *syntax.Turn:
 		return n.OtherSide
 	}

@@ -164,6 +164,10 @@ func (h *hand) missing(n syntax.Noun, want int) {
 				break
 			}
 		}
+		if !found && n.Kind == syntax.NounCorner && h.count(syntax.Noun{Kind: syntax.NounSpace}) == 0 {
+			h.lose() // a corner of the piece, of which the row below knows nothing
+			return
+		}
 		if !found {
 			h.fault(Fault{Kind: PlaceAbsent, Name: h.nounName(n), There: h.describe(), N: want})
 			return

@@ -42,8 +42,8 @@ func (h *hand) marked() int {
 
 // workAt works n stitches at a place that is named.
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
-	if p.Noun.Kind == syntax.NounTip && p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {
-		p.Noun, p.Of = p.Of.Noun, nil // the top of the turning chain is the place it stands for
+	if topOfChain(p) {
+		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
 	}
 	switch {
 	case p.From == syntax.FromHook:
@@ -163,6 +163,11 @@ func (h *hand) skipFollows() bool {
 	}
 	_, skips := h.coming[0].Node.(*syntax.Skip)
 	return skips
+}
+
+// topOfChain tells whether a place is the top of a turning or beginning chain.
+func topOfChain(p syntax.Place) bool {
+	return p.Noun.Kind == syntax.NounTip && p.Of != nil && (p.Of.Noun.Kind == syntax.NounTurning || p.Of.Noun.Kind == syntax.NounChain)
 }
 
 // inMarked works into the next marked stitch.
@@ -538,7 +543,7 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	}
 	var i int
 	switch {
-	case h.nested && h.origin > 0 && (p.Pick == syntax.PickFirst || p.Pick == syntax.PickNth && p.From == syntax.FromHere):
+	case h.nested && (p.Pick == syntax.PickFirst && h.origin > 0 || p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Of == nil):
 		// `1 dc in the first, 2 dc in the second, repeat`: counted anew each time
 		i = h.ahead(max(p.Nth, 1), p.Noun)
 	case p.Pick == syntax.PickFirst:

@@ -39,7 +39,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
 	h.edge, h.along, h.together = false, false, false
-	h.branched, h.filling, h.stemSkipped = false, nil, 0
+	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
 }
 
@@ -66,7 +66,7 @@ func (h *hand) leftOver() {
 		sp := syntax.Noun{Kind: syntax.NounSpace}
 		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
 	}
-	if f.N == 0 || h.closesOver(f) {
+	if f.N == 0 || h.closesOver(f) || h.allInOneChain() {
 		return
 	}
 	if h.filling != nil && f.Name == "" && h.whole() {
@@ -97,6 +97,23 @@ func (h *hand) closesOver(f Fault) bool {
 	return f.N <= stitches
 }
 
+// allInOneChain tells whether a piece begins with all its stitches in one chain,
+// which are then its centre: the others hold it together.
+func (h *hand) allInOneChain() bool {
+	if !h.round || h.stitch(h.base[0]).IsSpace() || h.stitch(h.base[0]).Kind.Class != stitch.Chain {
+		return false
+	}
+	into := -1
+	for _, i := range h.row {
+		s := h.stitch(i)
+		if into >= 0 && s.Into >= 0 && s.Into != into {
+			return false
+		}
+		into = max(into, s.Into)
+	}
+	return into >= 0
+}
+
 // continued tells whether the row is left open and the next line goes on with
 // it: a leaf told one stitch a line is one row.
 func (h *hand) continued() bool {
@@ -125,7 +142,7 @@ type outcome struct {
 func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	last := -1
 	for i, c := range clauses {
-		if worksOn([]syntax.Clause{c}) {
+		if sentence := i > 0 && clauses[i-1].Sep == syntax.SepStop; worksOn(clauses[i:i+1]) && !(sentence && asCount(c.Node) != nil) {
 			last = i
 		}
 	}
@@ -134,11 +151,13 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	for i, c := range clauses {
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
 		if said := h.bareCount(clauses, i); said != nil {
-			if stated == nil {
-				stated, h.said = said, c.Span
+			if stated == nil || len(clauses)-i > 1 {
+				stated, h.said = said, c.Span.Union(clauses[len(clauses)-1].Span)
 			}
-			h.step(h.standsAt())
-			continue
+			for range clauses[i:] {
+				h.step(h.standsAt())
+			}
+			break
 		}
 		h.takeUp(h.after)
 		h.coming = h.after
@@ -211,20 +230,26 @@ func onceEach(steps []syntax.Clause) []syntax.Clause {
 	return out
 }
 
-// bareCount reads a count that stands as a last sentence of its own (`6 sc in
-// ring. 6 sc.`): it is one where nothing is left to work.
+// bareCount reads counts that stand as a last sentence of their own (`6 sc in
+// ring. 6 sc.`): they are counts where nothing is left to work.
 func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
-	if i == 0 || i != len(clauses)-1 || clauses[i-1].Sep != syntax.SepStop || !h.works {
-		return nil
-	}
-	count := asCount(clauses[i].Node)
-	if count == nil {
+	if i == 0 || clauses[i-1].Sep != syntax.SepStop || !h.works || asCount(clauses[i].Node) == nil {
 		return nil
 	}
 	if !h.full && !h.joined && h.remaining(syntax.Noun{}) > 0 {
 		return nil
 	}
-	return count
+	var all syntax.Total
+	for _, c := range clauses[i:] {
+		count, ok := c.Node.(*syntax.Total)
+		if !ok {
+			if count = asCount(c.Node); count == nil {
+				return nil
+			}
+		}
+		all.Parts = append(all.Parts, count.Parts...)
+	}
+	return &all
 }
 
 // asCount reads a step that is only a number of a stitch as a count, nil where
@@ -434,7 +459,10 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) int {
 	total := 0
 	k, own := h.words.stitch(n.Stitch)
 	if name := h.groupName(k, own); name != "" {
-		return h.objects[name]
+		if n := h.objects[name]; n > 0 || own != nil {
+			return n
+		}
+		return h.alike()
 	}
 	grouped, exact := false, false
 	for _, p := range stated.Parts {
@@ -453,6 +481,39 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) int {
 		if h.isStitch(s, n.Stitch) {
 			total++
 		}
+	}
+	return total
+}
+
+// alike is how many groups of stitches in one place the row is made of, where
+// all are alike: the shells of a pattern that does not call them so as it goes.
+func (h *hand) alike() int {
+	total, last := 0, 0
+	var kinds, first []*stitch.Stitch
+	done := func() bool {
+		switch {
+		case last == 0:
+		case total == 0:
+			first, total = kinds, 1
+		case !slices.Equal(first, kinds):
+			return false
+		default:
+			total++
+		}
+		return true
+	}
+	for _, i := range h.row {
+		s := h.stitch(i)
+		if s.Object != last {
+			if !done() {
+				return 0
+			}
+			kinds, last = nil, s.Object
+		}
+		kinds = append(kinds, s.Kind)
+	}
+	if !done() {
+		return 0
 	}
 	return total
 }
