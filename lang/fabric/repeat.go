@@ -13,7 +13,7 @@ func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	switch {
 	case h.chains == 0:
 		h.begun = true // chains inside a repeat are no beginning chain
-	case beginsWithChain(r.Body):
+	case !h.begun && (h.base != nil || h.ring) && h.firstStitch(r.Body) != nil:
 		h.settle(h.mainOf(r.Body)) // nor do they make one longer
 	}
 	nested := h.nested
@@ -25,14 +25,6 @@ func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	default:
 		h.toEnd(r, tail)
 	}
-}
-
-func beginsWithChain(body []syntax.Clause) bool {
-	if len(body) == 0 {
-		return false
-	}
-	_, ok := body[0].Node.(*syntax.Chain)
-	return ok
 }
 
 // times works a repeat that says how often.
