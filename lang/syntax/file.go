@@ -118,6 +118,9 @@ type Label struct {
 	// EveryOther is set in `Row 2 and all even rows`: the rows between are
 	// filled in by it.
 	EveryOther bool
+	// Bare is set where the label is a number alone, which may be that of any
+	// list: `5.`, `5)`.
+	Bare bool
 	// Side is the side said to face.
 	Side SideKind
 }

@@ -27,7 +27,7 @@ func readLabel(tokens []Token, text string) (Label, int) {
 		n++
 	}
 	end := n
-	for end > 1 && (tokens[end-1].Kind == Colon || tokens[end-1].Kind == Period || tokens[end-1].Kind == Dash || tokens[end-1].Kind == Close && r.listNumber) {
+	for end > 1 && (tokens[end-1].Kind == Colon || tokens[end-1].Kind == Period || tokens[end-1].Kind == Dash || tokens[end-1].Kind == Close && r.label.Bare) {
 		end--
 	}
 	for end > 1 && tokens[end-1].Kind == Star {
@@ -45,8 +45,6 @@ type labelReader struct {
 	tokens []Token
 	at     int
 	label  Label
-	// listNumber is set for `5.` and `5)`.
-	listNumber bool
 }
 
 func (r *labelReader) peek() Token {
@@ -107,7 +105,7 @@ const maxNamed = 4
 
 // named takes a label that is a name: `Edging:`, `Border (RS):`.
 func (r *labelReader) named() int {
-	if t := r.peek(); t.Kind != Name && !r.word("edge", "side", "corner", "foundation", "beg", "to", "top", "center", "tail") || len(t.Canon) < 2 {
+	if t := r.peek(); t.Kind != Name && !r.word("edge", "side", "corner", "foundation", "beg", "to", "top", "center", "tail", "remaining", "front", "back", "base", "post", "group", "stem") || len(t.Canon) < 2 {
 		return 0
 	}
 	for n := 0; n < maxNamed && (r.peek().Kind == Name || r.peek().Kind == Word || r.peek().Kind == Hyphen); n++ {
@@ -192,10 +190,11 @@ func (r *labelReader) numberFirst() int {
 	case ordinal && t.Kind == Colon:
 		return r.end(true)
 	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at == 1 && r.at+1 < len(r.tokens):
-		r.listNumber = true
+		r.label.Bare = true
 		r.at++
 		return r.at
 	case !ordinal && t.Kind == Period && r.at+1 < len(r.tokens):
+		r.label.Bare = true
 		r.at++
 		return r.at
 	}

@@ -1,0 +1,205 @@
+package syntax
+
+import "strings"
+
+func isNote(trimmed string) bool {
+	head, _, found := strings.Cut(trimmed, ":")
+	if !found {
+		return false
+	}
+	key, _ := headerKey(strings.Trim(head, "*_ "))
+	return key == "notes"
+}
+
+// beginsInstruction tells a line such as `With A, ch 41.` by its first words.
+func beginsInstruction(trimmed string) bool {
+	tokens := Lex(firstWords(trimmed), 0, Standard())
+	for _, t := range tokens {
+		if t.Kind == Word && t.Canon == "" {
+			continue
+		}
+		return t.Kind == Word && (t.Canon == "ch" || t.Canon == "with" || t.Canon == "work" || t.Canon == "join") && len(tokens) > 1
+	}
+	return false
+}
+
+// instructs tells an instruction from prose. The label of a row makes an
+// instruction of anything. Without one it is told by what the words do: they
+// begin with a step, or hold a sentence of nothing but steps, or most of them
+// are understood.
+func instructs(r *Row) bool {
+	switch {
+	case r.Label.Kind != Unlabelled && r.Label.Kind != Named && !r.Label.Bare:
+		return true
+	case makesUp(r), leads(r), sentenceOfSteps(r), onlyMark(r):
+		return true
+	}
+	read, total, does := 0, 0, false
+	for i, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *Remark: // a comment says neither
+		case *Unread:
+			total += c.Span.Len()
+			if i == 0 && !opens(r) {
+				total += c.Span.Len()
+			}
+		default:
+			does = does || i > 0 && step(c.Node) || acts(c.Node)
+			read, total = read+c.Span.Len(), total+c.Span.Len()
+		}
+	}
+	return does && 2*read >= total || speaksOfWork(r)
+}
+
+// opens tells a line that says where the work begins before the first step:
+// `Starting at center, ch 6`.
+func opens(r *Row) bool {
+	for _, t := range r.Tokens {
+		if r.Label.Kind == Unlabelled || t.Span.Start >= r.Label.Span.End {
+			return openers[t.Canon]
+		}
+	}
+	return false
+}
+
+var openers = map[string]bool{
+	"starting": true, "beg": true, "commencing": true, "commence": true, "working": true, "with": true, "from": true, "holding": true, "along": true,
+}
+
+// leads tells whether a line begins with a step of its own, and goes on to tell
+// the maker what to do.
+func leads(r *Row) bool {
+	for _, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *Remark, *Mark:
+			continue
+		case *Unread:
+			return false
+		}
+		return (acts(c.Node) || r.Label.Kind == Named) && !tellsIn(r)
+	}
+	return false
+}
+
+// tellsIn tells whether the first part of a line says how something is,
+// rather than what to do.
+func tellsIn(r *Row) bool {
+	for _, t := range r.Tokens {
+		if t.Kind == Period || t.Kind == Semi {
+			return false
+		}
+		if t.Kind == Name && tells[t.Canon] {
+			return true
+		}
+	}
+	return false
+}
+
+// sentenceOfSteps tells whether some sentence of a line is nothing but steps.
+func sentenceOfSteps(r *Row) bool {
+	whole, does := true, false
+	for _, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *Unread:
+			whole = false
+		case *Remark:
+		default:
+			does = does || acts(c.Node)
+		}
+		if c.Sep >= SepStop && !strings.HasPrefix(r.Text[c.Span.End:], ":") {
+			if whole && does {
+				return true
+			}
+			whole, does = true, false
+		}
+	}
+	return whole && does
+}
+
+// acts tells a clause that can only be an instruction.
+func acts(n Node) bool {
+	switch n := n.(type) {
+	case *Chain:
+		return n.Number.Written() || n.Multiple.Written()
+	case *Work:
+		return len(n.Places) > 0 || n.Number.Written()
+	case *Rows:
+		return len(n.List) > 0 || n.Last.Written() || n.Piece != ""
+	case *Bracket:
+		return !unread(n.Body)
+	case *Repeat:
+		return !unread(n.Body)
+	case *Group, *RepeatFrom, *Ending, *PlaceFirst, *MagicRing, *Even, *Branch, *Return, *Finish, *Yarn, *Along, *Shaping, *Leave:
+		return true
+	}
+	return false
+}
+
+// onlyMark tells a line such as `**`, which other rows refer to.
+func onlyMark(r *Row) bool {
+	if len(r.Clauses) != 1 {
+		return false
+	}
+	_, ok := r.Clauses[0].Node.(*Mark)
+	return ok
+}
+
+// speaksOfWork tells a line that nothing of is understood and that is an
+// instruction all the same, from its words: it names a stitch or a chain, knows
+// few words but those of the trade, and does not tell a tale. A labelled one
+// need not begin with the stitch.
+func speaksOfWork(r *Row) bool {
+	known, unknown, names, begins := 0, 0, false, r.Label.Kind != Unlabelled
+	for i, t := range r.Tokens {
+		switch t.Kind {
+		case Stitch:
+			begins = begins || known+unknown == 0
+			names = true
+			known++
+		case Number, Ordinal:
+			known++
+		case Word:
+			names = names || t.Canon == "ch"
+			known++
+		case Name:
+			unknown++
+		case Sign:
+			if i == 1 {
+				return false // `sp = space`
+			}
+		}
+	}
+	return names && begins && !tellsIn(r) && known >= 2 && 3*known >= 2*(known+unknown)
+}
+
+// tells are words of prose: an instruction is told to a maker, not told of
+// something.
+var tells = func() map[string]bool {
+	out := map[string]bool{}
+	for word := range strings.FieldsSeq("if is are was were be been can could may might will would looks look gives shows i my me because which who whose how why what see photo picture page chart pattern") {
+		out[word] = true
+	}
+	return out
+}()
+
+// step tells a clause that is an instruction among others.
+func step(n Node) bool {
+	switch n.(type) {
+	case *Work, *Chain:
+		return true
+	}
+	return acts(n)
+}
+
+// makesUp tells whether an unlabelled line is all handwork, such as `Weave in
+// ends.`.
+func makesUp(r *Row) bool {
+	for _, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *MakeUp, *Finish, *Marker, *Turn, *Yarn, *NoJoin, *Join:
+		default:
+			return false
+		}
+	}
+	return len(r.Clauses) > 0
+}
