@@ -206,15 +206,6 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 	return true
 }
 
-// sizes finds how many sizes the pattern is written for.
-func (d *document) sizes() {
-	for _, f := range d.file.Header {
-		if f.Key == "sizes" {
-			d.file.Sizes = sizeNames(f.Value)
-		}
-	}
-}
-
 // vocabulary adds the words the pattern defines to those of the trade.
 func (d *document) vocabulary() {
 	var words []OwnWord

@@ -169,7 +169,7 @@ func (h *runInHeading) begins(line string) bool {
 	if labelled(body) {
 		return firstOf(body) == 1
 	}
-	list, _ := build(Lex(body, 0, Standard()))
+	list, _ := build(Lex(inFirstSize(body), 0, Standard()))
 	beginning := lays(list)
 	h.ring = beginning == laysRing
 	if len(name) < len(strings.Trim(line[:h.name], "*_•- ")) && h.capitals {
@@ -187,7 +187,7 @@ func speaksOfCrochet(name string) bool {
 
 // partWords are those words of the trade that name a part as well.
 var partWords = map[string]bool{
-	"edge": true, "side": true, "corner": true, "top": true, "center": true, "tail": true, "post": true, "base": true, "group": true, "stem": true,
+	"edge": true, "side": true, "corner": true, "top": true, "center": true, "tail": true, "post": true, "base": true, "group": true, "stem": true, "back": true, "front": true,
 }
 
 // inCapitals tells `LEFT FRONT` and `2nd LEAF` from a name in small letters.
