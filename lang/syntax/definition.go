@@ -53,8 +53,8 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		if strings.TrimSpace(mark) == ":" && known && !special && !knownStitch(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning) {
 			continue // `Foundation: ch 35`
 		}
-		if !special && hasSizes(meaning) {
-			continue // `SLEEVES: 36 (39, 42) ch`
+		if !special && (hasSizes(meaning) || strings.TrimSpace(mark) == ":" && inCapitals(name) && opensWork(meaning)) {
+			continue // `SLEEVES: 36 (39, 42) ch`, `BORDER: With A, …`
 		}
 		if !special && !known && (mark == ": " || mark == " : ") && !readsAsWork(meaning) {
 			continue
@@ -96,6 +96,12 @@ func definedNames(s string) []string {
 func amounts(name string) bool {
 	tokens := Lex(name, 0, Standard())
 	return len(tokens) == 2 && tokens[0].Kind == Number && tokens[1].Kind != Stitch
+}
+
+// opensWork tells an instruction that says first where or with what it is worked.
+func opensWork(meaning string) bool {
+	tokens := Lex(firstWords(meaning), 0, Standard())
+	return len(tokens) > 0 && (openers[tokens[0].Canon] || tokens[0].Canon == "join")
 }
 
 // hasSizes tells whether some number is given for each size.

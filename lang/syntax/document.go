@@ -107,15 +107,6 @@ func beginsRow(line string) bool {
 	return !r.Label.Bare || instructs(r)
 }
 
-// firstOf is the number of the row that a line begins with, 0 for none.
-func firstOf(line string) int {
-	label, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
-	if n == 0 || label.Kind != Numbered {
-		return 0
-	}
-	return label.First(0)
-}
-
 // firstWords cuts a line to what a label can take.
 func firstWords(line string) string {
 	if len(line) <= 80 {
@@ -272,6 +263,11 @@ func (d *document) readText(b *block) {
 		if !instructs(r) {
 			d.file.Prose = append(d.file.Prose, span)
 			continue
+		}
+		if n := introduction(r); n > 0 {
+			d.file.Prose = append(d.file.Prose, source.Span{Start: span.Start, End: span.Start + n})
+			span.Start += n
+			r = d.newRow(span)
 		}
 		p := d.piece(span)
 		if d.startsAgain(p, r) {

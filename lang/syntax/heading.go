@@ -120,7 +120,7 @@ var (
 	// stop, a dash, dots, how many to make.
 	headingMark = regexp.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
 	// howManyLast is the `(2)` at the end of a heading's name.
-	howManyLast = regexp.MustCompile(`\s*\([^()]{1,20}\)$`)
+	howManyLast = regexp.MustCompile(`\s*\([^()]{1,40}\)$`)
 )
 
 const (
@@ -166,16 +166,17 @@ func (h *runInHeading) begins(line string) bool {
 	if strings.TrimFunc(body, isBlank) == "" || h.mark == "." && !h.capitals {
 		return false
 	}
-	if labelled(body) {
-		return firstOf(body) == 1
+	r := readRow(inFirstSize(body), 0, Standard())
+	if r.Label.Kind == Numbered && !r.Label.Bare {
+		return r.Label.First(0) == 1
 	}
-	list, _ := build(Lex(inFirstSize(body), 0, Standard()))
+	list := r.Clauses
 	beginning := lays(list)
 	h.ring = beginning == laysRing
 	if len(name) < len(strings.Trim(line[:h.name], "*_•- ")) && h.capitals {
 		return len(list) > 0 && !unread(list[:1]) // it says how many
 	}
-	return beginning != laysNothing
+	return beginning != laysNothing && instructs(r)
 }
 
 // speaksOfCrochet tells a word of the trade, which is no name of a part: `MR`,
@@ -245,8 +246,14 @@ func lays(list []Clause) laid {
 	return laysNothing
 }
 
+// beginningChain is more chains than a row or round begins with.
+const beginningChain = 10
+
 // laysWith tells what a chain lays, from what is done with it.
 func laysWith(chain *Chain, after []Clause) laid {
+	if chain.Number.At(0) >= beginningChain {
+		return laysChain
+	}
 	for _, c := range after {
 		switch n := c.Node.(type) {
 		case *Join:

@@ -1,6 +1,10 @@
 package syntax
 
-import "stitchproof/lang/source"
+import (
+	"unicode"
+
+	"stitchproof/lang/source"
+)
 
 // readLabel reads the label at the beginning of tokens and gives the number
 // of tokens it takes, 0 for none.
@@ -27,7 +31,7 @@ func readLabel(tokens []Token, text string) (Label, int) {
 		n++
 	}
 	end := n
-	for end > 1 && (tokens[end-1].Kind == Colon || tokens[end-1].Kind == Period || tokens[end-1].Kind == Dash || tokens[end-1].Kind == Close && r.label.Bare) {
+	for end > 1 && (tokens[end-1].Kind == Colon || tokens[end-1].Kind == Semi || tokens[end-1].Kind == Period || tokens[end-1].Kind == Dash || tokens[end-1].Kind == Close && r.label.Bare) {
 		end--
 	}
 	for end > 1 && tokens[end-1].Kind == Star {
@@ -38,7 +42,7 @@ func readLabel(tokens []Token, text string) (Label, int) {
 	}
 	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[end-1].Span.End}
 	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
-	return r.label, n
+	return r.label, n + r.heading(tokens[n-1:], text)
 }
 
 type labelReader struct {
@@ -119,6 +123,25 @@ func (r *labelReader) named() int {
 	return r.at
 }
 
+// heading takes the heading that stands between a label and its instruction, as
+// in `Next row: SHAPE NECK: …`, and gives the number of tokens it takes. The
+// first token is the last of the label.
+func (r *labelReader) heading(tokens []Token, text string) int {
+	if r.label.Kind == Named || r.label.Bare || tokens[0].Kind != Colon && tokens[0].Kind != Dash {
+		return 0
+	}
+	inner := labelReader{tokens: tokens[1:]}
+	n := inner.named()
+	if n == 0 {
+		return 0
+	}
+	name := text[tokens[1].Span.Start:tokens[n].Span.Start]
+	if !inCapitals(name) && (n < 3 || !unicode.IsUpper(firstRune(name))) {
+		return 0
+	}
+	return n
+}
+
 func (r *labelReader) next() int {
 	r.at++
 	r.label.Kind = NextRow
@@ -187,18 +210,22 @@ func (r *labelReader) numberFirst() int {
 	}
 	t := r.peek()
 	switch {
-	case ordinal && t.Kind == Colon:
+	case ordinal && (t.Kind == Colon || t.Kind == Period && r.dashAfter()):
 		return r.end(true)
 	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at == 1 && r.at+1 < len(r.tokens):
 		r.label.Bare = true
 		r.at++
 		return r.at
 	case !ordinal && t.Kind == Period && r.at+1 < len(r.tokens):
-		r.label.Bare = true
 		r.at++
 		return r.at
 	}
 	return 0
+}
+
+// dashAfter tells the stop of `3rd.—`.
+func (r *labelReader) dashAfter() bool {
+	return r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Dash
 }
 
 // numbers takes `3`, `3-8`, `4 and 6`, `4, 6 and 8`, `4 to Rnd 12`.
@@ -305,7 +332,7 @@ func (r *labelReader) end(strict bool) int {
 	marked := false
 	for range 2 {
 		switch t := r.peek(); {
-		case t.Kind == Colon, t.Kind == Period, t.Kind == Dash, t.Kind == Sign && t.Canon == "=":
+		case t.Kind == Colon, t.Kind == Semi, t.Kind == Period, t.Kind == Dash, t.Kind == Sign && t.Canon == "=":
 			r.at++
 			marked = true
 			continue

@@ -2,12 +2,13 @@ package syntax
 
 import "strings"
 
+// isNote tells `Note: …`, `NOTE.— …`.
 func isNote(trimmed string) bool {
-	head, _, found := strings.Cut(trimmed, ":")
-	if !found {
+	end := strings.IndexAny(trimmed, ":.—–")
+	if end < 0 {
 		return false
 	}
-	key, _ := headerKey(strings.Trim(head, "*_ "))
+	key, _ := headerKey(strings.Trim(trimmed[:end], "*_ "))
 	return key == "notes"
 }
 
@@ -39,9 +40,11 @@ func instructs(r *Row) bool {
 		switch c.Node.(type) {
 		case *Remark: // a comment says neither
 		case *Unread:
-			total += c.Span.Len()
-			if i == 0 && !opens(r) {
+			switch {
+			case i > 0:
 				total += c.Span.Len()
+			case !opens(r):
+				total += 2 * c.Span.Len()
 			}
 		default:
 			does = does || i > 0 && step(c.Node) || acts(c.Node)
@@ -114,6 +117,28 @@ func sentenceOfSteps(r *Row) bool {
 		}
 	}
 	return whole && does
+}
+
+// introduction is the length of the prose that a line without a label begins
+// with: the sentences before the first that does anything.
+func introduction(r *Row) int {
+	if r.Label.Kind != Unlabelled {
+		return 0
+	}
+	for i, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *Unread, *Remark, *Total:
+			continue
+		}
+		end := 0
+		for _, t := range r.Tokens {
+			if t.Kind == Period && t.Span.End <= c.Span.Start && (i == 0 || t.Span.Start >= r.Clauses[0].Span.End) {
+				end = t.Span.End
+			}
+		}
+		return end
+	}
+	return 0
 }
 
 // acts tells a clause that can only be an instruction.
