@@ -131,6 +131,8 @@ func (d *document) line(line, trimmed string, span source.Span) {
 	case !d.started && d.unknownField(line, span):
 	case isNote(trimmed):
 		d.add(block{kind: blockProse, span: span})
+	case d.titles(trimmed, d.file.Text.LineOf(span.Start)):
+		d.addHeading(trimmed, line, span)
 	default:
 		if d.section == "" && beginsRow(trimmed) {
 			d.started = true
@@ -266,7 +268,8 @@ func (d *document) readText(b *block) {
 		}
 		if n := introduction(r); n > 0 {
 			d.file.Prose = append(d.file.Prose, source.Span{Start: span.Start, End: span.Start + n})
-			span.Start += n
+			rest := d.text(span)[n:]
+			span.Start += n + len(rest) - len(strings.TrimLeftFunc(rest, isBlank))
 			r = d.newRow(span)
 		}
 		p := d.piece(span)
@@ -285,11 +288,11 @@ func (d *document) rowsIn(span source.Span) []source.Span {
 	var out []source.Span
 	start := 0
 	for i := 1; i < len(tokens); i++ {
-		if tokens[i-1].Kind != Period && tokens[i-1].Kind != Close || tokens[i].Kind != Ordinal && !(tokens[i].Kind == Word && (tokens[i].Canon == "row" || tokens[i].Canon == "rnd")) {
+		if !endsRow(tokens[i-1]) || !namesRow(tokens[i]) {
 			continue
 		}
 		label, n := readLabel(tokens[i:], text)
-		if n == 0 || label.Kind != Numbered || tokens[i+n-1].Kind != Colon && tokens[i+n-1].Kind != Dash {
+		if n == 0 || label.Kind != Numbered || !marksRow(tokens[i-1], tokens[i:], n) {
 			continue
 		}
 		end := tokens[i].Span.Start
@@ -297,4 +300,32 @@ func (d *document) rowsIn(span source.Span) []source.Span {
 		start = end
 	}
 	return append(out, source.Span{Start: span.Start + start, End: span.End})
+}
+
+// endsRow tells a token that a row may end with where another follows it in
+// the line.
+func endsRow(t Token) bool {
+	switch t.Kind {
+	case Period, Close, Semi:
+		return true
+	case Word:
+		return t.Canon == "turn" || t.Canon == "join" || t.Canon == "around" || t.Canon == "across"
+	}
+	return false
+}
+
+func namesRow(t Token) bool {
+	return t.Kind == Ordinal || t.Kind == Word && (t.Canon == "row" || t.Canon == "rnd" || t.Canon == "r")
+}
+
+// marksRow tells whether a label of n tokens is marked as one: by a colon or a
+// dash, or after a full stop by what can only follow a label.
+func marksRow(before Token, tokens []Token, n int) bool {
+	switch tokens[n-1].Kind {
+	case Colon, Dash:
+		return true
+	case Period:
+		return before.Kind == Period && tokens[0].Kind == Word
+	}
+	return before.Kind == Period && n < len(tokens) && tokens[n].Kind == Word && (tokens[n].Canon == "same" || tokens[n].Canon == "as")
 }

@@ -118,6 +118,8 @@ type Label struct {
 	// EveryOther is set in `Row 2 and all even rows`: the rows between are
 	// filled in by it.
 	EveryOther bool
+	// Which is set by `all even rows`, `all odd rows`.
+	Which WhichRows
 	// Bare is set where the label is a number alone, which may be that of any
 	// list: `5.`, `5)`.
 	Bare bool
@@ -128,6 +130,16 @@ type Label struct {
 // Name is the label as the row is called by it: without the marks around it,
 // "" for none.
 func (l Label) Name() string { return strings.Trim(l.Text, "*_: ") }
+
+// WhichRows tells even from odd rows.
+type WhichRows uint8
+
+// The rows that a label by parity means.
+const (
+	AllRows WhichRows = iota
+	EvenRows
+	OddRows
+)
 
 // SideKind is a side of the work.
 type SideKind uint8

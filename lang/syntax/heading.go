@@ -29,12 +29,55 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 	default:
 		return false
 	}
+	d.addHeading(name, line, span)
+	return true
+}
+
+// addHeading begins a piece with a line that names it.
+func (d *document) addHeading(name, line string, span source.Span) {
 	name = strings.TrimFunc(name, func(r rune) bool { return isBlank(r) || r == '*' })
 	d.section = ""
 	at := span.Start + max(0, strings.Index(line, name))
 	d.add(block{kind: blockHeading, span: span, names: []string{name}, nameSpan: source.Span{Start: at, End: at + len(name)}})
-	return true
 }
+
+// titles tells a heading with no mark of one: a short line that begins like a
+// name, above Row 1 or, where a paragraph begins with it, above an instruction
+// that lays a beginning. A chain laid above it belongs to what it names.
+func (d *document) titles(trimmed string, at int) bool {
+	tokens := Lex(trimmed, 0, Standard())
+	if len(trimmed) > maxTitle || len(strings.Fields(trimmed)) > maxNamed+2 || endsSentence(trimmed) && !strings.HasSuffix(trimmed, ")") ||
+		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || tokens[0].Kind != Name && !partWords[tokens[0].Canon] || !d.resting() {
+		return false
+	}
+	t := d.file.Text
+	next := ""
+	if at+1 < t.Lines() {
+		next = strings.TrimFunc(t.Slice(t.Line(at+1)), isBlank)
+	}
+	if next == "" || labelled(trimmed) {
+		return false
+	}
+	r := readRow(next, 0, Standard())
+	if r.Label.Kind == Numbered && !r.Label.Bare {
+		return r.Label.First(0) == 1
+	}
+	above := at == 0 || strings.TrimFunc(t.Slice(t.Line(at-1)), isBlank) == ""
+	return above && lays(r.Clauses) != laysNothing && leads(r)
+}
+
+// maxTitle is the length of the longest heading with no mark of one.
+const maxTitle = 50
+
+// resting tells whether a piece may begin: nothing is begun above that has no
+// rows yet.
+func (d *document) resting() bool {
+	b := d.last()
+	return b == nil || b.kind != blockText || labelled(strings.TrimLeftFunc(d.text(b.span), isBlank)) || !acting(d.text(b.span))
+}
+
+// acting tells a line that begins with a step.
+func acting(line string) bool { return leads(readRow(line, 0, Standard())) }
 
 // sectionHead gives the section that a line of its own begins: `Special
 // stitches`, `**Notes**`.
@@ -135,6 +178,9 @@ func splitHeading(line string) (h runInHeading, ok bool) {
 	if labelled(strings.TrimLeftFunc(line, isBlank)) {
 		return h, false
 	}
+	if n := besideRow1(line); n > 0 {
+		return runInHeading{name: len(strings.TrimRight(line[:n], " ")), body: n, capitals: true}, true
+	}
 	for _, at := range headingMark.FindAllStringIndex(line[:min(len(line), maxHeading)], -1) {
 		h = runInHeading{name: at[0], body: at[1], mark: strings.TrimSpace(line[at[0]:at[1]])}
 		if made := strings.IndexByte(h.mark, ')'); made >= 0 {
@@ -145,6 +191,26 @@ func splitHeading(line string) (h runInHeading, ok bool) {
 		}
 	}
 	return h, false
+}
+
+// besideRow1 finds where Row 1 begins in a line that names a part first, with no
+// mark between: `Wing Rnd 1: 6 sc in ring`.
+func besideRow1(line string) int {
+	words := firstWords(line)
+	tokens := Lex(words, 0, Standard())
+	for i, t := range tokens[:min(len(tokens), 3)] {
+		if i > 0 {
+			label, n := readLabel(tokens[i:], words)
+			last := tokens[min(i+max(n, 1), len(tokens))-1].Kind
+			if n > 1 && label.Kind == Numbered && label.First(0) == 1 && (last == Colon || last == Dash || label.Numbers[0].To.At(0) > 1) {
+				return t.Span.Start
+			}
+		}
+		if t.Kind != Name || i == 0 && !unicode.IsUpper(firstRune(words[t.Span.Start:])) {
+			return 0
+		}
+	}
+	return 0
 }
 
 // maxHeading is how far into a line its heading may reach.

@@ -26,16 +26,24 @@ func beginsInstruction(trimmed string) bool {
 
 // instructs tells an instruction from prose. The label of a row makes an
 // instruction of anything. Without one it is told by what the words do: they
-// begin with a step, or hold a sentence of nothing but steps, or most of them
-// are understood.
+// begin with a step, hold several or a sentence of nothing else, or most of
+// them are understood.
 func instructs(r *Row) bool {
-	switch {
-	case r.Label.Kind != Unlabelled && r.Label.Kind != Named && !r.Label.Bare:
-		return true
-	case makesUp(r), leads(r), sentenceOfSteps(r), onlyMark(r):
+	if r.Label.Kind != Unlabelled && r.Label.Kind != Named && !r.Label.Bare {
 		return true
 	}
-	read, total, does := 0, 0, false
+	return makesUp(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+}
+
+// stepsToTell is how many steps make an instruction of a line, whatever else it
+// says.
+const stepsToTell = 4
+
+// mostly tells whether a line is understood for the greater part, or holds many
+// steps. What it begins with counts twice: prose may end in a step, and seldom
+// begins with one.
+func mostly(r *Row) bool {
+	read, total, steps := 0, 0, 0
 	for i, c := range r.Clauses {
 		switch c.Node.(type) {
 		case *Remark: // a comment says neither
@@ -47,11 +55,13 @@ func instructs(r *Row) bool {
 				total += 2 * c.Span.Len()
 			}
 		default:
-			does = does || i > 0 && step(c.Node) || acts(c.Node)
 			read, total = read+c.Span.Len(), total+c.Span.Len()
+			if acts(c.Node) || i > 0 && step(c.Node) {
+				steps++
+			}
 		}
 	}
-	return does && 2*read >= total || speaksOfWork(r)
+	return steps >= stepsToTell || steps > 0 && 2*read >= total
 }
 
 // opens tells a line that says where the work begins before the first step:
@@ -76,8 +86,10 @@ func leads(r *Row) bool {
 		switch c.Node.(type) {
 		case *Remark, *Mark:
 			continue
-		case *Unread:
+		case *Unread, *MakeUp:
 			return false
+		case *Finish:
+			return !tellsIn(r)
 		}
 		return (acts(c.Node) || r.Label.Kind == Named) && !tellsIn(r)
 	}
@@ -154,7 +166,7 @@ func acts(n Node) bool {
 		return !unread(n.Body)
 	case *Repeat:
 		return !unread(n.Body)
-	case *Group, *RepeatFrom, *Ending, *PlaceFirst, *MagicRing, *Even, *Branch, *Return, *Finish, *Yarn, *Along, *Shaping, *Leave:
+	case *Group, *RepeatFrom, *Ending, *PlaceFirst, *MagicRing, *Even, *Branch, *Return, *Yarn, *Along, *Shaping, *Leave:
 		return true
 	}
 	return false
@@ -210,10 +222,10 @@ var tells = func() map[string]bool {
 // step tells a clause that is an instruction among others.
 func step(n Node) bool {
 	switch n.(type) {
-	case *Work, *Chain:
+	case *Work, *Chain, *Finish:
 		return true
 	}
-	return acts(n)
+	return false
 }
 
 // makesUp tells whether an unlabelled line is all handwork, such as `Weave in
