@@ -53,6 +53,9 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		if strings.TrimSpace(mark) == ":" && known && !special && !knownStitch(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning) {
 			continue // `Foundation: ch 35`
 		}
+		if known && !special && d.section == "" && strings.TrimSpace(mark) == ":" && !spellsOut(names[0], meaning) {
+			continue // `Above: the leaf before blocking`
+		}
 		if !special && (hasSizes(meaning) || strings.TrimSpace(mark) == ":" && inCapitals(name) && opensWork(meaning)) {
 			continue // `SLEEVES: 36 (39, 42) ch`, `BORDER: With A, …`
 		}
@@ -96,6 +99,12 @@ func definedNames(s string) []string {
 func amounts(name string) bool {
 	tokens := Lex(name, 0, Standard())
 	return len(tokens) == 2 && tokens[0].Kind == Number && tokens[1].Kind != Stitch
+}
+
+// spellsOut tells whether a meaning is the word itself in full: `rep: repeat`.
+func spellsOut(name, meaning string) bool {
+	word := Lex(name, 0, Standard())[0]
+	return word.Kind == Stitch || slices.ContainsFunc(Lex(meaning, 0, Standard()), func(t Token) bool { return t.Kind == Word && t.Canon == word.Canon })
 }
 
 // opensWork tells an instruction that says first where or with what it is worked.

@@ -122,6 +122,8 @@ func firstWords(line string) string {
 // line sorts a line that begins something.
 func (d *document) line(line, trimmed string, span source.Span) {
 	switch {
+	case caption.MatchString(trimmed):
+		d.add(block{kind: blockProse, span: span})
 	case d.heading(line, trimmed, span):
 	case !d.started && d.field(line, span):
 	case d.inSection(trimmed, span):
@@ -190,7 +192,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 			d.file.Header = append(d.file.Header, f)
 			return true
 		}
-		if d.section != "notes" && beginsInstruction(trimmed) {
+		if d.section != "notes" && (beginsInstruction(trimmed) || beginsPart(trimmed)) {
 			d.section = ""
 			return false
 		}

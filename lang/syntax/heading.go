@@ -43,11 +43,14 @@ func (d *document) addHeading(name, line string, span source.Span) {
 
 // titles tells a heading with no mark of one: a short line that begins like a
 // name, above Row 1 or, where a paragraph begins with it, above an instruction
-// that lays a beginning. A chain laid above it belongs to what it names.
+// to work. A chain laid above it belongs to what it names.
 func (d *document) titles(trimmed string, at int) bool {
+	name := makeLast.ReplaceAllString(trimmed, "")
+	made := len(name) < len(trimmed)
+	trimmed = name
 	tokens := Lex(trimmed, 0, Standard())
 	if len(trimmed) > maxTitle || len(strings.Fields(trimmed)) > maxNamed+2 || endsSentence(trimmed) && !strings.HasSuffix(trimmed, ")") ||
-		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || tokens[0].Kind != Name && !partWords[tokens[0].Canon] || !d.resting() {
+		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || tokens[0].Kind != Name && !partWords[tokens[0].Canon] || !made && !d.resting() {
 		return false
 	}
 	t := d.file.Text
@@ -63,7 +66,7 @@ func (d *document) titles(trimmed string, at int) bool {
 		return r.Label.First(0) == 1
 	}
 	above := at == 0 || strings.TrimFunc(t.Slice(t.Line(at-1)), isBlank) == ""
-	return above && lays(r.Clauses) != laysNothing && leads(r)
+	return above && leads(r) && !makesUp(r)
 }
 
 // maxTitle is the length of the longest heading with no mark of one.
@@ -162,6 +165,8 @@ var (
 	// headingMark is what may stand between a heading and its instruction: a
 	// stop, a dash, dots, how many to make.
 	headingMark = regexp.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
+	// makeLast is the `– make 2` at the end of a heading.
+	makeLast = regexp.MustCompile(`(?i)[ ,:—–-]+(?:make|x|×) ?(?:\d+|two|three|four|five|six|eight|ten)$`)
 	// howManyLast is the `(2)` at the end of a heading's name.
 	howManyLast = regexp.MustCompile(`\s*\([^()]{1,40}\)$`)
 )
@@ -342,7 +347,11 @@ func laysWith(chain *Chain, after []Clause) laid {
 
 func (d *document) startPiece(b *block) {
 	p := &Piece{Name: b.names[0], Span: b.span, NameSpan: b.nameSpan}
-	if name, rest, ok := strings.Cut(p.Name, "("); ok {
+	name, rest, ok := strings.Cut(p.Name, "(")
+	if at := makeLast.FindStringIndex(p.Name); !ok && at != nil {
+		name, rest, ok = p.Name[:at[0]], p.Name[at[0]:], true
+	}
+	if ok {
 		tokens := Lex(rest, 0, d.file.Vocab)
 		for _, t := range tokens {
 			if t.Kind == Number {

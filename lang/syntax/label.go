@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"strings"
 	"unicode"
 
 	"stitchproof/lang/source"
@@ -30,17 +31,10 @@ func readLabel(tokens []Token, text string) (Label, int) {
 	for bold > 0 && n < len(tokens) && (tokens[n].Kind == Colon || tokens[n].Kind == Period || tokens[n].Kind == Dash) {
 		n++
 	}
-	end := n
-	for end > 1 && (tokens[end-1].Kind == Colon || tokens[end-1].Kind == Semi || tokens[end-1].Kind == Period || tokens[end-1].Kind == Dash || tokens[end-1].Kind == Close && r.label.Bare) {
-		end--
+	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[r.name-1].Span.End}
+	for text[r.label.Span.End-1] == '.' {
+		r.label.Span.End-- // the stop of an abbreviation: `2nd Rnd.`
 	}
-	for end > 1 && tokens[end-1].Kind == Star {
-		end--
-	}
-	for end > 1 && tokens[end-1].Kind == Colon {
-		end--
-	}
-	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[end-1].Span.End}
 	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
 	return r.label, n + r.heading(tokens[n-1:])
 }
@@ -49,6 +43,7 @@ type labelReader struct {
 	tokens []Token
 	text   string
 	at     int
+	name   int // where what the row is called ends, before the mark that closes it
 	label  Label
 }
 
@@ -132,6 +127,7 @@ func (r *labelReader) named() int {
 	if mark.Kind != Colon && !(mark.Kind == Dash && capital && r.text[mark.Span.Start] != '-') {
 		return 0
 	}
+	r.name = r.at
 	r.at++
 	r.label.Kind = Named
 	return r.at
@@ -194,6 +190,7 @@ func (r *labelReader) setup() int {
 	if r.at+1 < len(r.tokens) && r.tokens[r.at+1].Canon == "with" {
 		r.label.Kind = Setup
 		r.at++
+		r.name = r.at
 		return r.at // `Foundation With A, ch 20`
 	}
 	for r.at < 3 && !r.word("row", "rnd") && (r.peek().Kind == Name || r.peek().Kind == Word || r.peek().Kind == Hyphen) {
@@ -250,7 +247,7 @@ func (r *labelReader) nounFirst() int {
 
 func (r *labelReader) numberFirst() int {
 	ordinal := r.peek().Kind == Ordinal
-	if !r.numbers() {
+	if !r.numbers() || !ordinal && r.amount() {
 		return 0
 	}
 	r.label.Kind = Numbered
@@ -263,13 +260,22 @@ func (r *labelReader) numberFirst() int {
 		return r.end(true)
 	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at == 1 && r.at+1 < len(r.tokens):
 		r.label.Bare = true
+		r.name = r.at
 		r.at++
 		return r.at
 	case !ordinal && t.Kind == Period && r.at+1 < len(r.tokens):
+		r.name = r.at
 		r.at++
 		return r.at
 	}
 	return 0
+}
+
+// amount tells the `3 rows` of a gauge from the `3-8 rows` of a label.
+func (r *labelReader) amount() bool {
+	t := r.peek()
+	return r.word("row", "rnd") && len(r.label.Numbers) == 1 && r.label.Numbers[0].From.At(0) == r.label.Numbers[0].To.At(0) &&
+		strings.HasSuffix(strings.ToLower(strings.TrimRight(r.text[t.Span.Start:t.Span.End], ".")), "s")
 }
 
 // dashAfter tells the stop of `3rd.—`.
@@ -379,10 +385,11 @@ func (r *labelReader) end(strict bool) int {
 		}
 	}
 	r.ofWhat()
+	r.name = r.at
 	marked := false
 	for range 2 {
 		switch t := r.peek(); {
-		case t.Kind == Colon, t.Kind == Semi, t.Kind == Period, t.Kind == Dash, t.Kind == Sign && t.Canon == "=":
+		case t.Kind == Colon, t.Kind == Semi, t.Kind == Period, t.Kind == Dash, t.Kind == Close, t.Kind == Sign && labelSigns[t.Canon]:
 			r.at++
 			marked = true
 			continue
@@ -394,6 +401,9 @@ func (r *labelReader) end(strict bool) int {
 	}
 	return r.at
 }
+
+// labelSigns are signs that close a label: `Row 3 =`, `Row 3 ->`.
+var labelSigns = map[string]bool{"=": true, ">": true, "→": true, "|": true}
 
 // ofWhat takes what a row is a row of, where a colon closes it: `Row 1 of the
 // border:`.

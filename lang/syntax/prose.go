@@ -1,9 +1,15 @@
 package syntax
 
-import "strings"
+import (
+	"regexp"
+	"strings"
+)
 
-// isNote tells `Note: …`, `NOTE.— …`.
+// isNote tells `Note: …`, `NOTE.— …` and the words under a picture.
 func isNote(trimmed string) bool {
+	if caption.MatchString(trimmed) {
+		return true
+	}
 	end := strings.IndexAny(trimmed, ":.—–")
 	if end < 0 {
 		return false
@@ -11,6 +17,9 @@ func isNote(trimmed string) bool {
 	key, _ := headerKey(strings.Trim(trimmed[:end], "*_ "))
 	return key == "notes"
 }
+
+// caption begins the words under a picture: `Photo 3: …`.
+var caption = regexp.MustCompile(`(?i)^[*_(]*(?:photos?|pictures?|pics?|fig|figures?|images?|illustrations?|diagrams?|plates?|page|chart|video)\.? ?(?:\d|[a-d]\b|[:—–])`)
 
 // beginsInstruction tells a line such as `With A, ch 41.` by its first words.
 func beginsInstruction(trimmed string) bool {
@@ -22,6 +31,15 @@ func beginsInstruction(trimmed string) bool {
 		return t.Kind == Word && (t.Canon == "ch" || t.Canon == "with" || t.Canon == "work" || t.Canon == "join") && len(tokens) > 1
 	}
 	return false
+}
+
+// beginsPart tells a line that begins a part of the pattern: `YOKE: With A, …`.
+func beginsPart(trimmed string) bool {
+	if _, heads := splitHeading(trimmed); heads {
+		return true
+	}
+	r := readRow(trimmed, 0, Standard())
+	return r.Label.Kind == Named && inCapitals(r.Label.Text) && instructs(r)
 }
 
 // instructs tells an instruction from prose. The label of a row makes an
@@ -84,7 +102,7 @@ var openers = map[string]bool{
 func leads(r *Row) bool {
 	for _, c := range r.Clauses {
 		switch c.Node.(type) {
-		case *Remark, *Mark:
+		case *Remark, *Mark, *Side:
 			continue
 		case *Unread, *MakeUp:
 			return false

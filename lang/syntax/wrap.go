@@ -31,7 +31,7 @@ func (d *document) continues(line string, span source.Span) bool {
 	case blockDefinition:
 		return indented && !strings.ContainsAny(line, ":=") || endsOpen(before)
 	}
-	if indented && d.indent(b.span.Start) < indentOf(line) || endsOpen(before) || onlyLabel(before) {
+	if indented && d.indent(b.span.Start) < indentOf(line) || endsOpen(before) || onlyLabel(before) && !d.heads(trimmed) {
 		return true
 	}
 	if goesOn(trimmed) {
@@ -50,7 +50,7 @@ func listed(line string) bool {
 func onlyLabel(line string) bool {
 	tokens := Lex(line, 0, Standard())
 	label, n := readLabel(tokens, line)
-	return n > 0 && n == len(tokens) && label.Kind != Named && tokens[n-1].Kind == Colon
+	return n > 0 && n == len(tokens) && label.Kind != Named && !label.Bare
 }
 
 // wrapped tells whether a paragraph goes on after the line that ends at an
@@ -64,11 +64,17 @@ func (d *document) wrapped(end int, next string) bool {
 	return fills(before, next, d.width) && !d.begins(next)
 }
 
-// begins tells a line that cannot go on with another: a heading, a note, a line
-// with the mark of a list.
+// begins tells a line that cannot go on with another: a heading, a note, a
+// label.
 func (d *document) begins(line string) bool {
-	_, ok := splitHeading(line)
-	return ok || d.bareHeading(line) || isNote(line)
+	_, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	return d.heads(line) || n > 0 && unicode.IsUpper(firstRune(line))
+}
+
+// heads tells a heading or a note.
+func (d *document) heads(line string) bool {
+	_, runsIn := splitHeading(line)
+	return runsIn || d.bareHeading(line) || isNote(line)
 }
 
 // fills tells whether the first word of the next line would not have fitted at
