@@ -24,12 +24,12 @@ var definitionMarks = [...]string{" = ", "=", ": ", " – ", " — ", " - ", " �
 // itself: `* * = repeat to the end`, `3x – three single crochets`.
 func (d *document) inList(trimmed string, span source.Span) bool {
 	b := d.last()
-	if b == nil || b.kind != blockDefinition || !d.adjoins(b.span.End, span.Start) || labelled(trimmed) {
+	if b == nil || b.kind != blockDefinition && !b.listed || !d.adjoins(b.span.End, span.Start) || labelled(trimmed) {
 		return false
 	}
 	for _, mark := range definitionMarks {
 		if name, _, found := strings.Cut(trimmed, mark); found && strings.TrimSpace(mark) != ":" && len(Lex(name, 0, Standard())) <= maxNamed {
-			d.add(block{kind: blockProse, span: span})
+			d.add(block{kind: blockProse, span: span, listed: true})
 			return true
 		}
 	}

@@ -47,6 +47,7 @@ type block struct {
 	nameSpan source.Span
 	body     source.Span // of a definition
 	special  bool
+	listed   bool // prose in a list of definitions
 }
 
 func (d *document) text(s source.Span) string { return d.file.Text.Slice(s) }
@@ -243,6 +244,7 @@ func (d *document) readAll() {
 		}
 	}
 	d.dropEmptyPieces()
+	d.turning()
 }
 
 // readRow reads the instruction that stands at an offset of its file.

@@ -19,6 +19,9 @@ type File struct {
 	Comments    []*Comment
 	// Prose is what is no instruction: introductions, notes, captions.
 	Prose []source.Span
+	// Turning are the sentences of prose and notes that say for the whole pattern
+	// whether its beginning chains count.
+	Turning []source.Span
 	// Sizes are the names of the sizes, empty for a pattern of one size.
 	Sizes []string
 	Vocab *Vocabulary

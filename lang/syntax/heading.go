@@ -48,8 +48,11 @@ func (d *document) titles(trimmed string, at int) bool {
 	name := makeLast.ReplaceAllString(trimmed, "")
 	made := len(name) < len(trimmed)
 	trimmed = name
+	if len(strings.Fields(trimmed)) > 2 && strings.ContainsAny(trimmed, "0123456789") {
+		return false
+	}
 	tokens := Lex(trimmed, 0, Standard())
-	if len(trimmed) > maxTitle || len(strings.Fields(trimmed)) > maxNamed+2 || endsSentence(trimmed) && !strings.HasSuffix(trimmed, ")") ||
+	if len(trimmed) > maxTitle || len(strings.Fields(trimmed)) > maxNamed+4 || endsSentence(trimmed) && !strings.HasSuffix(trimmed, ")") ||
 		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || tokens[0].Kind != Name && !partWords[tokens[0].Canon] || !made && !d.resting() {
 		return false
 	}
@@ -72,15 +75,16 @@ func (d *document) titles(trimmed string, at int) bool {
 // maxTitle is the length of the longest heading with no mark of one.
 const maxTitle = 50
 
-// resting tells whether a piece may begin: nothing is begun above that has no
-// rows yet.
+// resting tells whether a piece may begin: the line above does not lay the
+// beginning of one that has no rows yet.
 func (d *document) resting() bool {
 	b := d.last()
-	return b == nil || b.kind != blockText || labelled(strings.TrimLeftFunc(d.text(b.span), isBlank)) || !acting(d.text(b.span))
+	if b == nil || b.kind != blockText {
+		return true
+	}
+	r := readRow(strings.TrimFunc(d.text(b.span), isBlank), 0, Standard())
+	return r.Label.Kind != Unlabelled || lays(r.Clauses) == laysNothing
 }
-
-// acting tells a line that begins with a step.
-func acting(line string) bool { return leads(readRow(line, 0, Standard())) }
 
 // sectionHead gives the section that a line of its own begins: `Special
 // stitches`, `**Notes**`.

@@ -139,16 +139,22 @@ func (r *labelReader) kindOfRow() int {
 	if r.word("rep", "work", "as", "to", "from", "in", "with", "row", "rnd") || r.peek().Kind == Number {
 		return 0
 	}
-	for n := 0; n < maxNamed; n++ {
+	for n := 0; n < maxNamed+2; n++ {
 		switch r.peek().Kind {
 		case Name, Word, Stitch, Ordinal, Hyphen:
 			r.at++
 		default:
 			return 0
 		}
+		if tells[r.tokens[r.at-1].Canon] {
+			return 0
+		}
 		if r.noun() {
 			r.label.Kind = Named
-			return r.end(true)
+			if n := r.end(true); n > 0 && (r.tokens[n-1].Kind == Colon || r.tokens[n-1].Kind == Dash) {
+				return n
+			}
+			return 0
 		}
 	}
 	return 0

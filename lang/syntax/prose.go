@@ -2,7 +2,10 @@ package syntax
 
 import (
 	"regexp"
+	"slices"
 	"strings"
+
+	"stitchproof/lang/source"
 )
 
 // isNote tells `Note: …`, `NOTE.— …` and the words under a picture.
@@ -117,11 +120,17 @@ func leads(r *Row) bool {
 // tellsIn tells whether the first part of a line says how something is,
 // rather than what to do.
 func tellsIn(r *Row) bool {
+	depth := 0 // in brackets, where a remark may stand
 	for _, t := range r.Tokens {
-		if t.Kind == Period || t.Kind == Semi {
+		switch {
+		case t.Kind == Open:
+			depth++
+		case t.Kind == Close:
+			depth--
+		case depth > 0:
+		case t.Kind == Period || t.Kind == Semi:
 			return false
-		}
-		if t.Kind == Name && tells[t.Canon] {
+		case t.Kind == Name && tells[t.Canon]:
 			return true
 		}
 	}
@@ -231,7 +240,7 @@ func speaksOfWork(r *Row) bool {
 // something.
 var tells = func() map[string]bool {
 	out := map[string]bool{}
-	for word := range strings.FieldsSeq("if is are was were be been can could may might will would looks look gives shows i my me because which who whose how why what see photo picture page chart pattern") {
+	for word := range strings.FieldsSeq("if is are was were be been can could may might will would looks look gives shows i my me because which who whose how why what see photo picture page chart pattern goes") {
 		out[word] = true
 	}
 	return out
@@ -257,4 +266,41 @@ func makesUp(r *Row) bool {
 		}
 	}
 	return len(r.Clauses) > 0
+}
+
+// turning finds what prose and notes say of beginning chains: `The ch 2 at the
+// start of a row does not count as a stitch.`
+func (d *document) turning() {
+	said := slices.Clone(d.file.Prose)
+	for _, f := range d.file.Header {
+		if f.Key != "turning chains" {
+			said = append(said, f.ValueSpan)
+		}
+	}
+	for _, span := range said {
+		at := span.Start
+		for sentence := range strings.SplitAfterSeq(d.text(span), ".") {
+			if rulesTurning(Lex(sentence, 0, Standard())) {
+				d.file.Turning = append(d.file.Turning, source.Span{Start: at, End: at + len(sentence)})
+			}
+			at += len(sentence)
+		}
+	}
+}
+
+// rulesTurning tells whether a sentence names a chain, says whether it counts,
+// and says it of every row.
+func rulesTurning(tokens []Token) bool {
+	chain, counts, always := false, false, false
+	for _, t := range tokens {
+		switch t.Canon {
+		case "ch", "tch":
+			chain = true
+		case "count":
+			counts = true
+		case "beg", "each", "throughout", "always":
+			always = true
+		}
+	}
+	return chain && counts && always
 }

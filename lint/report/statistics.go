@@ -75,7 +75,7 @@ func (s *Statistics) add(f Checked) {
 			continue
 		}
 		s.Counts.All++
-		switch agrees := agreement(row); {
+		switch agrees := inAll(agreements(row)); {
 		case agrees == nil:
 			s.Counts.Unknown++
 		case *agrees:
