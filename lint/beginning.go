@@ -143,7 +143,7 @@ func (p *Pass) turningSaid() bool {
 			return true
 		}
 	}
-	said := false
+	said := len(p.File.Turning) > 0
 	for row := range p.Fabric.Rows() {
 		syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 			switch n := c.Node.(type) {

@@ -10,9 +10,10 @@ import (
 )
 
 type checkCommand struct {
-	Paths  []string      `arg:"" help:"Files, folders, or - for standard input."`
-	Format string        `enum:"text,json" default:"text" help:"How to report: ${enum}."`
-	FailOn lint.Severity `default:"error" placeholder:"SEVERITY" help:"The least severity that makes the exit code 1: info, warning, error or caution."`
+	Paths      []string      `arg:"" help:"Files, folders, or - for standard input."`
+	Format     string        `enum:"text,json" default:"text" help:"How to report: ${enum}."`
+	FailOn     lint.Severity `default:"error" placeholder:"SEVERITY" help:"The least severity that makes the exit code 1: info, warning, error or caution."`
+	Statistics bool          `help:"Add all files up instead of listing what was found in each."`
 }
 
 // Run checks the files and reports them in the order named.
@@ -25,12 +26,7 @@ func (c *checkCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	if c.Format == "json" {
-		err = report.JSON(s.out, checked)
-	} else {
-		err = report.Text(s.out, checked, report.Coloured(s.out))
-	}
-	if err != nil {
+	if err := c.write(s, checked); err != nil {
 		return err
 	}
 	for _, file := range checked {
@@ -41,6 +37,20 @@ func (c *checkCommand) Run(s *streams) error {
 		}
 	}
 	return nil
+}
+
+// write reports what was found, or what it all comes to.
+func (c *checkCommand) write(s *streams, checked []report.Checked) error {
+	json := c.Format == "json"
+	switch {
+	case c.Statistics && json:
+		return report.StatisticsOf(checked).JSON(s.out)
+	case c.Statistics:
+		return report.StatisticsOf(checked).Text(s.out)
+	case json:
+		return report.JSON(s.out, checked)
+	}
+	return report.Text(s.out, checked, report.Coloured(s.out))
 }
 
 // analyze reads and checks files, as many at a time as there are processors.

@@ -37,7 +37,7 @@ type ownStitch struct {
 	kind *stitch.Stitch
 }
 
-// turningRule is what the header says of turning chains, by the stitch's ID;
+// turningRule is what the header or the prose says of turning chains, by the stitch's ID;
 // "" holds for all stitches not named.
 type turningRule map[string]bool
 
@@ -57,6 +57,9 @@ func newWords(f *syntax.File) (words, []Evidence) {
 			}
 		}
 	})
+	for _, span := range f.Turning {
+		w.readTurning(f.Text.Slice(span))
+	}
 	for _, field := range f.Header {
 		switch {
 		case field.Key == "gauge":

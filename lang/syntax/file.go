@@ -19,6 +19,9 @@ type File struct {
 	Comments    []*Comment
 	// Prose is what is no instruction: introductions, notes, captions.
 	Prose []source.Span
+	// Turning are the sentences of prose and notes that say for the whole pattern
+	// whether its beginning chains count.
+	Turning []source.Span
 	// Sizes are the names of the sizes, empty for a pattern of one size.
 	Sizes []string
 	Vocab *Vocabulary
@@ -118,6 +121,11 @@ type Label struct {
 	// EveryOther is set in `Row 2 and all even rows`: the rows between are
 	// filled in by it.
 	EveryOther bool
+	// Which is set by `all even rows`, `all odd rows`.
+	Which WhichRows
+	// Bare is set where the label is a number alone, which may be that of any
+	// list: `5.`, `5)`.
+	Bare bool
 	// Side is the side said to face.
 	Side SideKind
 }
@@ -125,6 +133,16 @@ type Label struct {
 // Name is the label as the row is called by it: without the marks around it,
 // "" for none.
 func (l Label) Name() string { return strings.Trim(l.Text, "*_: ") }
+
+// WhichRows tells even from odd rows.
+type WhichRows uint8
+
+// The rows that a label by parity means.
+const (
+	AllRows WhichRows = iota
+	EvenRows
+	OddRows
+)
 
 // SideKind is a side of the work.
 type SideKind uint8

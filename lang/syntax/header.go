@@ -85,19 +85,3 @@ func headerKey(key string) (canonical, name string) {
 	}
 	return "", ""
 }
-
-// sizeNames reads the names of `S (M, L, XL)`, `2 (4) 6 (8) 10 yrs`,
-// `S, M, L`.
-func sizeNames(value string) []string {
-	cut := strings.FieldsFunc(value, func(r rune) bool { return strings.ContainsRune("()[]{},:;/|", r) })
-	var out []string
-	for _, c := range cut {
-		if c = strings.TrimSpace(strings.TrimPrefix(strings.TrimSpace(c), "and ")); c != "" {
-			out = append(out, c)
-		}
-	}
-	if len(out) < 2 || !strings.ContainsAny(value, "([{,/:|") {
-		return nil
-	}
-	return out
-}

@@ -1,11 +1,16 @@
 package syntax
 
-import "stitchproof/lang/source"
+import (
+	"strings"
+	"unicode"
+
+	"stitchproof/lang/source"
+)
 
 // readLabel reads the label at the beginning of tokens and gives the number
 // of tokens it takes, 0 for none.
 func readLabel(tokens []Token, text string) (Label, int) {
-	r := labelReader{tokens: tokens}
+	r := labelReader{tokens: tokens, text: text}
 	for r.peek().Kind == Star || r.at == 0 && (r.peek().Kind == Dash || r.peek().Kind == Hyphen) {
 		r.at++ // bold, italic, or a list's mark
 	}
@@ -26,27 +31,20 @@ func readLabel(tokens []Token, text string) (Label, int) {
 	for bold > 0 && n < len(tokens) && (tokens[n].Kind == Colon || tokens[n].Kind == Period || tokens[n].Kind == Dash) {
 		n++
 	}
-	end := n
-	for end > 1 && (tokens[end-1].Kind == Colon || tokens[end-1].Kind == Period || tokens[end-1].Kind == Dash || tokens[end-1].Kind == Close && r.listNumber) {
-		end--
+	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[r.name-1].Span.End}
+	for text[r.label.Span.End-1] == '.' {
+		r.label.Span.End-- // the stop of an abbreviation: `2nd Rnd.`
 	}
-	for end > 1 && tokens[end-1].Kind == Star {
-		end--
-	}
-	for end > 1 && tokens[end-1].Kind == Colon {
-		end--
-	}
-	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[end-1].Span.End}
 	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
-	return r.label, n
+	return r.label, n + r.heading(tokens[n-1:])
 }
 
 type labelReader struct {
 	tokens []Token
+	text   string
 	at     int
+	name   int // where what the row is called ends, before the mark that closes it
 	label  Label
-	// listNumber is set for `5.` and `5)`.
-	listNumber bool
 }
 
 func (r *labelReader) peek() Token {
@@ -81,17 +79,24 @@ func (r *labelReader) noun() bool {
 
 // read takes the whole label.
 func (r *labelReader) read() int {
+	start := r.at
+	for _, form := range []func() int{r.numbered, r.named, r.kindOfRow} {
+		if n := form(); n > 0 {
+			return n
+		}
+		r.at, r.label = start, Label{}
+	}
+	return 0
+}
+
+// numbered takes a label that gives a row its place among the others.
+func (r *labelReader) numbered() int {
 	first := r.peek()
 	switch {
 	case r.word("next", "last"):
 		return r.next()
 	case r.word("foundation", "beg", "base") || first.Kind == Name && (first.Canon == "setup" || first.Canon == "set"):
-		mark := r.at
-		if n := r.setup(); n > 0 {
-			return n
-		}
-		r.at, r.label = mark, Label{}
-		return r.named()
+		return r.setup()
 	case r.word("each") || first.Kind == Name && (first.Canon == "all" || first.Canon == "every"):
 		return r.every()
 	case r.word("row", "rnd", "r", "step"):
@@ -99,26 +104,79 @@ func (r *labelReader) read() int {
 	case first.Kind == Number || first.Kind == Ordinal:
 		return r.numberFirst()
 	}
-	return r.named()
+	return 0
 }
 
 // maxNamed is the most words of a label such as `Left front edging:`.
 const maxNamed = 4
 
-// named takes a label that is a name: `Edging:`, `Border (RS):`.
+// named takes a label that is a name: `Edging:`, `Border (RS):`, `Edge—`.
 func (r *labelReader) named() int {
-	if t := r.peek(); t.Kind != Name && !r.word("edge", "side", "corner", "foundation", "beg", "to", "top", "center", "tail") || len(t.Canon) < 2 {
+	if t := r.peek(); t.Kind != Name && !(t.Kind == Word && (partWords[t.Canon] || r.word("foundation", "beg", "to", "remaining"))) || len(t.Canon) < 2 {
 		return 0
 	}
+	first := r.at
 	for n := 0; n < maxNamed && (r.peek().Kind == Name || r.peek().Kind == Word || r.peek().Kind == Hyphen); n++ {
 		r.at++
 	}
-	if r.peek().Kind == Open && !r.remark() || r.peek().Kind != Colon || r.at+1 >= len(r.tokens) {
+	if r.peek().Kind == Open && !r.remark() || r.at+1 >= len(r.tokens) {
 		return 0
 	}
+	mark := r.peek()
+	capital := unicode.IsUpper(firstRune(r.text[r.tokens[first].Span.Start:]))
+	if mark.Kind != Colon && !(mark.Kind == Dash && capital && r.text[mark.Span.Start] != '-') {
+		return 0
+	}
+	r.name = r.at
 	r.at++
 	r.label.Kind = Named
 	return r.at
+}
+
+// kindOfRow takes a label that says what kind of row it is: `Decrease row:`,
+// `Third-to-last row:`, `Joining round –`.
+func (r *labelReader) kindOfRow() int {
+	if r.word("rep", "work", "as", "to", "from", "in", "with", "row", "rnd") || r.peek().Kind == Number {
+		return 0
+	}
+	for n := 0; n < maxNamed+2; n++ {
+		switch r.peek().Kind {
+		case Name, Word, Stitch, Ordinal, Hyphen:
+			r.at++
+		default:
+			return 0
+		}
+		if tells[r.tokens[r.at-1].Canon] {
+			return 0
+		}
+		if r.noun() {
+			r.label.Kind = Named
+			if n := r.end(true); n > 0 && (r.tokens[n-1].Kind == Colon || r.tokens[n-1].Kind == Dash) {
+				return n
+			}
+			return 0
+		}
+	}
+	return 0
+}
+
+// heading takes the heading that stands between a label and its instruction, as
+// in `Next row: SHAPE NECK: …`, and gives the number of tokens it takes. The
+// first token is the last of the label.
+func (r *labelReader) heading(tokens []Token) int {
+	if r.label.Kind == Named || r.label.Bare || tokens[0].Kind != Colon && tokens[0].Kind != Dash {
+		return 0
+	}
+	inner := labelReader{tokens: tokens[1:], text: r.text}
+	n := inner.named()
+	if n == 0 {
+		return 0
+	}
+	name := r.text[tokens[1].Span.Start:tokens[n].Span.Start]
+	if !inCapitals(name) && (n < 3 || !unicode.IsUpper(firstRune(name))) {
+		return 0
+	}
+	return n
 }
 
 func (r *labelReader) next() int {
@@ -135,6 +193,12 @@ func (r *labelReader) next() int {
 }
 
 func (r *labelReader) setup() int {
+	if r.at+1 < len(r.tokens) && r.tokens[r.at+1].Canon == "with" {
+		r.label.Kind = Setup
+		r.at++
+		r.name = r.at
+		return r.at // `Foundation With A, ch 20`
+	}
 	for r.at < 3 && !r.word("row", "rnd") && (r.peek().Kind == Name || r.peek().Kind == Word || r.peek().Kind == Hyphen) {
 		r.at++
 	}
@@ -156,13 +220,22 @@ func (r *labelReader) every() int {
 	return r.end(true)
 }
 
-// parity takes `even`, `odd`, `alternate`, `other`.
+// parity takes `even`, `odd`, `even-numbered`, `alternate`, `other`.
 func (r *labelReader) parity() bool {
-	if r.word("even", "odd", "alternate", "other") {
-		r.at++
-		return true
+	switch {
+	case r.word("even"):
+		r.label.Which = EvenRows
+	case r.word("odd"):
+		r.label.Which = OddRows
+	case r.word("alternate", "other"):
+	default:
+		return false
 	}
-	return false
+	r.at++
+	for r.peek().Kind == Hyphen || r.peek().Canon == "numbered" {
+		r.at++
+	}
+	return true
 }
 
 func (r *labelReader) nounFirst() int {
@@ -180,7 +253,7 @@ func (r *labelReader) nounFirst() int {
 
 func (r *labelReader) numberFirst() int {
 	ordinal := r.peek().Kind == Ordinal
-	if !r.numbers() {
+	if !r.numbers() || !ordinal && r.amount() {
 		return 0
 	}
 	r.label.Kind = Numbered
@@ -189,17 +262,31 @@ func (r *labelReader) numberFirst() int {
 	}
 	t := r.peek()
 	switch {
-	case ordinal && t.Kind == Colon:
+	case ordinal && (t.Kind == Colon || t.Kind == Period && r.dashAfter()):
 		return r.end(true)
 	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at == 1 && r.at+1 < len(r.tokens):
-		r.listNumber = true
+		r.label.Bare = true
+		r.name = r.at
 		r.at++
 		return r.at
 	case !ordinal && t.Kind == Period && r.at+1 < len(r.tokens):
+		r.name = r.at
 		r.at++
 		return r.at
 	}
 	return 0
+}
+
+// amount tells the `3 rows` of a gauge from the `3-8 rows` of a label.
+func (r *labelReader) amount() bool {
+	t := r.peek()
+	return r.word("row", "rnd") && len(r.label.Numbers) == 1 && r.label.Numbers[0].From.At(0) == r.label.Numbers[0].To.At(0) &&
+		strings.HasSuffix(strings.ToLower(strings.TrimRight(r.text[t.Span.Start:t.Span.End], ".")), "s")
+}
+
+// dashAfter tells the stop of `3rd.—`.
+func (r *labelReader) dashAfter() bool {
+	return r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Dash
 }
 
 // numbers takes `3`, `3-8`, `4 and 6`, `4, 6 and 8`, `4 to Rnd 12`.
@@ -303,10 +390,12 @@ func (r *labelReader) end(strict bool) int {
 			r.at++
 		}
 	}
+	r.ofWhat()
+	r.name = r.at
 	marked := false
 	for range 2 {
 		switch t := r.peek(); {
-		case t.Kind == Colon, t.Kind == Period, t.Kind == Dash, t.Kind == Sign && t.Canon == "=":
+		case t.Kind == Colon, t.Kind == Semi, t.Kind == Period, t.Kind == Dash, t.Kind == Close, t.Kind == Sign && labelSigns[t.Canon]:
 			r.at++
 			marked = true
 			continue
@@ -317,6 +406,27 @@ func (r *labelReader) end(strict bool) int {
 		return 0
 	}
 	return r.at
+}
+
+// labelSigns are signs that close a label: `Row 3 =`, `Row 3 ->`.
+var labelSigns = map[string]bool{"=": true, ">": true, "→": true, "|": true}
+
+// ofWhat takes what a row is a row of, where a colon closes it: `Row 1 of the
+// border:`.
+func (r *labelReader) ofWhat() {
+	if !r.word("of", "for") {
+		return
+	}
+	for i := r.at + 1; i < len(r.tokens) && i <= r.at+2*maxNamed; i++ {
+		switch r.tokens[i].Kind {
+		case Word, Name, Hyphen:
+		case Colon:
+			r.at = i
+			return
+		default:
+			return
+		}
+	}
 }
 
 // followed tells whether an instruction can begin right after the label.

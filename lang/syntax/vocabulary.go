@@ -36,6 +36,9 @@ type wordEntry struct {
 	filler bool
 	values Num
 	stitch stitch.Meaning
+	// capital is set for a pattern's own word of one capital letter: its A is not
+	// the article.
+	capital bool
 }
 
 // Standard is the vocabulary of a pattern that defines nothing of its own.
@@ -127,7 +130,7 @@ func (v *Vocabulary) Defining(words []OwnWord, sizes int) *Vocabulary {
 		if meaning == (stitch.Meaning{}) {
 			meaning, _ = stitch.Find(phrase)
 		}
-		entry := &wordEntry{kind: Stitch, canon: phrase, stitch: meaning}
+		entry := &wordEntry{kind: Stitch, canon: phrase, stitch: meaning, capital: phrase == "a" && word.Text == "A"}
 		w.own.add(phrase, entry)
 		w.own.add(phrase+"s", entry)
 	}
@@ -208,9 +211,10 @@ func (l *scanner) match(i int) (entry *wordEntry, length int) {
 				entry, length = node.entry, j-i+1
 			}
 		}
-		if entry != nil {
+		if entry != nil && !(entry.capital && l.text[l.raw[i].start] == 'a') {
 			return entry, length
 		}
+		entry, length = nil, 0
 	}
 	return nil, 0
 }

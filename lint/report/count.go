@@ -173,9 +173,7 @@ func (r *CountRow) compare(row *fabric.Row) {
 		}
 		r.Compared = append(r.Compared, counted)
 	}
-	for size := range row.Tallies {
-		r.Agreement = append(r.Agreement, agreement(row.Tallies[size].Agrees()))
-	}
+	r.Agreement = agreements(row)
 	r.Agrees = inAll(r.Agreement)
 	r.Stated = statedStitches(row)
 }
@@ -195,6 +193,15 @@ func partWord(p syntax.Part) string {
 		return "ch"
 	}
 	return p.Noun.Word
+}
+
+// agreements tells of each size whether the stated count is met.
+func agreements(row *fabric.Row) []*bool {
+	var out []*bool
+	for size := range row.Tallies {
+		out = append(out, agreement(row.Tallies[size].Agrees()))
+	}
+	return out
 }
 
 // agreement tells whether a stated count is met, nil where that cannot be told.

@@ -1,0 +1,192 @@
+package syntax
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"stitchproof/lang/source"
+)
+
+// definition takes `sc = single crochet` and, before the first row, `Fan:
+// (3 dc in next st)` wherever they stand.
+func (d *document) definition(trimmed string, span source.Span) bool {
+	if d.started || labelled(trimmed) {
+		return false
+	}
+	return d.defined(trimmed, span, false)
+}
+
+// definitionMarks separate a word from its meaning.
+var definitionMarks = [...]string{" = ", "=", ": ", " – ", " — ", " - ", " … ", " → ", " : "}
+
+// inList tells a line that stands in a list of definitions and defines no word
+// itself: `* * = repeat to the end`, `3x – three single crochets`.
+func (d *document) inList(trimmed string, span source.Span) bool {
+	b := d.last()
+	if b == nil || b.kind != blockDefinition && !b.listed || !d.adjoins(b.span.End, span.Start) || labelled(trimmed) {
+		return false
+	}
+	for _, mark := range definitionMarks {
+		if name, _, found := strings.Cut(trimmed, mark); found && strings.TrimSpace(mark) != ":" && len(Lex(name, 0, Standard())) <= maxNamed {
+			d.add(block{kind: blockProse, span: span, listed: true})
+			return true
+		}
+	}
+	return false
+}
+
+// defined reads `name mark meaning`.
+func (d *document) defined(trimmed string, span source.Span, special bool) bool {
+	line := d.file.Text.Slice(span)
+	at := span.Start + strings.Index(line, trimmed)
+	for _, mark := range definitionMarks {
+		name, meaning, found := strings.Cut(trimmed, mark)
+		if !found || strings.TrimSpace(meaning) == "" {
+			continue
+		}
+		names := definedNames(name)
+		if len(names) == 0 {
+			continue
+		}
+		known := knownWord(names[0])
+		if strings.TrimSpace(mark) == ":" && known && !special && !knownStitch(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning) {
+			continue // `Foundation: ch 35`
+		}
+		if known && !special && d.section == "" && strings.TrimSpace(mark) == ":" && !spellsOut(names[0], meaning) {
+			continue // `Above: the leaf before blocking`
+		}
+		if !special && (hasSizes(meaning) || strings.TrimSpace(mark) == ":" && inCapitals(name) && opensWork(meaning)) {
+			continue // `SLEEVES: 36 (39, 42) ch`, `BORDER: With A, …`
+		}
+		if !special && !known && (mark == ": " || mark == " : ") && !readsAsWork(meaning) {
+			continue
+		}
+		if !special && !known && strings.TrimSpace(mark) != "=" && !readsAsWork(meaning) {
+			continue
+		}
+		bodyAt := at + len(name) + len(mark)
+		d.add(block{
+			kind: blockDefinition, span: source.Span{Start: at, End: span.End}, names: names,
+			nameSpan: source.Span{Start: at, End: at + len(strings.TrimRight(name, " "))},
+			body:     source.Span{Start: bodyAt, End: at + len(trimmed)},
+			special:  special || !known,
+		})
+		return true
+	}
+	return false
+}
+
+// definedNames splits `Picot stitch (pst)` and `Hip (a bobble)` into the
+// words that are defined.
+func definedNames(s string) []string {
+	name, rest, found := strings.Cut(s, "(")
+	name = strings.Trim(name, " *•-_")
+	if name == "" || amounts(name) || len(strings.Fields(name)) > 4 || len(name) > 32 || strings.ContainsAny(name, ",.;*[") {
+		return nil
+	}
+	out := []string{name}
+	if found {
+		inner := strings.Trim(rest, " )*")
+		if inner != "" && len(strings.Fields(inner)) <= 2 && !strings.ContainsAny(inner, ",;") && !strings.EqualFold(inner, "counts") {
+			out = append(out, inner)
+		}
+	}
+	return out
+}
+
+// amounts tells `3x` and `15 squares`, which no word is defined by.
+func amounts(name string) bool {
+	tokens := Lex(name, 0, Standard())
+	return len(tokens) == 2 && tokens[0].Kind == Number && tokens[1].Kind != Stitch
+}
+
+// spellsOut tells whether a meaning is the word itself in full: `rep: repeat`.
+func spellsOut(name, meaning string) bool {
+	word := Lex(name, 0, Standard())[0]
+	return word.Kind == Stitch || slices.ContainsFunc(Lex(meaning, 0, Standard()), func(t Token) bool { return t.Kind == Word && t.Canon == word.Canon })
+}
+
+// opensWork tells an instruction that says first where or with what it is worked.
+func opensWork(meaning string) bool {
+	tokens := Lex(firstWords(meaning), 0, Standard())
+	return len(tokens) > 0 && (openers[tokens[0].Canon] || tokens[0].Canon == "join")
+}
+
+// hasSizes tells whether some number is given for each size.
+func hasSizes(s string) bool {
+	return slices.ContainsFunc(Lex(s, 0, Standard()), func(t Token) bool { return t.Kind == Number && t.Values.PerSize() })
+}
+
+// knownWord tells a word of the trade. A single capital and the many words for a
+// counted thing (block, petal) are a pattern's own to define.
+func knownWord(name string) bool {
+	tokens := Lex(name, 0, Standard())
+	return len(tokens) == 1 && tokens[0].Kind != Name && tokens[0].Canon != "group" && (len(name) > 1 || name != strings.ToUpper(name))
+}
+
+func knownStitch(name string) bool {
+	tokens := Lex(name, 0, Standard())
+	return len(tokens) == 1 && tokens[0].Kind == Stitch
+}
+
+func readsAsWork(meaning string) bool {
+	list, _ := build(Lex(meaning, 0, Standard()))
+	for _, c := range list {
+		switch n := c.Node.(type) {
+		case *Work, *Group, *Repeat, *Chain, *Skip:
+			return true
+		case *Bracket:
+			return !unread(n.Body)
+		}
+	}
+	return false
+}
+
+// listed reads the definitions of a list in one paragraph: `ch = chain, tr =
+// treble`.
+func (d *document) listed(span source.Span) {
+	at := span.Start
+	for part := range strings.SplitSeq(d.text(span), ",") {
+		name, meaning, found := strings.Cut(part, "=")
+		if names := definedNames(strings.TrimSpace(name)); found && len(names) > 0 && strings.TrimFunc(meaning, isBlank) != "" && unicode.IsLetter(firstRune(names[0])) {
+			start := at + len(part) - len(strings.TrimLeftFunc(part, isBlank))
+			d.file.Definitions = append(d.file.Definitions, &Definition{
+				Names: names, Text: strings.TrimFunc(meaning, isBlank), Listed: true,
+				Span:     source.Span{Start: start, End: at + len(strings.TrimRightFunc(part, isBlank))},
+				NameSpan: source.Span{Start: start, End: start + len(strings.TrimSpace(name))},
+			})
+		}
+		at += len(part) + 1
+	}
+}
+
+func (d *document) readDefinition(b *block) {
+	if strings.Count(d.text(b.span), "=") > 1 && strings.Contains(d.text(b.body), ",") && !b.special {
+		d.listed(b.span)
+		d.file.Prose = append(d.file.Prose, b.span)
+		return
+	}
+	def := &Definition{Names: b.names, Span: b.span, NameSpan: b.nameSpan, Text: d.text(b.body), Special: b.special}
+	if b.special {
+		def.Row = d.newRow(b.body)
+		def.Uses, def.Makes = saidEffect(def.Row.Tokens)
+	}
+	d.file.Definitions = append(d.file.Definitions, def)
+}
+
+// saidEffect reads `uses 1 st, makes 5 dc`.
+func saidEffect(tokens []Token) (uses, makes Num) {
+	for i := 0; i+1 < len(tokens); i++ {
+		if tokens[i+1].Kind != Number {
+			continue
+		}
+		switch {
+		case tokens[i].Canon == "uses" || tokens[i].Canon == "use":
+			uses = tokens[i+1].Values
+		case tokens[i].Canon == "work" && uses.Written():
+			makes = tokens[i+1].Values
+		}
+	}
+	return uses, makes
+}

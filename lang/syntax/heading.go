@@ -1,0 +1,403 @@
+package syntax
+
+import (
+	"regexp"
+	"strings"
+	"unicode"
+
+	"stitchproof/lang/source"
+)
+
+// heading takes `Piece: Leaf (make 6)`, `## Leaf`, `Leaf:` and `LEAF (make 6)`.
+func (d *document) heading(line, trimmed string, span source.Span) bool {
+	name := ""
+	switch lower := strings.ToLower(trimmed); {
+	case strings.HasPrefix(lower, "piece:"), strings.HasPrefix(lower, "part:"):
+		name = trimmed[strings.IndexByte(trimmed, ':')+1:]
+		d.started = true
+	case strings.HasPrefix(trimmed, "#"):
+		name = strings.TrimLeft(trimmed, "#")
+		if labelled(strings.TrimSpace(name)) {
+			return false
+		}
+	case d.sectionHead(trimmed) != "":
+		d.section = d.sectionHead(trimmed)
+		d.add(block{kind: blockProse, span: span})
+		return true
+	case d.bareHeading(trimmed):
+		name = strings.TrimRight(trimmed, ":.")
+	default:
+		return false
+	}
+	d.addHeading(name, line, span)
+	return true
+}
+
+// addHeading begins a piece with a line that names it.
+func (d *document) addHeading(name, line string, span source.Span) {
+	name = strings.TrimFunc(name, func(r rune) bool { return isBlank(r) || r == '*' })
+	d.section = ""
+	at := span.Start + max(0, strings.Index(line, name))
+	d.add(block{kind: blockHeading, span: span, names: []string{name}, nameSpan: source.Span{Start: at, End: at + len(name)}})
+}
+
+// titles tells a heading with no mark of one: a short line that begins like a
+// name, above Row 1 or, where a paragraph begins with it, above an instruction
+// to work. A chain laid above it belongs to what it names.
+func (d *document) titles(trimmed string, at int) bool {
+	name := makeLast.ReplaceAllString(trimmed, "")
+	made := len(name) < len(trimmed)
+	trimmed = name
+	if len(strings.Fields(trimmed)) > 2 && strings.ContainsAny(trimmed, "0123456789") {
+		return false
+	}
+	tokens := Lex(trimmed, 0, Standard())
+	if len(trimmed) > maxTitle || len(strings.Fields(trimmed)) > maxNamed+4 || endsSentence(trimmed) && !strings.HasSuffix(trimmed, ")") ||
+		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || tokens[0].Kind != Name && !partWords[tokens[0].Canon] || !made && !d.resting() {
+		return false
+	}
+	t := d.file.Text
+	next := ""
+	if at+1 < t.Lines() {
+		next = strings.TrimFunc(t.Slice(t.Line(at+1)), isBlank)
+	}
+	if next == "" || labelled(trimmed) {
+		return false
+	}
+	r := readRow(next, 0, Standard())
+	if r.Label.Kind == Numbered && !r.Label.Bare {
+		return r.Label.First(0) == 1
+	}
+	above := at == 0 || strings.TrimFunc(t.Slice(t.Line(at-1)), isBlank) == ""
+	return above && leads(r) && !makesUp(r)
+}
+
+// maxTitle is the length of the longest heading with no mark of one.
+const maxTitle = 50
+
+// resting tells whether a piece may begin: the line above does not lay the
+// beginning of one that has no rows yet.
+func (d *document) resting() bool {
+	b := d.last()
+	if b == nil || b.kind != blockText {
+		return true
+	}
+	r := readRow(strings.TrimFunc(d.text(b.span), isBlank), 0, Standard())
+	return r.Label.Kind != Unlabelled || lays(r.Clauses) == laysNothing
+}
+
+// sectionHead gives the section that a line of its own begins: `Special
+// stitches`, `**Notes**`.
+func (d *document) sectionHead(trimmed string) string {
+	plain := strings.Trim(trimmed, "#*_:. ")
+	key, _ := headerKey(plain)
+	if !sections[key] || strings.Contains(plain, ":") {
+		return ""
+	}
+	return key
+}
+
+// bareHeading tells a heading without markup: a short line of its own that
+// ends in a colon or is written in capitals.
+func (d *document) bareHeading(trimmed string) bool {
+	if len(trimmed) > 60 || labelled(trimmed) {
+		return false
+	}
+	plain := strings.Trim(trimmed, "*_ ")
+	if bold, ok := strings.CutPrefix(trimmed, "**"); ok && strings.HasSuffix(bold, "**") && strings.Count(bold, "*") == 2 && len(strings.Fields(plain)) <= 6 {
+		return true
+	}
+	if head, ok := strings.CutSuffix(plain, ":"); ok {
+		key, _ := headerKey(head)
+		return key == "" && len(strings.Fields(head)) <= 6 && !strings.ContainsAny(head, ",;")
+	}
+	name, after, found := strings.Cut(plain, "(")
+	if found && !strings.HasSuffix(after, ")") {
+		return false
+	}
+	name, _, _ = strings.Cut(name, ",")
+	letters := 0
+	for _, r := range name {
+		if unicode.IsLower(r) {
+			return false
+		}
+		if unicode.IsLetter(r) {
+			letters++
+		}
+	}
+	return letters >= 3 && len(strings.Fields(plain)) <= 7 && !finishes(plain)
+}
+
+// finishes tells `FASTEN OFF.`, in capitals on a line of its own, from a
+// heading.
+func finishes(line string) bool {
+	list, _ := build(Lex(line, 0, Standard()))
+	if len(list) == 0 {
+		return false
+	}
+	switch list[0].Node.(type) {
+	case *Finish, *MakeUp, *Turn, *Chain:
+		return true
+	}
+	return false
+}
+
+// runIn takes a part heading that runs into its instruction: `ROOT (make 5):
+// ch 26`.
+func (d *document) runIn(line string, span source.Span) bool {
+	h, ok := splitHeading(line)
+	if !ok || h.mark == ":" && !h.capitals && !d.started && !h.ring {
+		return false
+	}
+	name := source.Span{Start: span.Start + len(line) - len(strings.TrimLeftFunc(line, isBlank)), End: span.Start + h.name}
+	body := span.Start + h.body
+	d.add(block{kind: blockHeading, span: source.Span{Start: span.Start, End: body}, names: []string{d.text(name)}, nameSpan: name})
+	d.add(block{kind: blockText, span: source.Span{Start: body, End: span.End}})
+	d.started, d.section = true, ""
+	return true
+}
+
+// runInHeading is a heading with the instruction that it runs into.
+type runInHeading struct {
+	name, body int // where the name ends and the instruction begins in the line
+	mark       string
+	capitals   bool // the name is written in capitals
+	ring       bool // the instruction makes a ring
+}
+
+var (
+	// headingMark is what may stand between a heading and its instruction: a
+	// stop, a dash, dots, how many to make.
+	headingMark = regexp.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
+	// makeLast is the `– make 2` at the end of a heading.
+	makeLast = regexp.MustCompile(`(?i)[ ,:—–-]+(?:make|x|×) ?(?:\d+|two|three|four|five|six|eight|ten)$`)
+	// howManyLast is the `(2)` at the end of a heading's name.
+	howManyLast = regexp.MustCompile(`\s*\([^()]{1,40}\)$`)
+)
+
+const (
+	headingStop = `(?:[.:]?(?:--+|[—–])|\.(?: ?\.)+|…|[:.])`
+	howMany     = `\((?i:make|work) [^()]*\)`
+)
+
+// splitHeading splits a heading from the instruction it runs into. It is one
+// where the instruction lays a beginning or begins with Row 1, or where the
+// heading says how many to make.
+func splitHeading(line string) (h runInHeading, ok bool) {
+	if labelled(strings.TrimLeftFunc(line, isBlank)) {
+		return h, false
+	}
+	if n := besideRow1(line); n > 0 {
+		return runInHeading{name: len(strings.TrimRight(line[:n], " ")), body: n, capitals: true}, true
+	}
+	for _, at := range headingMark.FindAllStringIndex(line[:min(len(line), maxHeading)], -1) {
+		h = runInHeading{name: at[0], body: at[1], mark: strings.TrimSpace(line[at[0]:at[1]])}
+		if made := strings.IndexByte(h.mark, ')'); made >= 0 {
+			h.name = at[0] + strings.IndexByte(line[at[0]:], ')') + 1
+		}
+		if h.begins(line) {
+			return h, true
+		}
+	}
+	return h, false
+}
+
+// besideRow1 finds where Row 1 begins in a line that names a part first, with no
+// mark between: `Wing Rnd 1: 6 sc in ring`.
+func besideRow1(line string) int {
+	words := firstWords(line)
+	tokens := Lex(words, 0, Standard())
+	for i, t := range tokens[:min(len(tokens), 3)] {
+		if i > 0 {
+			label, n := readLabel(tokens[i:], words)
+			last := tokens[min(i+max(n, 1), len(tokens))-1].Kind
+			if n > 1 && label.Kind == Numbered && label.First(0) == 1 && (last == Colon || last == Dash || label.Numbers[0].To.At(0) > 1) {
+				return t.Span.Start
+			}
+		}
+		if t.Kind != Name || i == 0 && !unicode.IsUpper(firstRune(words[t.Span.Start:])) {
+			return 0
+		}
+	}
+	return 0
+}
+
+// maxHeading is how far into a line its heading may reach.
+const maxHeading = 64
+
+// begins tells whether what stands before the mark is a name and what follows
+// begins a piece.
+func (h *runInHeading) begins(line string) bool {
+	name := strings.Trim(howManyLast.ReplaceAllString(line[:h.name], ""), "*_•- ")
+	first := firstRune(name)
+	if !unicode.IsUpper(first) && !unicode.IsDigit(first) || strings.ContainsAny(name, ",;([=") || speaksOfCrochet(name) {
+		return false
+	}
+	h.capitals = inCapitals(name)
+	if words := len(strings.Fields(name)); words > maxNamed+2 || words > maxNamed && !h.capitals {
+		return false
+	}
+	body := line[h.body:]
+	if strings.TrimFunc(body, isBlank) == "" || h.mark == "." && !h.capitals {
+		return false
+	}
+	r := readRow(inFirstSize(body), 0, Standard())
+	if r.Label.Kind == Numbered && !r.Label.Bare {
+		return r.Label.First(0) == 1
+	}
+	list := r.Clauses
+	beginning := lays(list)
+	h.ring = beginning == laysRing
+	if len(name) < len(strings.Trim(line[:h.name], "*_•- ")) && h.capitals {
+		return len(list) > 0 && !unread(list[:1]) // it says how many
+	}
+	return beginning != laysNothing && instructs(r)
+}
+
+// speaksOfCrochet tells a word of the trade, which is no name of a part: `MR`,
+// `Foundation`.
+func speaksOfCrochet(name string) bool {
+	tokens := Lex(name, 0, Standard())
+	return len(tokens) == 1 && (tokens[0].Kind == Stitch || tokens[0].Kind == Word && !partWords[tokens[0].Canon])
+}
+
+// partWords are those words of the trade that name a part as well.
+var partWords = map[string]bool{
+	"edge": true, "side": true, "corner": true, "top": true, "center": true, "tail": true, "post": true, "base": true, "group": true, "stem": true, "back": true, "front": true,
+}
+
+// inCapitals tells `LEFT FRONT` and `2nd LEAF` from a name in small letters.
+func inCapitals(name string) bool {
+	letters := 0
+	for word := range strings.FieldsSeq(name) {
+		if unicode.IsDigit(firstRune(word)) {
+			continue
+		}
+		for _, r := range word {
+			if unicode.IsLower(r) {
+				return false
+			}
+			if unicode.IsLetter(r) {
+				letters++
+			}
+		}
+	}
+	return letters >= 3
+}
+
+// laid is the beginning that an instruction lays.
+type laid uint8
+
+const (
+	laysNothing laid = iota
+	laysChain
+	laysRing
+)
+
+// lays tells whether an instruction begins something new: a ring, or a chain
+// that nothing else is done with than to work along it. A chain before the
+// stitches of a row lays nothing.
+func lays(list []Clause) laid {
+	for i, c := range list {
+		switch n := c.Node.(type) {
+		case *MagicRing:
+			return laysRing
+		case *Chain:
+			return laysWith(n, list[i+1:])
+		case *Work:
+			if len(n.Places) > 0 && n.Places[0].Noun.Kind == NounRing {
+				return laysRing
+			}
+			return laysNothing
+		case *Yarn, *Remark, *Side:
+		case *Unread:
+			if i > 0 {
+				return laysNothing
+			}
+		default:
+			return laysNothing
+		}
+	}
+	return laysNothing
+}
+
+// beginningChain is more chains than a row or round begins with.
+const beginningChain = 10
+
+// laysWith tells what a chain lays, from what is done with it.
+func laysWith(chain *Chain, after []Clause) laid {
+	if chain.Number.At(0) >= beginningChain {
+		return laysChain
+	}
+	for _, c := range after {
+		switch n := c.Node.(type) {
+		case *Join:
+			return laysRing
+		case *Work:
+			if len(n.Places) > 0 && n.Places[0].From == FromHook {
+				return laysChain
+			}
+			return laysNothing
+		case *CountsNote, *Remark, *Total, *Turn, *Yarn:
+		default:
+			return laysNothing
+		}
+	}
+	if chain.Number.Written() || chain.Multiple.Written() {
+		return laysChain
+	}
+	return laysNothing
+}
+
+func (d *document) startPiece(b *block) {
+	p := &Piece{Name: b.names[0], Span: b.span, NameSpan: b.nameSpan}
+	name, rest, ok := strings.Cut(p.Name, "(")
+	if at := makeLast.FindStringIndex(p.Name); !ok && at != nil {
+		name, rest, ok = p.Name[:at[0]], p.Name[at[0]:], true
+	}
+	if ok {
+		tokens := Lex(rest, 0, d.file.Vocab)
+		for _, t := range tokens {
+			if t.Kind == Number {
+				p.Make = t.Values
+			}
+		}
+		if p.Make.Written() {
+			p.Name = strings.TrimSpace(name)
+		}
+	}
+	d.file.Pieces = append(d.file.Pieces, p)
+}
+
+// piece is the piece that instructions now belong to.
+func (d *document) piece(at source.Span) *Piece {
+	if len(d.file.Pieces) == 0 {
+		d.file.Pieces = append(d.file.Pieces, &Piece{Span: at})
+	}
+	return d.file.Pieces[len(d.file.Pieces)-1]
+}
+
+func (d *document) dropEmptyPieces() {
+	kept := d.file.Pieces[:0]
+	for _, p := range d.file.Pieces {
+		if len(p.Rows) > 0 {
+			kept = append(kept, p)
+			continue
+		}
+		d.file.Prose = append(d.file.Prose, p.Span)
+	}
+	d.file.Pieces = kept
+}
+
+// startsAgain tells whether a second Row 1 begins a new piece.
+func (d *document) startsAgain(p *Piece, r *Row) bool {
+	if r.Label.Kind != Numbered || r.Label.First(0) != 1 {
+		return false
+	}
+	for _, earlier := range p.Rows {
+		if earlier.Label.Kind == Numbered && earlier.Label.First(0) >= 1 && earlier.Label.Round == r.Label.Round {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,306 @@
+package syntax
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"stitchproof/lang/source"
+)
+
+// isNote tells `Note: …`, `NOTE.— …` and the words under a picture.
+func isNote(trimmed string) bool {
+	if caption.MatchString(trimmed) {
+		return true
+	}
+	end := strings.IndexAny(trimmed, ":.—–")
+	if end < 0 {
+		return false
+	}
+	key, _ := headerKey(strings.Trim(trimmed[:end], "*_ "))
+	return key == "notes"
+}
+
+// caption begins the words under a picture: `Photo 3: …`.
+var caption = regexp.MustCompile(`(?i)^[*_(]*(?:photos?|pictures?|pics?|fig|figures?|images?|illustrations?|diagrams?|plates?|page|chart|video)\.? ?(?:\d|[a-d]\b|[:—–])`)
+
+// beginsInstruction tells a line such as `With A, ch 41.` by its first words.
+func beginsInstruction(trimmed string) bool {
+	tokens := Lex(firstWords(trimmed), 0, Standard())
+	for _, t := range tokens {
+		if t.Kind == Word && t.Canon == "" {
+			continue
+		}
+		return t.Kind == Word && (t.Canon == "ch" || t.Canon == "with" || t.Canon == "work" || t.Canon == "join") && len(tokens) > 1
+	}
+	return false
+}
+
+// beginsPart tells a line that begins a part of the pattern: `YOKE: With A, …`.
+func beginsPart(trimmed string) bool {
+	if _, heads := splitHeading(trimmed); heads {
+		return true
+	}
+	r := readRow(trimmed, 0, Standard())
+	return r.Label.Kind == Named && inCapitals(r.Label.Text) && instructs(r)
+}
+
+// instructs tells an instruction from prose. The label of a row makes an
+// instruction of anything. Without one it is told by what the words do: they
+// begin with a step, hold several or a sentence of nothing else, or most of
+// them are understood.
+func instructs(r *Row) bool {
+	if r.Label.Kind != Unlabelled && r.Label.Kind != Named && !r.Label.Bare {
+		return true
+	}
+	return makesUp(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+}
+
+// stepsToTell is how many steps make an instruction of a line, whatever else it
+// says.
+const stepsToTell = 4
+
+// mostly tells whether a line is understood for the greater part, or holds many
+// steps. What it begins with counts twice: prose may end in a step, and seldom
+// begins with one.
+func mostly(r *Row) bool {
+	read, total, steps := 0, 0, 0
+	for i, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *Remark: // a comment says neither
+		case *Unread:
+			switch {
+			case i > 0:
+				total += c.Span.Len()
+			case !opens(r):
+				total += 2 * c.Span.Len()
+			}
+		default:
+			read, total = read+c.Span.Len(), total+c.Span.Len()
+			if acts(c.Node) || i > 0 && step(c.Node) {
+				steps++
+			}
+		}
+	}
+	return steps >= stepsToTell || steps > 0 && 2*read >= total
+}
+
+// opens tells a line that says where the work begins before the first step:
+// `Starting at center, ch 6`.
+func opens(r *Row) bool {
+	for _, t := range r.Tokens {
+		if r.Label.Kind == Unlabelled || t.Span.Start >= r.Label.Span.End {
+			return openers[t.Canon]
+		}
+	}
+	return false
+}
+
+var openers = map[string]bool{
+	"starting": true, "beg": true, "commencing": true, "commence": true, "working": true, "with": true, "from": true, "holding": true, "along": true,
+}
+
+// leads tells whether a line begins with a step of its own, and goes on to tell
+// the maker what to do.
+func leads(r *Row) bool {
+	for _, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *Remark, *Mark, *Side:
+			continue
+		case *Unread, *MakeUp:
+			return false
+		case *Finish:
+			return !tellsIn(r)
+		}
+		return (acts(c.Node) || r.Label.Kind == Named) && !tellsIn(r)
+	}
+	return false
+}
+
+// tellsIn tells whether the first part of a line says how something is,
+// rather than what to do.
+func tellsIn(r *Row) bool {
+	depth := 0 // in brackets, where a remark may stand
+	for _, t := range r.Tokens {
+		switch {
+		case t.Kind == Open:
+			depth++
+		case t.Kind == Close:
+			depth--
+		case depth > 0:
+		case t.Kind == Period || t.Kind == Semi:
+			return false
+		case t.Kind == Name && tells[t.Canon]:
+			return true
+		}
+	}
+	return false
+}
+
+// sentenceOfSteps tells whether some sentence of a line is nothing but steps.
+func sentenceOfSteps(r *Row) bool {
+	whole, does := true, false
+	for _, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *Unread:
+			whole = false
+		case *Remark:
+		default:
+			does = does || acts(c.Node)
+		}
+		if c.Sep >= SepStop && !strings.HasPrefix(r.Text[c.Span.End:], ":") {
+			if whole && does {
+				return true
+			}
+			whole, does = true, false
+		}
+	}
+	return whole && does
+}
+
+// introduction is the length of the prose that a line without a label begins
+// with: the sentences before the first that does anything.
+func introduction(r *Row) int {
+	if r.Label.Kind != Unlabelled {
+		return 0
+	}
+	for i, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *Unread, *Remark, *Total:
+			continue
+		}
+		end := 0
+		for _, t := range r.Tokens {
+			if t.Kind == Period && t.Span.End <= c.Span.Start && (i == 0 || t.Span.Start >= r.Clauses[0].Span.End) {
+				end = t.Span.End
+			}
+		}
+		return end
+	}
+	return 0
+}
+
+// acts tells a clause that can only be an instruction.
+func acts(n Node) bool {
+	switch n := n.(type) {
+	case *Chain:
+		return n.Number.Written() || n.Multiple.Written()
+	case *Work:
+		return len(n.Places) > 0 || n.Number.Written()
+	case *Rows:
+		return len(n.List) > 0 || n.Last.Written() || n.Piece != ""
+	case *Bracket:
+		return !unread(n.Body)
+	case *Repeat:
+		return !unread(n.Body)
+	case *Group, *RepeatFrom, *Ending, *PlaceFirst, *MagicRing, *Even, *Branch, *Return, *Yarn, *Along, *Shaping, *Leave:
+		return true
+	}
+	return false
+}
+
+// onlyMark tells a line such as `**`, which other rows refer to.
+func onlyMark(r *Row) bool {
+	if len(r.Clauses) != 1 {
+		return false
+	}
+	_, ok := r.Clauses[0].Node.(*Mark)
+	return ok
+}
+
+// speaksOfWork tells a line that nothing of is understood and that is an
+// instruction all the same, from its words: it names a stitch or a chain, knows
+// few words but those of the trade, and does not tell a tale. A labelled one
+// need not begin with the stitch.
+func speaksOfWork(r *Row) bool {
+	known, unknown, names, begins := 0, 0, false, r.Label.Kind != Unlabelled
+	for i, t := range r.Tokens {
+		switch t.Kind {
+		case Stitch:
+			begins = begins || known+unknown == 0
+			names = true
+			known++
+		case Number, Ordinal:
+			known++
+		case Word:
+			names = names || t.Canon == "ch"
+			known++
+		case Name:
+			unknown++
+		case Sign:
+			if i == 1 {
+				return false // `sp = space`
+			}
+		}
+	}
+	return names && begins && !tellsIn(r) && known >= 2 && 3*known >= 2*(known+unknown)
+}
+
+// tells are words of prose: an instruction is told to a maker, not told of
+// something.
+var tells = func() map[string]bool {
+	out := map[string]bool{}
+	for word := range strings.FieldsSeq("if is are was were be been can could may might will would looks look gives shows i my me because which who whose how why what see photo picture page chart pattern goes") {
+		out[word] = true
+	}
+	return out
+}()
+
+// step tells a clause that is an instruction among others.
+func step(n Node) bool {
+	switch n.(type) {
+	case *Work, *Chain, *Finish:
+		return true
+	}
+	return false
+}
+
+// makesUp tells whether an unlabelled line is all handwork, such as `Weave in
+// ends.`.
+func makesUp(r *Row) bool {
+	for _, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *MakeUp, *Finish, *Marker, *Turn, *Yarn, *NoJoin, *Join:
+		default:
+			return false
+		}
+	}
+	return len(r.Clauses) > 0
+}
+
+// turning finds what prose and notes say of beginning chains: `The ch 2 at the
+// start of a row does not count as a stitch.`
+func (d *document) turning() {
+	said := slices.Clone(d.file.Prose)
+	for _, f := range d.file.Header {
+		if f.Key != "turning chains" {
+			said = append(said, f.ValueSpan)
+		}
+	}
+	for _, span := range said {
+		at := span.Start
+		for sentence := range strings.SplitAfterSeq(d.text(span), ".") {
+			if rulesTurning(Lex(sentence, 0, Standard())) {
+				d.file.Turning = append(d.file.Turning, source.Span{Start: at, End: at + len(sentence)})
+			}
+			at += len(sentence)
+		}
+	}
+}
+
+// rulesTurning tells whether a sentence names a chain, says whether it counts,
+// and says it of every row.
+func rulesTurning(tokens []Token) bool {
+	chain, counts, always := false, false, false
+	for _, t := range tokens {
+		switch t.Canon {
+		case "ch", "tch":
+			chain = true
+		case "count":
+			counts = true
+		case "beg", "each", "throughout", "always":
+			always = true
+		}
+	}
+	return chain && counts && always
+}

@@ -1,0 +1,136 @@
+package syntax
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+)
+
+// sizes finds how many sizes the pattern is written for: from the header, from
+// what a line before the first row says, or from the numbers themselves.
+func (d *document) sizes() {
+	for _, f := range d.file.Header {
+		if f.Key == "sizes" {
+			d.file.Sizes = sizeNames(f.Value)
+		}
+	}
+	for i := 0; i < len(d.blocks) && d.file.Sizes == nil; i++ {
+		text := strings.Join(strings.Fields(d.text(d.blocks[i].span)), " ")
+		if labelled(text) {
+			break
+		}
+		d.file.Sizes = saidSizes(text)
+	}
+	if d.file.Sizes == nil {
+		d.file.Sizes = d.sizesInNumbers()
+	}
+}
+
+var (
+	// sizesListed takes `sizes small (medium, large)`.
+	sizesListed = regexp.MustCompile(`(?i)\bsizes?[:,]? ([^.:;()]{1,20}\([^()]{1,60}\))`)
+	// sizesBracketed takes `Directions are for small size. Changes for medium and
+	// large sizes are in parentheses.`
+	sizesBracketed = regexp.MustCompile(`(?i)\b(?:directions|instructions|figures|pattern)\b[^.]*? for (.+?)[.;,] +(?:(?:changes|figures|those|numbers) for )?(.+?) in (?:brackets|parenthes[ei]s|parens|braces|\(|\{|\[)`)
+	// sizeLetters takes `(S) M (L)`, and sizeYears `(2 (4) 6 (8) 10 yrs)`.
+	sizeLetters = regexp.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M)\b ?[)\]}]?[ ,/]*){3,}`)
+	sizeYears   = regexp.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
+	// sizeWords are no part of a size's name.
+	sizeWords = regexp.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only)\b`)
+)
+
+// inFirstSize leaves one number of each list of numbers: `ch 76 (82) 88` is
+// `ch 76`.
+func inFirstSize(s string) string { return sizeList.ReplaceAllString(s, "$1") }
+
+var sizeList = regexp.MustCompile(`(\d+)(?: ?[({\[][\d ,/:–-]+[)}\]](?: ?\d+)?)+`)
+
+// saidSizes reads the names of the sizes from a sentence, nil where it names
+// none.
+func saidSizes(text string) []string {
+	if m := sizesListed.FindStringSubmatch(text); m != nil {
+		return sizeNames(m[1])
+	}
+	if m := sizesBracketed.FindStringSubmatch(text); m != nil {
+		rest := strings.ReplaceAll(strings.ReplaceAll(m[2], " and ", ","), ";", ",")
+		return sizeNames(m[1] + "," + rest)
+	}
+	if m := sizeLetters.FindString(text); m != "" {
+		return sizeNames(m)
+	}
+	if m := sizeYears.FindStringSubmatch(text); m != nil {
+		return sizeNames(m[1])
+	}
+	return nil
+}
+
+// sizeNames reads the names of `S (M, L, XL)`, `2 (4) 6 (8) 10 yrs`,
+// `S, M, L`.
+func sizeNames(value string) []string {
+	cut := strings.FieldsFunc(value, func(r rune) bool { return strings.ContainsRune("()[]{},:;/|", r) })
+	var out []string
+	for _, c := range cut {
+		c = sizeWords.ReplaceAllString(strings.TrimPrefix(strings.TrimSpace(c), "and "), "")
+		if c = strings.Trim(c, " ."); c == "" {
+			continue
+		}
+		if len(strings.Fields(c)) > maxNamed {
+			return nil // a sentence
+		}
+		out = append(out, c)
+	}
+	if len(out) < 2 || !strings.ContainsAny(value, "([{,/:;|") {
+		return nil
+	}
+	return out
+}
+
+// sizesToTell is how many numbers of several values must agree before they are
+// taken to be one for each size of a pattern that names none.
+const sizesToTell = 3
+
+// sizesInNumbers numbers the sizes of a pattern that does not name them, where
+// its lists of numbers are all of one length.
+func (d *document) sizesInNumbers() []string {
+	length, lists := 0, 0
+	for _, b := range d.blocks {
+		if b.kind != blockText {
+			continue
+		}
+		for _, t := range Lex(d.text(b.span), 0, Standard()) {
+			if t.Kind != Number || !t.Values.PerSize() {
+				continue
+			}
+			if n := len(t.Values.Vals); lists > 0 && n != length {
+				return nil
+			} else {
+				length = n
+			}
+			lists++
+		}
+	}
+	if lists < sizesToTell {
+		return nil
+	}
+	var out []string
+	for i := range length {
+		out = append(out, ordinal(i+1)+" size")
+	}
+	return out
+}
+
+// ordinal writes 1st, 2nd, 3rd.
+func ordinal(n int) string {
+	ending := "th"
+	if tens := n / 10 % 10; tens != 1 {
+		switch n % 10 {
+		case 1:
+			ending = "st"
+		case 2:
+			ending = "nd"
+		case 3:
+			ending = "rd"
+		}
+	}
+	return strconv.Itoa(n) + ending
+}

@@ -1,0 +1,218 @@
+package syntax
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"stitchproof/lang/source"
+)
+
+// continues tells whether a line goes on with the one before it: it is
+// indented, the text is wrapped there, or what stands before ends in the middle
+// of something.
+func (d *document) continues(line string, span source.Span) bool {
+	b := d.last()
+	if b == nil || b.kind == blockHeading || !d.adjoins(b.span.End, span.Start) {
+		return false
+	}
+	trimmed := strings.TrimFunc(line, isBlank)
+	if labelled(trimmed) {
+		return false
+	}
+	if d.wrapped(b.span.End, trimmed) && !listed(line) {
+		return true
+	}
+	before := strings.TrimRightFunc(d.text(b.span), isBlank)
+	indented := line[0] == ' ' || line[0] == '\t'
+	switch b.kind {
+	case blockProse:
+		return false
+	case blockDefinition:
+		return indented && !strings.ContainsAny(line, ":=") || endsOpen(before)
+	}
+	if indented && d.indent(b.span.Start) < indentOf(line) || endsOpen(before) || onlyLabel(before) && !d.heads(trimmed) {
+		return true
+	}
+	if goesOn(trimmed) {
+		return true
+	}
+	r := firstRune(trimmed)
+	return d.started && (unicode.IsLower(r) || unicode.IsDigit(r)) && !endsSentence(before) && len(before) > longLine
+}
+
+// listed tells a line that begins with the mark of a list.
+func listed(line string) bool {
+	return strings.ContainsRune("•·●▪◦", firstRune(strings.TrimSpace(line)))
+}
+
+// onlyLabel tells a line that is a label and nothing more: `Row 3:`.
+func onlyLabel(line string) bool {
+	tokens := Lex(line, 0, Standard())
+	label, n := readLabel(tokens, line)
+	return n > 0 && n == len(tokens) && label.Kind != Named && !label.Bare
+}
+
+// wrapped tells whether a paragraph goes on after the line that ends at an
+// offset: the text is set to a width, and the next word had no room.
+func (d *document) wrapped(end int, next string) bool {
+	if d.width == 0 {
+		return false
+	}
+	t := d.file.Text
+	before := strings.TrimFunc(t.Slice(t.Line(t.LineOf(end))), isBlank)
+	return fills(before, next, d.width) && !d.begins(next)
+}
+
+// begins tells a line that cannot go on with another: a heading, a note, a
+// label.
+func (d *document) begins(line string) bool {
+	_, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	return d.heads(line) || n > 0 && unicode.IsUpper(firstRune(line))
+}
+
+// heads tells a heading or a note.
+func (d *document) heads(line string) bool {
+	_, runsIn := splitHeading(line)
+	return runsIn || d.bareHeading(line) || isNote(line)
+}
+
+// fills tells whether the first word of the next line would not have fitted at
+// the end of a line.
+func fills(line, next string, width int) bool {
+	word, _, _ := strings.Cut(next, " ")
+	n := utf8.RuneCountInString(line)
+	return n <= width && n+1+utf8.RuneCountInString(word) > width
+}
+
+// wrapsToTell is how many lines must go on in the next one before a text is
+// taken to be wrapped to a width.
+const wrapsToTell = 3
+
+// wrapSlack is the part of the width that a line may be longer by.
+const wrapSlack = 16
+
+// wrapWidth finds the width that the lines of a text are wrapped to, 0 where
+// each line is a paragraph: that of the longest line that goes on in small
+// letters or is about as long, where enough of these are as full as they can be.
+// A text that indents what goes on says so itself.
+func wrapWidth(t *source.Text) int {
+	lines := make([]string, t.Lines())
+	for i := range lines {
+		lines[i] = strings.TrimRightFunc(t.Slice(t.Line(i)), isBlank)
+	}
+	var goOn []int
+	width := 0
+	for i, line := range lines[:len(lines)-1] {
+		if unicode.IsLower(firstRune(lines[i+1])) && len(line) > longLine && !endsSentence(line) && !strings.HasPrefix(line, "//") {
+			goOn = append(goOn, i)
+			width = max(width, utf8.RuneCountInString(line))
+		}
+	}
+	longest := width
+	for _, line := range lines {
+		if n := utf8.RuneCountInString(line); n <= longest+longest/wrapSlack && !strings.HasPrefix(line, "//") {
+			width = max(width, n)
+		}
+	}
+	full := 0
+	for _, i := range goOn {
+		if fills(lines[i], lines[i+1], width) {
+			full++
+		}
+	}
+	if full < wrapsToTell || 2*full < len(goOn) {
+		return 0
+	}
+	return width
+}
+
+// goesOn tells a line that repeats what the line before says: `Repeat around;
+// join.`
+func goesOn(line string) bool {
+	tokens := Lex(firstWords(line), 0, Standard())
+	if len(tokens) < 2 || tokens[0].Kind != Word || tokens[0].Canon != "rep" {
+		return false
+	}
+	switch next := tokens[1]; {
+	case next.Kind == Star:
+		return true
+	case next.Kind == Word:
+		return next.Canon == "around" || next.Canon == "across" || next.Canon == "from" || next.Canon == "between"
+	}
+	return false
+}
+
+// longLine is the length from which a line without a full stop is taken to be
+// wrapped.
+const longLine = 48
+
+// adjoins tells whether only line ends stand between two offsets: a blank
+// line or a comment between ends a paragraph.
+func (d *document) adjoins(end, start int) bool {
+	return strings.TrimRight(d.file.Text.Slice(source.Span{Start: end, End: start}), "\r\n \t") == "" &&
+		d.file.Text.LineOf(start)-d.file.Text.LineOf(end) == 1
+}
+
+func (d *document) indent(at int) int {
+	t := d.file.Text
+	return indentOf(t.Slice(t.Line(t.LineOf(at))))
+}
+
+func indentOf(line string) int { return len(line) - len(strings.TrimLeft(line, " \t")) }
+
+func firstRune(s string) rune {
+	for _, r := range s {
+		return r
+	}
+	return 0
+}
+
+// endsOpen tells whether a line stops in the middle of a list or a bracket.
+func endsOpen(s string) bool {
+	if s == "" {
+		return false
+	}
+	switch s[len(s)-1] {
+	case ',', ';', '(', '[', '{':
+		return true
+	}
+	open := 0
+	for i := 0; i < len(s); i++ {
+		switch s[i] {
+		case '(', '[', '{':
+			open++
+		case ')', ']', '}':
+			open--
+		}
+	}
+	return open > 0 && len(s) > longLine
+}
+
+func endsSentence(s string) bool {
+	return s == "" || strings.ContainsRune(".!?)]}:", rune(s[len(s)-1]))
+}
+
+// continuesField tells whether an indented line goes on with the header field
+// before it.
+func (d *document) continuesField(line string, span source.Span) bool {
+	n := len(d.file.Header)
+	return !d.started && n > 0 && (line[0] == ' ' || line[0] == '\t') && d.adjoins(d.file.Header[n-1].Span.End, span.Start)
+}
+
+func (d *document) extendField(span source.Span) {
+	f := d.file.Header[len(d.file.Header)-1]
+	f.Span.End, f.ValueSpan.End = span.End, span.End
+	if f.Value == "" {
+		f.ValueSpan.Start = span.Start
+	}
+	f.Value = strings.Join(strings.Fields(d.text(f.ValueSpan)), " ")
+}
+
+func (d *document) extend(span source.Span) {
+	b := d.last()
+	b.span.End = span.End
+	if b.kind == blockDefinition {
+		b.body.End = span.End
+	}
+}
