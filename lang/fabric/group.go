@@ -101,6 +101,10 @@ func (h *hand) skipGroups(n int, p syntax.Place) {
 
 // group works clauses all into one place, or into each of several.
 func (h *hand) group(g *syntax.Group) {
+	h.apart(g.Between, func() { h.groupAll(g) })
+}
+
+func (h *hand) groupAll(g *syntax.Group) {
 	h.works = true
 	if len(g.Places) > 0 && g.Places[0].From != syntax.FromHook {
 		h.lay()

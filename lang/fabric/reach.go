@@ -46,6 +46,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		p.Noun, p.Of = p.Of.Noun, nil // the top of the turning chain is the place it stands for
 	}
 	switch {
+	case p.Elsewhere:
+		h.elsewhere(k)
+		return
 	case p.From == syntax.FromHook:
 		h.fromHook(k, own, n, p)
 		return
@@ -163,6 +166,14 @@ func (h *hand) skipFollows() bool {
 	}
 	_, skips := h.coming[0].Node.(*syntax.Skip)
 	return skips
+}
+
+// elsewhere joins to another piece. A slip stitch stands on the chains around
+// it and is none of the row's; what another stitch is here, nobody can say.
+func (h *hand) elsewhere(k *stitch.Stitch) {
+	if k.Class != stitch.Slip {
+		h.lose()
+	}
 }
 
 // inMarked works into the next marked stitch.
@@ -363,6 +374,9 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		}
 	case syntax.ToMarker, syntax.ToNext:
 		h.eachToLandmark(k, own, n, p)
+		return
+	case syntax.ToMeasure:
+		h.lose()
 		return
 	default:
 		h.end = h.reserved()

@@ -754,7 +754,7 @@ func (d *document) instructs(r *Row) bool {
 				total += c.Span.Len()
 			}
 			continue
-		case *Total, *CountsNote, *Side, *Marker, *MakeUp, *LoopNote, *Join, *Turn, *NoJoin, *Skip:
+		case *Total, *CountsNote, *Side, *Marker, *MakeUp, *LoopNote, *Join, *Turn, *NoJoin, *Skip, *Likewise, *Motion:
 		case *Rows:
 			does = does || len(n.List) > 0 || n.Last.Written() || n.Piece != ""
 		case *Work:
