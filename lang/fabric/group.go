@@ -136,9 +136,9 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 		}
 		h.worked(func() { h.inPlace(g.Body, h.held) })
 	case p.Prep == syntax.Between:
-		h.loose = true
-		h.next(syntax.Noun{})
+		h.toGap(p)
 		h.worked(func() { h.inPlace(g.Body, -1) })
+		h.gap = h.at
 	case p.Each && !p.Number.Written() || p.To.Kind == syntax.ToTheEnd || p.Pick == syntax.PickRemaining:
 		if h.remainingAny(p) == 0 {
 			h.missing(p.Noun, 1)

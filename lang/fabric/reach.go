@@ -276,6 +276,8 @@ func (h *hand) eachGap(k *stitch.Stitch, own *ownStitch, n int) {
 func (h *hand) toGap(p syntax.Place) {
 	number := p.Number.Or(h.size, 1)
 	switch {
+	case p.Pick == syntax.PickNth && p.Of != nil:
+		h.withinGroup(p)
 	case p.Noun.Kind == syntax.NounGroup || p.Noun.Kind == syntax.NounStitch && h.groups(p.Noun.Stitch):
 		h.skipGroups(1, p)
 	case number == 2:
@@ -288,6 +290,22 @@ func (h *hand) toGap(p syntax.Place) {
 			h.pass(1)
 		}
 	}
+}
+
+// withinGroup moves to the gap after the nth stitch of the next group: `between
+// 3rd and 4th dc of next 6-dc group`.
+func (h *hand) withinGroup(p syntax.Place) {
+	h.loose = true
+	i := h.groupAhead(p.Of.Noun, p)
+	if i < 0 {
+		h.missing(p.Of.Noun, 1)
+		return
+	}
+	object := h.stitch(h.base[i]).Object
+	for i > h.at && h.stitch(h.base[i-1]).Object == object {
+		i--
+	}
+	h.at, h.sub = min(i+p.Nth, h.end), 0
 }
 
 // pair passes two stitches. The first may be the one that ended the pair

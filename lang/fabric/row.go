@@ -365,7 +365,7 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Name = p.Noun.Word
 		return c // petals, blocks, points: what one is made of is not known
 	}
-	if !t.Known || stated.Change || p.Noun.Word == "corner" && !p.Noun.Length.Written() ||
+	if !t.Known || stated.Change != 0 || p.Noun.Word == "corner" && !p.Noun.Length.Written() ||
 		p.Number.PerSize() && len(p.Number.Vals) != h.sizes {
 		return c
 	}

@@ -170,6 +170,7 @@ type gMod struct {
 	As      *gAs     `parser:"| @@"`
 	Noun    *gNoun   `parser:"| @@"`
 	Number  *gNum    `parser:"| @@"`
+	Pair    *gPair   `parser:"| @@"`
 	Ordinal *gOrd    `parser:"| @@"`
 	Word    string   `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'corresponding' | 'successive' | 'already' | 'made' )"`
 }
@@ -179,6 +180,13 @@ type gAs struct {
 	Pos   lexer.Position
 	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number )+"`
 	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number )+ )"`
+}
+
+// between 3rd and 4th dc of next group
+type gPair struct {
+	Pos  lexer.Position
+	From *gOrd `parser:"@@ 'and'"`
+	To   *gOrd `parser:"@@"`
 }
 
 type gOrd struct {
@@ -231,15 +239,15 @@ type gWork struct {
 	Until    bool       `parser:"@( 'until' ( Name | Word | Number | Ordinal | Stitch | Sign | Period )+ )?"`
 	Loop3    *gLoopIn   `parser:"@@?"`
 	Times2   *gTimesN   `parser:"@@?"`
+	For      *gFor      `parser:"@@?"`
 	ToJoin   bool       `parser:"@( ( 'to' | 'and' ) ( 'join' | 'form' ) )?"`
 	Ring     bool       `parser:"@( 'ring' ) ?"`
-	For      *gFor      `parser:"@@?"`
 }
 
 // for picot; for a corner
 type gFor struct {
 	Pos  lexer.Position
-	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'back' | 'front' | Name+ ) | 'to' 'form' ( 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
+	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'back' | 'front' | Name+ ) | 'to' 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
 }
 
 // rice st; corner: a stitch or a step that no dictionary has
@@ -261,7 +269,7 @@ type gSpacing struct {
 // holding back on hook the last loop of each tr
 type gHeldBack struct {
 	Pos lexer.Position
-	On  bool `parser:"@'hold' ( 'on' 'hook' )? 'last' 'loop' 'of' 'each' ( 'st' | Stitch )? ( 'on' 'hook' )?"`
+	On  bool `parser:"@( 'hold' | 'leave' ) ( 'on' 'hook' )? 'last' 'loop' 'of' 'each' ( 'st' | Stitch )? ( 'on' 'hook' )?"`
 }
 
 // yo, insert hook in next st, draw up a loop; 3 times over hook
@@ -357,7 +365,7 @@ type gTotal struct {
 	Bare   *gNum    `parser:"(   @@ 'in'? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
-	Change bool     `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in' 'each' )? )"`
+	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in' 'each' )? )"`
 }
 
 // (…) 6 times; (…) in next ch-2 sp; [...] around; (…) 4 times in next sp
@@ -427,9 +435,9 @@ type gName struct {
 type gYarn struct {
 	Pos    lexer.Position
 	Let    string    `parser:"( @( 'drop' | 'carry' ) ( Name | Word | Dash | Hyphen )*"`
+	Where2 []*gWhere `parser:"| 'change' 'yarn'? ( ?= EOF | 'each' | 'in' | 'at' | Name ( 'row' | 'rnd' ) ) ( Name ( 'row' | 'rnd' ) Number | @@ )*"`
 	Name   *gName    `parser:"| ( 'with' | 'change' ) ( 'to' | 'with' )* @@"`
-	Where  []*gWhere `parser:"  ( 'in' 'last' ( Name | Stitch | 'motion' ) ( Name | Word | Number )* )? @@*"`
-	Where2 []*gWhere `parser:"| 'change' 'yarn'? @@* )"`
+	Where  []*gWhere `parser:"  ( 'in' 'last' ( Name | Stitch | 'motion' ) ( Name | Word | Number )* )? ( ( ?= 'in' | 'to' | 'at' | 'on' | 'before' | 'around' | 'across' | 'each' ) @@ )* )"`
 }
 
 // attach yarn at lower corner of right front: a place that no row made

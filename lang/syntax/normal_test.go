@@ -92,7 +92,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Return:
 		return words("return", n.To)
 	case *syntax.Total:
-		return words("count", normalParts(n.Parts), when(n.Change, "as a change"))
+		return words("count", normalParts(n.Parts), when(n.Change > 0, "more"), when(n.Change < 0, "fewer"))
 	case *syntax.CountsNote:
 		return "note" + normalCounts(n.Counts)
 	case *syntax.LoopNote:

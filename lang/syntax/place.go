@@ -66,7 +66,12 @@ func (r *reader) places(gs []*gWhere) []Place {
 				continue
 			case p.Noun.Kind == NounOther && (last.Noun.Kind == NounRowEnd || last.Noun.Kind == NounEdge):
 				continue // `in row-ends along other side`
-			case p.Prep == Between && last.Noun.Kind == NounSpace:
+			case p.Noun.Kind == NounRow && !p.Each && p.Pick == PickLast:
+				continue // `in next st in last row`: the row below
+			case p.Noun.Kind == NounRow && !p.Each && (p.Pick == PickNth || p.Pick == PickFirst):
+				last.Row = One(max(p.Nth, 1))
+				continue
+			case p.Prep == Between && (last.Noun.Kind == NounSpace || last.Noun.Kind == NounTurning && last.Noun.Length.Written()):
 				if p.Pick = last.Pick; !p.Number.Written() {
 					p.Number = last.Number
 				}
@@ -114,6 +119,9 @@ func (r *reader) place(g *gWhere) Place {
 	if p.Noun.Kind == NounOther && p.Pick == PickNext && !p.Number.Written() {
 		p.Each, p.To.Kind = true, ToTheEnd
 	}
+	if p.Noun.Kind == NounRow && p.Each {
+		p.Noun.Kind = NounRowEnd // `in each row` along an edge
+	}
 	if p.Noun.Kind == NounRowEnd && p.Pick == PickNext && !p.Number.Written() {
 		p.Each = true
 	}
@@ -159,6 +167,11 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 				r.refused = true
 			}
 			p.Number = r.num(m.Number)
+		case m.Pair != nil:
+			if p.Prep != Between || r.ordinal(m.Pair.To) != r.ordinal(m.Pair.From)+1 {
+				r.refused = true
+			}
+			p.Pick, p.Nth = PickNth, r.ordinal(m.Pair.From)
 		case m.Ordinal != nil:
 			p.Nth = r.ordinal(m.Ordinal)
 			p.Pick = PickNth
@@ -239,7 +252,7 @@ func (r *reader) placeWord(p *Place, word string) {
 		if p.Noun.Kind != NounSpace {
 			r.refused = true
 		}
-		p.Prep, p.Noun = Between, Noun{Kind: NounAny}
+		p.Prep, p.Noun = Between, Noun{}
 	case "post":
 		p.Prep = AroundPost
 	case "blo", "flo", "thirdloop":

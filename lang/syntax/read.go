@@ -518,7 +518,13 @@ func (r *reader) part(g *gPart) Part {
 }
 
 func (r *reader) total(g *gTotal) Node {
-	out := &Total{Change: g.Change}
+	out := &Total{}
+	switch g.Change {
+	case "increased", "more":
+		out.Change = 1
+	case "decreased", "less":
+		out.Change = -1
+	}
 	if g.Bare != nil {
 		if !g.Have {
 			r.refused = true // a bare number counts only in brackets or after a sign
@@ -726,11 +732,14 @@ func (r *reader) named(g *gWork) StitchRef {
 	}
 	to := g.Named.Pos.Offset + len(g.Named.Names)
 	noun := r.tokens[to].Canon
-	if noun != "st" && (noun != "sp" || g.N == nil) {
+	if noun != "st" && (noun != "sp" || g.N == nil || !filet[g.Named.Names[0]]) {
 		r.refused = true
 	}
 	return StitchRef{Word: strings.Join(g.Named.Names, " ") + " " + noun}
 }
+
+// filet are the words that name the meshes of filet work.
+var filet = map[string]bool{"open": true, "solid": true, "closed": true, "close": true, "filled": true}
 
 func (r *reader) spacing(g *gSpacing) *Spacing {
 	out := &Spacing{Chains: r.num(g.N), All: g.Each}

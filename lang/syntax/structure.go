@@ -310,6 +310,9 @@ func (l *lister) gloss(open, end int) bool {
 	if len(inside) > 0 && inside[0].Canon == "between" && l.flat[0].Canon == "in" {
 		return true // `in next ch-3 (between 2 dc) make dc`
 	}
+	if len(inside) == 1 && inside[0].Kind == Stitch && end+1 < len(l.b.tokens) && l.b.tokens[end+1].Canon == "in" {
+		return true // `3 dc (shell) in next sp`
+	}
 	_, motion := clauses.read(inside).(*Motion)
 	return motion && l.flat[n-1].Kind == Stitch
 }

@@ -304,8 +304,9 @@ type Return struct {
 // Total is a stated count: `(24 sc)`, `— 24 sts`, `you now have 12 dc and 4 sps`.
 type Total struct {
 	Parts []Part
-	// Change is set where the count tells only the difference.
-	Change bool
+	// Change is 1 where the count tells only how many more there are than in the
+	// row below, and -1 where it tells how many fewer.
+	Change int
 }
 
 // CountsNote is a remark on the turning chain standing alone.
