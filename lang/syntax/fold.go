@@ -65,6 +65,10 @@ func (f *folder) clause(c Clause) {
 			f.spaced(c, n)
 			return
 		}
+		if from := f.listFrom(n); from < len(f.out) {
+			f.listed(from, c, n)
+			return
+		}
 	case *Spacing:
 		if f.spacing(c, n) {
 			return

@@ -23,6 +23,43 @@ func (f *folder) spaced(c Clause, w *Work) {
 	f.out = append(f.out, c)
 }
 
+// listFrom finds where a list begins that all goes in the place named at its
+// end: `3 dc, ch 1, 3 dc in next sp`. Its stitches are numbered and of one
+// kind, with chains between. It gives len(f.out) for none.
+func (f *folder) listFrom(w *Work) int {
+	none := len(f.out)
+	if len(w.Places) != 1 || !w.Number.Written() || !oneSpace(w.Places[0]) {
+		return none
+	}
+	from := none
+	for i := none - 1; i > 0 && (len(f.open) == 0 || i > f.open[len(f.open)-1].at); i -= 2 {
+		_, chain := f.out[i].Node.(*Chain)
+		before, work := f.out[i-1].Node.(*Work)
+		if !chain || f.out[i].Sep != SepComma || !work || !unplacedWork(f.out[i-1]) || !before.Number.Written() || before.Stitch.Word != w.Stitch.Word {
+			break
+		}
+		from = i - 1
+	}
+	return from
+}
+
+// oneSpace tells a single space, or what is worked into like one.
+func oneSpace(p Place) bool {
+	if p.Each || p.Number.Or(0, 1) != 1 || p.To.Kind != ToNothing {
+		return false
+	}
+	return p.Noun.Kind == NounSpace || p.Noun.Kind == NounCorner || p.Noun.Kind == NounStitch || p.Center
+}
+
+// listed gathers the clauses from index from on, and c, in the place of c.
+func (f *folder) listed(from int, c Clause, w *Work) {
+	last := *w
+	last.Places = nil
+	g := &Group{Body: append([]Clause{}, f.out[from:]...), Places: w.Places}
+	g.Body = append(g.Body, Clause{Span: c.Span, Sep: c.Sep, Node: &last})
+	f.out = append(f.out[:from], Clause{Span: f.out[from].Span.Union(c.Span), Sep: c.Sep, Node: g})
+}
+
 // unplacedWork tells a clause of a list that goes on: `2 tr, 3 dtr,`.
 func unplacedWork(c Clause) bool {
 	w, ok := c.Node.(*Work)
