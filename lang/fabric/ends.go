@@ -37,6 +37,11 @@ func (h *hand) join(n *syntax.Join) {
 // travel moves to a place without making stitches: slip stitches at a
 // round's beginning, or yarn joined somewhere. The round begins there.
 func (h *hand) travel(p syntax.Place) {
+	if p.Elsewhere {
+		h.loose = true
+		h.lose()
+		return
+	}
 	h.lay()
 	if p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther {
 		h.otherSide()

@@ -104,6 +104,10 @@ func (h *hand) skipGroups(n int, p syntax.Place) {
 
 // group works clauses all into one place, or into each of several.
 func (h *hand) group(g *syntax.Group) {
+	h.apart(g.Between, func() { h.groupAll(g) })
+}
+
+func (h *hand) groupAll(g *syntax.Group) {
 	h.works = true
 	if len(g.Places) > 0 && g.Places[0].From != syntax.FromHook {
 		h.lay()
@@ -135,9 +139,9 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 		}
 		h.worked(func() { h.inPlace(g.Body, h.held) })
 	case p.Prep == syntax.Between:
-		h.loose = true
-		h.next(syntax.Noun{})
+		h.toGap(p)
 		h.worked(func() { h.inPlace(g.Body, -1) })
+		h.gap = h.at
 	case p.Each && !p.Number.Written() || p.To.Kind == syntax.ToTheEnd || p.Pick == syntax.PickRemaining:
 		if h.remainingAny(p) == 0 {
 			h.missing(p.Noun, 1)

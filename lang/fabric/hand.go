@@ -102,6 +102,9 @@ type hand struct {
 	joined, turned   bool // how the row ends
 	turnedFirst      bool // the row turns before its first stitch
 	notTurned        bool
+	spacing          *spacing      // chains made between stitches, nil for none
+	ended            bool          // the yarn is fastened off
+	closing          bool          // the stitch worked last is closed by the motions that follow
 	done             map[int][]int // what each numbered row made
 	steps            []step
 	rules            map[string]turningSaid
@@ -131,6 +134,13 @@ type leftOut struct {
 type turningSaid struct {
 	chains int
 	counts bool
+}
+
+// spacing is so many chains between every two stitches of a clause; begun
+// once the first is made.
+type spacing struct {
+	chains int
+	begun  bool
 }
 
 // remember notes what is said of n chains before a stitch. The map is shared
@@ -245,9 +255,19 @@ func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
 			h.add(Stitch{Kind: k, Into: -1})
 			return
 		}
+		h.part()
 		h.add(Stitch{Kind: k, Own: own, Into: target, Over: over, Loop: h.loop, Post: k.Class == stitch.Post})
 	}
 	h.begun = true
+}
+
+// part makes the chains that are said to stand between stitches.
+func (h *hand) part() {
+	if s := h.spacing; s != nil && s.begun {
+		h.add(Stitch{Chains: s.chains, Into: -1})
+	} else if s != nil {
+		h.spacing = &spacing{s.chains, true}
+	}
 }
 
 // space turns the chains made since the last stitch into a chain space.

@@ -46,6 +46,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
 	}
 	switch {
+	case p.Elsewhere:
+		h.elsewhere(k)
+		return
 	case p.From == syntax.FromHook:
 		h.fromHook(k, own, n, p)
 		return
@@ -170,6 +173,14 @@ func topOfChain(p syntax.Place) bool {
 	return p.Noun.Kind == syntax.NounTip && p.Of != nil && (p.Of.Noun.Kind == syntax.NounTurning || p.Of.Noun.Kind == syntax.NounChain)
 }
 
+// elsewhere joins to another piece. A slip stitch stands on the chains around
+// it and is none of the row's; what another stitch is here, nobody can say.
+func (h *hand) elsewhere(k *stitch.Stitch) {
+	if k.Class != stitch.Slip {
+		h.lose()
+	}
+}
+
 // inMarked works into the next marked stitch.
 func (h *hand) inMarked(k *stitch.Stitch, own *ownStitch, n int) {
 	i := h.marked()
@@ -270,6 +281,8 @@ func (h *hand) eachGap(k *stitch.Stitch, own *ownStitch, n int) {
 func (h *hand) toGap(p syntax.Place) {
 	number := p.Number.Or(h.size, 1)
 	switch {
+	case p.Pick == syntax.PickNth && p.Of != nil:
+		h.withinGroup(p)
 	case p.Noun.Kind == syntax.NounGroup || p.Noun.Kind == syntax.NounStitch && h.groups(p.Noun.Stitch):
 		h.skipGroups(1, p)
 	case number == 2:
@@ -282,6 +295,22 @@ func (h *hand) toGap(p syntax.Place) {
 			h.pass(1)
 		}
 	}
+}
+
+// withinGroup moves to the gap after the nth stitch of the next group: `between
+// 3rd and 4th dc of next 6-dc group`.
+func (h *hand) withinGroup(p syntax.Place) {
+	h.loose = true
+	i := h.groupAhead(p.Of.Noun, p)
+	if i < 0 {
+		h.missing(p.Of.Noun, 1)
+		return
+	}
+	object := h.stitch(h.base[i]).Object
+	for i > h.at && h.stitch(h.base[i-1]).Object == object {
+		i--
+	}
+	h.at, h.sub = min(i+p.Nth, h.end), 0
 }
 
 // pair passes two stitches. The first may be the one that ended the pair
@@ -368,6 +397,9 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		}
 	case syntax.ToMarker, syntax.ToNext:
 		h.eachToLandmark(k, own, n, p)
+		return
+	case syntax.ToMeasure:
+		h.lose()
 		return
 	default:
 		h.end = h.reserved()

@@ -62,6 +62,9 @@ func (h *hand) times(r *syntax.Repeat) {
 	if !h.replaces(r) {
 		h.list(r.Ending)
 	}
+	if r.Mirrored && h.remaining(syntax.Noun{}) > 0 {
+		h.lose() // what it ends with is not said
+	}
 }
 
 // lastTime is the body as the last repeat works it.
@@ -144,7 +147,7 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 	best := h.choosing(r, attempts, tail, end)
 	*h = best
 	h.span = span
-	if r.Limit == syntax.Measured {
+	if r.Limit == syntax.Measured || r.Mirrored && len(r.Ending) == 0 && h.remaining(syntax.Noun{}) > 0 {
 		h.lose()
 	}
 	h.remainder(r, from, attempts[len(attempts)-1].times, !worksOn(tail) && len(r.Ending) == 0)

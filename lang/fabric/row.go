@@ -30,6 +30,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.row, h.over, h.within, h.said = nil, false, 0, source.Span{}
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
+	h.ended, h.closing, h.spacing = false, false, nil
 	h.loop, h.object = syntax.BothLoops, 0
 	h.branches, h.used = nil, nil
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
@@ -389,7 +390,7 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Name = p.Noun.Word
 		return c // petals, blocks, points: what one is made of is not known
 	}
-	if !t.Known || stated.Change || p.Noun.Word == "corner" && !p.Noun.Length.Written() ||
+	if !t.Known || stated.Change != 0 || p.Noun.Word == "corner" && !p.Noun.Length.Written() ||
 		p.Number.PerSize() && len(p.Number.Vals) != h.sizes {
 		return c
 	}

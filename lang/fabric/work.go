@@ -58,6 +58,18 @@ func (h *hand) node(node syntax.Node) {
 		h.returnTo(n)
 	case *syntax.NoJoin:
 		h.round = true
+	case *syntax.Finish:
+		h.ended = true
+	case *syntax.Motion:
+		if !h.closing {
+			h.lose() // a stitch told by its motions
+		}
+	case *syntax.Likewise:
+		if h.ended {
+			return // `fasten off, make 3 more squares in same manner`
+		}
+		h.works = h.works || !h.plainLine
+		h.lose()
 	case *syntax.Unread:
 		h.works = h.works || !h.plainLine // a row is there, whatever it says
 		h.lose()
@@ -205,7 +217,7 @@ func (h *hand) work(w *syntax.Work) {
 	if !ref.Written() {
 		ref = h.lastStitch
 	}
-	h.lastStitch = ref
+	h.lastStitch, h.closing = ref, false
 	if w.Counts.Said && h.chains > 0 {
 		h.counts = w.Counts
 	}
@@ -221,12 +233,61 @@ func (h *hand) work(w *syntax.Work) {
 		h.loop = w.Loop
 		defer func() { h.loop = saved }()
 	}
+	if w.Yarn != "" {
+		h.yarn = w.Yarn
+	}
+	if w.Picot {
+		h.chains, h.counts = max(0, h.chains-picotChains(w, h.chains)), syntax.Counts{}
+		h.begun = true
+		return
+	}
+	if w.HeldBack {
+		h.closing = true
+		defer h.closeTogether(len(h.row))
+	}
+	h.apart(w.Between.Chains, func() { h.workTimes(w, k, own) })
+}
+
+// apart does work with n chains between every two stitches of it.
+func (h *hand) apart(n syntax.Num, do func()) {
+	if !n.Written() {
+		do()
+		return
+	}
+	outer := h.spacing
+	h.spacing = &spacing{chains: n.At(h.size)}
+	do()
+	h.spacing = outer
+}
+
+func (h *hand) workTimes(w *syntax.Work, k *stitch.Stitch, own *ownStitch) {
 	times := w.Times.Or(h.size, 1)
 	for range times {
 		if h.stopped() {
 			return
 		}
 		h.workOnce(w, k, own)
+	}
+}
+
+// picotChains is how many chains a stitch that closes a picot takes up: all
+// since the last stitch, or those that it is counted back from the hook.
+func picotChains(w *syntax.Work, chains int) int {
+	if len(w.Places) == 1 && w.Places[0].From == syntax.FromHook {
+		return max(w.Places[0].Nth, 1)
+	}
+	return chains
+}
+
+// closeTogether makes one stitch of those that the row holds from an index on.
+// A beginning chain that stands there is one of them.
+func (h *hand) closeTogether(from int) {
+	for from < len(h.row) && h.stitch(h.row[from]).IsSpace() {
+		from++
+	}
+	if over := len(h.row) - from - 1; over > 0 {
+		h.row = h.row[: from+1 : from+1]
+		h.rowMade -= over
 	}
 }
 
@@ -349,6 +410,10 @@ func (h *hand) own(own *ownStitch, place int) {
 		return
 	}
 	h.settle(h.mainOf(own.body))
+	h.part()
+	outer := h.spacing
+	h.spacing = nil
+	defer func() { h.spacing = outer }()
 	from := h.made()
 	h.worked(func() { h.inPlace(own.body, place) })
 	for i := from; i < h.made(); i++ {
@@ -360,6 +425,9 @@ func (h *hand) own(own *ownStitch, place int) {
 func (h *hand) inPlace(body []syntax.Clause, place int) {
 	fixed, held := h.fixed, h.held
 	h.fixed, h.held = true, place
+	if h.spacing != nil {
+		h.spacing = &spacing{chains: h.spacing.chains}
+	}
 	for _, c := range body {
 		if g, ok := c.Node.(*syntax.Group); ok {
 			h.list(g.Body) // `(2 dc, ch 2) in next st` as the text of a definition

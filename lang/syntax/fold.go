@@ -60,6 +60,25 @@ func (f *folder) clause(c Clause) {
 	case *PlaceFirst:
 		f.placeFirst(c, n)
 		return
+	case *Work:
+		if n.Between.Chains.Written() {
+			f.spaced(c, n)
+			return
+		}
+		if from := f.listFrom(n); from < len(f.out) {
+			f.listed(from, c, n)
+			return
+		}
+	case *Spacing:
+		if f.spacing(c, n) {
+			return
+		}
+		c.Node = &Unread{}
+	case *HeldBack:
+		if f.heldBack(c) {
+			return
+		}
+		c.Node = &Unread{}
 	case *MakeUp:
 		if k := len(f.out); k > 0 && n.LongTail {
 			if _, ok := f.out[k-1].Node.(*Finish); ok {
@@ -229,7 +248,7 @@ func unread(body []Clause) bool {
 	n := 0
 	for _, c := range body {
 		switch c.Node.(type) {
-		case *Unread, *Remark, *Side, *CountsNote, *MakeUp:
+		case *Unread, *Remark, *Side, *CountsNote, *MakeUp, *Motion:
 			n++
 		}
 	}
@@ -367,6 +386,13 @@ func (f *folder) whole(c Clause, r *Repeat) {
 	for from < len(f.out) && begins(f.out[from].Node) {
 		from++
 	}
+	if rows, ok := f.peek().(*Rows); ok && from == len(f.out) && r.Limit == Measured {
+		measured := *rows
+		measured.Limit = Measured
+		f.at++
+		f.out = append(f.out, Clause{Span: c.Span.Union(f.in[f.at].Span), Sep: f.in[f.at].Sep, Node: &measured})
+		return // `until long enough, rep Row 3`
+	}
 	if f.wraps++; from == len(f.out) || f.wraps > maxDepth {
 		c.Node = &Unread{}
 		f.out = append(f.out, c)
@@ -400,7 +426,7 @@ func (f *folder) ending(c Clause, n *Ending) bool {
 			r.Ending = append(r.Ending, Clause{Span: c.Span, Node: n.Step})
 			r.Replaces = n.Last
 		}
-		r.Mirrored = n.Mirrored
+		r.Mirrored = r.Mirrored || n.Mirrored
 		if n.StopAt != "" {
 			r.Stops = true
 			if r.StopAt < 0 {
@@ -420,6 +446,9 @@ func (f *folder) loneEnding(n *Ending) Node {
 	if n.Step != nil {
 		return n.Step
 	}
+	if n.Mirrored {
+		return &Likewise{}
+	}
 	if k := len(f.out); k > 0 {
 		if _, ok := f.out[k-1].Node.(*Rows); ok {
 			return &Remark{}
@@ -432,6 +461,7 @@ func (f *folder) loneEnding(n *Ending) Node {
 func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 	g := &Group{Places: []Place{n.Place}}
 	switch first := n.First.(type) {
+	case nil:
 	case *Bracket:
 		g.Body = first.Body
 	case *Group:
@@ -445,8 +475,30 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 		g.Body = append(g.Body, next)
 		c.Span, c.Sep = c.Span.Union(next.Span), next.Sep
 	}
-	c.Node = g
+	if n, ok := f.peek().(*Spacing); ok && len(g.Body) > 0 {
+		f.at++
+		g.Between, c.Span, c.Sep = n.Chains, c.Span.Union(f.in[f.at].Span), f.in[f.at].Sep
+	}
+	if c.Node = g; len(g.Body) == 0 {
+		if f.placed(c, n.Place) {
+			return
+		}
+		c.Node = &Unread{}
+	}
 	f.out = append(f.out, c)
+}
+
+// placed gives a place that stands behind a comma to the stitches before it:
+// `1 dc, in the next st of Rnd 1`.
+func (f *folder) placed(c Clause, p Place) bool {
+	k := len(f.out)
+	if k == 0 || f.starred() || !unplacedWork(f.out[k-1]) {
+		return false
+	}
+	w := *f.out[k-1].Node.(*Work)
+	w.Places = []Place{p}
+	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &w}
+	return true
 }
 
 // unplaced tells whether a clause may go on in the place named before it.

@@ -20,6 +20,7 @@ type gClause struct {
 	Pos       lexer.Position
 	Ending    *gEnding    `parser:"  @@ EOF"`
 	RepFrom   *gRepFrom   `parser:"| @@ EOF"`
+	RepUntil  *gRepUntil  `parser:"| @@ EOF"`
 	Rows      *gRows      `parser:"| @@ EOF"`
 	Turn      *gTurn      `parser:"| @@ EOF"`
 	Join      *gJoin      `parser:"| @@ EOF"`
@@ -45,19 +46,33 @@ type gClause struct {
 	Yarn      *gYarn      `parser:"| @@ EOF"`
 	Side      *gSide      `parser:"| @@ EOF"`
 	Finish    *gFinish    `parser:"| @@ EOF"`
+	Spacing   *gSpacing   `parser:"| @@ EOF"`
+	HeldBack  *gHeldBack  `parser:"| @@ EOF"`
+	Comment   *gComment   `parser:"| @@ EOF"`
+	Likewise  *gLikewise  `parser:"| @@ EOF"`
+	Motion    *gMotion    `parser:"| @@ EOF"`
+	YarnAt    *gYarnAt    `parser:"| @@ EOF"`
+	Into      *gInto      `parser:"| @@ EOF"`
 }
 
 // rep from * 5 more times; rep from * to ** once; *...* 6 times; rep around
 type gRepFrom struct {
-	Pos    lexer.Position
-	Rep    bool    `parser:"(   @'rep'"`
-	From   *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? @@"`
-	To     *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
-	Marks  bool    `parser:"    | @( 'between' 'marks' )"`
-	From2  *gStar  `parser:"| ( 'from' 'beg' ) )? | 'from' @@"`
-	To2    *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
-	Tail   *gTimes `parser:"@@?"`
-	StopAt *gStar  `parser:"( Comma? 'end' 'last'? 'rep'? 'at' @@ )?"`
+	Pos   lexer.Position
+	Rep   bool    `parser:"(   @'rep'"`
+	From  *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? ( Ordinal | 'last' )? @@"`
+	To    *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
+	Marks bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
+	From2 *gStar  `parser:"| ( 'from' 'beg' ( 'of' ( 'row' | 'rnd' ) )? ) )? | 'from' @@"`
+	To2   *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
+	Tail  *gTimes `parser:"@@? ( 'likewise' | 'for' Name+ )?"`
+}
+
+// rep from * until there are 8 loops; rep from * across neck edge
+type gRepUntil struct {
+	Pos  lexer.Position
+	From *gStar `parser:"'rep' 'same'? ( 'from' ( ( Ordinal | 'last' )? @@ | 'beg' | 'marks' ) )?"`
+	To   *gStar `parser:"( 'to' @@ )?"`
+	End  bool   `parser:"@( ( 'until' | 'to' | 'up' | 'around' | 'across' | 'likewise' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash )* )"`
 }
 
 type gStar struct {
@@ -73,7 +88,8 @@ type gTimes struct {
 }
 
 type gTimesN struct {
-	N     *gNum  `parser:"'for'? 'have'? 'of'? 'in'? ( ( 'x' | '×' | Star ) @@ 'times'? 'around'?"`
+	Total *gNum  `parser:"'around'? 'for' 'have' 'of' @@ ( 'group' | 'times' | 'in' | Name | Stitch )*"`
+	N     *gNum  `parser:"| 'for'? 'have'? 'of'? 'in'? ( ( 'x' | '×' | Star ) @@ 'times'? 'around'?"`
 	More1 bool   `parser:"| ( 'until' | 'for' )? @'more'?"`
 	M     *gNum  `parser:"  @@"`
 	More2 bool   `parser:"( ( 'x' | '×' ) | @'more'? 'times'"`
@@ -81,7 +97,7 @@ type gTimesN struct {
 	All   bool   `parser:"    @( 'in' 'each' )? ) ( 'around' | 'across' )?"`
 	More4 bool   `parser:"| @'more'?"`
 	Once  *gOnce `parser:"  @@"`
-	More5 bool   `parser:"  @'more'? ( 'around' | 'across' )? )"`
+	More5 bool   `parser:"  @'more'? ( 'around' | 'across' )? ) ( 'instead' 'of' ( Number 'times' | 'once' ) )?"`
 }
 
 type gNum struct {
@@ -113,19 +129,23 @@ type gNoun struct {
 	Pos    lexer.Position
 	Corner bool     `parser:"@( 'corner' ( ?= 'st' | 'sp' | 'ch' | 'loop' | Stitch | Number ) )?"`
 	Space  *gSpace  `parser:"(   @@"`
-	Stitch *gStitch `parser:"  | @@"`
+	Of     *gNum    `parser:"  | ( @@ Hyphen ( ?= Stitch ) )?"`
+	Stitch *gStitch `parser:"    ( Name ( ?= Stitch ) )? @@ ( Hyphen ( ?= 'group' ) )?"`
+	Named  []string `parser:"  | @Name @Name? ( ?= 'st' )"`
 	Tch    bool     `parser:"  | @'tch'"`
 	Length *gNum    `parser:"    ( ( Hyphen | Dash )? @@ )?"`
-	Word   string   `parser:"| @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) ) ( 'st' | 'sp' | 'group' | 'loop' )?"`
+	Word   string   `parser:"| @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) )"`
+	Tail   string   `parser:"@( 'st' | 'sp' | 'group' | 'loop' )?"`
 }
 
 // ch-2 sp; 2-ch sp; ch-5 loop; beg ch-3
 type gSpace struct {
-	Pos lexer.Position
-	Beg bool   `parser:"@'beg'?"`
-	N   *gNum  `parser:"( 'ch' ( Hyphen | Dash )? @@"`
-	M   *gNum  `parser:"| @@ ( Hyphen | Dash )? 'ch' ( Hyphen | Dash )? ( ?= 'sp' | 'loop' )"`
-	Sp  string `parser:"| 'ch' ( Hyphen | Dash )? ( ?= 'sp' | 'loop' ) ) ( ( Hyphen | Dash )? @( 'sp' | 'loop' | 'corner' ) )?"`
+	Pos  lexer.Position
+	Beg  bool   `parser:"@'beg'?"`
+	N    *gNum  `parser:"( 'ch' ( Hyphen | Dash )? @@"`
+	M    *gNum  `parser:"| @@ ( ( Hyphen | Dash )? 'ch' ( Hyphen | Dash )? ( ?= 'sp' | 'loop' ) | Hyphen 'ch' )"`
+	Sp   string `parser:"| 'ch' ( Hyphen | Dash )? ( ?= 'sp' | 'loop' ) ) ( ( Hyphen | Dash )? @( 'sp' | 'loop' | 'corner' ) )?"`
+	Made bool   `parser:"@( 'first' 'made' )?"`
 }
 
 type gStitch struct {
@@ -137,7 +157,7 @@ type gStitch struct {
 type gWhere struct {
 	Pos  lexer.Position
 	End  lexer.Position
-	Prep string  `parser:"( ?! 'to' ( 'join' | 'form' ) | 'and' ( 'join' | 'form' ) ) ( 'and' | 'or' )? @( 'in' | 'to' | 'over' | 'under' | 'between' | 'behind' | 'at' | ( 'around' | 'across' ) ( ?= 'post' | 'next' | 'each' | 'same' | 'last' | 'center' | 'any' | 'edge' | 'rowend' | 'side' | 'other side' | 'of' | 'foundation' | 'ring' | 'stem' | Stitch | Ordinal | Number ) )?"`
+	Prep string  `parser:"( ?! 'to' ( 'join' | 'form' ) | 'and' ( 'join' | 'form' ) | 'made' ) ( 'and' | 'or' )? @( 'in' | 'to' | 'on' | 'over' | 'under' | 'between' | 'behind' | 'at' | ( 'around' | 'across' ) ( ?= 'post' | 'next' | 'each' | 'same' | 'last' | 'center' | 'any' | 'edge' | 'rowend' | 'side' | 'other side' | 'of' | 'foundation' | 'ring' | 'stem' | Stitch | Ordinal | Number ) )?"`
 	Mods []*gMod `parser:"'of'? @@+"`
 }
 
@@ -150,14 +170,23 @@ type gMod struct {
 	As      *gAs     `parser:"| @@"`
 	Noun    *gNoun   `parser:"| @@"`
 	Number  *gNum    `parser:"| @@"`
+	Pair    *gPair   `parser:"| @@"`
 	Ordinal *gOrd    `parser:"| @@"`
-	Word    string   `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'until' | 'skip' | 'it' | 'even' )"`
+	Word    string   `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'corresponding' | 'successive' | 'already' | 'made' )"`
 }
 
 // in same st as join; in same sp as last dc
 type gAs struct {
+	Pos   lexer.Position
+	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number )+"`
+	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number )+ )"`
+}
+
+// between 3rd and 4th dc of next group
+type gPair struct {
 	Pos  lexer.Position
-	What bool `parser:"'as' @( 'last' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' )+"`
+	From *gOrd `parser:"@@ 'and'"`
+	To   *gOrd `parser:"@@"`
 }
 
 type gOrd struct {
@@ -191,20 +220,77 @@ type gBelow struct {
 // sc in next 5 sts; 2 dc in each of next 3 sts; 5 sc; inc x 6; sc across
 type gWork struct {
 	Pos      lexer.Position
-	Loop1    *gLoopIn  `parser:"'work'? @@?"`
-	N        *gNum     `parser:"( 'rs' | 'ws' )? ( @@ ( 'more' )? )?"`
-	Once1    *gOnce    `parser:"@@?"`
-	Stitch   *gStitch  `parser:"@@"`
-	M        *gNum     `parser:"( 'st' ( ?! 'in' ) )? ( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
-	Times    *gTimesN  `parser:"@@?"`
-	Loop2    *gLoopIn  `parser:"@@?"`
-	Each     bool      `parser:"@( 'each' ( ?= 'in' ) )?"`
-	Where    []*gWhere `parser:"@@*"`
-	Together bool      `parser:"@( 'together' | 'tog' )?"`
-	Loop3    *gLoopIn  `parser:"@@?"`
-	Times2   *gTimesN  `parser:"@@?"`
-	ToJoin   bool      `parser:"@( ( 'to' | 'and' ) ( 'join' | 'form' ) )?"`
-	Ring     bool      `parser:"@( 'ring' ) ?"`
+	Loop1    *gLoopIn   `parser:"( 'continue' 'to'? )? 'work'? @@?"`
+	In       bool       `parser:"@( 'in' ( ?= Stitch ) )?"`
+	N        *gNum      `parser:"( 'rs' | 'ws' )? ( @@ ( 'more' )? | 'more' | Ordinal ( ?= Stitch ) )?"`
+	Once1    *gOnce     `parser:"@@?"`
+	Stitch   *gStitch   `parser:"( ( 'st' 'of' ( ?= Stitch ) )? @@"`
+	Named    *gNamed    `parser:"| @@ )"`
+	M        *gNum      `parser:"( 'st' ( ?! 'in' ) )? ( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
+	Times    *gTimesN   `parser:"@@?"`
+	Loop2    *gLoopIn   `parser:"@@?"`
+	Yarn     *gName     `parser:"( 'with' @@ ( ?= 'in' | 'to' | 'on' ) )?"`
+	Spacing  *gSpacing  `parser:"@@?"`
+	Each     bool       `parser:"@( 'each' ( ?= 'in' ) )?"`
+	Where    []*gWhere  `parser:"@@*"`
+	Spacing2 *gSpacing  `parser:"@@?"`
+	Together bool       `parser:"@( 'together' | 'tog' )?"`
+	HeldBack *gHeldBack `parser:"@@?"`
+	Until    bool       `parser:"@( 'until' ( Name | Word | Number | Ordinal | Stitch | Sign | Period )+ )?"`
+	Loop3    *gLoopIn   `parser:"@@?"`
+	Times2   *gTimesN   `parser:"@@?"`
+	For      *gFor      `parser:"@@?"`
+	ToJoin   bool       `parser:"@( ( 'to' | 'and' ) ( 'join' | 'form' ) )?"`
+	Ring     bool       `parser:"@( 'ring' ) ?"`
+}
+
+// for picot; for a corner
+type gFor struct {
+	Pos  lexer.Position
+	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'back' | 'front' | Name+ ) | 'to' 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
+}
+
+// rice st; corner: a stitch or a step that no dictionary has
+type gNamed struct {
+	Pos    lexer.Position
+	End    lexer.Position
+	Names  []string `parser:"( @Name @Name? ( ?= 'st' | 'sp' )"`
+	Corner bool     `parser:"| @'corner' ) ( 'st' | 'sp' )?"`
+}
+
+// with ch 2 between; with 1 chain between each st
+type gSpacing struct {
+	Pos  lexer.Position
+	N    *gNum `parser:"'with'? ( 'ch' ( Hyphen | Dash )? @@"`
+	M    *gNum `parser:"| @@ ( Hyphen | Dash )? 'ch' ) ( 'st' )?"`
+	Each bool  `parser:"'between' ( 'each' @'st' | 'each' Stitch? | 'st' | Stitch | 'group' | 'them' )? ( 'and' Stitch )?"`
+}
+
+// holding back on hook the last loop of each tr
+type gHeldBack struct {
+	Pos lexer.Position
+	On  bool `parser:"@( 'hold' | 'leave' ) ( 'on' 'hook' )? 'last' 'loop' 'of' 'each' ( 'st' | Stitch )? ( 'on' 'hook' )?"`
+}
+
+// yo, insert hook in next st, draw up a loop; 3 times over hook
+type gMotion struct {
+	Pos lexer.Position
+	On  bool `parser:"@( 'motion' | Number 'times' 'over' ( 'hook' | Name ) | ( 'to' | 'in' )? ( 'last' | 'remaining' | 'both' | Number | 'each' )* 'loop' 'on' 'hook' | 'to' Number ( ?= EOF ) | 'to' 'each' Number ( ?= EOF ) ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
+}
+
+// in next sp: what is worked there comes after
+type gInto struct {
+	Pos   lexer.Position
+	Where []*gWhere `parser:"'work'? ( ?= 'in' | 'over' | 'around' ( 'post' | 'next' 'post' | 'each' 'post' ) ) @@+ 'work'?"`
+}
+
+// continue in this manner; complete other side to correspond; work 3 more
+// squares in same manner; work in pattern to end of row: what is done stands
+// elsewhere in the pattern, and how often or how many is not said
+type gLikewise struct {
+	Pos  lexer.Position
+	Lead bool `parser:"( ( 'continue' ( 'to' 'work' )? | 'made' ) | ( 'and' | 'work' | 'end' | 'ending' | 'rep' | 'turn' | 'join' )? ( ( ?! 'likewise' | 'correspond' | 'pattern' | 'same' 'as' | 'as' ( 'on' | 'for' ) | 'size' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign ) )* @( 'likewise' | 'correspond' | 'pattern' | 'same' 'as' | 'as' 'on' | 'as' 'for' | 'size' ) | 'beg' ( ?= EOF ) | 'work' ( 'another' | Ordinal ) | 'rep' ( 'on' | 'at' ) | 'rep' Ordinal @'group' | 'even' ( ?! 'in' Stitch ) | 'beg' ( 'on' | 'over' | 'in' ) | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' ) ( ?! 'other side' | 'edge' ) | 'work' Number? 'more'? ( 'row' | 'rnd' ) ( 'of' | 'in' ) | 'work' ( 'another' | Number )? 'more'? ( Number Hyphen 'ch' | 'ch' Hyphen Number )? ( 'loop' | 'sp' | 'group' | Number 'loop' ) )"`
+	Rest bool `parser:"@( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign | Enclosed | Period )*"`
 }
 
 // 1 in each of next 3; blo in next 6: the stitch is the one worked before
@@ -219,7 +305,7 @@ type gAgain struct {
 type gShaping struct {
 	Pos  lexer.Position
 	Less bool  `parser:"( @( 'decreased' | 'less' ) | 'increased' | 'more' )"`
-	N    *gNum `parser:"@@ 'st'? 'evenly' ( 'across' | 'around' )?"`
+	N    *gNum `parser:"@@ 'st'? 'evenly' ( 'across' | 'around' | 'in' 'each'? ( 'row' | 'rnd' ) )?"`
 }
 
 // working in row ends
@@ -231,13 +317,13 @@ type gAlong struct {
 // in back loop only
 type gLoopIn struct {
 	Pos  lexer.Position
-	Word string `parser:"( 'in' | 'work' | 'to' | 'remaining' )* @( 'blo' | 'flo' | 'thirdloop' | 'bothloops' ) 'only'? ( 'of' ( ?= 'each' | 'next' | 'same' | 'last' | 'remaining' | 'st' | Stitch | Number | Ordinal ) )?"`
+	Word string `parser:"( 'in' | 'work' | 'to' | 'on' | 'remaining' )* @( 'blo' | 'flo' | 'thirdloop' | 'bothloops' ) 'only'? ( 'of' ( ?= 'each' | 'next' | 'same' | 'last' | 'remaining' | 'st' | Stitch | Number | Ordinal ) )?"`
 }
 
 // working in back loops only; in unused back loops of Rnd 2; in free loops of Rnd 2
 type gLoop struct {
 	Pos  lexer.Position
-	Loop *gLoopIn `parser:"'work'? ( @@ ( 'of' 'each' 'st' )? ( 'across' | 'around' )?"`
+	Loop *gLoopIn `parser:"( 'continue' | 'work' | 'always' )* ( @@ ( 'of' ( ?! Ordinal | 'row' | 'rnd' ) | 'form' | 'each' | 'all' | 'st' | 'only' | 'across' | 'around' | 'always' | 'to' )*"`
 	Of   *gOf     `parser:"  @@?"`
 	Free *gNum    `parser:"| 'in'? 'other side' ( 'row' | 'rnd' ) @@ )"`
 }
@@ -245,9 +331,9 @@ type gLoop struct {
 // ch 3; 3 ch; ch 3 (counts as dc); ch 12 for handle
 type gChain struct {
 	Pos    lexer.Position
-	N      *gNum    `parser:"'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
+	N      *gNum    `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
 	M      *gNum    `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
-	Counts *gCounts `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? @@? ( 'to' 'turn' | 'for' 'turn' )?"`
+	Counts *gCounts `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
 }
 
 // counts as dc; does not count as a st; counts as dc and ch 1 here and throughout
@@ -268,7 +354,7 @@ type gBegCh struct {
 
 type gPart struct {
 	Pos  lexer.Position
-	N    *gNum  `parser:"@@?"`
+	N    *gNum  `parser:"@@? ( Name ( ?= 'sp' | 'loop' | 'group' ) )?"`
 	Noun *gNoun `parser:"@@"`
 }
 
@@ -278,7 +364,8 @@ type gTotal struct {
 	Have   bool     `parser:"@( 'have' | Dash | Sign | 'made' )* ( 'of' )?"`
 	Bare   *gNum    `parser:"(   @@ 'in'? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
-	Change bool     `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in' 'each' )? )"`
+	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
+	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in' 'each' )? )"`
 }
 
 // (…) 6 times; (…) in next ch-2 sp; [...] around; (…) 4 times in next sp
@@ -298,8 +385,8 @@ type gGroup struct {
 // in next sp work 2 dc
 type gPlace1st struct {
 	Pos   lexer.Position
-	Where *gWhere     `parser:"@@ Comma?"`
-	Chain *gChain     `parser:"'work' ( @@"`
+	Where []*gWhere   `parser:"@@+ Comma?"`
+	Chain *gChain     `parser:"( ?= 'work' | Enclosed ) 'work'? ( @@"`
 	Group *gBracketed `parser:"| @@"`
 	Work  *gWork      `parser:"| @@ )"`
 }
@@ -308,6 +395,7 @@ type gPlace1st struct {
 type gSkip struct {
 	Pos   lexer.Position
 	Where *gWhere `parser:"'skip' @@?"`
+	For   *gFor   `parser:"( 'under' ( 'it' | Name )? )? @@?"`
 }
 
 // leave remaining 10 sts unworked
@@ -319,7 +407,7 @@ type gLeave struct {
 // turn; do not turn; rotate; along opposite side of foundation ch; do not join or turn
 type gTurn struct {
 	Pos    lexer.Position
-	NoJoin bool `parser:"(   @( 'not' 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? )"`
+	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' )*"`
 	Not    bool `parser:"  | @'not'?"`
 	Rotate bool `parser:"( 'turn' | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
 	Other  bool `parser:"| 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
@@ -328,26 +416,35 @@ type gTurn struct {
 // join; join with sl st in first sc; join to form ring; join B with sl st in next st
 type gJoin struct {
 	Pos    lexer.Position
-	Yarn   *gName    `parser:"( 'rs' | 'ws' )? 'join' ( 'rnd' | 'ends' )? @@?"`
+	Last   *gNoun    `parser:"( 'rs' | 'ws' )? 'join' ( 'rnd' | 'ends' | 'last' @@ )?"`
+	Yarn   *gName    `parser:"@@?"`
 	Stitch *gStitch  `parser:"( 'with' 'work'? Number? @@ )?"`
 	Yarn2  *gName    `parser:"( 'with' @@ )?"`
 	Where  []*gWhere `parser:"@@*"`
+	After  *gStitch  `parser:"( 'with' Number? @@ )?"`
 	Form   bool      `parser:"@( ( 'to' | 'and' )* 'form'? ( 'in' | 'to' )? 'ring' )?"`
 }
 
 type gName struct {
 	Pos   lexer.Position
 	End   lexer.Position
-	Words []string `parser:"'yarn'? @( Name | 'yarn' )+"`
+	Words []string `parser:"( ( 'next' | 'any' | 'another' )? @( Name | 'yarn' )+ ( ( 'or' | 'and' ) @Name+ )* ) ( 'of' 'yarn' )?"`
 }
 
 // with A; change to B in last st; drop A; carry A
 type gYarn struct {
 	Pos    lexer.Position
 	Let    string    `parser:"( @( 'drop' | 'carry' ) ( Name | Word | Dash | Hyphen )*"`
+	Where2 []*gWhere `parser:"| 'change' 'yarn'? ( ?= EOF | 'each' | 'in' | 'at' | Name ( 'row' | 'rnd' ) ) ( Name ( 'row' | 'rnd' ) Number | @@ )*"`
 	Name   *gName    `parser:"| ( 'with' | 'change' ) ( 'to' | 'with' )* @@"`
-	Where  []*gWhere `parser:"  ( 'in' 'last' ( Name | Stitch ) ( Name | Word | Number )* )? @@*"`
-	Where2 []*gWhere `parser:"| 'change' 'yarn'? @@* )"`
+	Where  []*gWhere `parser:"  ( 'in' 'last' ( Name | Stitch | 'motion' ) ( Name | Word | Number )* )? ( ( ?= 'in' | 'to' | 'at' | 'on' | 'before' | 'around' | 'across' | 'each' ) @@ )* )"`
+}
+
+// attach yarn at lower corner of right front: a place that no row made
+type gYarnAt struct {
+	Pos  lexer.Position
+	Name *gName `parser:"'join' @@"`
+	Rest bool   `parser:"@( 'in' | 'to' | 'at' | 'on' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen )+"`
 }
 
 // place marker in last st; move marker up to 2nd of these 3 sts; mark this st
@@ -367,7 +464,13 @@ type gMarkAt struct {
 // the last in top of ch-2; working behind the petals: remarks on other clauses
 type gRemark struct {
 	Pos  lexer.Position
-	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | ( 'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'another' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | ( 'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+}
+
+// work firmly; with hook 4 mm; brings thread in position for next row
+type gComment struct {
+	Pos lexer.Position
+	On  bool `parser:"( 'work' ( ?= EOF ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' ) | 'to' Stitch ( ?= EOF ) | 'beg' 'at' | ( 'work' | 'piece' | 'each' | Name )+ 'measures' | Number Sign? 'inch' | 'for' ( 'both' | 'each' ) 'size' | ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* @( 'hook' | 'strand' ) | ( ( ?! 'comment' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign ) )* @'comment' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
 }
 
 // 6 sc in magic ring is a gWork; this is the ring alone.
@@ -379,11 +482,11 @@ type gRing struct {
 // rep Row 2; rep rows 2 and 3 until piece measures 20 cm; as Row 2; rep last 2 rows 3 times
 type gRows struct {
 	Pos    lexer.Position
-	Last   bool     `parser:"( 'work' )? ( 'rep' | 'as' | 'same' | 'previous' )+ ( 'as' | 'for' | 'of' )* ( @( 'last' | 'previous' )"`
+	Last   bool     `parser:"( 'work' )? ( 'rep' | 'as' | 'same' | 'previous' )+ ( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
 	Row    bool     `parser:"| @( 'row' | 'rnd' )"`
 	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' )? @@ )* )?"`
-	Nth    []*gOrd  `parser:"| @@ ( ( Comma | 'and' | 'to' | Dash | Hyphen )+ @@ )* ( 'row' | 'rnd' )"`
+	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`
 	Piece  *gPiece  `parser:"| @@"`
 	Mark   string   `parser:"  ( ( 'to' | 'until' ) ( 'row' | 'rnd' | @Star )"`
 	PieceN *gNum    `parser:"  @@? )? )"`
@@ -397,28 +500,34 @@ type gPiece struct {
 	Words []string `parser:"@( Name | 'back' | 'front' | 'side' | 'edge' | 'stem' | Stitch )+"`
 }
 
+type gNths struct {
+	From *gOrd `parser:"@@"`
+	To   *gOrd `parser:"( ( 'row' | 'rnd' )? ( 'to' | Dash | Hyphen ) @@ )?"`
+}
+
 type gSpan struct {
 	Pos  lexer.Position
 	From *gNum `parser:"@@"`
 	To   *gNum `parser:"( ( Dash | Hyphen | 'to' ) @@ )?"`
 }
 
-// ending with sc in last 3 sts; ending last rep at **; end to correspond
+// ending with sc in last 3 sts; ending last rep at **; end row to correspond
 type gEnding struct {
 	Pos    lexer.Position
-	Last   bool    `parser:"'end' @( 'last' 'rep' | 'rep' )?"`
+	Last   bool    `parser:"( 'end' | 'ending' ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
 	At     *gStar  `parser:"(   'at' @@"`
-	Chain  *gChain `parser:"  | 'with'? ( @@"`
+	Chain  *gChain `parser:"  | ( 'with' | 'by' )? 'only'? ( @@"`
+	Skip   *gSkip  `parser:"    | @@"`
 	Work   *gWork  `parser:"    | @@ )"`
-	Mirror bool    `parser:"| 'with' ( 'row' | 'rnd' ) Number | 'to' @Name )"`
+	Mirror bool    `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) )"`
 }
 
 // work even for 4 rows
 type gEven struct {
 	Pos    lexer.Position
-	M      *gNum    `parser:"'work'? ( @@ ( 'row' | 'rnd' ) )?"`
-	N      *gNum    `parser:"( 'even' | 'in' 'pattern' ) ( 'for' @@ ( 'row' | 'rnd' | 'more' )+"`
-	Stitch *gStitch `parser:"| 'in' @@ )?"`
+	M      *gNum    `parser:"( 'continue' | 'work' )* ( @@ 'more'? ( 'row' | 'rnd' ) )?"`
+	N      *gNum    `parser:"( 'even' | 'in' 'pattern' | 'even' 'in' 'pattern' | 'in' 'pattern' 'even' ) ( ( 'for' | 'over' | 'on' ) @@ ( 'row' | 'rnd' | 'more' | 'st' )+"`
+	Stitch *gStitch `parser:"| 'in' @@ ( 'across' | 'around' )? )?"`
 }
 
 // branch A; branch: ch 9
@@ -441,13 +550,13 @@ type gReturn struct {
 // RS facing
 type gSide struct {
 	Pos  lexer.Position
-	Side string `parser:"'with'? @( 'rs' | 'ws' ) Name* ( 'with' | 'in' | 'yarn' )*"`
+	Side string `parser:"( 'with' @( 'rs' | 'ws' ) ( Name | Word | Ordinal | Stitch | Number )* | @( 'rs' | 'ws' ) Name* ( 'with' | 'in' | 'yarn' )* )"`
 }
 
 // fasten off, leaving a long tail
 type gFinish struct {
 	Pos  lexer.Position
-	Verb string   `parser:"@( 'fasten' | 'weave' | 'leave' )"`
+	Verb string   `parser:"( @( 'fasten' | 'weave' | 'leave' ) | 'work' Number? ( Name | Ordinal | 'more' )* @'trim' )"`
 	Rest []string `parser:"@( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign | Enclosed | Period | Star )*"`
 }
 

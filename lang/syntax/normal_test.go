@@ -49,7 +49,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Leave:
 		return "leave " + normalPlace(n.Place)
 	case *syntax.Group:
-		return "group " + (&writer{here: true}).body(n.Body) + " in " + strings.Join(normalPlaces(n.Places), " and ")
+		return "group " + (&writer{here: true}).body(n.Body) + num(" ch between=", n.Between) + " in " + strings.Join(normalPlaces(n.Places), " and ")
 	case *syntax.Bracket:
 		if n.Total != nil {
 			return "steps " + w.body(n.Body) + " or " + w.node(n.Total)
@@ -92,7 +92,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Return:
 		return words("return", n.To)
 	case *syntax.Total:
-		return words("count", normalParts(n.Parts), when(n.Change, "as a change"))
+		return words("count", normalParts(n.Parts), when(n.Change > 0, "more"), when(n.Change < 0, "fewer"))
 	case *syntax.CountsNote:
 		return "note" + normalCounts(n.Counts)
 	case *syntax.LoopNote:
@@ -107,6 +107,10 @@ func (w *writer) node(node syntax.Node) string {
 		return "made " + normalStitch(n.Stitch)
 	case *syntax.Side:
 		return "side " + map[bool]string{false: "right", true: "wrong"}[n.Wrong]
+	case *syntax.Likewise:
+		return "likewise"
+	case *syntax.Motion:
+		return "motion"
 	case *syntax.Remark:
 		return "remark"
 	case *syntax.Unread:
@@ -130,7 +134,7 @@ func (w *writer) work(n *syntax.Work) string {
 		each = "each=1"
 	}
 	return words("work", normalStitch(n.Stitch), each, strings.Join(places, " + "), num("times ", n.Times),
-		when(n.Loop != syntax.BothLoops, loops[n.Loop]), when(n.Evenly, "evenly"), when(n.Joins, "to join")) + saidCounts(n.Counts)
+		when(n.Loop != syntax.BothLoops, loops[n.Loop]), when(n.Evenly, "evenly"), when(n.Joins, "to join"), when(n.Picot, "for a picot"), after("yarn", n.Yarn), num("ch between=", n.Between.Chains), when(n.HeldBack, "closed together")) + saidCounts(n.Counts)
 }
 
 // saidCounts is what is said of the chains before a stitch, if anything is.
@@ -169,6 +173,9 @@ func (w *writer) repeat(n *syntax.Repeat) string {
 	}
 	if n.StopAt >= 0 {
 		out += " mark before " + strconv.Itoa(n.StopAt)
+	}
+	if n.Mirrored {
+		out += " mirrored"
 	}
 	if n.Stops {
 		out += " last stops there"
@@ -257,6 +264,8 @@ func normalPlace(p syntax.Place) string {
 		to = "to marker"
 	case p.To.Kind == syntax.ToNext:
 		to = "to " + normalNoun(p.To.Noun)
+	case p.To.Kind == syntax.ToMeasure:
+		to = "as measured"
 	}
 	noun := orStitch(normalNoun(p.Noun))
 	for _, also := range p.Also {
@@ -272,7 +281,7 @@ func normalPlace(p syntax.Place) string {
 	}
 	return words(picked, count("nth=", nth), size, when(each && p.Pick != syntax.PickNext && p.Pick != syntax.PickRemaining, "each"), when(p.Center, "center"),
 		noun, preps[p.Prep], when(p.Loop != syntax.BothLoops, loops[p.Loop]), origins[p.From], of, after("of", p.Name),
-		num("of row ", p.Row), count("rows below ", p.Below), to)
+		num("of row ", p.Row), count("rows below ", p.Below), when(p.Elsewhere, "elsewhere"), to)
 }
 
 // orStitch fills in any stitch where no noun is written.

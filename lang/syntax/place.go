@@ -1,6 +1,11 @@
 package syntax
 
-import "github.com/alecthomas/participle/v2/lexer"
+import (
+	"slices"
+	"strings"
+
+	"github.com/alecthomas/participle/v2/lexer"
+)
 
 func upgrade(l lexer.Lexer) (*lexer.PeekingLexer, error) { return lexer.Upgrade(l) }
 
@@ -9,6 +14,16 @@ func (r *reader) onePlace(g *gWhere) Place {
 		return Place{}
 	}
 	return r.place(g)
+}
+
+// firstPlace reads phrases that name one place between them.
+func (r *reader) firstPlace(gs []*gWhere) Place {
+	places := r.places(gs)
+	if len(places) != 1 {
+		r.refused = true
+		return Place{}
+	}
+	return places[0]
 }
 
 // places reads every place a clause names. `in sp between shells` is one
@@ -28,6 +43,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 				continue
 			case g.Prep == "at" && p.Noun.Kind == NounBase:
 				continue // `in ch at base of dc`
+			case g.Prep == "on" && elsewhere(p):
+				last.Elsewhere = true // `in next loop on first motif`
+				continue
 			case (g.Prep == "across" || g.Prep == "around") && p.Empty():
 				continue // `along side`
 			case p.Loop != BothLoops && p.Empty():
@@ -43,9 +61,17 @@ func (r *reader) places(gs []*gWhere) []Place {
 					last.To = p.To
 				}
 				continue
+			case p.Noun.Kind == NounOther && g.Prep == "on":
+				last.Of = &Place{Noun: p.Noun} // `in each loop on opposite side`
+				continue
 			case p.Noun.Kind == NounOther && (last.Noun.Kind == NounRowEnd || last.Noun.Kind == NounEdge):
 				continue // `in row-ends along other side`
-			case p.Prep == Between && last.Noun.Kind == NounSpace:
+			case p.Noun.Kind == NounRow && !p.Each && p.Pick == PickLast:
+				continue // `in next st in last row`: the row below
+			case p.Noun.Kind == NounRow && !p.Each && (p.Pick == PickNth || p.Pick == PickFirst):
+				last.Row = One(max(p.Nth, 1))
+				continue
+			case p.Prep == Between && (last.Noun.Kind == NounSpace || last.Noun.Kind == NounTurning && last.Noun.Length.Written()):
 				if p.Pick = last.Pick; !p.Number.Written() {
 					p.Number = last.Number
 				}
@@ -84,11 +110,17 @@ func (r *reader) place(g *gWhere) Place {
 		p.Prep = AroundPost
 	}
 	r.mods(&p, g.Mods)
+	if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "next" || m.Word == "each" }) {
+		p.Noun.Kind = NounSpace // `in next ch-3` of the row below
+	}
 	if p.Number.Written() && (p.Pick == PickFirst || p.Pick == PickLast) {
 		p.Each = false // `in each of last 2 sts` says no more than `in last 2 sts`
 	}
 	if p.Noun.Kind == NounOther && p.Pick == PickNext && !p.Number.Written() {
 		p.Each, p.To.Kind = true, ToTheEnd
+	}
+	if p.Noun.Kind == NounRow && p.Each {
+		p.Noun.Kind = NounRowEnd // `in each row` along an edge
 	}
 	if p.Noun.Kind == NounRowEnd && p.Pick == PickNext && !p.Number.Written() {
 		p.Each = true
@@ -121,16 +153,25 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 		case m.Below != nil:
 			r.below(p, m.Below)
 		case m.As != nil:
-			if p.Pick != PickSame {
+			switch {
+			case p.Pick == PickSame:
+			case m.As.Where:
+				p.Below = 1
+			default:
 				r.refused = true
 			}
 		case m.Noun != nil:
 			r.placeNoun(p, m.Noun)
 		case m.Number != nil:
-			if p.Number.Written() {
+			if p.Number.Written() || p.Noun.Kind != NounNone {
 				r.refused = true
 			}
 			p.Number = r.num(m.Number)
+		case m.Pair != nil:
+			if p.Prep != Between || r.ordinal(m.Pair.To) != r.ordinal(m.Pair.From)+1 {
+				r.refused = true
+			}
+			p.Pick, p.Nth = PickNth, r.ordinal(m.Pair.From)
 		case m.Ordinal != nil:
 			p.Nth = r.ordinal(m.Ordinal)
 			p.Pick = PickNth
@@ -143,6 +184,10 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			}
 			owner := &Place{}
 			r.mods(owner, mods[i+1:])
+			if p.Elsewhere || owner.Pick == PickFirst && elsewhere(*owner) {
+				p.Elsewhere = true
+				return
+			}
 			p.Of = owner
 			settleOwner(p)
 			return
@@ -150,6 +195,19 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			r.placeWord(p, m.Word)
 		}
 	}
+}
+
+// elsewhere tells a place on another piece from one of this row: `on 1st
+// motif`, `of other block`.
+func elsewhere(p Place) bool {
+	if p.Noun.Kind != NounGroup {
+		return false
+	}
+	switch p.Noun.Word {
+	case "motif", "motifs", "block", "blocks", "square", "squares", "hexagon", "hexagons", "medallion", "medallions":
+		return true
+	}
+	return false
 }
 
 // settleOwner reads `top of ch-3` and `3rd ch of ch-6` as what they are: the
@@ -190,15 +248,17 @@ func (r *reader) placeWord(p *Place, word string) {
 		}
 	case "even":
 		p.To.Kind = ToTheEnd
-	case "until": // `in sp before next st`
+	case "before": // `in sp before next st`
 		if p.Noun.Kind != NounSpace {
 			r.refused = true
 		}
-		p.Prep, p.Noun = Between, Noun{Kind: NounAny}
+		p.Prep, p.Noun = Between, Noun{}
 	case "post":
 		p.Prep = AroundPost
 	case "blo", "flo", "thirdloop":
 		p.Loop = loopNamed(word)
+	case "corresponding":
+		p.Elsewhere = true
 	case "other":
 		p.Noun.Kind = NounOther
 	case "end":
@@ -249,11 +309,16 @@ func (r *reader) below(p *Place, g *gBelow) {
 
 func (r *reader) placeNoun(p *Place, g *gNoun) {
 	n := r.noun(g)
+	if p.Number.Written() && g.Space != nil && n.Kind == NounTurning && !g.Space.Beg {
+		r.refused = true // `into the 4 ch 1 sc`
+	}
 	switch {
 	case n.Kind == NounTip:
 		p.Noun = n
 	case p.Noun.Kind == NounNone || p.Noun.Kind == NounTip:
 		p.Noun = n
+	case p.Noun.Kind == NounOther && n.Kind == NounGroup:
+		p.Noun, p.Elsewhere = n, true // `on other block`
 	case p.Noun.Kind == NounTurning && n.Kind == NounSpace, n.Kind == NounAny, n.Kind == NounSpace && p.Noun.Kind == NounGroup:
 		// `beg ch-3`, `corner st`
 		if n.Length.Written() {
@@ -273,7 +338,7 @@ func (r *reader) noun(g *gNoun) Noun {
 		if g.Space.M != nil {
 			n.Length = r.num(g.Space.M)
 		}
-		if g.Space.Beg || g.Space.Sp == "" && g.Space.N != nil {
+		if g.Space.Beg || g.Space.Made || g.Space.Sp == "" && (g.Space.N != nil || g.Space.M != nil) {
 			n.Kind = NounTurning
 		}
 		if g.Corner || g.Space.Sp == "corner" {
@@ -281,8 +346,18 @@ func (r *reader) noun(g *gNoun) Noun {
 		}
 		return n
 	}
+	if len(g.Named) > 0 {
+		return Noun{Kind: NounStitch, Stitch: StitchRef{Word: strings.Join(g.Named, " ") + " st"}} // `center of next knot st`
+	}
 	if g.Stitch != nil {
-		return Noun{Kind: NounStitch, Stitch: r.stitch(g.Stitch)}
+		if r.uncoloured(g.Stitch) {
+			r.refused = true
+		}
+		n := Noun{Kind: NounStitch, Stitch: r.stitch(g.Stitch)}
+		if g.Tail == "group" {
+			n.Kind, n.Length, n.Word = NounGroup, r.num(g.Of), "group"
+		}
+		return n
 	}
 	if g.Tch {
 		return Noun{Kind: NounTurning, Length: r.num(g.Length)}
@@ -298,6 +373,13 @@ func (r *reader) noun(g *gNoun) Noun {
 		n.Word = "corner"
 	}
 	return n
+}
+
+// uncoloured tells a stitch with a word before it that is no colour: only the
+// colour of a stitch may be said of it (`in next White sc`).
+func (r *reader) uncoloured(g *gStitch) bool {
+	at := g.Pos.Offset
+	return at > 0 && r.tokens[at-1].Kind == Name && r.tokens[at-1].Written != "colour"
 }
 
 // wordAt is the index of the token that names the thing.

@@ -121,6 +121,8 @@ func (r *reader) clause(g *gClause) Node {
 	switch {
 	case g.RepFrom != nil:
 		return r.repeatFrom(g.RepFrom)
+	case g.RepUntil != nil:
+		return r.repeatUntil(g.RepUntil)
 	case g.Rows != nil:
 		return r.rows(g.Rows)
 	case g.Ending != nil:
@@ -193,6 +195,20 @@ func (r *reader) clause(g *gClause) Node {
 		return &Remark{}
 	case g.Finish != nil:
 		return r.finish(g.Finish)
+	case g.Spacing != nil:
+		return r.spacing(g.Spacing)
+	case g.HeldBack != nil:
+		return &HeldBack{}
+	case g.Likewise != nil:
+		return &Likewise{}
+	case g.Motion != nil:
+		return &Motion{}
+	case g.Comment != nil:
+		return &Remark{}
+	case g.YarnAt != nil:
+		return &Yarn{Action: YarnJoin, Yarn: r.yarnName(g.YarnAt.Name), Place: Place{Elsewhere: true}}
+	case g.Into != nil:
+		return r.into(g.Into)
 	}
 	return nil
 }
@@ -210,6 +226,8 @@ func (r *reader) times(g *gTimesN) (n Num, more bool) {
 	switch {
 	case g == nil:
 		return Num{}, false
+	case g.Total != nil:
+		return r.num(g.Total), false
 	case g.N != nil:
 		return r.num(g.N), false
 	case g.Once != nil:
@@ -235,9 +253,6 @@ func (r *reader) repeatFrom(g *gRepFrom) Node {
 	if g.Tail == nil && g.From == nil && !g.Rep {
 		r.refused = true
 	}
-	if g.StopAt != nil {
-		out.StopAt = g.StopAt.Text
-	}
 	if g.Tail == nil {
 		return out
 	}
@@ -247,7 +262,7 @@ func (r *reader) repeatFrom(g *gRepFrom) Node {
 		switch {
 		case more:
 			out.Limit = More
-		case g.Tail.Times.All || !g.Rep:
+		case g.Tail.Times.All || g.Tail.Times.Total != nil || !g.Rep:
 			out.Limit = Times
 		default:
 			out.Limit = TimesOrAll
@@ -255,6 +270,18 @@ func (r *reader) repeatFrom(g *gRepFrom) Node {
 		return out
 	}
 	out.Limit, out.Last = r.limit(g.Tail.To)
+	return out
+}
+
+// repeatUntil reads a repeat that goes on to a landmark.
+func (r *reader) repeatUntil(g *gRepUntil) Node {
+	out := &RepeatFrom{Limit: Measured}
+	if g.From != nil {
+		out.From = g.From.Text
+	}
+	if g.To != nil {
+		out.To = g.To.Text
+	}
 	return out
 }
 
@@ -315,8 +342,12 @@ func (r *reader) rows(g *gRows) Node {
 		out.List = append(out.List, RowSpan{from, to})
 	}
 	for _, o := range g.Nth {
-		n := One(r.ordinal(o))
-		out.List = append(out.List, RowSpan{n, n})
+		from := One(r.ordinal(o.From))
+		to := from
+		if o.To != nil {
+			to = One(r.ordinal(o.To))
+		}
+		out.List = append(out.List, RowSpan{from, to})
 	}
 	if g.Last || g.Row && len(g.List) == 0 {
 		out.Last = One(1)
@@ -367,6 +398,8 @@ func (r *reader) ending(g *gEnding) Node {
 		out.StopAt = g.At.Text
 	case g.Chain != nil:
 		out.Step = r.chain(g.Chain)
+	case g.Skip != nil:
+		out.Step = &Skip{Place: r.onePlace(g.Skip.Where)}
 	case g.Work != nil:
 		out.Step = r.work(g.Work)
 	}
@@ -406,8 +439,10 @@ func (r *reader) join(g *gJoin) Node {
 		place = places[0]
 	}
 	var with StitchRef
-	if g.Stitch != nil {
-		with = r.stitch(g.Stitch)
+	for _, s := range [...]*gStitch{g.Stitch, g.After} {
+		if s != nil {
+			with = r.stitch(s)
+		}
 	}
 	name := g.Yarn
 	if name == nil {
@@ -483,7 +518,13 @@ func (r *reader) part(g *gPart) Part {
 }
 
 func (r *reader) total(g *gTotal) Node {
-	out := &Total{Change: g.Change}
+	out := &Total{}
+	switch g.Change {
+	case "increased", "more":
+		out.Change = 1
+	case "decreased", "less":
+		out.Change = -1
+	}
 	if g.Bare != nil {
 		if !g.Have {
 			r.refused = true // a bare number counts only in brackets or after a sign
@@ -541,7 +582,7 @@ func limitOf(to ToLimit) (Limit, Place) {
 }
 
 func (r *reader) placeFirst(g *gPlace1st) Node {
-	out := &PlaceFirst{Place: r.onePlace(g.Where)}
+	out := &PlaceFirst{Place: r.firstPlace(g.Where)}
 	switch {
 	case g.Chain != nil:
 		out.First = r.chain(g.Chain)
@@ -553,10 +594,33 @@ func (r *reader) placeFirst(g *gPlace1st) Node {
 	return out
 }
 
+// into reads a place that stands before the stitches worked there. `Into the 4
+// chain` is into the space, and `into successive loops` only says what a bare
+// number of stitches means.
+func (r *reader) into(g *gInto) Node {
+	out := &PlaceFirst{Place: r.firstPlace(g.Where)}
+	if successive(g.Where[0]) {
+		return &Remark{}
+	}
+	p := &out.Place
+	if p.Noun.Kind == NounNone && p.Pick == PickNext && p.Of == nil {
+		r.refused = true
+	}
+	if p.Noun.Kind == NounChain && p.Number.Written() && !p.Each {
+		p.Noun, p.Number = Noun{Kind: NounSpace, Length: p.Number}, Num{}
+	}
+	return out
+}
+
+// successive tells `successive loops` from loops of any other kind.
+func successive(g *gWhere) bool {
+	return slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "successive" })
+}
+
 func (r *reader) finish(g *gFinish) Node {
 	long := false
 	for _, w := range g.Rest {
-		if w == "tail" || w == "leave long" || w == "long" {
+		if w == "tail" || w == "leave long" {
 			long = true
 		}
 	}
@@ -579,7 +643,12 @@ func loopNamed(word string) Loop {
 }
 
 func (r *reader) work(g *gWork) Node {
-	out := &Work{Stitch: r.stitch(g.Stitch)}
+	out := &Work{}
+	if g.Stitch != nil {
+		out.Stitch = r.stitch(g.Stitch)
+	} else {
+		out.Stitch = r.named(g)
+	}
 	switch {
 	case g.N != nil:
 		out.Number = r.num(g.N)
@@ -600,6 +669,12 @@ func (r *reader) work(g *gWork) Node {
 		}
 	}
 	out.Places = r.places(g.Where)
+	r.oneOnEach(g, out)
+	for i, w := range g.Where {
+		if successive(w) && i < len(out.Places) {
+			out.Places[i].Number, out.Places[i].Each, out.Number = out.Number, true, Num{}
+		}
+	}
 	for i := range out.Places {
 		if out.Places[i].Loop != BothLoops {
 			out.Loop = out.Places[i].Loop
@@ -618,10 +693,70 @@ func (r *reader) work(g *gWork) Node {
 	if g.Together {
 		r.together(out)
 	}
+	if g.Yarn != nil {
+		out.Yarn = r.yarnName(g.Yarn)
+	}
+	if g.In && len(out.Places) == 0 {
+		r.refused = r.refused || out.Number.Written()
+		out.Places = []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}} // `work in sc`
+	}
+	if g.Until {
+		if len(out.Places) == 0 {
+			out.Places = []Place{{}}
+		}
+		last := &out.Places[len(out.Places)-1]
+		last.Each, last.To = true, ToLimit{Kind: ToMeasure}
+	}
+	for _, s := range [...]*gSpacing{g.Spacing, g.Spacing2} {
+		if s != nil {
+			out.Between = *r.spacing(s)
+		}
+	}
+	out.HeldBack = g.HeldBack != nil
+	if g.For != nil && g.For.What != nil {
+		k := r.stitch(g.For.What).Meaning.In(stitch.Unsettled)
+		out.Picot = k != nil && k.Class == stitch.Picot
+		r.refused = r.refused || !out.Picot
+	}
 	if s := r.shaping(g, out); s != nil {
 		return s
 	}
 	return r.slip(g, out)
+}
+
+// named reads a stitch that no dictionary has: `rice st`, `4 open meshes`. Its
+// words stand together.
+func (r *reader) named(g *gWork) StitchRef {
+	if g.Named.Corner {
+		return StitchRef{Word: "corner"}
+	}
+	to := g.Named.Pos.Offset + len(g.Named.Names)
+	noun := r.tokens[to].Canon
+	if noun != "st" && (noun != "sp" || g.N == nil || !filet[g.Named.Names[0]]) {
+		r.refused = true
+	}
+	return StitchRef{Word: strings.Join(g.Named.Names, " ") + " " + noun}
+}
+
+// filet are the words that name the meshes of filet work.
+var filet = map[string]bool{"open": true, "solid": true, "closed": true, "close": true, "filled": true}
+
+func (r *reader) spacing(g *gSpacing) *Spacing {
+	out := &Spacing{Chains: r.num(g.N), All: g.Each}
+	if g.M != nil {
+		out.Chains = r.num(g.M)
+	}
+	return out
+}
+
+// oneOnEach reads `5 dc over 5 dc` and `5 dc on 5` as one on each.
+func (r *reader) oneOnEach(g *gWork, w *Work) {
+	if len(g.Where) != 1 || len(w.Places) != 1 || g.Where[0].Prep != "on" && g.Where[0].Prep != "over" {
+		return
+	}
+	if p := &w.Places[0]; w.Number.Written() && w.Number.Equal(p.Number) {
+		w.Number, p.Each, p.Prep = Num{}, true, In
+	}
 }
 
 // together reads `hdc next 2 sts together` as hdc2tog.

@@ -35,10 +35,42 @@ type builder struct {
 
 // build reads the tokens of one instruction.
 func build(tokens []Token) ([]Clause, []Problem) {
+	crosses(tokens)
 	b := &builder{tokens: tokens}
 	b.pair()
 	clauses := b.list(0, len(tokens), 0)
 	return clauses, b.problems
+}
+
+// crosses reads the X of some old books as the star it stands for: `X 2 dc, 3
+// ch, X 8 times`. The first begins a clause and is no number of times.
+func crosses(tokens []Token) {
+	var marks []int
+	for i, t := range tokens {
+		if t.Kind == Name && t.Canon == "x" && (i == 0 || separates(tokens[i-1])) {
+			marks = append(marks, i)
+		}
+	}
+	if len(marks) < 2 || marks[0]+2 >= len(tokens) {
+		return
+	}
+	if after := tokens[marks[0]+1]; after.Kind == Number {
+		if next := tokens[marks[0]+2]; next.Kind != Stitch && next.Canon != "ch" {
+			return
+		}
+	}
+	for _, i := range marks {
+		tokens[i].Kind = Star
+	}
+}
+
+// separates tells a token that ends a clause.
+func separates(t Token) bool {
+	switch t.Kind {
+	case Comma, Semi, Period, Colon, Dash:
+		return true
+	}
+	return false
 }
 
 // pair finds each bracket's partner. Brackets of different shapes pair with
@@ -114,6 +146,15 @@ func (l *lister) token(i, hi int) int {
 	case Semi:
 		l.flush(SepSemi)
 	case Colon:
+		if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
+			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Remark{}}) // `corner: …` says how it goes
+			l.flat = nil
+			break
+		}
+		if len(l.flat) > 0 && (l.flat[0].Canon == "in" || l.flat[0].Canon == "around") {
+			l.flush(SepComma) // `in next sp make: 2 dc`
+			break
+		}
 		if len(l.flat) == 1 && l.flat[0].Kind == Name {
 			// `B: sc 3` works in yarn B
 			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Yarn{Yarn: l.flat[0].Canon}})
@@ -144,7 +185,7 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma)
 			break
 		}
-		if t.Kind == Word && t.Canon == "rep" && len(l.flat) > 0 && i+1 < hi && l.b.tokens[i+1].Canon == "from" {
+		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" && !excepts(l.flat[0]) || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
 			l.flush(SepNone)
 		}
 		l.flat = append(l.flat, t)
@@ -210,7 +251,7 @@ func (l *lister) ranging(i int) bool {
 // unless words before it say how it is worked.
 func (l *lister) bracket(open, end int) {
 	b := l.b
-	if l.remark(open, end) {
+	if l.gloss(open, end) || l.remark(open, end) {
 		return
 	}
 	if side, ok := clauses.read(b.tokens[open+1 : end]).(*Side); ok {
@@ -253,6 +294,29 @@ func (l *lister) remark(open, end int) bool {
 	return true
 }
 
+// gloss passes over a bracket that says the words before it again, or how the
+// stitch before it is drawn: `3rd stitch (st) of ch`, `d tr (3 times over hook)
+// in next st`.
+func (l *lister) gloss(open, end int) bool {
+	n := len(l.flat)
+	if n == 0 {
+		return false
+	}
+	inside := l.b.tokens[open+1 : end]
+	if last := l.flat[n-1]; len(inside) == 1 && inside[0].Kind == last.Kind &&
+		(last.Kind == Word && last.Canon == inside[0].Canon || last.Kind == Stitch && last.Stitch == inside[0].Stitch) {
+		return true
+	}
+	if len(inside) > 0 && inside[0].Canon == "between" && l.flat[0].Canon == "in" {
+		return true // `in next ch-3 (between 2 dc) make dc`
+	}
+	if len(inside) == 1 && inside[0].Kind == Stitch && end+1 < len(l.b.tokens) && l.b.tokens[end+1].Canon == "in" {
+		return true // `3 dc (shell) in next sp`
+	}
+	_, motion := clauses.read(inside).(*Motion)
+	return motion && l.flat[n-1].Kind == Stitch
+}
+
 // leads tells whether the words collected so far go with a bracket after
 // them: `rep (…)`, `6 x (…)`, `in next sp work (…)`.
 func (l *lister) leads() bool {
@@ -268,7 +332,7 @@ func (l *lister) leads() bool {
 		return true
 	}
 	first := l.flat[0]
-	return first.Kind == Word && (first.Canon == "rep" || first.Canon == "fasten" || first.Canon == "multiple")
+	return first.Kind == Word && (first.Canon == "rep" || first.Canon == "in" || first.Canon == "fasten" || first.Canon == "multiple")
 }
 
 // star takes a star: one that opens or closes a repeat, or one that a phrase
@@ -306,8 +370,11 @@ func (l *lister) refers() bool {
 		return false
 	}
 	last := l.flat[n-1]
-	if l.flat[0].Canon != "rep" && l.flat[0].Canon != "from" && l.flat[0].Canon != "end" && l.flat[0].Canon != "work" && l.flat[0].Canon != "as" {
+	if l.flat[0].Canon != "rep" && l.flat[0].Canon != "from" && l.flat[0].Canon != "end" && l.flat[0].Canon != "ending" && l.flat[0].Canon != "work" && l.flat[0].Canon != "as" {
 		return false
+	}
+	if n > 1 && (last.Canon == "last" || last.Kind == Ordinal) {
+		return l.flat[n-2].Canon == "from"
 	}
 	switch last.Canon {
 	case "from", "to", "at", "between", "rep", "until", "and", "of":
@@ -323,7 +390,7 @@ func (l *lister) splits(i, hi int) bool {
 		return true
 	}
 	if first := firstWord(l.flat); first.Kind == Word && (first.Canon == "have" || first.Canon == "count" || first.Canon == "not" ||
-		first.Canon == "leave" || first.Canon == "as" || first.Canon == "fasten" || first.Canon == "end") {
+		first.Canon == "leave" || first.Canon == "as" || first.Canon == "fasten" || first.Canon == "end" || first.Canon == "ending" || first.Canon == "hold") {
 		return false
 	}
 	if first := firstWord(l.flat); first.Canon == "rep" && first.Kind == Word {
@@ -335,6 +402,9 @@ func (l *lister) splits(i, hi int) bool {
 	}
 	if next >= hi {
 		return true
+	}
+	if t := l.b.tokens[next]; t.Kind == Word && (t.Canon == "in" || t.Canon == "over") && (l.flat[0].Canon == "ch" || l.flat[0].Canon == "turn") {
+		return true // `ch 1 and over each loop work 1 sc`
 	}
 	if l.b.tokens[next].Kind == Number && next+1 < hi {
 		if after := l.b.tokens[next+1]; after.Kind == Stitch || after.Kind == Word && after.Canon == "ch" && next+2 < hi && l.b.tokens[next+2].Kind != Hyphen {
@@ -381,7 +451,7 @@ func beginsAction(t Token) bool {
 		return true
 	case Word:
 		switch t.Canon {
-		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end":
+		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue":
 			return true
 		}
 	}
@@ -440,7 +510,7 @@ func spanOf(tokens []Token) source.Span {
 // clause reads flat and appends what it says. Where the whole is not
 // understood, the longest beginning that is and the rest are tried.
 func (l *lister) clause(flat []Token, sep Separator) {
-	if n := len(l.out); n > 0 && flat[0].Kind == Name && (flat[0].Canon == "but" || flat[0].Canon == "except") {
+	if n := len(l.out); n > 0 && excepts(flat[0]) {
 		if rows, ok := l.out[n-1].Node.(*Rows); ok {
 			changed := *rows
 			changed.Changed = true
@@ -469,6 +539,18 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		}
 	}
 	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Unread{}})
+}
+
+// excepts tells the word that begins an exception: `but ending with sc`.
+func excepts(t Token) bool {
+	if t.Kind != Name {
+		return false
+	}
+	switch t.Canon {
+	case "but", "except", "having", "alternately", "treating", "omitting", "alternating", "reversing", "instead":
+		return true
+	}
+	return false
 }
 
 // read takes a clause that was understood, with what a bracket within it says

@@ -173,7 +173,11 @@ func (l *scanner) word(start int, glued bool) int {
 	if letters > 0 && !l.vocab.known(fold(l.text[start:end])) {
 		end = letters
 	}
-	l.add(Word, start, end, fold(l.text[start:end]), glued)
+	word := fold(l.text[start:end])
+	if base, plural := strings.CutSuffix(word, "'s"); plural && !l.vocab.known(word) && l.vocab.known(base) {
+		word = base // 3 dc's
+	}
+	l.add(Word, start, end, word, glued)
 	return end
 }
 

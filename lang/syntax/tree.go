@@ -70,7 +70,36 @@ type Work struct {
 	Evenly bool
 	// Joins is set where the stitch closes the round: `dc in first sc to join`.
 	Joins bool
+	// Yarn is the yarn it is worked in: `sc with A in next st`.
+	Yarn string
+	// Picot is set where the stitch closes the chains before it into a picot:
+	// `ch 4, sl st in 4th ch from hook for picot`.
+	Picot bool
+	// HeldBack is set where the stitches are closed together into one: `2 tr in
+	// same sp, holding back the last loop of each`.
+	HeldBack bool
+	// Between is the chains between the stitches: `dc in each st with ch 1 between`.
+	Between Spacing
 }
+
+// Spacing is said of stitches with chains between them: `with ch 2 between`.
+// Folding gives it to the stitches that it is said of.
+type Spacing struct {
+	Chains Num
+	// All is set where every stitch of a list is meant: `between each st`.
+	All bool
+}
+
+// HeldBack says that stitches are closed together into one. Folding gives it
+// to the stitches that it is said of.
+type HeldBack struct{}
+
+// Motion tells a stitch by what hook and yarn do: `yo, draw up a loop`.
+type Motion struct{}
+
+// Likewise says that the work goes on as elsewhere in the pattern, in words
+// that give no number: `continue in this manner`, `complete to correspond`.
+type Likewise struct{}
 
 // Chain makes chains: `ch 3`, `ch 3 (counts as dc)`.
 type Chain struct {
@@ -108,6 +137,9 @@ type Leave struct{ Place Place }
 type Group struct {
 	Body   []Clause
 	Places []Place
+	// Between is the number of chains between the stitches, where they are said
+	// once for all: `3 dc with ch 1 between in next st`.
+	Between Num
 }
 
 // Bracket is a bracketed run of clauses with nothing said after it.
@@ -177,7 +209,7 @@ type Ending struct {
 	// Last is set in `ending last rep with …`, which replaces the last step of
 	// the last repeat; `ending with …` may also follow it.
 	Last bool
-	// Mirrored is set in `ending to correspond`.
+	// Mirrored is set in `ending to correspond`: how is not said.
 	Mirrored bool
 }
 
@@ -272,8 +304,9 @@ type Return struct {
 // Total is a stated count: `(24 sc)`, `— 24 sts`, `you now have 12 dc and 4 sps`.
 type Total struct {
 	Parts []Part
-	// Change is set where the count tells only the difference.
-	Change bool
+	// Change is 1 where the count tells only how many more there are than in the
+	// row below, and -1 where it tells how many fewer.
+	Change int
 }
 
 // CountsNote is a remark on the turning chain standing alone.
@@ -346,6 +379,10 @@ func (*Along) node()      {}
 func (*Made) node()       {}
 func (*Side) node()       {}
 func (*Remark) node()     {}
+func (*Spacing) node()    {}
+func (*HeldBack) node()   {}
+func (*Likewise) node()   {}
+func (*Motion) node()     {}
 func (*Unread) node()     {}
 
 // Pick says which of the places is meant.
@@ -402,11 +439,14 @@ type Place struct {
 	Center bool
 	// Each is set where `each` or a plural puts one in every place.
 	Each bool
+	// Elsewhere is set for a place that this row does not offer: on another
+	// motif, at the corner of another piece.
+	Elsewhere bool
 }
 
 // Empty tells whether nothing at all is said of the place.
 func (p Place) Empty() bool {
-	return p.Pick == PickNext && !p.Number.Written() && p.Noun.Kind == NounNone && p.To.Kind == ToNothing && p.Of == nil && p.Prep == In && !p.Each
+	return p.Pick == PickNext && !p.Number.Written() && p.Noun.Kind == NounNone && p.To.Kind == ToNothing && p.Of == nil && p.Prep == In && !p.Each && !p.Elsewhere
 }
 
 // From is where a position is counted from.
@@ -429,7 +469,8 @@ const (
 	ToTheEnd         // across, around
 	ToLastN          // to the last so many
 	ToMarker
-	ToNext // to the next of a thing: a corner, a ch-1 sp
+	ToNext    // to the next of a thing: a corner, a ch-1 sp
+	ToMeasure // until a length is reached
 )
 
 // ToLimit is how far an `each` goes.

@@ -34,11 +34,15 @@ type wordEntry struct {
 	kind   Kind
 	canon  string
 	filler bool
-	values Num
-	stitch stitch.Meaning
 	// capital is set for a pattern's own word of one capital letter: its A is not
 	// the article.
 	capital bool
+	// counted is set for a word that names a stitch only where one is counted
+	// or picked: `3 long`, `next p`.
+	counted bool
+	colour  bool // a word that names a yarn wherever it stands
+	values  Num
+	stitch  stitch.Meaning
 }
 
 // Standard is the vocabulary of a pattern that defines nothing of its own.
@@ -81,6 +85,11 @@ var (
 func newWordEntry(canon, kind string) *wordEntry {
 	kind, value, _ := strings.Cut(kind, ":")
 	e := &wordEntry{canon: canon, filler: kind == "filler"}
+	e.colour = kind == "colour"
+	if e.counted = kind == "counted"; e.counted {
+		e.kind = Stitch
+		e.stitch, _ = stitch.Find(value)
+	}
 	n, _ := strconv.Atoi(value)
 	switch kind {
 	case "number":
@@ -149,13 +158,16 @@ func (l *scanner) group() []Token {
 		r := l.raw[i]
 		entry, n := l.match(i)
 		switch {
-		case entry != nil && !(entry.filler && l.letter(i, n)):
+		case entry != nil && !(entry.filler && l.letter(i, n)) && !(entry.counted && !l.counts(tokens, i+n)):
 			t := Token{Kind: entry.kind, Canon: entry.canon, Values: entry.values, Stitch: entry.stitch}
 			if entry.filler {
 				t.Canon = ""
 			}
 			if entry.canon == "group" {
 				t.Written = r.lower
+			}
+			if entry.colour {
+				t.Kind, t.Canon, t.Written = Name, r.lower, "colour"
 			}
 			n += l.abbreviationStop(i + n)
 			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
@@ -179,12 +191,57 @@ func (l *scanner) group() []Token {
 			if r.kind == Ordinal {
 				t.Canon, t.Values = "", One(r.value)
 			}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+r.end
+			n := 1
+			if n < len(l.raw)-i && shades[r.lower] {
+				n += l.abbreviationStop(i + 1)
+			}
+			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
 			tokens = append(tokens, t)
-			i++
+			i += n
 		}
 	}
+	inColours(tokens)
 	return tokens
+}
+
+// inColours reads `in White, ch 9` and `sc in Gold in next st` as `with`: a
+// colour after `in` is a yarn, unless what it colours is worked into.
+func inColours(tokens []Token) {
+	for i := range tokens {
+		if tokens[i].Kind != Word || tokens[i].Canon != "in" {
+			continue
+		}
+		j, colour := i+1, false
+		for j < len(tokens) && (tokens[j].Kind == Name || tokens[j].Kind == Word && tokens[j].Canon == "yarn") {
+			colour = colour || tokens[j].Written == "colour" || j > i+1 && tokens[j].Canon == "yarn"
+			j++
+		}
+		if colour && (j == len(tokens) || tokens[j].Kind != Stitch && (tokens[j].Kind != Word || tokens[j].Canon == "in" || tokens[j].Canon == "work")) {
+			tokens[i].Canon = "with"
+		}
+	}
+}
+
+// counts tells whether a short name of a stitch, which ends before raw token
+// i, is one here: a number or a pick stands before it, and no noun after it.
+func (l *scanner) counts(before []Token, i int) bool {
+	for len(before) > 0 && before[len(before)-1].Kind == Word && before[len(before)-1].Canon == "" {
+		before = before[:len(before)-1]
+	}
+	if len(before) == 0 {
+		return false
+	}
+	if i < len(l.raw) && l.raw[i].kind == Word {
+		if next, _ := l.match(i); next == nil || next.kind == Word && (next.canon == "row" || next.canon == "rnd" || next.canon == "loop") {
+			return false
+		}
+	}
+	last := before[len(before)-1]
+	switch last.Canon {
+	case "next", "same", "last", "each", "any", "corner", "for", "more", "with":
+		return last.Kind == Word
+	}
+	return last.Kind == Number || last.Kind == Ordinal
 }
 
 // match finds the longest phrase beginning at raw token i and its length in
@@ -237,19 +294,22 @@ func (l *scanner) letter(i, n int) bool {
 	if n != 1 || l.text[r.start:r.end] != "A" {
 		return false
 	}
-	begins := i == 0 || l.raw[i-1].kind == Period
-	colon := i+1 < len(l.raw) && l.raw[i+1].kind == Colon
-	return !begins || colon
+	begins := i == 0 || l.raw[i-1].kind == Period || l.raw[i-1].kind == Colon
+	named := i+1 < len(l.raw) && l.raw[i+1].kind != Word
+	return !begins || named
 }
 
 // stopped are the abbreviations that some books print with a stop.
 var stopped = func() map[string]bool {
 	out := map[string]bool{}
-	for word := range strings.FieldsSeq("ch chs rep rpt rnd rnds st sts sp sps sk inc dec tr dc sc hdc dtr sl ss lp lps beg tog pat patt foll alt approx rem incl cl") {
+	for word := range strings.FieldsSeq("ch chs rep rpt rnd rnds st sts sp sps sk inc dec tr dc sc hdc dtr sl ss lp lps beg tog pat patt foll alt approx rem incl cl yds ins") {
 		out[word] = true
 	}
 	return out
 }()
+
+// shades are the abbreviations that begin the name of a yarn.
+var shades = map[string]bool{"lt": true, "dk": true, "med": true}
 
 // abbreviationStop says whether the stop after an abbreviation (ch. 10, rep.
 // from) belongs to it: it does where no new sentence follows.
@@ -258,13 +318,16 @@ func (l *scanner) abbreviationStop(i int) int {
 		return 0
 	}
 	r, before := l.raw[i], l.raw[i-1]
-	if r.kind != Period || !r.glued || l.text[r.start] != '.' || before.kind != Word || !stopped[before.lower] && len(before.lower) > 1 {
+	if r.kind != Period || !r.glued || l.text[r.start] != '.' || before.kind != Word || !stopped[before.lower] && len(before.lower) > 1 && !shades[before.lower] {
 		return 0
 	}
 	if i+1 >= len(l.raw) {
 		return 0
 	}
 	next := l.raw[i+1]
+	if shades[before.lower] {
+		return 1 // Dk. Green
+	}
 	if next.kind == Number {
 		// `Ch. 10`, but `in next ch. 1 hdc in next ch`
 		begins := i < 2 || l.raw[i-2].kind != Word && l.raw[i-2].kind != Number && l.raw[i-2].kind != Hyphen
@@ -292,18 +355,46 @@ func (l *scanner) numberList(i int) (Token, int) {
 	if n == 0 {
 		values, n = l.stroked(i)
 	}
-	if n > 0 && len(values) == 1 {
-		if more, k := l.alternating(i); k > n {
+	if n == 0 || len(values) == 1 {
+		if more, k := l.alternating(i); k > max(n, 4) {
 			values, n = more, k
 		}
 	}
 	if n == 0 {
-		return t, 1
+		n = 1 + l.numberStop(i)
+		t.Span.End = l.base + l.raw[i+n-1].end
+		return t, n
 	}
 	t.Values = Num{Vals: append([]int{value}, values...)}
 	t.Canon = l.text[first.start:l.raw[i+n-1].end]
 	t.Span.End = l.base + l.raw[i+n-1].end
 	return t, n
+}
+
+// numberStop says whether the stop after a number belongs to it, as some books
+// print it (`1. s.c. in next st`): it does where the number begins a clause and
+// a stitch in small letters follows.
+func (l *scanner) numberStop(i int) int {
+	if i+2 >= len(l.raw) || l.raw[i+1].kind != Period || !l.raw[i+1].glued || l.raw[i+2].glued || l.raw[i+2].kind != Word {
+		return 0
+	}
+	next := l.raw[i+2]
+	entry, n := l.match(i + 2)
+	if entry == nil || entry.kind != Stitch && entry.canon != "st" || l.text[next.start:next.end] != next.lower {
+		return 0
+	}
+	dotted := n > 1 && l.dotted(i+3)
+	if dotted {
+		return 1
+	}
+	if i == 0 {
+		return 0
+	}
+	switch l.raw[i-1].kind {
+	case Period, Comma, Semi, Colon, Star, Open:
+		return 1
+	}
+	return 0
 }
 
 // loneList tells the `(48, 54, 60)` of `(48, 54, 60) sts`: one value for each
@@ -393,9 +484,31 @@ func (l *scanner) sizeList(n, j int) bool {
 		return true
 	}
 	if l.vocab.Sizes < 2 {
-		return false
+		return l.vocab.Sizes == 0 && l.countedThing(j+1)
 	}
 	return j+1 < len(l.raw) && l.raw[j+1].kind != Period
+}
+
+// countedThing tells whether the word at raw token i is one that a number
+// before it counts: `3 (4) times`, `47 {55} ch,`.
+func (l *scanner) countedThing(i int) bool {
+	entry, n := l.match(i)
+	if entry == nil {
+		return false
+	}
+	switch entry.canon {
+	case "times", "sp", "loop", "group", "row", "rnd":
+		return true
+	case "ch":
+		if i+n+1 < len(l.raw) && l.raw[i+n].kind == Number {
+			after, _ := l.match(i + n + 1)
+			return after != nil && (after.canon == "loop" || after.canon == "sp") // skip 4 (5) ch 5 loops
+		}
+		return true
+	case "st":
+		return i+n >= len(l.raw) || l.raw[i+n].kind != Number
+	}
+	return false
 }
 
 // stroked reads the `/91/101` of `81/91/101`.

@@ -1,0 +1,113 @@
+package syntax
+
+// What a clause says of its neighbours: chains between stitches, loops held
+// back. Folding gives it to the stitches it is said of.
+
+// spaced gathers the stitches that chains are worked between, all in one
+// place: `3 dc with ch 1 between in next st`.
+func (f *folder) spaced(c Clause, w *Work) {
+	if len(w.Places) == 0 || !w.Between.All && w.Number.Or(0, 1) == 1 {
+		f.out = append(f.out, c)
+		return
+	}
+	plain := *w
+	plain.Between, plain.Places = Spacing{}, nil
+	list := []Clause{{Span: c.Span, Sep: c.Sep, Node: &plain}}
+	for w.Between.All && len(f.out) > 0 && !f.starred() && unplacedWork(f.out[len(f.out)-1]) {
+		last := f.out[len(f.out)-1]
+		f.out = f.out[:len(f.out)-1]
+		list = append([]Clause{last}, list...)
+		c.Span = c.Span.Union(last.Span)
+	}
+	c.Node = &Group{Body: list, Places: w.Places, Between: w.Between.Chains}
+	f.out = append(f.out, c)
+}
+
+// listFrom finds where a list begins that all goes in the place named at its
+// end: `3 dc, ch 1, 3 dc in next sp`. Its stitches are numbered and of one
+// kind, with chains between. It gives len(f.out) for none.
+func (f *folder) listFrom(w *Work) int {
+	none := len(f.out)
+	if len(w.Places) != 1 || !w.Number.Written() || !oneSpace(w.Places[0]) {
+		return none
+	}
+	from := none
+	for i := none - 1; i > 0 && (len(f.open) == 0 || i > f.open[len(f.open)-1].at); i -= 2 {
+		_, chain := f.out[i].Node.(*Chain)
+		before, work := f.out[i-1].Node.(*Work)
+		if !chain || f.out[i].Sep != SepComma || !work || !unplacedWork(f.out[i-1]) || !before.Number.Written() || before.Stitch.Word != w.Stitch.Word {
+			break
+		}
+		from = i - 1
+	}
+	return from
+}
+
+// oneSpace tells a single space, or what is worked into like one.
+func oneSpace(p Place) bool {
+	if p.Each || p.Number.Or(0, 1) != 1 || p.To.Kind != ToNothing {
+		return false
+	}
+	return p.Noun.Kind == NounSpace || p.Noun.Kind == NounCorner || p.Noun.Kind == NounStitch || p.Center
+}
+
+// listed gathers the clauses from index from on, and c, in the place of c.
+func (f *folder) listed(from int, c Clause, w *Work) {
+	last := *w
+	last.Places = nil
+	g := &Group{Body: append([]Clause{}, f.out[from:]...), Places: w.Places}
+	g.Body = append(g.Body, Clause{Span: c.Span, Sep: c.Sep, Node: &last})
+	f.out = append(f.out[:from], Clause{Span: f.out[from].Span.Union(c.Span), Sep: c.Sep, Node: g})
+}
+
+// unplacedWork tells a clause of a list that goes on: `2 tr, 3 dtr,`.
+func unplacedWork(c Clause) bool {
+	w, ok := c.Node.(*Work)
+	return ok && len(w.Places) == 0 && c.Sep == SepComma
+}
+
+// spacing gives what is said of the chains between stitches to the stitches
+// before it: `a dc in each st, ch 1 between`.
+func (f *folder) spacing(c Clause, n *Spacing) bool {
+	k := len(f.out)
+	if k == 0 || f.starred() || f.out[k-1].Sep > SepComma {
+		return false
+	}
+	w, ok := f.out[k-1].Node.(*Work)
+	if !ok {
+		return false
+	}
+	with := *w
+	with.Between = *n
+	c.Span, c.Node = c.Span.Union(f.out[k-1].Span), &with
+	f.out = f.out[:k-1]
+	f.spaced(c, &with)
+	return true
+}
+
+// heldBack closes stitches together: those that come next, where work does,
+// else those before.
+func (f *folder) heldBack(c Clause) bool {
+	if w, ok := f.peek().(*Work); ok && c.Sep <= SepComma {
+		f.at++
+		next := f.in[f.at]
+		f.out = append(f.out, held(Clause{Span: c.Span.Union(next.Span), Sep: next.Sep}, w))
+		return true
+	}
+	k := len(f.out)
+	if k == 0 || f.starred() || f.out[k-1].Sep > SepComma {
+		return false
+	}
+	w, ok := f.out[k-1].Node.(*Work)
+	if ok {
+		f.out[k-1] = held(Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep}, w)
+	}
+	return ok
+}
+
+func held(c Clause, w *Work) Clause {
+	with := *w
+	with.HeldBack = true
+	c.Node = &with
+	return c
+}
