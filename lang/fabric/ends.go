@@ -96,6 +96,18 @@ func (h *hand) arrive() {
 	}
 	h.base = append(slices.Clone(h.base[h.held:]), h.base[:h.held]...)
 	h.at, h.sub, h.held, h.end = 1, 0, 0, len(h.base)
+	h.spare = true
+}
+
+// comesFull comes back to the place that the round was led to, which is its
+// last where nothing was worked there at first.
+func (h *hand) comesFull(n syntax.Noun) bool {
+	if !h.spare || h.at < h.end || h.end < len(h.base) || !h.accepts(h.stitch(h.base[0]), n) {
+		return false
+	}
+	h.base = append(slices.Clip(h.base), h.base[0])
+	h.end, h.spare = len(h.base), false
+	return true
 }
 
 // joinsWith takes a stitch that closes the round instead of standing on it:

@@ -126,11 +126,10 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 		h.groupFromHook(g, p)
 	case h.other && p.Noun.Kind == syntax.NounTurning:
 		h.worked(func() { h.inPlace(g.Body, -1) }) // the chains skipped at the beginning, from their other side
-	case h.fixed || p.Noun.Kind == syntax.NounRing:
-		if h.base == nil {
-			h.ring, h.round = true, true
-		}
-		h.loose, h.full = true, true
+	case p.Noun.Kind == syntax.NounRing:
+		h.ring, h.round, h.loose, h.full = true, true, true, true
+		h.inPlace(g.Body, -1)
+	case h.fixed:
 		h.list(g.Body)
 		h.space()
 	case p.Pick == syntax.PickSame:

@@ -72,6 +72,7 @@ type hand struct {
 	openings  []opening       // runs of skipped stitches with chains over them
 	opened    bool            // an opening is being worked around
 	gap       int             // where the gap worked into last ended, -1 for none
+	spare     bool            // the round was led to its first place by a slip stitch, and nothing stands there yet
 	marks     []int           // stitches that carry a marker
 	objects   map[string]int  // how many of the pattern's own stitches and groups this row made, by name
 	after     []syntax.Clause // what the row says after the clause at work
@@ -249,6 +250,7 @@ func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
 	if len(h.run) > 0 {
 		h.run, h.passedRun = nil, h.run
 	}
+	h.spare = h.spare && (into != 0 || len(h.base) == 0)
 	h.inSpaces = h.inSpaces || target >= 0 && h.stitch(target).IsSpace()
 	for range n {
 		if h.stopped() {
@@ -352,6 +354,7 @@ func (h *hand) standing(k *stitch.Stitch) {
 	switch {
 	case h.held >= 0 && h.held < len(h.base):
 		into = h.base[h.held]
+		h.spare = false
 	case h.at < len(h.base) && !h.stitch(h.base[h.at]).IsSpace():
 		into = h.base[h.at]
 		h.held = h.at

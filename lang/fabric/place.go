@@ -107,6 +107,9 @@ func (h *hand) next(n syntax.Noun) int {
 			stitches++
 		}
 	}
+	if h.comesFull(n) {
+		return h.next(n)
+	}
 	return -1
 }
 

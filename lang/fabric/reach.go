@@ -348,6 +348,13 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 	if m <= 0 {
 		return
 	}
+	if h.isJoin(p.Noun) {
+		p.Noun = syntax.Noun{Kind: syntax.NounAny} // the stitch that the joining slip stitch stands on
+		if len(h.row) == 1 && h.held >= 0 {
+			h.sameAgain(k, own, n, p)
+			return
+		}
+	}
 	uses := h.usesOf(k, own).uses
 	if uses > 1 {
 		// `dc3tog over next 3 sts` is one; `sc2tog over next 8 sts` is four
@@ -365,6 +372,16 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		}
 	}
 	h.nextPlaces(k, own, n, m, p.Noun)
+}
+
+// isJoin tells whether a place is called by the slip stitch that joined the
+// round below, which is no stitch of it.
+func (h *hand) isJoin(n syntax.Noun) bool {
+	if n.Kind != syntax.NounStitch || !h.round || h.count(n) > 0 {
+		return false
+	}
+	k, _ := h.words.stitch(n.Stitch)
+	return k != nil && k.Class == stitch.Slip
 }
 
 // sameAgain works into the place that was worked into last.

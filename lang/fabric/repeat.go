@@ -10,6 +10,9 @@ import (
 // that runs to the end must leave room for; nil where nobody knows.
 func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	h.works = h.works || len(r.Body) > 0
+	if !h.nested && h.chains == 0 && len(h.row) > 0 && h.round && h.onlySlips() {
+		h.arrive()
+	}
 	switch {
 	case h.chains == 0:
 		h.begun = true // chains inside a repeat are no beginning chain

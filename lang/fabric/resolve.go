@@ -33,8 +33,10 @@ type ownStitch struct {
 	// spread is set where the body names places of its own, one after the other:
 	// a cable over four stitches.
 	spread bool
-	// kind stands for the stitch where the body cannot be worked.
+	// kind stands for the stitch where the body cannot be worked; same is set
+	// where it is that stitch by another word.
 	kind *stitch.Stitch
+	same bool
 }
 
 // turningRule is what the header or the prose says of turning chains, by the stitch's ID;
@@ -70,7 +72,24 @@ func newWords(f *syntax.File) (words, []Evidence) {
 			w.readMultiple(field.Value)
 		}
 	}
+	for _, span := range f.Prose {
+		for sentence := range strings.FieldsFuncSeq(f.Text.Slice(span), func(r rune) bool { return r == '.' || r == '\n' || r == ';' }) {
+			w.readTurningNote(sentence)
+		}
+	}
 	return w, evidence
+}
+
+// readTurningNote reads a note that rules on beginning chains for the whole
+// pattern: `Beginning 3ch counts as 1tr throughout`.
+func (w *words) readTurningNote(sentence string) {
+	tokens := syntax.Lex(sentence, 0, syntax.Standard())
+	has := func(word string) bool {
+		return slices.ContainsFunc(tokens, func(t syntax.Token) bool { return t.Kind == syntax.Word && t.Canon == word })
+	}
+	if has("count") && (has("ch") || has("tch")) {
+		w.turningPart(tokens)
+	}
 }
 
 func (w *words) define(d *syntax.Definition) {
@@ -82,6 +101,9 @@ func (w *words) define(d *syntax.Definition) {
 	}
 	if d.Row != nil && workable(d.Row.Clauses) && !d.Makes.Written() {
 		own.body = d.Row.Clauses
+		if k := w.shaping(own.body); k != nil {
+			own.body, own.kind, own.same = nil, k, true
+		}
 	}
 	own.spans, own.spread = spanned(own.body), spread(own.body)
 	for _, name := range d.Names {
@@ -113,6 +135,19 @@ func spanned(body []syntax.Clause) int {
 // spread tells whether a definition's body passes over stitches as it goes.
 func spread(body []syntax.Clause) bool {
 	return slices.ContainsFunc(body, func(c syntax.Clause) bool { _, ok := c.Node.(*syntax.Skip); return ok })
+}
+
+// shaping is the increase or decrease that a definition names before it says how
+// that is made: `V: increase, 2 in 1`; nil for any other.
+func (w *words) shaping(body []syntax.Clause) *stitch.Stitch {
+	first, ok := body[0].Node.(*syntax.Work)
+	if !ok || first.Number.Written() || len(first.Places) > 0 {
+		return nil
+	}
+	if k := first.Stitch.Meaning.In(w.dialect); k != nil && (k.Class == stitch.Increase || k.Class == stitch.Decrease) {
+		return k
+	}
+	return nil
 }
 
 // spelled writes a word as the lexer does: lower case, hyphens as spaces.
@@ -194,7 +229,54 @@ func settleDialect(f *syntax.File) (stitch.Dialect, []Evidence) {
 	case count[stitch.UK] > count[stitch.US]:
 		return stitch.UK, evidence
 	}
+	return byHeights(f)
+}
+
+// byHeights tells whose words a pattern uses by how many chains it makes before
+// a stitch whose name has two meanings: 3 before a tr is UK, 4 is US.
+func byHeights(f *syntax.File) (stitch.Dialect, []Evidence) {
+	var evidence []Evidence
+	count := map[stitch.Dialect]int{}
+	eachRow(f, func(r *syntax.Row) {
+		for i, c := range r.Clauses {
+			w, ok := c.Node.(*syntax.Work)
+			if !ok || !w.Stitch.Meaning.Ambiguous() {
+				continue
+			}
+			n := chainsBefore(r.Clauses[:i], w)
+			for d, k := range map[stitch.Dialect]*stitch.Stitch{stitch.US: w.Stitch.Meaning.US, stitch.UK: w.Stitch.Meaning.UK} {
+				if n > 0 && k.Class == stitch.Plain && k.Turning == n {
+					if count[d]++; count[d] == 1 {
+						evidence = append(evidence, Evidence{d, r.Source(c.Span), r.Abs(c.Span)})
+					}
+				}
+			}
+		}
+	})
+	switch {
+	case count[stitch.US] > count[stitch.UK]:
+		return stitch.US, evidence
+	case count[stitch.UK] > count[stitch.US]:
+		return stitch.UK, evidence
+	}
 	return stitch.Unsettled, evidence
+}
+
+// chainsBefore is how many chains a row begins with before its first stitch, 0
+// where it has another beginning.
+func chainsBefore(before []syntax.Clause, w *syntax.Work) int {
+	for _, p := range w.Places {
+		if p.From == syntax.FromHook {
+			return p.Nth - 1
+		}
+	}
+	if len(before) == 0 || len(before) > 1 && worksOn(before[:len(before)-1]) {
+		return 0
+	}
+	if ch, ok := before[len(before)-1].Node.(*syntax.Chain); ok {
+		return ch.Number.At(0)
+	}
+	return 0
 }
 
 func eachRow(f *syntax.File, do func(*syntax.Row)) {
@@ -278,6 +360,9 @@ func (w *words) turningPart(tokens []syntax.Token) {
 // stitch is what a word means in this pattern.
 func (w *words) stitch(ref syntax.StitchRef) (*stitch.Stitch, *ownStitch) {
 	if own := w.own[ref.Word]; own != nil {
+		if own.same {
+			return own.kind, nil
+		}
 		return own.kind, own
 	}
 	return ref.Meaning.In(w.dialect), nil

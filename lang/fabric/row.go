@@ -39,6 +39,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, nil, -1, -1
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
+	h.spare = false
 	h.edge, h.along, h.together = false, false, false
 	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
@@ -379,7 +380,11 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Made = t.Made
 	case syntax.NounStitch:
 		c.Name = p.Noun.Stitch.Word
-		c.Made = h.countOf(p.Noun, stated)
+		made, known := h.countOf(p.Noun, stated)
+		if !known {
+			return c
+		}
+		c.Made = made
 	case syntax.NounSpace, syntax.NounChain, syntax.NounTurning:
 		c.Name = h.nounName(syntax.Noun{Kind: syntax.NounSpace, Length: p.Noun.Length})
 		c.Made = h.countSpaces(p.Noun)
@@ -456,14 +461,16 @@ func (h *hand) turningSaid(k *stitch.Stitch) bool {
 
 // countOf counts a kind of stitch. Where the count also names one of the
 // pattern's own groups, the stitches inside those are not counted again.
-func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) int {
+// It gives false for groups of which nobody can tell what one is.
+func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 	total := 0
 	k, own := h.words.stitch(n.Stitch)
 	if name := h.groupName(k, own); name != "" {
-		if n := h.objects[name]; n > 0 || own != nil {
-			return n
+		if n := h.objects[name]; n > 0 {
+			return n, true
 		}
-		return h.alike()
+		n := h.alike()
+		return n, n > 0
 	}
 	grouped, exact := false, false
 	for _, p := range stated.Parts {
@@ -483,7 +490,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) int {
 			total++
 		}
 	}
-	return total
+	return total, true
 }
 
 // alike is how many groups of stitches in one place the row is made of, where
@@ -531,15 +538,26 @@ func (h *hand) groupName(k *stitch.Stitch, own *ownStitch) string {
 	return ""
 }
 
+// countSpaces counts spaces, of the length that is named. Loops and arches are
+// the long ones, where there are others.
 func (h *hand) countSpaces(n syntax.Noun) int {
-	total := 0
+	total, long := 0, 0
 	for _, i := range h.row {
 		if s := h.stitch(i); s.IsSpace() && (!n.Length.Written() || s.Chains == n.Length.At(h.size)) {
 			total++
+			if s.Chains >= longSpace {
+				long++
+			}
 		}
+	}
+	if long > 0 && n.Word != "sp" && !n.Length.Written() {
+		return long
 	}
 	return total
 }
+
+// longSpace is the fewest chains that make a loop or an arch; common practice.
+const longSpace = 3
 
 // cost is how badly an outcome fits.
 func (o *outcome) cost() int { return o.tally.misfit() }

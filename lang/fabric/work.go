@@ -331,6 +331,8 @@ func (h *hand) leave(p syntax.Place) {
 // all in the place of the group.
 func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 	switch {
+	case k.Class == stitch.Slip && n == 1 && h.round && !h.nested && !h.fixed && len(h.row) > 0 && h.remaining(syntax.Noun{}) == 0:
+		h.join(&syntax.Join{}) // nothing is left for it to stand on: it closes the round
 	case h.along && !h.fixed:
 		h.alongEdge(k, n, !evenly || n > 1, syntax.Place{})
 	case h.fixed || h.ring && len(h.base) == 0:

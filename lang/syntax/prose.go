@@ -53,7 +53,27 @@ func instructs(r *Row) bool {
 	if r.Label.Kind != Unlabelled && r.Label.Kind != Named && !r.Label.Bare {
 		return true
 	}
+	if rules(r) {
+		return false
+	}
 	return makesUp(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+}
+
+// rules tells whether a line only says what beginning chains count for, once
+// for the whole pattern.
+func rules(r *Row) bool {
+	said := false
+	for _, c := range r.Clauses {
+		switch n := c.Node.(type) {
+		case *Chain:
+			said = said || n.Counts.Always
+		case *CountsNote:
+			said = said || n.Counts.Always
+		case *Work, *Group, *Repeat, *Bracket:
+			return false
+		}
+	}
+	return said
 }
 
 // stepsToTell is how many steps make an instruction of a line, whatever else it
