@@ -252,7 +252,14 @@ func readRow(text string, at int, vocab *Vocabulary) *Row {
 	r := &Row{At: at, Text: text, Tokens: Lex(text, 0, vocab)}
 	label, n := readLabel(r.Tokens, r.Text)
 	r.Label = label
-	r.Clauses, r.Problems = build(r.Tokens[n:])
+	if n > 0 {
+		if head := headingAfter(label, r.Tokens[n-1:], text); head > 0 {
+			r.Clauses = []Clause{{Span: source.Span{Start: r.Tokens[n].Span.Start, End: r.Tokens[n+head-1].Span.End}, Sep: SepStop, Node: &Remark{}}}
+			n += head
+		}
+	}
+	clauses, problems := build(r.Tokens[n:])
+	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
 	return r
 }
 

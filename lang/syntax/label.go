@@ -36,7 +36,7 @@ func readLabel(tokens []Token, text string) (Label, int) {
 		r.label.Span.End-- // the stop of an abbreviation: `2nd Rnd.`
 	}
 	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
-	return r.label, n + r.heading(tokens[n-1:])
+	return r.label, n
 }
 
 type labelReader struct {
@@ -160,19 +160,19 @@ func (r *labelReader) kindOfRow() int {
 	return 0
 }
 
-// heading takes the heading that stands between a label and its instruction, as
-// in `Next row: SHAPE NECK: …`, and gives the number of tokens it takes. The
-// first token is the last of the label.
-func (r *labelReader) heading(tokens []Token) int {
-	if r.label.Kind == Named || r.label.Bare || tokens[0].Kind != Colon && tokens[0].Kind != Dash {
+// headingAfter finds the heading that stands between a label and its
+// instruction, as in `Next row: SHAPE NECK: …`, and gives the number of tokens it
+// takes. The first token is the last of the label.
+func headingAfter(label Label, tokens []Token, text string) int {
+	if label.Kind == Named || label.Bare || tokens[0].Kind != Colon && tokens[0].Kind != Dash {
 		return 0
 	}
-	inner := labelReader{tokens: tokens[1:], text: r.text}
-	n := inner.named()
+	r := labelReader{tokens: tokens[1:], text: text}
+	n := r.named()
 	if n == 0 {
 		return 0
 	}
-	name := r.text[tokens[1].Span.Start:tokens[n].Span.Start]
+	name := text[tokens[1].Span.Start:tokens[n].Span.Start]
 	if !inCapitals(name) && (n < 3 || !unicode.IsUpper(firstRune(name))) {
 		return 0
 	}

@@ -55,8 +55,8 @@ Row 5: Thumb gusset: sc in next 2 sts.
 row 1: chain 12
 named BORDER: work sc each=1 each st to the end evenly
 named Edge: chain 3, work dc each=1 each st to the end
-next row: work sc each=1 next 4 st
-row 5: work sc each=1 next 2 st
+next row: remark, work sc each=1 next 4 st
+row 5: remark, work sc each=1 next 2 st
 `},
 	{"headings with no mark", `Tail
 
