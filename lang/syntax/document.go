@@ -211,8 +211,9 @@ func (d *document) vocabulary() {
 			continue
 		}
 		var stands stitch.Meaning
-		if tokens := Lex(d.text(b.body), 0, Standard()); len(tokens) > 0 && tokens[0].Kind == Stitch && !readsAsWork(d.text(b.body)) {
+		if tokens := Lex(d.text(b.body), 0, Standard()); len(tokens) > 0 && tokens[0].Kind == Stitch && (!readsAsWork(d.text(b.body)) || explains(tokens)) {
 			stands = tokens[0].Stitch // `x = single crochet`
+			b.special = b.special && !explains(tokens)
 		}
 		for _, name := range b.names {
 			words = append(words, OwnWord{Text: name, Stands: stands})

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 
@@ -112,7 +113,7 @@ const maxNamed = 4
 
 // named takes a label that is a name: `Edging:`, `Border (RS):`, `Edge—`.
 func (r *labelReader) named() int {
-	if t := r.peek(); t.Kind != Name && !(t.Kind == Word && (partWords[t.Canon] || r.word("foundation", "beg", "to", "remaining"))) || len(t.Canon) < 2 {
+	if t := r.peek(); t.Kind != Name && !(t.Kind == Word && (partWords[t.Canon] || r.word("foundation", "beg", "to", "remaining", "return"))) || len(t.Canon) < 2 {
 		return 0
 	}
 	first := r.at
@@ -306,6 +307,7 @@ func (r *labelReader) numbers() bool {
 			if to := r.peek(); (to.Kind == Number || to.Kind == Ordinal) && (noun || r.ranges(mark)) {
 				span.To = to.Values
 				r.at++
+				r.rangesPerSize(&span)
 			} else {
 				r.at = mark
 			}
@@ -331,6 +333,19 @@ func (r *labelReader) numbers() bool {
 			r.at = mark
 			return true
 		}
+	}
+}
+
+// rangesPerSize takes the `{7-16}` of `Rows 7-14 {7-16}`: a range for each size.
+func (r *labelReader) rangesPerSize(span *RowSpan) {
+	for r.at+4 < len(r.tokens) && r.peek().Kind == Open {
+		in := r.tokens[r.at+1 : r.at+5]
+		if in[0].Kind != Number || in[1].Kind != Hyphen && in[1].Kind != Dash || in[2].Kind != Number || in[3].Kind != Close {
+			return
+		}
+		span.From.Vals = append(slices.Clone(span.From.Vals), in[0].Values.At(0))
+		span.To.Vals = append(slices.Clone(span.To.Vals), in[2].Values.At(0))
+		r.at += 5
 	}
 }
 

@@ -1,6 +1,10 @@
 package syntax_test
 
-import "testing"
+import (
+	"slices"
+	"strings"
+	"testing"
+)
 
 // TestLines reads patterns as they are published, with no markup: which lines
 // are instructions, where a piece begins, what is prose.
@@ -191,12 +195,12 @@ block = 3 dc in one space
 ( ) = the number of stitches
 
 Row 1: A, block.
-`, `definition A = work dec each=1 next 1 st, work dec each=1 next 1 st
+`, `definition A is decrease, 2 together
 definition block = work dc each=3 next 1 sp
 prose "* * → repeat to the end of the round"
 prose "3x – three single crochets"
 prose "( ) = the number of stitches"
-row 1: work "a" each=1 next 1 st, work "block" each=1 next 1 st
+row 1: work dec each=1 next 1 st, work "block" each=1 next 1 st
 `},
 	{"a part of the pattern is no definition", `BACK: 66 (72, 78) ch, work 20 rows even.
 MOTIF: With A, ch 5, join to form a ring.
@@ -227,6 +231,13 @@ All odd rows: dc in each st.
 even rows by parity: work sc each=1 each st to the end
 odd rows by parity: work dc each=1 each st to the end
 `},
+	{"a range for each size in a label", `Sizes: S (M)
+Row 1: ch 8.
+Rows 2-5 {2-7}: sc across.
+`, `field sizes = S (M)
+row 1: chain 8
+row 2/2-5/7: work sc each=1 each st to the end
+`},
 	{"a typing slip keeps its line", `Row 1: ch 8.
 Brim
 Sv in next 3 sts, ch 2, sc in next 3 sts.
@@ -236,4 +247,22 @@ prose "Brim"
 no label: unread, chain 2, work sc each=1 next 3 st
 named Border: unread, chain 1
 `},
+}
+
+// TestTurningSaid finds what prose says of beginning chains, and only that.
+func TestTurningSaid(t *testing.T) {
+	f := read(`Note: beginning ch-3 counts as a dc throughout. Join every round.
+The ch 1 at the start of a row does not count as a stitch.
+I like to count the chain.
+
+Row 1: ch 8.
+`)
+	var got []string
+	for _, s := range f.Turning {
+		got = append(got, strings.TrimSpace(f.Text.Slice(s)))
+	}
+	want := []string{"The ch 1 at the start of a row does not count as a stitch.", "beginning ch-3 counts as a dc throughout."}
+	if !slices.Equal(got, want) {
+		t.Errorf("found %q, want %q", got, want)
+	}
 }

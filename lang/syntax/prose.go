@@ -205,7 +205,7 @@ func acts(n Node) bool {
 	case *Work:
 		return len(n.Places) > 0 || n.Number.Written()
 	case *Rows:
-		return len(n.List) > 0 || n.Last.Written() || n.Piece != ""
+		return len(n.List) > 0 || n.Last.Written() || n.Piece != "" && !idle[n.Piece]
 	case *Bracket:
 		return !unread(n.Body)
 	case *Repeat:
@@ -215,6 +215,9 @@ func acts(n Node) bool {
 	}
 	return false
 }
+
+// idle are what follows `repeat as` and names no piece.
+var idle = map[string]bool{"necessary": true, "needed": true, "required": true, "desired": true, "before": true, "wished": true, "usual": true}
 
 // onlyMark tells a line such as `**`, which other rows refer to.
 func onlyMark(r *Row) bool {
