@@ -113,6 +113,14 @@ func opensWork(meaning string) bool {
 	return len(tokens) > 0 && (openers[tokens[0].Canon] || tokens[0].Canon == "join")
 }
 
+// explains tells whether the words after a stitch's name only say what it is:
+// `increase, 2 in 1`.
+func explains(tokens []Token) bool {
+	return len(tokens) > 1 && tokens[1].Kind == Comma && !slices.ContainsFunc(tokens, func(t Token) bool {
+		return t.Kind == Stitch && t.Stitch != tokens[0].Stitch || t.Canon == "ch"
+	})
+}
+
 // hasSizes tells whether some number is given for each size.
 func hasSizes(s string) bool {
 	return slices.ContainsFunc(Lex(s, 0, Standard()), func(t Token) bool { return t.Kind == Number && t.Values.PerSize() })

@@ -211,8 +211,9 @@ func (d *document) vocabulary() {
 			continue
 		}
 		var stands stitch.Meaning
-		if tokens := Lex(d.text(b.body), 0, Standard()); len(tokens) > 0 && tokens[0].Kind == Stitch && !readsAsWork(d.text(b.body)) {
+		if tokens := Lex(d.text(b.body), 0, Standard()); len(tokens) > 0 && tokens[0].Kind == Stitch && (!readsAsWork(d.text(b.body)) || explains(tokens)) {
 			stands = tokens[0].Stitch // `x = single crochet`
+			b.special = b.special && !explains(tokens)
 		}
 		for _, name := range b.names {
 			words = append(words, OwnWord{Text: name, Stands: stands})
@@ -252,7 +253,14 @@ func readRow(text string, at int, vocab *Vocabulary) *Row {
 	r := &Row{At: at, Text: text, Tokens: Lex(text, 0, vocab)}
 	label, n := readLabel(r.Tokens, r.Text)
 	r.Label = label
-	r.Clauses, r.Problems = build(r.Tokens[n:])
+	if n > 0 {
+		if head := headingAfter(label, r.Tokens[n-1:], text); head > 0 {
+			r.Clauses = []Clause{{Span: source.Span{Start: r.Tokens[n].Span.Start, End: r.Tokens[n+head-1].Span.End}, Sep: SepStop, Node: &Remark{}}}
+			n += head
+		}
+	}
+	clauses, problems := build(r.Tokens[n:])
+	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
 	return r
 }
 

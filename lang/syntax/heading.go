@@ -56,20 +56,33 @@ func (d *document) titles(trimmed string, at int) bool {
 		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || tokens[0].Kind != Name && !partWords[tokens[0].Canon] || !made && !d.resting() {
 		return false
 	}
-	t := d.file.Text
-	next := ""
-	if at+1 < t.Lines() {
-		next = strings.TrimFunc(t.Slice(t.Line(at+1)), isBlank)
-	}
-	if next == "" || labelled(trimmed) {
+	next := d.bare(at + 1)
+	if labelled(trimmed) || next == "" && firstOf(d.bare(at+2)) != 1 {
 		return false
 	}
-	r := readRow(next, 0, Standard())
-	if r.Label.Kind == Numbered && !r.Label.Bare {
-		return r.Label.First(0) == 1
+	if n := firstOf(next); next == "" || n > 0 {
+		return n < 2
 	}
-	above := at == 0 || strings.TrimFunc(t.Slice(t.Line(at-1)), isBlank) == ""
-	return above && leads(r) && !makesUp(r)
+	r := readRow(next, 0, Standard())
+	return (at == 0 || d.bare(at-1) == "") && leads(r) && !makesUp(r)
+}
+
+// bare is a line without the blanks around it, "" beyond the end.
+func (d *document) bare(line int) string {
+	t := d.file.Text
+	if line >= t.Lines() {
+		return ""
+	}
+	return strings.TrimFunc(t.Slice(t.Line(line)), isBlank)
+}
+
+// firstOf is the number of the row that a line begins with, 0 for none.
+func firstOf(line string) int {
+	label, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	if n == 0 || label.Kind != Numbered || label.Bare {
+		return 0
+	}
+	return label.First(0)
 }
 
 // maxTitle is the length of the longest heading with no mark of one.
@@ -83,7 +96,7 @@ func (d *document) resting() bool {
 		return true
 	}
 	r := readRow(strings.TrimFunc(d.text(b.span), isBlank), 0, Standard())
-	return r.Label.Kind != Unlabelled || lays(r.Clauses) == laysNothing
+	return r.Label.Kind != Unlabelled || lays(r) == laysNothing
 }
 
 // sectionHead gives the section that a line of its own begins: `Special
@@ -246,7 +259,7 @@ func (h *runInHeading) begins(line string) bool {
 		return r.Label.First(0) == 1
 	}
 	list := r.Clauses
-	beginning := lays(list)
+	beginning := lays(r)
 	h.ring = beginning == laysRing
 	if len(name) < len(strings.Trim(line[:h.name], "*_•- ")) && h.capitals {
 		return len(list) > 0 && !unread(list[:1]) // it says how many
@@ -297,13 +310,13 @@ const (
 // lays tells whether an instruction begins something new: a ring, or a chain
 // that nothing else is done with than to work along it. A chain before the
 // stitches of a row lays nothing.
-func lays(list []Clause) laid {
-	for i, c := range list {
+func lays(r *Row) laid {
+	for i, c := range r.Clauses {
 		switch n := c.Node.(type) {
 		case *MagicRing:
 			return laysRing
 		case *Chain:
-			return laysWith(n, list[i+1:])
+			return laysWith(n, r.Clauses[i+1:])
 		case *Work:
 			if len(n.Places) > 0 && n.Places[0].Noun.Kind == NounRing {
 				return laysRing
@@ -311,7 +324,7 @@ func lays(list []Clause) laid {
 			return laysNothing
 		case *Yarn, *Remark, *Side:
 		case *Unread:
-			if i > 0 {
+			if i > 0 || !opens(r) {
 				return laysNothing
 			}
 		default:
@@ -343,7 +356,7 @@ func laysWith(chain *Chain, after []Clause) laid {
 			return laysNothing
 		}
 	}
-	if chain.Number.Written() || chain.Multiple.Written() {
+	if chain.Number.Or(0, 0) > 1 || chain.Multiple.Written() {
 		return laysChain
 	}
 	return laysNothing
@@ -363,7 +376,7 @@ func (d *document) startPiece(b *block) {
 			}
 		}
 		if p.Make.Written() {
-			p.Name = strings.TrimSpace(name)
+			p.Name = strings.Trim(name, " :.—–")
 		}
 	}
 	d.file.Pieces = append(d.file.Pieces, p)

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 
@@ -36,7 +37,7 @@ func readLabel(tokens []Token, text string) (Label, int) {
 		r.label.Span.End-- // the stop of an abbreviation: `2nd Rnd.`
 	}
 	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
-	return r.label, n + r.heading(tokens[n-1:])
+	return r.label, n
 }
 
 type labelReader struct {
@@ -112,7 +113,7 @@ const maxNamed = 4
 
 // named takes a label that is a name: `Edging:`, `Border (RS):`, `Edge—`.
 func (r *labelReader) named() int {
-	if t := r.peek(); t.Kind != Name && !(t.Kind == Word && (partWords[t.Canon] || r.word("foundation", "beg", "to", "remaining"))) || len(t.Canon) < 2 {
+	if t := r.peek(); t.Kind != Name && !(t.Kind == Word && (partWords[t.Canon] || r.word("foundation", "beg", "to", "remaining", "return"))) || len(t.Canon) < 2 {
 		return 0
 	}
 	first := r.at
@@ -160,19 +161,19 @@ func (r *labelReader) kindOfRow() int {
 	return 0
 }
 
-// heading takes the heading that stands between a label and its instruction, as
-// in `Next row: SHAPE NECK: …`, and gives the number of tokens it takes. The
-// first token is the last of the label.
-func (r *labelReader) heading(tokens []Token) int {
-	if r.label.Kind == Named || r.label.Bare || tokens[0].Kind != Colon && tokens[0].Kind != Dash {
+// headingAfter finds the heading that stands between a label and its
+// instruction, as in `Next row: SHAPE NECK: …`, and gives the number of tokens it
+// takes. The first token is the last of the label.
+func headingAfter(label Label, tokens []Token, text string) int {
+	if label.Kind == Named || label.Bare || tokens[0].Kind != Colon && tokens[0].Kind != Dash {
 		return 0
 	}
-	inner := labelReader{tokens: tokens[1:], text: r.text}
-	n := inner.named()
+	r := labelReader{tokens: tokens[1:], text: text}
+	n := r.named()
 	if n == 0 {
 		return 0
 	}
-	name := r.text[tokens[1].Span.Start:tokens[n].Span.Start]
+	name := text[tokens[1].Span.Start:tokens[n].Span.Start]
 	if !inCapitals(name) && (n < 3 || !unicode.IsUpper(firstRune(name))) {
 		return 0
 	}
@@ -306,6 +307,7 @@ func (r *labelReader) numbers() bool {
 			if to := r.peek(); (to.Kind == Number || to.Kind == Ordinal) && (noun || r.ranges(mark)) {
 				span.To = to.Values
 				r.at++
+				r.rangesPerSize(&span)
 			} else {
 				r.at = mark
 			}
@@ -331,6 +333,19 @@ func (r *labelReader) numbers() bool {
 			r.at = mark
 			return true
 		}
+	}
+}
+
+// rangesPerSize takes the `{7-16}` of `Rows 7-14 {7-16}`: a range for each size.
+func (r *labelReader) rangesPerSize(span *RowSpan) {
+	for r.at+4 < len(r.tokens) && r.peek().Kind == Open {
+		in := r.tokens[r.at+1 : r.at+5]
+		if in[0].Kind != Number || in[1].Kind != Hyphen && in[1].Kind != Dash || in[2].Kind != Number || in[3].Kind != Close {
+			return
+		}
+		span.From.Vals = append(slices.Clone(span.From.Vals), in[0].Values.At(0))
+		span.To.Vals = append(slices.Clone(span.To.Vals), in[2].Values.At(0))
+		r.at += 5
 	}
 }
 

@@ -97,7 +97,7 @@ func normalLabel(l syntax.Label) string {
 	case syntax.Named:
 		return words("named", l.Text, side)
 	case syntax.Parity:
-		return words("rows by parity", side)
+		return words([...]string{syntax.AllRows: "", syntax.EvenRows: "even", syntax.OddRows: "odd"}[l.Which], "rows by parity", side)
 	}
 	panic(fmt.Sprintf("the outline does not know label kind %d", l.Kind))
 }

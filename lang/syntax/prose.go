@@ -92,7 +92,7 @@ func mostly(r *Row) bool {
 			switch {
 			case i > 0:
 				total += c.Span.Len()
-			case !opens(r):
+			case !opens(r) && !slip(r):
 				total += 2 * c.Span.Len()
 			}
 		default:
@@ -104,6 +104,21 @@ func mostly(r *Row) bool {
 	}
 	return steps >= stepsToTell || steps > 0 && 2*read >= total
 }
+
+// slip tells a line that begins with an unknown word where a stitch would stand:
+// `Sv in next 3 sts`.
+func slip(r *Row) bool {
+	for i, t := range r.Tokens {
+		if r.Label.Kind != Unlabelled && t.Span.Start < r.Label.Span.End || t.Kind == Number || t.Kind == Colon {
+			continue
+		}
+		return t.Kind == Name && !tells[t.Canon] && i+1 < len(r.Tokens) && placeWords[r.Tokens[i+1].Canon]
+	}
+	return false
+}
+
+// placeWords begin the place of a stitch.
+var placeWords = map[string]bool{"in": true, "next": true, "each": true, "around": true, "across": true, "first": true, "last": true}
 
 // opens tells a line that says where the work begins before the first step:
 // `Starting at center, ch 6`.
@@ -165,6 +180,8 @@ func sentenceOfSteps(r *Row) bool {
 		case *Unread:
 			whole = false
 		case *Remark:
+		case *Finish:
+			does = does || !strings.HasPrefix(strings.ToLower(r.Source(c.Span)), "cut") // `Cut one end.`
 		default:
 			does = does || acts(c.Node)
 		}
@@ -208,7 +225,7 @@ func acts(n Node) bool {
 	case *Work:
 		return len(n.Places) > 0 || n.Number.Written()
 	case *Rows:
-		return len(n.List) > 0 || n.Last.Written() || n.Piece != ""
+		return len(n.List) > 0 || n.Last.Written() || n.Piece != "" && !idle[n.Piece]
 	case *Bracket:
 		return !unread(n.Body)
 	case *Repeat:
@@ -218,6 +235,9 @@ func acts(n Node) bool {
 	}
 	return false
 }
+
+// idle are what follows `repeat as` and names no piece.
+var idle = map[string]bool{"necessary": true, "needed": true, "required": true, "desired": true, "before": true, "wished": true, "usual": true}
 
 // onlyMark tells a line such as `**`, which other rows refer to.
 func onlyMark(r *Row) bool {

@@ -424,10 +424,16 @@ func (l *scanner) bracketed(i int) (values []int, length int) {
 		return nil, 0
 	}
 	values, end := l.enclosed(i + 1)
-	if values == nil || !l.sizeList(len(values)+1, end) {
+	if values == nil || !l.sizeList(len(values)+1, end) || l.rangeIn(i+1, values) {
 		return nil, 0
 	}
 	return values, end - i + 1
+}
+
+// rangeIn tells the `{7-16}` of `Rows 7-14 {7-16}`, a range, from two values.
+func (l *scanner) rangeIn(open int, values []int) bool {
+	sign := l.raw[open+2].kind
+	return len(values) == 2 && l.vocab.Sizes == 2 && (sign == Hyphen || sign == Dash)
 }
 
 // enclosed reads numbers, and dashes for sizes that skip, between the bracket
