@@ -21,6 +21,7 @@ type gClause struct {
 	Ending    *gEnding    `parser:"  @@ EOF"`
 	RepFrom   *gRepFrom   `parser:"| @@ EOF"`
 	RepUntil  *gRepUntil  `parser:"| @@ EOF"`
+	Until     *gUntil     `parser:"| @@ EOF"`
 	Rows      *gRows      `parser:"| @@ EOF"`
 	Turn      *gTurn      `parser:"| @@ EOF"`
 	Join      *gJoin      `parser:"| @@ EOF"`
@@ -58,13 +59,19 @@ type gClause struct {
 // rep from * 5 more times; rep from * to ** once; *...* 6 times; rep around
 type gRepFrom struct {
 	Pos   lexer.Position
-	Rep   bool    `parser:"(   @'rep'"`
+	Rep   bool    `parser:"( ?! 'likewise' ) (   @'rep'"`
 	From  *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? ( Ordinal | 'last' )? @@"`
 	To    *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
 	Marks bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
 	From2 *gStar  `parser:"| ( 'from' 'beg' ( 'of' ( 'row' | 'rnd' ) )? ) )? | 'from' @@"`
 	To2   *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
 	Tail  *gTimes `parser:"@@? ( 'likewise' | 'for' Name+ )?"`
+}
+
+// until you come to the last one
+type gUntil struct {
+	Pos  lexer.Position
+	Rest bool `parser:"'until' @( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash )+"`
 }
 
 // rep from * until there are 8 loops; rep from * across neck edge
@@ -118,7 +125,7 @@ type gExtent struct {
 	Noun   *gNoun `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) )?"`
 	M      *gNum  `parser:"  | 'have'? @@"`
 	MNoun  *gNoun `parser:"    @@? ( 'remaining' | 'from' 'end' | 'of' 'end' | 'at' 'end' 'remaining'? )"`
-	Marker bool   `parser:"  | 'next'? @( 'marker' | 'marked' 'st' )"`
+	Marker bool   `parser:"  | ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
 	Corner bool   `parser:"  | 'next'? @'corner'"`
 	Tch    bool   `parser:"  | @'tch'"`
 	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' ) )"`
@@ -236,7 +243,7 @@ type gWork struct {
 	Spacing2 *gSpacing  `parser:"@@?"`
 	Together bool       `parser:"@( 'together' | 'tog' )?"`
 	HeldBack *gHeldBack `parser:"@@?"`
-	Until    bool       `parser:"@( 'until' ( Name | Word | Number | Ordinal | Stitch | Sign | Period )+ )?"`
+	Until    bool       `parser:"'likewise'? @( 'until' ( Name | Word | Number | Ordinal | Stitch | Sign | Period )+ )?"`
 	Loop3    *gLoopIn   `parser:"@@?"`
 	Times2   *gTimesN   `parser:"@@?"`
 	For      *gFor      `parser:"@@?"`
@@ -289,7 +296,7 @@ type gInto struct {
 // elsewhere in the pattern, and how often or how many is not said
 type gLikewise struct {
 	Pos  lexer.Position
-	Lead bool `parser:"( ( 'continue' ( 'to' 'work' )? | 'made' ) | ( 'and' | 'work' | 'end' | 'ending' | 'rep' | 'turn' | 'join' )? ( ( ?! 'likewise' | 'correspond' | 'pattern' | 'same' 'as' | 'as' ( 'on' | 'for' ) | 'size' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign ) )* @( 'likewise' | 'correspond' | 'pattern' | 'same' 'as' | 'as' 'on' | 'as' 'for' | 'size' ) | 'beg' ( ?= EOF ) | 'work' ( 'another' | Ordinal ) | 'rep' ( 'on' | 'at' ) | 'rep' Ordinal @'group' | 'even' ( ?! 'in' Stitch ) | 'beg' ( 'on' | 'over' | 'in' ) | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' ) ( ?! 'other side' | 'edge' ) | 'work' Number? 'more'? ( 'row' | 'rnd' ) ( 'of' | 'in' ) | 'work' ( 'another' | Number )? 'more'? ( Number Hyphen 'ch' | 'ch' Hyphen Number )? ( 'loop' | 'sp' | 'group' | Number 'loop' ) )"`
+	Lead bool `parser:"( ( 'continue' ( 'to' 'work' )? | 'made' ) | ( 'and' | 'work' | 'end' | 'ending' | 'rep' | 'turn' | 'join' )? ( ( ?! 'likewise' | 'correspond' | 'pattern' | 'same' 'as' | 'as' ( 'on' | 'for' ) | 'size' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign ) )* @( 'likewise' | 'correspond' | 'pattern' | 'same' 'as' | 'as' 'on' | 'as' 'for' | 'size' ) | 'beg' ( ?= EOF ) | 'work' ( 'another' | Ordinal ) | 'rep' ( 'on' | 'at' | 'in' ) | 'rep' 'from' Star 'of' ( 'row' | 'rnd' ) | 'with' Enclosed | 'work' 'same' | 'rep' Ordinal @'group' | 'even' ( ?! 'in' Stitch ) | 'beg' ( 'on' | 'over' | 'in' ) | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' ) ( ?! 'other side' | 'edge' ) | 'work' Number? 'more'? ( 'row' | 'rnd' ) ( 'of' | 'in' ) | 'work' ( 'another' | Number )? 'more'? ( Number Hyphen 'ch' | 'ch' Hyphen Number )? ( 'loop' | 'sp' | 'group' | Number 'loop' ) )"`
 	Rest bool `parser:"@( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign | Enclosed | Period )*"`
 }
 
@@ -365,7 +372,7 @@ type gTotal struct {
 	Bare   *gNum    `parser:"(   @@ 'in'? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
-	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in' 'each' )? )"`
+	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
 }
 
 // (…) 6 times; (…) in next ch-2 sp; [...] around; (…) 4 times in next sp
@@ -375,6 +382,7 @@ type gBracketed struct {
 	Group *gGroup   `parser:"@@"`
 	Times *gTimesN  `parser:"Comma? 'rep'? @@?"`
 	Where []*gWhere `parser:"( 'both' | 'each' ( ?= 'in' ) )? @@* 'made'?"`
+	For   *gFor     `parser:"@@?"`
 }
 
 type gGroup struct {
@@ -514,11 +522,12 @@ type gSpan struct {
 // ending with sc in last 3 sts; ending last rep at **; end row to correspond
 type gEnding struct {
 	Pos    lexer.Position
-	Last   bool    `parser:"( 'end' | 'ending' ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
+	Last   bool    `parser:"( 'end' | 'ending' | 'with' ( ?= 'only' ) ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
 	At     *gStar  `parser:"(   'at' @@"`
 	Chain  *gChain `parser:"  | ( 'with' | 'by' )? 'only'? ( @@"`
 	Skip   *gSkip  `parser:"    | @@"`
 	Work   *gWork  `parser:"    | @@ )"`
+	Where  *gWhere `parser:"| ( ?= 'in' ) @@"`
 	Mirror bool    `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) )"`
 }
 

@@ -201,6 +201,9 @@ func (l *lister) listing(i int) bool {
 		return false
 	}
 	before, after := tokens[i-1].Kind, tokens[i+1].Kind
+	if i+2 < len(tokens) && tokens[i+2].Kind == Stitch {
+		return false // `2 fpdc from row 3, 2 sc`
+	}
 	return (before == Number || before == Ordinal) && after == before && l.ofRows()
 }
 
@@ -325,7 +328,7 @@ func (l *lister) leads() bool {
 		return true
 	}
 	last := l.flat[n-1]
-	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work") {
+	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work" || n == 1 && last.Canon == "with") {
 		return true
 	}
 	if n == 2 && l.flat[0].Kind == Number && (last.Canon == "times" || last.Kind == Name && last.Canon == "x" || last.Kind == Sign && last.Canon == "×") {
@@ -451,7 +454,7 @@ func beginsAction(t Token) bool {
 		return true
 	case Word:
 		switch t.Canon {
-		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue":
+		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue", "likewise":
 			return true
 		}
 	}
@@ -510,13 +513,9 @@ func spanOf(tokens []Token) source.Span {
 // clause reads flat and appends what it says. Where the whole is not
 // understood, the longest beginning that is and the rest are tried.
 func (l *lister) clause(flat []Token, sep Separator) {
-	if n := len(l.out); n > 0 && excepts(flat[0]) {
-		if rows, ok := l.out[n-1].Node.(*Rows); ok {
-			changed := *rows
-			changed.Changed = true
-			l.out[n-1] = Clause{Span: l.out[n-1].Span.Union(spanOf(flat)), Sep: sep, Node: &changed}
-			return
-		}
+	if rows := l.lastRows(); rows != nil && excepts(flat[0]) {
+		l.changed(rows, spanOf(flat), sep)
+		return
 	}
 	if node := l.node(flat); node != nil {
 		l.read(node, spanOf(flat), sep)
@@ -538,7 +537,28 @@ func (l *lister) clause(flat []Token, sep Separator) {
 			return
 		}
 	}
+	if rows := l.lastRows(); rows != nil && flat[0].Canon == "with" {
+		l.changed(rows, spanOf(flat), sep) // `rep Rows 3-6, with more repeats each time`
+		return
+	}
 	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Unread{}})
+}
+
+// lastRows is the reference to other rows that was read last, if it was.
+func (l *lister) lastRows() *Rows {
+	if len(l.out) == 0 {
+		return nil
+	}
+	rows, _ := l.out[len(l.out)-1].Node.(*Rows)
+	return rows
+}
+
+// changed takes words that say how a row differs from the one it is like.
+func (l *lister) changed(rows *Rows, at source.Span, sep Separator) {
+	n := len(l.out) - 1
+	other := *rows
+	other.Changed = true
+	l.out[n] = Clause{Span: l.out[n].Span.Union(at), Sep: sep, Node: &other}
 }
 
 // excepts tells the word that begins an exception: `but ending with sc`.
