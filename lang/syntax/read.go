@@ -199,6 +199,9 @@ func (r *reader) clause(g *gClause) Node {
 		return r.finish(g.Finish)
 	case g.Spacing != nil:
 		return r.spacing(g.Spacing)
+	case g.For != nil:
+		r.refused = g.For.What != nil
+		return &Remark{} // `dc in first sc, for last loop`
 	case g.HeldBack != nil:
 		return &HeldBack{}
 	case g.Likewise != nil:

@@ -146,6 +146,9 @@ func (l *lister) token(i, hi int) int {
 	case Semi:
 		l.flush(SepSemi)
 	case Colon:
+		if l.heading() {
+			break
+		}
 		if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
 			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Remark{}}) // `corner: …` says how it goes
 			l.flat = nil
@@ -167,6 +170,9 @@ func (l *lister) token(i, hi int) int {
 	case Dash:
 		if l.ranging(i) {
 			l.flat = append(l.flat, t)
+			break
+		}
+		if l.heading() {
 			break
 		}
 		l.flush(SepComma)
@@ -191,6 +197,28 @@ func (l *lister) token(i, hi int) int {
 		l.flat = append(l.flat, t)
 	}
 	return i
+}
+
+// heading takes the words before the first dash or colon of an instruction as
+// the name of a part, where no step could be meant: `Top edge—in White, ch 9`.
+func (l *lister) heading() bool {
+	if l.depth > 0 || len(l.out) > 0 || len(l.flat) == 0 || len(l.flat) > 4 {
+		return false
+	}
+	named := false
+	for _, t := range l.flat {
+		part := t.Kind == Word && (t.Canon == "group" || t.Canon == "edge" || t.Canon == "top" || t.Canon == "base" || t.Canon == "side" || t.Canon == "back" || t.Canon == "front" || t.Canon == "trim")
+		if !part && t.Kind != Name && t.Kind != Ordinal && !(t.Kind == Word && t.Canon == "") {
+			return false
+		}
+		named = named || part || t.Kind == Name && len(t.Canon) > 1
+	}
+	if !named || clauses.read(l.flat) != nil {
+		return false
+	}
+	l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}})
+	l.flat = nil
+	return true
 }
 
 // listing tells a comma between numbers (`rows 2, 3 and 4`) from one between
@@ -306,6 +334,9 @@ func (l *lister) gloss(open, end int) bool {
 		return false
 	}
 	inside := l.b.tokens[open+1 : end]
+	if len(inside) == 1 && inside[0].Kind == Word && (inside[0].Canon == "center" || inside[0].Canon == "corner" || inside[0].Canon == "tch") {
+		return true
+	}
 	if last := l.flat[n-1]; len(inside) == 1 && inside[0].Kind == last.Kind &&
 		(last.Kind == Word && last.Canon == inside[0].Canon || last.Kind == Stitch && last.Stitch == inside[0].Stitch) {
 		return true
@@ -454,7 +485,7 @@ func beginsAction(t Token) bool {
 		return true
 	case Word:
 		switch t.Canon {
-		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue", "likewise":
+		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue", "likewise", "increased", "decreased":
 			return true
 		}
 	}
