@@ -450,7 +450,8 @@ func (f *folder) loneEnding(n *Ending) Node {
 		return &Likewise{}
 	}
 	if k := len(f.out); k > 0 {
-		if _, ok := f.out[k-1].Node.(*Rows); ok {
+		switch f.out[k-1].Node.(type) {
+		case *Rows, *Likewise, *Even:
 			return &Remark{}
 		}
 	}

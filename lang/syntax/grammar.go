@@ -21,6 +21,7 @@ type gClause struct {
 	Ending    *gEnding    `parser:"  @@ EOF"`
 	RepFrom   *gRepFrom   `parser:"| @@ EOF"`
 	RepUntil  *gRepUntil  `parser:"| @@ EOF"`
+	Until     *gUntil     `parser:"| @@ EOF"`
 	Rows      *gRows      `parser:"| @@ EOF"`
 	Turn      *gTurn      `parser:"| @@ EOF"`
 	Join      *gJoin      `parser:"| @@ EOF"`
@@ -47,6 +48,7 @@ type gClause struct {
 	Side      *gSide      `parser:"| @@ EOF"`
 	Finish    *gFinish    `parser:"| @@ EOF"`
 	Spacing   *gSpacing   `parser:"| @@ EOF"`
+	For       *gFor       `parser:"| @@ EOF"`
 	HeldBack  *gHeldBack  `parser:"| @@ EOF"`
 	Comment   *gComment   `parser:"| @@ EOF"`
 	Likewise  *gLikewise  `parser:"| @@ EOF"`
@@ -58,13 +60,19 @@ type gClause struct {
 // rep from * 5 more times; rep from * to ** once; *...* 6 times; rep around
 type gRepFrom struct {
 	Pos   lexer.Position
-	Rep   bool    `parser:"(   @'rep'"`
+	Rep   bool    `parser:"( ?! 'likewise' ) (   @'rep'"`
 	From  *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? ( Ordinal | 'last' )? @@"`
 	To    *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
 	Marks bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
 	From2 *gStar  `parser:"| ( 'from' 'beg' ( 'of' ( 'row' | 'rnd' ) )? ) )? | 'from' @@"`
 	To2   *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
 	Tail  *gTimes `parser:"@@? ( 'likewise' | 'for' Name+ )?"`
+}
+
+// until you come to the last one
+type gUntil struct {
+	Pos  lexer.Position
+	Rest bool `parser:"'until' @( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash )+"`
 }
 
 // rep from * until there are 8 loops; rep from * across neck edge
@@ -118,7 +126,7 @@ type gExtent struct {
 	Noun   *gNoun `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) )?"`
 	M      *gNum  `parser:"  | 'have'? @@"`
 	MNoun  *gNoun `parser:"    @@? ( 'remaining' | 'from' 'end' | 'of' 'end' | 'at' 'end' 'remaining'? )"`
-	Marker bool   `parser:"  | 'next'? @( 'marker' | 'marked' 'st' )"`
+	Marker bool   `parser:"  | ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
 	Corner bool   `parser:"  | 'next'? @'corner'"`
 	Tch    bool   `parser:"  | @'tch'"`
 	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' ) )"`
@@ -134,8 +142,15 @@ type gNoun struct {
 	Named  []string `parser:"  | @Name @Name? ( ?= 'st' )"`
 	Tch    bool     `parser:"  | @'tch'"`
 	Length *gNum    `parser:"    ( ( Hyphen | Dash )? @@ )?"`
-	Word   string   `parser:"| @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) )"`
+	Colour *gColour `parser:"| @@?"`
+	Word   string   `parser:"  @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) )"`
 	Tail   string   `parser:"@( 'st' | 'sp' | 'group' | 'loop' )?"`
+}
+
+// in next Pink loop
+type gColour struct {
+	Pos  lexer.Position
+	Name string `parser:"@Name ( ?= 'loop' | 'sp' )"`
 }
 
 // ch-2 sp; 2-ch sp; ch-5 loop; beg ch-3
@@ -168,6 +183,7 @@ type gMod struct {
 	From    *gFrom   `parser:"| @@"`
 	Below   *gBelow  `parser:"| @@"`
 	As      *gAs     `parser:"| @@"`
+	On      *gOn     `parser:"| @@"`
 	Noun    *gNoun   `parser:"| @@"`
 	Number  *gNum    `parser:"| @@"`
 	Pair    *gPair   `parser:"| @@"`
@@ -180,6 +196,12 @@ type gAs struct {
 	Pos   lexer.Position
 	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number )+"`
 	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number )+ )"`
+}
+
+// on next Daisy; on Band: another piece
+type gOn struct {
+	Pos  lexer.Position
+	Name string `parser:"'on' ( Ordinal | 'next' | 'other' | 'same' )? @Name"`
 }
 
 // between 3rd and 4th dc of next group
@@ -236,7 +258,7 @@ type gWork struct {
 	Spacing2 *gSpacing  `parser:"@@?"`
 	Together bool       `parser:"@( 'together' | 'tog' )?"`
 	HeldBack *gHeldBack `parser:"@@?"`
-	Until    bool       `parser:"@( 'until' ( Name | Word | Number | Ordinal | Stitch | Sign | Period )+ )?"`
+	Until    bool       `parser:"'likewise'? @( 'until' ( Name | Word | Number | Ordinal | Stitch | Sign | Period )+ )?"`
 	Loop3    *gLoopIn   `parser:"@@?"`
 	Times2   *gTimesN   `parser:"@@?"`
 	For      *gFor      `parser:"@@?"`
@@ -288,9 +310,19 @@ type gInto struct {
 // squares in same manner; work in pattern to end of row: what is done stands
 // elsewhere in the pattern, and how often or how many is not said
 type gLikewise struct {
-	Pos  lexer.Position
-	Lead bool `parser:"( ( 'continue' ( 'to' 'work' )? | 'made' ) | ( 'and' | 'work' | 'end' | 'ending' | 'rep' | 'turn' | 'join' )? ( ( ?! 'likewise' | 'correspond' | 'pattern' | 'same' 'as' | 'as' ( 'on' | 'for' ) | 'size' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign ) )* @( 'likewise' | 'correspond' | 'pattern' | 'same' 'as' | 'as' 'on' | 'as' 'for' | 'size' ) | 'beg' ( ?= EOF ) | 'work' ( 'another' | Ordinal ) | 'rep' ( 'on' | 'at' ) | 'rep' Ordinal @'group' | 'even' ( ?! 'in' Stitch ) | 'beg' ( 'on' | 'over' | 'in' ) | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' ) ( ?! 'other side' | 'edge' ) | 'work' Number? 'more'? ( 'row' | 'rnd' ) ( 'of' | 'in' ) | 'work' ( 'another' | Number )? 'more'? ( Number Hyphen 'ch' | 'ch' Hyphen Number )? ( 'loop' | 'sp' | 'group' | Number 'loop' ) )"`
-	Rest bool `parser:"@( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign | Enclosed | Period )*"`
+	Pos lexer.Position
+	// continue so; complete row; work across 9 loops; work 2 rows of sc
+	Goes bool `parser:"(   ( 'continue' | 'made' | 'beg' ( 'on' | 'over' | 'in' | ( ?= EOF ) ) | 'even' ( ?! 'in' Stitch )"`
+	Over bool `parser:"    | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' ) ( ?! 'other side' | 'edge' )"`
+	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
+	// rep on other side; rep from * of Row 2; rep 2nd block
+	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
+	From  bool `parser:"    | 'rep' 'from' Star ( 'of' ( 'row' | 'rnd' ) | ( 'to' | 'and' | Dash | Hyphen ) Star ( 'in' | 'on' ) )"`
+	Extra bool `parser:"    | 'with' Enclosed )"`
+	// anything that is done in same manner, to correspond, in pattern, for one size
+	Words bool `parser:"| ( ( ?! 'likewise' | 'correspond' | 'pattern' | 'size' | 'same' 'as' | 'as' ( 'on' | 'for' | Ordinal ) ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign ) )*"`
+	As    bool `parser:"  ( 'likewise' | 'correspond' | 'pattern' | 'size' | 'same' 'as' | 'as' ( 'on' | 'for' | Ordinal ) ) )"`
+	Rest  bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign | Enclosed | Period )*"`
 }
 
 // 1 in each of next 3; blo in next 6: the stitch is the one worked before
@@ -305,13 +337,13 @@ type gAgain struct {
 type gShaping struct {
 	Pos  lexer.Position
 	Less bool  `parser:"( @( 'decreased' | 'less' ) | 'increased' | 'more' )"`
-	N    *gNum `parser:"@@ 'st'? 'evenly' ( 'across' | 'around' | 'in' 'each'? ( 'row' | 'rnd' ) )?"`
+	N    *gNum `parser:"@@ ( 'st' | Stitch )? ( 'evenly' | 'across' | 'around' ) ( 'across' | 'around' | 'evenly' | 'in' 'each'? ( 'row' | 'rnd' ) )?"`
 }
 
 // working in row ends
 type gAlong struct {
 	Pos lexer.Position
-	On  bool `parser:"'work'? ( 'in' | 'across' | 'around' | 'evenly' )+ @( 'rowend' | 'edge' | 'side' 'edge'? )"`
+	On  bool `parser:"'work'? ( 'in' | 'across' | 'around' | 'evenly' | 'up' )+ ( 'front' | 'back' | 'other' )* @( 'rowend' | 'edge' | 'side' 'edge'? | Name ( ?= EOF ) )"`
 }
 
 // in back loop only
@@ -364,8 +396,8 @@ type gTotal struct {
 	Have   bool     `parser:"@( 'have' | Dash | Sign | 'made' )* ( 'of' )?"`
 	Bare   *gNum    `parser:"(   @@ 'in'? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
-	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
-	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in' 'each' )? )"`
+	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
+	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
 }
 
 // (…) 6 times; (…) in next ch-2 sp; [...] around; (…) 4 times in next sp
@@ -375,6 +407,7 @@ type gBracketed struct {
 	Group *gGroup   `parser:"@@"`
 	Times *gTimesN  `parser:"Comma? 'rep'? @@?"`
 	Where []*gWhere `parser:"( 'both' | 'each' ( ?= 'in' ) )? @@* 'made'?"`
+	For   *gFor     `parser:"@@?"`
 }
 
 type gGroup struct {
@@ -428,7 +461,7 @@ type gJoin struct {
 type gName struct {
 	Pos   lexer.Position
 	End   lexer.Position
-	Words []string `parser:"( ( 'next' | 'any' | 'another' )? @( Name | 'yarn' )+ ( ( 'or' | 'and' ) @Name+ )* ) ( 'of' 'yarn' )?"`
+	Words []string `parser:"( ( 'next' | 'any' | 'more' )? @( Name | 'yarn' )+ ( ( 'or' | 'and' ) @Name+ )* ) ( 'of' 'yarn' )?"`
 }
 
 // with A; change to B in last st; drop A; carry A
@@ -464,13 +497,19 @@ type gMarkAt struct {
 // the last in top of ch-2; working behind the petals: remarks on other clauses
 type gRemark struct {
 	Pos  lexer.Position
-	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'another' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | ( 'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | ( 'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // work firmly; with hook 4 mm; brings thread in position for next row
 type gComment struct {
 	Pos lexer.Position
-	On  bool `parser:"( 'work' ( ?= EOF ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' ) | 'to' Stitch ( ?= EOF ) | 'beg' 'at' | ( 'work' | 'piece' | 'each' | Name )+ 'measures' | Number Sign? 'inch' | 'for' ( 'both' | 'each' ) 'size' | ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* @( 'hook' | 'strand' ) | ( ( ?! 'comment' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign ) )* @'comment' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
+	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
+	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' Stitch ( ?= EOF ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' ) | 'beg' 'at'"`
+	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'for' ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
+	// with hook 4 mm; using 3 strands
+	Tool  bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' )"`
+	Words bool `parser:"| ( ( ?! 'comment' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign ) )* 'comment' )"`
+	Rest  bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
 }
 
 // 6 sc in magic ring is a gWork; this is the ring alone.
@@ -514,12 +553,13 @@ type gSpan struct {
 // ending with sc in last 3 sts; ending last rep at **; end row to correspond
 type gEnding struct {
 	Pos    lexer.Position
-	Last   bool    `parser:"( 'end' | 'ending' ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
+	Last   bool    `parser:"( 'end' | 'ending' | 'with' ( ?= 'only' ) ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
 	At     *gStar  `parser:"(   'at' @@"`
 	Chain  *gChain `parser:"  | ( 'with' | 'by' )? 'only'? ( @@"`
 	Skip   *gSkip  `parser:"    | @@"`
 	Work   *gWork  `parser:"    | @@ )"`
-	Mirror bool    `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) )"`
+	Where  *gWhere `parser:"| ( ?= 'in' ) @@"`
+	Mirror bool    `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | 'at' ( Name | 'edge' | 'back' | 'front' | 'side' )+ | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) )"`
 }
 
 // work even for 4 rows

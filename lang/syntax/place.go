@@ -160,6 +160,8 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			default:
 				r.refused = true
 			}
+		case m.On != nil:
+			p.Elsewhere = true
 		case m.Noun != nil:
 			r.placeNoun(p, m.Noun)
 		case m.Number != nil:
@@ -358,6 +360,9 @@ func (r *reader) noun(g *gNoun) Noun {
 			n.Kind, n.Length, n.Word = NounGroup, r.num(g.Of), "group"
 		}
 		return n
+	}
+	if g.Colour != nil && r.tokens[g.Colour.Pos.Offset].Written != "colour" {
+		r.refused = true
 	}
 	if g.Tch {
 		return Noun{Kind: NounTurning, Length: r.num(g.Length)}

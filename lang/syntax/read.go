@@ -121,6 +121,8 @@ func (r *reader) clause(g *gClause) Node {
 	switch {
 	case g.RepFrom != nil:
 		return r.repeatFrom(g.RepFrom)
+	case g.Until != nil:
+		return &RepeatFrom{Limit: Measured}
 	case g.RepUntil != nil:
 		return r.repeatUntil(g.RepUntil)
 	case g.Rows != nil:
@@ -197,6 +199,9 @@ func (r *reader) clause(g *gClause) Node {
 		return r.finish(g.Finish)
 	case g.Spacing != nil:
 		return r.spacing(g.Spacing)
+	case g.For != nil:
+		r.refused = g.For.What != nil
+		return &Remark{} // `dc in first sc, for last loop`
 	case g.HeldBack != nil:
 		return &HeldBack{}
 	case g.Likewise != nil:
@@ -400,6 +405,8 @@ func (r *reader) ending(g *gEnding) Node {
 		out.Step = r.chain(g.Chain)
 	case g.Skip != nil:
 		out.Step = &Skip{Place: r.onePlace(g.Skip.Where)}
+	case g.Where != nil:
+		out.Step = &Work{Places: []Place{r.onePlace(g.Where)}} // the last step's stitch goes there
 	case g.Work != nil:
 		out.Step = r.work(g.Work)
 	}
@@ -603,7 +610,7 @@ func (r *reader) into(g *gInto) Node {
 		return &Remark{}
 	}
 	p := &out.Place
-	if p.Noun.Kind == NounNone && p.Pick == PickNext && p.Of == nil {
+	if p.Noun.Kind == NounNone && p.Pick == PickNext && p.Of == nil && p.Prep != AroundPost {
 		r.refused = true
 	}
 	if p.Noun.Kind == NounChain && p.Number.Written() && !p.Each {

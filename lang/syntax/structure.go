@@ -146,6 +146,9 @@ func (l *lister) token(i, hi int) int {
 	case Semi:
 		l.flush(SepSemi)
 	case Colon:
+		if l.heading() {
+			break
+		}
 		if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
 			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Remark{}}) // `corner: …` says how it goes
 			l.flat = nil
@@ -167,6 +170,9 @@ func (l *lister) token(i, hi int) int {
 	case Dash:
 		if l.ranging(i) {
 			l.flat = append(l.flat, t)
+			break
+		}
+		if l.heading() {
 			break
 		}
 		l.flush(SepComma)
@@ -193,6 +199,28 @@ func (l *lister) token(i, hi int) int {
 	return i
 }
 
+// heading takes the words before the first dash or colon of an instruction as
+// the name of a part, where no step could be meant: `Top edge—in White, ch 9`.
+func (l *lister) heading() bool {
+	if l.depth > 0 || len(l.out) > 0 || len(l.flat) == 0 || len(l.flat) > 4 {
+		return false
+	}
+	named := false
+	for _, t := range l.flat {
+		part := t.Kind == Word && (t.Canon == "group" || t.Canon == "edge" || t.Canon == "top" || t.Canon == "base" || t.Canon == "side" || t.Canon == "back" || t.Canon == "front" || t.Canon == "trim")
+		if !part && t.Kind != Name && t.Kind != Ordinal && !(t.Kind == Word && t.Canon == "") {
+			return false
+		}
+		named = named || part || t.Kind == Name && len(t.Canon) > 1
+	}
+	if !named || clauses.read(l.flat) != nil {
+		return false
+	}
+	l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}})
+	l.flat = nil
+	return true
+}
+
 // listing tells a comma between numbers (`rows 2, 3 and 4`) from one between
 // clauses.
 func (l *lister) listing(i int) bool {
@@ -201,6 +229,9 @@ func (l *lister) listing(i int) bool {
 		return false
 	}
 	before, after := tokens[i-1].Kind, tokens[i+1].Kind
+	if i+2 < len(tokens) && tokens[i+2].Kind == Stitch {
+		return false // `2 fpdc from row 3, 2 sc`
+	}
 	return (before == Number || before == Ordinal) && after == before && l.ofRows()
 }
 
@@ -303,6 +334,9 @@ func (l *lister) gloss(open, end int) bool {
 		return false
 	}
 	inside := l.b.tokens[open+1 : end]
+	if len(inside) == 1 && inside[0].Kind == Word && (inside[0].Canon == "center" || inside[0].Canon == "corner" || inside[0].Canon == "tch") {
+		return true
+	}
 	if last := l.flat[n-1]; len(inside) == 1 && inside[0].Kind == last.Kind &&
 		(last.Kind == Word && last.Canon == inside[0].Canon || last.Kind == Stitch && last.Stitch == inside[0].Stitch) {
 		return true
@@ -325,7 +359,7 @@ func (l *lister) leads() bool {
 		return true
 	}
 	last := l.flat[n-1]
-	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work") {
+	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work" || n == 1 && last.Canon == "with") {
 		return true
 	}
 	if n == 2 && l.flat[0].Kind == Number && (last.Canon == "times" || last.Kind == Name && last.Canon == "x" || last.Kind == Sign && last.Canon == "×") {
@@ -451,7 +485,7 @@ func beginsAction(t Token) bool {
 		return true
 	case Word:
 		switch t.Canon {
-		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue":
+		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue", "likewise", "increased", "decreased":
 			return true
 		}
 	}
@@ -510,13 +544,9 @@ func spanOf(tokens []Token) source.Span {
 // clause reads flat and appends what it says. Where the whole is not
 // understood, the longest beginning that is and the rest are tried.
 func (l *lister) clause(flat []Token, sep Separator) {
-	if n := len(l.out); n > 0 && excepts(flat[0]) {
-		if rows, ok := l.out[n-1].Node.(*Rows); ok {
-			changed := *rows
-			changed.Changed = true
-			l.out[n-1] = Clause{Span: l.out[n-1].Span.Union(spanOf(flat)), Sep: sep, Node: &changed}
-			return
-		}
+	if rows := l.lastRows(); rows != nil && excepts(flat[0]) {
+		l.changed(rows, spanOf(flat), sep)
+		return
 	}
 	if node := l.node(flat); node != nil {
 		l.read(node, spanOf(flat), sep)
@@ -538,7 +568,28 @@ func (l *lister) clause(flat []Token, sep Separator) {
 			return
 		}
 	}
+	if rows := l.lastRows(); rows != nil && flat[0].Canon == "with" {
+		l.changed(rows, spanOf(flat), sep) // `rep Rows 3-6, with more repeats each time`
+		return
+	}
 	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Unread{}})
+}
+
+// lastRows is the reference to other rows that was read last, if it was.
+func (l *lister) lastRows() *Rows {
+	if len(l.out) == 0 {
+		return nil
+	}
+	rows, _ := l.out[len(l.out)-1].Node.(*Rows)
+	return rows
+}
+
+// changed takes words that say how a row differs from the one it is like.
+func (l *lister) changed(rows *Rows, at source.Span, sep Separator) {
+	n := len(l.out) - 1
+	other := *rows
+	other.Changed = true
+	l.out[n] = Clause{Span: l.out[n].Span.Union(at), Sep: sep, Node: &other}
 }
 
 // excepts tells the word that begins an exception: `but ending with sc`.

@@ -188,10 +188,11 @@ func (l *scanner) group() []Token {
 			if r.kind == Word {
 				t.Kind = Name
 			}
+			n := 1
 			if r.kind == Ordinal {
 				t.Canon, t.Values = "", One(r.value)
+				n += l.numberStop(i)
 			}
-			n := 1
 			if n < len(l.raw)-i && shades[r.lower] {
 				n += l.abbreviationStop(i + 1)
 			}
@@ -380,12 +381,16 @@ func (l *scanner) numberStop(i int) int {
 	}
 	next := l.raw[i+2]
 	entry, n := l.match(i + 2)
-	if entry == nil || entry.kind != Stitch && entry.canon != "st" || l.text[next.start:next.end] != next.lower {
+	if entry == nil || l.text[next.start:next.end] != next.lower {
 		return 0
 	}
-	dotted := n > 1 && l.dotted(i+3)
-	if dotted {
+	switch {
+	case entry.kind == Stitch && n > 1 && l.dotted(i+3):
 		return 1
+	case entry.kind == Word && (entry.canon == "st" || entry.canon == "sp" || entry.canon == "loop" || entry.canon == "group"):
+		return 1 // no sentence begins with one in small letters
+	case entry.kind != Stitch:
+		return 0
 	}
 	if i == 0 {
 		return 0
