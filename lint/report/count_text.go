@@ -42,6 +42,9 @@ func (c *Count) textPiece(b *bufio.Writer, p *CountPiece) {
 		for _, line := range drawn(r.Branches) {
 			t.note(line)
 		}
+		for _, line := range folded(r.bends, totalsWidth) {
+			t.note(line)
+		}
 	}
 	t.write(b)
 	p.CountTotals.write(b)
