@@ -42,8 +42,8 @@ func (c *Count) textPiece(b *bufio.Writer, p *CountPiece) {
 		for _, line := range drawn(r.Branches) {
 			t.note(line)
 		}
-		for _, line := range folded(r.bends, totalsWidth) {
-			t.note(line)
+		if r.bends != "" {
+			t.note("shape: " + r.bends)
 		}
 	}
 	t.write(b)
