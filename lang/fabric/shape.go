@@ -3,6 +3,7 @@ package fabric
 import (
 	"cmp"
 	"math"
+	"slices"
 
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -128,14 +129,13 @@ func (r *Row) Shape(size int) []Strip {
 	if !t.Works || !t.Known {
 		return nil
 	}
-	b := binder{stitches: r.Piece.Stitches[size], spots: map[int]spot{}}
-	b.lay(t.footing)
-	for _, i := range t.row {
-		b.stand(i)
-	}
 	var out []Strip
+	b := r.bind(size)
 	for _, s := range b.strips {
-		known := !b.lost && !s.broken && !(s.Stem && r.Round) && (s.OnChain || r.Piece.thin(size, len(s.ends)))
+		known := !b.lost && !s.broken && !(s.Stem && r.Round)
+		if !s.OnChain {
+			known = known && r.Piece.thin(size, len(s.ends)) && r.onFlat(size)
+		}
 		if s.made > 0 {
 			out = append(out, s.bent(r.Piece.proportion, known))
 		}
@@ -144,20 +144,44 @@ func (r *Row) Shape(size int) []Strip {
 }
 
 // thin tells whether all rows of a piece together are one strip over an edge of
-// so many stitches.
+// so many stitches. Of rows taken over from another piece the height is not told.
 func (p *Piece) thin(size, long int) bool {
 	high := 0.0
 	for _, row := range p.Rows {
 		t := &row.Tallies[size]
-		if !t.Works {
+		switch {
+		case !t.Works:
 			continue
+		case !t.Known, row.measured():
+			return false
 		}
 		high += meanHeight(p.Stitches[size], t.row) * float64(row.Repeats[size])
-		if !t.Known || row.Round || high*thinness > float64(long)*p.proportion {
+		if high*thinness > float64(long)*p.proportion {
 			return false
 		}
 	}
 	return p.From == nil
+}
+
+// measured tells whether rows are worked by measure, so many as nobody says.
+func (r *Row) measured() bool {
+	found := false
+	syntax.Walk(r.Tree.Clauses, func(c syntax.Clause) {
+		ref, ok := c.Node.(*syntax.Rows)
+		found = found || ok && ref.Limit == syntax.Measured
+	})
+	return found
+}
+
+// onFlat tells whether the row below is one to work along: it goes not round,
+// and nothing of it hangs in loops.
+func (r *Row) onFlat(size int) bool {
+	below := r.Before()
+	if below == nil {
+		return true
+	}
+	b := below.bind(size)
+	return !below.Round && !slices.ContainsFunc(b.strips, func(s *strip) bool { return b.lost || s.broken })
 }
 
 // meanHeight is how high the stitches of a row stand, in single crochets.
@@ -194,6 +218,17 @@ type strip struct {
 	ends   []int // how long the foot is up to the end of each place
 	made   int
 	broken bool
+}
+
+// bind sorts the stitches that a row made.
+func (r *Row) bind(size int) binder {
+	t := &r.Tallies[size]
+	b := binder{stitches: r.Piece.Stitches[size], spots: map[int]spot{}}
+	b.lay(t.footing)
+	for _, i := range t.row {
+		b.stand(i)
+	}
+	return b
 }
 
 // lay makes strips over the edges that were stood on, the first ones first.
@@ -243,22 +278,18 @@ func (s *strip) stand(st *Stitch, at, chains int) {
 	if at > 0 {
 		from = s.ends[at-1]
 	}
-	last, passed := &Bend{}, 0
+	last := &Bend{}
 	if n := len(s.Bends); n > 0 {
 		last = &s.Bends[n-1]
-		passed = from - last.to
 	}
-	switch {
-	case last.Place == at+1:
+	hangs := chains > 0 && (last.Place == 0 || chains != from-last.to)
+	s.broken = s.broken || hangs || at+1 < last.Place
+	if last.Place != at+1 {
+		s.Bends = append(s.Bends, Bend{Place: at + 1, First: s.made, Used: max(0, to-max(from, last.to)), from: from, to: to, bridged: chains > 0})
+		last = &s.Bends[len(s.Bends)-1]
+	} else {
 		last.to = max(last.to, to)
 		last.Used = last.to - last.from
-	default:
-		s.Bends = append(s.Bends, Bend{Place: at + 1, First: s.made, from: from, to: to, Used: max(0, to-max(from, last.to)), bridged: chains > 0})
-		s.broken = s.broken || at+1 < last.Place
-		last = &s.Bends[len(s.Bends)-1]
-	}
-	if chains > 0 && chains != passed {
-		s.broken = true // a loop hangs free
 	}
 	last.Made++
 	last.Height += (heightOf(st.Kind) - last.Height) / float64(last.Made)

@@ -29,7 +29,7 @@ func shaped(t require.TestingT, gauge, rows string) []fabric.Strip {
 	return last.Shape(0)
 }
 
-// strip gives the only strip of the last row, of which the bend is known.
+// stripOf gives the only strip of the last row, of which the bend is known.
 func stripOf(t require.TestingT, gauge, rows string) fabric.Strip {
 	strips := shaped(t, gauge, rows)
 	require.Len(t, strips, 1, rows)
@@ -73,6 +73,15 @@ func TestStraightStripsTurnNowhere(t *testing.T) {
 		for _, b := range s.Bends {
 			assert.Zero(t, b.Turn, steps)
 		}
+	}
+}
+
+// TestStraightOverSpaces: two stitches in a space of two chains.
+func TestStraightOverSpaces(t *testing.T) {
+	s := stripOf(t, square, "Ch 62.\nRow 1: Dc in 4th ch from hook, *ch 2, sk next 2 ch, dc in next ch; rep from * to last ch, dc in last ch, turn.\n"+
+		"Row 2: Ch 1, sc in first 2 sts, *2 sc in next ch-2 sp, sc in next dc; rep from * to last st, sc in last st.")
+	for _, b := range s.Bends {
+		assert.Zero(t, b.Turn)
 	}
 }
 
@@ -252,16 +261,26 @@ func TestShapeIsNotGuessed(t *testing.T) {
 		"both sides of a chain": "Ch 12.\nRow 1: Sc in 2nd ch from hook, 2 sc in next ch, sc in each ch across, working along opposite side of foundation ch, sc in each ch across.",
 		"broad piece":           broad + "Row 10: Ch 1, sc in next 4 sts, 2 sc in next st, sc in each st across.",
 		"free loops":            "Ch 14.\nRow 1: Sc in 2nd ch from hook, *ch 5, sk next 3 ch, sc in next ch; rep from * across.",
+		"on free loops":         "Ch 30.\nRow 1: Sc in 2nd ch from hook, *ch 5, sk next 3 ch, sc in next ch; rep from * across, turn.\nRow 2: Ch 1, sc in first sc, *5 sc in next ch-5 sp, 2 sc in next sc; rep from * across.",
+		"crossed":               "Ch 12.\nRow 1: Sc in 2nd ch from hook, 2 sc in next ch, sk next ch, dc in next ch, dc in skipped ch, sc in each ch across.",
+		"spike":                 "Ch 32.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, sc in next 4 sts, 2 sc in next st, sc in next st 1 row below, sc in each st across.",
+		"by measure":            "Ch 42.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, sc in each st across, turn.\nRow 3: Rep Row 2 until piece is as long as desired.\nRow 4: Ch 1, sc in next 4 sts, 2 sc in next st, sc in each st across.",
 		"half a circle":         "Ch 12.\nRow 1: Sc in 2nd ch from hook, sc in next 3 ch, 5 sc in next ch, sc in each ch across.",
 		"two places":            "Ch 3.\nRow 1: 2 sc in 2nd ch from hook, 2 sc in last ch.",
 		"wherever":              "Ch 12.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: Ch 1, work 14 sc evenly across.",
 	} {
-		for _, s := range shaped(t, square, rows) {
+		strips := shaped(t, square, rows)
+		assert.Equal(t, name == "wherever", len(strips) == 0, name)
+		for _, s := range strips {
 			assert.False(t, s.Known, name)
 			assert.Zero(t, s.Turn, name)
 			assert.Empty(t, s.Bends, name)
 		}
 	}
+	row := "Ch 1, sc in next 4 sts, 2 sc in next st, sc in each st across, turn.\n"
+	pieces := worked("Terms: US\n\nPiece: Sprig\nCh 31.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\nRow 2: " + row + "\nPiece: Tip\nRow 3: " + row).Pieces
+	assert.NotZero(t, pieces[0].Rows[2].Shape(0)[0].Turn)
+	assert.False(t, pieces[1].Rows[0].Shape(0)[0].Known, "on another piece")
 	lost := rowsOf(worked("Terms: US\n\nPiece: Sprig\nCh 12.\nRow 1: Sc in 2nd ch from hook, wren in next ch, sc in each ch across.\n"))
 	assert.Empty(t, lost[0].Shape(0))
 }
