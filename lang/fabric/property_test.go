@@ -855,7 +855,7 @@ func TestRepeatUnrolledIsTheSameRow(t *testing.T) {
 			if got, byHand := stitchesOf(r, 0), stitchesOf(other[i], 0); !slices.Equal(got, byHand) {
 				t.Fatalf("row %d: %v, by hand %v\n%s\n%s", i+1, got, byHand, rolled, unrolled)
 			}
-			if got, byHand := r.Shape(0), other[i].Shape(0); !reflect.DeepEqual(got, byHand) {
+			if got, byHand := knownStrips(r), knownStrips(other[i]); !reflect.DeepEqual(got, byHand) {
 				t.Fatalf("row %d bends %v, by hand %v\n%s\n%s", i+1, got, byHand, rolled, unrolled)
 			}
 		}
@@ -876,7 +876,7 @@ func TestBothDialectsMakeTheSameStitches(t *testing.T) {
 		}
 		other := rowsOf(b)
 		for i, r := range rowsOf(a) {
-			if !reflect.DeepEqual(r.Shape(0), other[i].Shape(0)) {
+			if !reflect.DeepEqual(knownStrips(r), knownStrips(other[i])) {
 				t.Fatalf("row %d does not bend the same:\n%s\n%s", i+1, american, british)
 			}
 		}

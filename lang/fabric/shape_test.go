@@ -37,6 +37,17 @@ func stripOf(t require.TestingT, gauge, rows string) fabric.Strip {
 	return strips[0]
 }
 
+// knownStrips are the strips of a row in the first size of which the bend is known.
+func knownStrips(r *fabric.Row) []fabric.Strip {
+	var out []fabric.Strip
+	for _, s := range r.Shape(0) {
+		if s.Known {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
 // onChain writes one row along a chain that its stitches use up.
 func onChain(chains int, steps string) string {
 	return fmt.Sprintf("Ch %d.\nRow 1: Sl st in 2nd ch from hook, %s, sl st in last ch.", chains, steps)
