@@ -24,6 +24,9 @@ func (v *view) rowCard(row *fabric.Row) *card {
 	if n := row.Repeats; len(n) > 0 && perSize(n) != "1" {
 		c.add("Stands for", perSize(n)+" rows")
 	}
+	if shape, _ := v.Shape(row); shape != "" {
+		c.add("Shape", shape)
+	}
 	switch row.Side {
 	case syntax.RightSide:
 		c.add("Facing", "right side")

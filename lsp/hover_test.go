@@ -103,6 +103,21 @@ Stated: (12 sc), which agrees`},
 Makes: 6 sts
 sc: 6
 Stated: (6 sc), which agrees`},
+		{"row along a chain", twig, "R|ow 1", "Row 1", `Row 1
+Makes: 13 sts
+sc: 10
+sl st: 3
+The row below offered: 11 places, of which 0 left unworked
+Stated: (13 sts), which agrees
+Shape: lies straight along every chain`},
+		{"row that bends", strings.Replace(twig, "sc in each ch across. (13 sts)", "2 hdc in next ch, sc in each ch across. (14 sts)", 1), "R|ow 1", "Row 1", `Row 1
+Makes: 14 sts
+sc: 9
+sl st: 3
+hdc: 2
+The row below offered: 11 places, of which 0 left unworked
+Stated: (14 sts), which agrees
+Shape: the stem bends about 40° towards the chain, at sts 5 to 6`},
 		{"row in every size", twoSizes, "|Row 2", "Row 2", `Row 2
 Sizes: S (M, L)
 Makes: 20 (22, 24) sts

@@ -44,6 +44,8 @@ type Piece struct {
 	// Stitches holds, for each size, every stitch and chain space of the piece
 	// in the order made.
 	Stitches [][]Stitch
+
+	proportion float64 // the width of a single crochet by the height of its row
 }
 
 // Stitch is a stitch, a chain of a foundation, or a chain space.
@@ -178,6 +180,9 @@ type Tally struct {
 	// Explained are the ways of counting under which a stated count that
 	// disagrees would agree.
 	Explained Reading
+
+	row     []int    // the stitches and spaces made, by index
+	footing *footing // what they stand on
 }
 
 // PartCount is a number of one kind of stitch or space.

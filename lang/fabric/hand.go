@@ -40,6 +40,7 @@ type hand struct {
 	earlier []Stitch // every stitch and space of the rows that are done
 	fresh   []Stitch // those of the row at work, numbered on from the earlier ones
 	base    []int    // the places of the row below, in the order they are met
+	footing *footing // the edges that the row stands on, the one at work first
 	at      int      // the next place
 	sub     int      // chains of the space at `at` that are used already
 	end     int      // no place from here on may be used (`to last 3 sts`)
@@ -217,6 +218,9 @@ func (h *hand) add(s Stitch) int {
 	}
 	s.Row, s.Clause, s.Yarn = h.rowIndex, h.clause, h.yarn
 	s.Object = h.object
+	if s.Into >= 0 {
+		h.stands()
+	}
 	h.fresh = append(h.fresh, s)
 	h.row = append(h.row, h.made()-1)
 	if !s.IsSpace() {

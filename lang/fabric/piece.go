@@ -62,7 +62,7 @@ type crew []*worker
 // that go on with their numbers go on with their stitches, and what a piece
 // left unworked may be worked on as a piece of its own.
 func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit) (*Piece, crew) {
-	p := &Piece{Tree: tree}
+	p := &Piece{Tree: tree, proportion: proportionOf(w.gauge, w.dialect)}
 	for i, r := range tree.Rows {
 		row := &Row{Tree: r, Piece: p, Index: i, Tallies: make([]Tally, f.Sizes()), Repeats: make([]int, f.Sizes())}
 		row.Stated, row.StatedAt = statedIn(r.Clauses)

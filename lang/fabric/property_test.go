@@ -855,6 +855,9 @@ func TestRepeatUnrolledIsTheSameRow(t *testing.T) {
 			if got, byHand := stitchesOf(r, 0), stitchesOf(other[i], 0); !slices.Equal(got, byHand) {
 				t.Fatalf("row %d: %v, by hand %v\n%s\n%s", i+1, got, byHand, rolled, unrolled)
 			}
+			if got, byHand := knownStrips(r), knownStrips(other[i]); !reflect.DeepEqual(got, byHand) {
+				t.Fatalf("row %d bends %v, by hand %v\n%s\n%s", i+1, got, byHand, rolled, unrolled)
+			}
 		}
 	})
 }
@@ -867,8 +870,15 @@ func TestBothDialectsMakeTheSameStitches(t *testing.T) {
 		uk.uk = true
 		american := us.write(p, want)
 		british := uk.write(p, want)
-		if !samePiece(worked(american), worked(british)) {
+		a, b := worked(american), worked(british)
+		if !samePiece(a, b) {
 			t.Fatalf("not the same stitches:\n%s\n%s", american, british)
+		}
+		other := rowsOf(b)
+		for i, r := range rowsOf(a) {
+			if !reflect.DeepEqual(knownStrips(r), knownStrips(other[i])) {
+				t.Fatalf("row %d does not bend the same:\n%s\n%s", i+1, american, british)
+			}
 		}
 	})
 }

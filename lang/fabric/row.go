@@ -27,6 +27,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 		h.faults, h.steps, h.blame = nil, nil, source.Span{}
 		return
 	}
+	h.footing = nil
 	h.row, h.over, h.within, h.said = nil, false, 0, source.Span{}
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
@@ -332,6 +333,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 		Known: h.known, Blame: h.blame, Works: h.works && len(h.row) > 0 || h.works && !h.known, Made: h.rowMade,
 		Base: h.count(syntax.Noun{}), Left: h.remaining(syntax.Noun{}), Faults: h.faults,
 		Parts: h.parts(h.row), Readings: h.choose&h.met | h.against, Open: h.met,
+		row: h.row, footing: h.footing,
 	}
 	for _, i := range h.row {
 		t.Chains += h.stitch(i).Chains

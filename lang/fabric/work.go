@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"cmp"
 	"maps"
 	"strconv"
 
@@ -178,13 +179,15 @@ type effect struct {
 	uses, makes int
 }
 
-// effectOf tells what a stitch does; inc and dec take the row's own stitch.
+// effectOf tells what a stitch does; inc and dec take the row's own stitch
+// where they name none.
 func (h *hand) effectOf(k *stitch.Stitch) effect {
+	of := cmp.Or(k.Base, h.main)
 	switch k.Class {
 	case stitch.Increase:
-		return effect{h.main, 1, max(k.Makes, 2)}
+		return effect{of, 1, max(k.Makes, 2)}
 	case stitch.Decrease:
-		together := stitch.ByID(h.main.ID + itoa(max(k.Uses, 2)) + "tog")
+		together := stitch.ByID(of.ID + itoa(max(k.Uses, 2)) + "tog")
 		if together == nil {
 			together = k
 		}

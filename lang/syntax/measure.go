@@ -99,18 +99,25 @@ var (
 )
 
 // ParseGauge reads `24 sc and 28 rows = 10 cm`, `10 cm = 20 sts x 10 rows`,
-// `7 sts and 6 rows = 2 inches`. What it does not find is 0.
+// `7 sts and 6 rows = 2 inches`, `14 sts = 9 cm, 7 rows = 10 cm`. What it does
+// not find is 0.
 func ParseGauge(text string) Gauge {
 	g := Gauge{Length: ParseLength(text).At(0)}
-	if m := gaugeRows.FindStringSubmatch(text); m != nil {
-		g.Rows = values(m[1])[0]
+	rowsOver := 0.0
+	if m := gaugeRows.FindStringSubmatchIndex(text); m != nil {
+		g.Rows = values(text[m[2]:m[3]])[0]
+		rowsOver = ParseLength(text[m[1]:]).At(0)
 	}
-	for _, m := range gaugeStitches.FindAllStringSubmatch(text, -1) {
-		word := strings.ToLower(strings.Fields(m[2])[0])
+	for _, at := range gaugeStitches.FindAllStringSubmatchIndex(text, -1) {
+		number, after := text[at[2]:at[3]], text[at[4]:at[5]]
+		word := strings.ToLower(strings.Fields(after)[0])
 		if _, unit := millimetres[word]; unit || strings.HasPrefix(word, "row") || strings.HasPrefix(word, "rnd") || strings.HasPrefix(word, "round") || strings.HasPrefix(word, "inch") {
 			continue
 		}
-		g.Stitches, g.Of = values(m[1])[0], word
+		g.Stitches, g.Of = values(number)[0], word
+		if over := ParseLength(text[at[4]:]).At(0); over > 0 && rowsOver > 0 {
+			g.Length, g.Rows = over, g.Rows*over/rowsOver // each has a length of its own
+		}
 		break
 	}
 	return g

@@ -35,12 +35,15 @@ func TestGauges(t *testing.T) {
 		"10 cm = 20 sts x 10 rows":          {Stitches: 20, Rows: 10, Length: 100, Of: "sts"},
 		"7 sts and 6 rows = 2 inches":       {Stitches: 7, Rows: 6, Length: 50.8, Of: "sts"},
 		"16 dc and 8½ rows to 10 cm / 4 in": {Stitches: 16, Rows: 8.5, Length: 100, Of: "dc"},
+		"14 sts = 9 cm, 7 rows = 10 cm":     {Stitches: 14, Rows: 6.3, Length: 90, Of: "sts"},
+		"7 rows = 10 cm; 14 sts = 10 cm":    {Stitches: 14, Rows: 7, Length: 100, Of: "sts"},
 		"12 rnds = 4 in":                    {Rows: 12, Length: 101.6},
 		"not important":                     {},
 	} {
 		got := syntax.ParseGauge(text)
 		assert.InDelta(t, want.Length, got.Length, 1e-9, text)
-		got.Length = want.Length
+		assert.InDelta(t, want.Rows, got.Rows, 1e-9, text)
+		got.Length, got.Rows = want.Length, want.Rows
 		assert.Equal(t, want, got, text)
 	}
 }

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
-	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 	"stitchproof/lint"
 )
@@ -63,6 +62,9 @@ type CountRow struct {
 	Joined   bool          `json:"joined"`
 	Unread   []string      `json:"unread"`
 	Branches []CountBranch `json:"branches"`
+	Shape    []CountStrip  `json:"shape"`
+
+	bends string // how it bends, in words; "" where it does not
 }
 
 // CountPart is one part of a stated count.
@@ -92,18 +94,22 @@ func countPiece(a *lint.Analysis, piece *fabric.Piece) CountPiece {
 		out.Make = append(out.Make, max(0, piece.Tree.Make.Or(size, 1)))
 	}
 	for _, row := range piece.Rows {
-		out.Rows = append(out.Rows, countRow(a.Text, row))
+		out.Rows = append(out.Rows, countRow(a, row))
 	}
 	out.addUp(a, piece)
 	return out
 }
 
-func countRow(text *source.Text, row *fabric.Row) CountRow {
-	line, _ := text.LineColumn(row.Tree.At)
+func countRow(a *lint.Analysis, row *fabric.Row) CountRow {
+	line, _ := a.Text.LineColumn(row.Tree.At)
 	out := CountRow{
 		Label: row.Tree.Label.Name(), Line: line, Text: strings.Join(strings.Fields(row.Tree.Text), " "),
 		Works: row.Works(), Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
 		Running: make([]*int, len(row.Tallies)), Unread: []string{}, Branches: branches(row), Compared: []CountPart{},
+		Shape: shape(row),
+	}
+	if words, bends := a.Shape(row); bends {
+		out.bends = words
 	}
 	below := row.Before()
 	for size := range row.Tallies {

@@ -256,7 +256,7 @@ func toldByText(text string, sizes []string, unlabelled map[string]bool) []told 
 	return out
 }
 
-var noteLine = regexp.MustCompile(`^ +(stem  |not understood: |branches in size )`)
+var noteLine = regexp.MustCompile(`^ +(stem  |not understood: |shape: |branches in size )`)
 
 type textColumn struct {
 	start, end int // in characters

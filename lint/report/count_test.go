@@ -393,3 +393,29 @@ func TestCountOfHostileWords(t *testing.T) {
 		assert.NotContains(t, written(t, table, format), "\x1b", format)
 	}
 }
+
+// TestShape holds what is told of a row's bends: in words where it bends, as
+// degrees for programs, null where it is not known.
+func TestShape(t *testing.T) {
+	const sprig = `Pattern: Sprig
+Terms: US
+Sizes: S (M)
+Gauge: 20 sc and 20 rows = 10 cm
+
+Piece: Sprig
+Ch 12.
+Row 1: Sc in 2nd ch from hook, 2 sc in each of next 2 (3) ch, branch Thorn: ch 5, sc in 2nd ch from hook, sc in next 3 ch, return to stem, sc in each ch across; turn.
+Row 2: Ch 1, 20 sc evenly across.
+Fasten off.
+`
+	table := countOf("sprig.crochet", sprig)
+	n := func(i int) *int { return &i }
+	assert.Equal(t, []CountStrip{
+		{Of: "stem", Along: "chain", Turn: []*int{n(115), n(172)}},
+		{Of: "Thorn", Along: "chain", Turn: []*int{n(0), n(0)}},
+	}, table.Pieces[0].Rows[1].Shape)
+	assert.Empty(t, table.Pieces[0].Rows[2].Shape)
+	text := written(t, table, "txt")
+	assert.Contains(t, text, "shape: size S the stem bends about 115° towards the chain, at sts 2 to 5; size M the stem bends about 170° towards the chain, at sts 2 to 7\n")
+	assert.Equal(t, 1, strings.Count(text, "shape: "), "only what bends is said")
+}

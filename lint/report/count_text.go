@@ -42,6 +42,9 @@ func (c *Count) textPiece(b *bufio.Writer, p *CountPiece) {
 		for _, line := range drawn(r.Branches) {
 			t.note(line)
 		}
+		if r.bends != "" {
+			t.note("shape: " + r.bends)
+		}
 	}
 	t.write(b)
 	p.CountTotals.write(b)
