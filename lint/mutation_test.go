@@ -65,7 +65,7 @@ var floors = map[change]struct{ altering, knowable float64 }{
 	swapStitch:   {70, 99},
 	repeatCount:  {98, 99},
 	deleteClause: {92, 96},
-	doubleClause: {93, 98},
+	doubleClause: {93, 97},
 	dropReturn:   {100, 100},
 	swapShaping:  {98, 99},
 }
@@ -182,10 +182,23 @@ func try(sound *lint.Analysis, known map[finding]bool, m mutant, file string) tr
 		result.row += " [" + f.rule + " at " + fmt.Sprint(1+sound.Text.LineOf(f.at)) + "]"
 	}
 	result.row = rowThen(a.Fabric, m.row) + result.row
-	if result.outcome == survived && slices.Equal(shown(a.Fabric, near, m.edit.Span.End, grown), shown(sound.Fabric, near, 0, 0)) {
+	if result.outcome == survived && !changesSkip(m) && slices.Equal(shown(a.Fabric, near, m.edit.Span.End, grown), shown(sound.Fabric, near, 0, 0)) {
 		result.outcome = silent
 	}
 	return result
+}
+
+// changesSkip tells whether a mutant skips other places: either the count shows
+// it, or the row passes over places without a word.
+func changesSkip(m mutant) bool {
+	found := false
+	syntax.Walk(m.row.Tree.Clauses, func(c syntax.Clause) {
+		at := m.row.Tree.Abs(c.Span)
+		if _, ok := c.Node.(*syntax.Skip); ok {
+			found = found || max(at.Start, m.edit.Span.Start) < min(at.End, m.edit.Span.End) || m.edit.Span == source.At(at.End)
+		}
+	})
+	return found
 }
 
 // rowThen is the row of a mutant with what it makes.

@@ -70,7 +70,7 @@ func checkCountMismatch(p *Pass) {
 // the chain, and the count of the row below may be said again where the yarn
 // changes.
 func idle(row *fabric.Row) bool {
-	if row.Stated == nil || row.Works() || row.Tree.Label.Kind != syntax.Numbered || len(row.Tree.Clauses) < 2 || worksUnseen(row.Tree) {
+	if row.Stated == nil || row.Works() || !labelled(row) || len(row.Tree.Clauses) < 2 || worksUnseen(row.Tree) {
 		return false
 	}
 	chain, below := has[*syntax.Chain](row.Tree), row.Before()
