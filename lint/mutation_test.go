@@ -60,7 +60,7 @@ type tried struct {
 // the piece, it stands a few below: that share also moves with how much the
 // patterns happen to state.
 var floors = map[change]struct{ altering, knowable float64 }{
-	number:       {89, 97},
+	number:       {89, 96},
 	statedCount:  {99, 99},
 	swapStitch:   {70, 99},
 	repeatCount:  {98, 99},
