@@ -70,14 +70,28 @@ func checkCountMismatch(p *Pass) {
 // the chain, and the count of the row below may be said again where the yarn
 // changes.
 func idle(row *fabric.Row) bool {
-	if row.Stated == nil || row.Works() || row.Tree.Label.Kind != syntax.Numbered || len(row.Tree.Clauses) < 2 || worksUnseen(row.Tree) {
+	kind := row.Tree.Label.Kind
+	if row.Stated == nil || row.Works() || kind != syntax.Numbered && kind != syntax.NextRow || len(row.Tree.Clauses) < 2 || worksUnseen(row.Tree) {
 		return false
 	}
-	chain, below := has[*syntax.Chain](row.Tree), row.Before()
+	chain, below := longestChain(row.Tree), row.Before()
 	if below == nil {
-		return !chain
+		return chain == 0
 	}
-	return chain || !statesCountOf(row, below)
+	return chain == 0 && !statesCountOf(row, below) || chain > 0 && chain <= tallest
+}
+
+// tallest is the most chains that a row is begun with; more are a foundation.
+const tallest = 6
+
+func longestChain(r *syntax.Row) int {
+	longest := 0
+	syntax.Walk(r.Clauses, func(c syntax.Clause) {
+		if ch, ok := c.Node.(*syntax.Chain); ok {
+			longest = max(longest, ch.Number.Or(0, 1))
+		}
+	})
+	return longest
 }
 
 // worksUnseen tells whether a row may work stitches in words that are not

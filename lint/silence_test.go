@@ -90,6 +90,7 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"a count of no stitches", "count-mismatch", mat + "Row 2: Ch 1; turn. (12 sc)\nRow 3: " + plainRow + "Fasten off.\n", 1},
 		{"a count of no stitches at first", "count-mismatch", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: Place marker in first st. (6 sc)\nRnd 2: 2 sc in each st around. (12 sc)\nFasten off.\n", 1},
 		{"a count of chains", "count-mismatch", "Pattern: Mat\nTerms: US\n\nPiece: Mat\nRow 1: With A, ch 13. (13 ch)\nRow 2: Sc in 2nd ch from hook and in each ch across. (12 sc)\nFasten off.\n", 0},
+		{"a long chain in the middle", "count-mismatch", mat + "Row 2: " + plainRow + "Row 3: Ch 20; turn. (20 sts)\nFasten off.\n", 0},
 		{"a count said again", "count-mismatch", disc + "Rnd 3: Change to B. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
 
 		{"no chain", "place-absent", "Pattern: Mat\nTerms: US\n\nPiece: Mat\nWith A.\nRow 1: Sc in 2nd ch from hook and in each ch across. (12 sc)\nFasten off.\n", 1},
