@@ -401,19 +401,21 @@ func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (count
 		return counts, extra
 	}
 	usual := base.Turning
-	if base.Class == stitch.Slip || usual <= 1 {
+	named, ruled := h.words.turning[base.ID]
+	if all, ok := h.words.turning[""]; ok && !ruled && usual > 1 {
+		named, ruled = all, true
+	}
+	switch row, ok := h.rules[base.ID]; {
+	case ok && row.chains == n:
+		counts = row.counts
+	case ruled:
+		counts = named
+	case base.Class == stitch.Slip || usual <= 1:
 		if n >= 3 {
 			return false, n // a loop before the first short stitch
 		}
 		return false, 0
-	}
-	if rule, ok := h.rules[base.ID]; ok && rule.chains == n {
-		counts = rule.counts
-	} else if rule, ok := h.words.turning[base.ID]; ok {
-		counts = rule
-	} else if rule, ok := h.words.turning[""]; ok {
-		counts = rule
-	} else {
+	default:
 		counts = h.unsaidCounts(base, n)
 	}
 	if n > usual && (counts || n > usual+1) {

@@ -72,24 +72,7 @@ func newWords(f *syntax.File) (words, []Evidence) {
 			w.readMultiple(field.Value)
 		}
 	}
-	for _, span := range f.Prose {
-		for sentence := range strings.FieldsFuncSeq(f.Text.Slice(span), func(r rune) bool { return r == '.' || r == '\n' || r == ';' }) {
-			w.readTurningNote(sentence)
-		}
-	}
 	return w, evidence
-}
-
-// readTurningNote reads a note that rules on beginning chains for the whole
-// pattern: `Beginning 3ch counts as 1tr throughout`.
-func (w *words) readTurningNote(sentence string) {
-	tokens := syntax.Lex(sentence, 0, syntax.Standard())
-	has := func(word string) bool {
-		return slices.ContainsFunc(tokens, func(t syntax.Token) bool { return t.Kind == syntax.Word && t.Canon == word })
-	}
-	if has("count") && (has("ch") || has("tch")) {
-		w.turningPart(tokens)
-	}
 }
 
 func (w *words) define(d *syntax.Definition) {

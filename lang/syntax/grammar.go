@@ -357,7 +357,7 @@ type gLoop struct {
 	Pos  lexer.Position
 	Loop *gLoopIn `parser:"( 'continue' | 'work' | 'always' )* ( @@ ( 'of' ( ?! Ordinal | 'row' | 'rnd' ) | 'form' | 'each' | 'all' | 'st' | 'only' | 'across' | 'around' | 'always' | 'to' )*"`
 	Of   *gOf     `parser:"  @@?"`
-	Free *gNum    `parser:"| 'in'? 'other side' ( 'row' | 'rnd' ) @@ )"`
+	Free *gNum    `parser:"| 'in'? 'other side' 'of'? ( 'row' | 'rnd' ) @@ )"`
 }
 
 // ch 3; 3 ch; ch 3 (counts as dc); ch 12 for handle
