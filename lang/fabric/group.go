@@ -136,6 +136,7 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 		if h.held < 0 && h.at < len(h.base) {
 			h.next(p.Noun)
 		}
+		h.sameKind(p.Noun)
 		h.worked(func() { h.inPlace(g.Body, h.held) })
 	case p.Prep == syntax.Between:
 		h.toGap(p)

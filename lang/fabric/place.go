@@ -250,12 +250,25 @@ func (h *hand) upTo(end int) { h.end = min(end, len(h.base)) }
 // goTo moves to a place out of turn. Stitches passed over on the way are a
 // fault in solid work: nobody said to leave them.
 func (h *hand) goTo(i int) {
-	if h.whole() && !h.loose {
-		if passed := i - h.at; passed > 0 {
-			h.fault(Fault{Kind: RowShort, N: passed, Base: len(h.base)})
+	h.leap(i)
+	h.at, h.sub, h.held = i+1, 0, i
+}
+
+// leap reports the stitches that a step out of turn passes over, where none
+// was passed by landmark before.
+func (h *hand) leap(to int) {
+	if h.loose {
+		return
+	}
+	passed := 0
+	for i := h.at; i < to && i < len(h.base); i++ {
+		if !h.stitch(h.base[i]).IsSpace() {
+			passed++
 		}
 	}
-	h.at, h.sub, h.held = i+1, 0, i
+	if passed > 0 {
+		h.fault(Fault{Kind: RowShort, N: passed, Base: h.count(syntax.Noun{})})
+	}
 }
 
 func (h *hand) nounName(n syntax.Noun) string {

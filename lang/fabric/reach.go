@@ -30,6 +30,17 @@ func (h *hand) mark(n *syntax.Marker) {
 	}
 }
 
+// marksIn is how many of some places carry a marker.
+func (h *hand) marksIn(places []int) int {
+	n := 0
+	for _, i := range places {
+		if slices.Contains(h.marks, i) {
+			n++
+		}
+	}
+	return n
+}
+
 // marked finds the next place that carries a marker, -1 for none.
 func (h *hand) marked() int {
 	for i := h.at; i < h.end; i++ {
@@ -185,7 +196,11 @@ func (h *hand) elsewhere(k *stitch.Stitch) {
 func (h *hand) inMarked(k *stitch.Stitch, own *ownStitch, n int) {
 	i := h.marked()
 	if i < 0 {
-		h.noMarker()
+		if passed := h.marksIn(h.base[:h.at]); passed > 0 {
+			h.fault(Fault{Kind: RowOver, N: 1, Base: passed, Name: h.nounName(syntax.Noun{Kind: syntax.NounMarker})})
+		} else {
+			h.noMarker()
+		}
 		h.into(k, own, n, -1)
 		return
 	}
@@ -392,7 +407,21 @@ func (h *hand) sameAgain(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 			h.next(syntax.Noun{})
 		}
 	}
+	h.sameKind(p.Noun)
 	h.worked(func() { h.into(k, own, n, h.held) })
+}
+
+// sameKind sees that the `same sp` is a space. Where a round has only just
+// begun, it is the one that the round below closed with.
+func (h *hand) sameKind(n syntax.Noun) {
+	if n.Kind != syntax.NounSpace || h.held < 0 || h.held >= len(h.base) || h.stitch(h.base[h.held]).IsSpace() {
+		return
+	}
+	if last := len(h.base) - 1; h.round && len(h.row) <= 1 && h.stitch(h.base[last]).IsSpace() {
+		h.held = last
+		return
+	}
+	h.fault(Fault{Kind: PlaceAbsent, Name: h.nounName(n), There: h.stitch(h.base[h.held]).Name(h.words.dialect), N: 1})
 }
 
 // each works into every place of a kind, or into each up to a limit.
@@ -636,9 +665,7 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		}
 		return
 	}
-	if h.whole() && !h.loose && i > h.at {
-		h.fault(Fault{Kind: RowShort, N: i - h.at, Base: len(h.base)})
-	}
+	h.leap(i)
 	h.at, h.sub = i, 0
 	if e.uses > 1 && m >= e.uses {
 		m = m / e.uses

@@ -36,12 +36,12 @@ type gClause struct {
 	Bracketed *gBracketed `parser:"| @@ EOF"`
 	Work      *gWork      `parser:"| @@ EOF"`
 	Remark    *gRemark    `parser:"| @@ EOF"`
+	Loop      *gLoop      `parser:"| @@ EOF"`
 	Total     *gTotal     `parser:"| @@ EOF"`
 	Again     *gAgain     `parser:"| @@ EOF"`
 	Shaping   *gShaping   `parser:"| @@ EOF"`
 	Along     *gAlong     `parser:"| @@ EOF"`
 	Place     *gPlace1st  `parser:"| @@ EOF"`
-	Loop      *gLoop      `parser:"| @@ EOF"`
 	Even      *gEven      `parser:"| @@ EOF"`
 	Marker    *gMarker    `parser:"| @@ EOF"`
 	Yarn      *gYarn      `parser:"| @@ EOF"`
