@@ -687,10 +687,17 @@ func (d *document) dropEmptyPieces() {
 	d.file.Pieces = kept
 }
 
-// newRow lexes and reads one instruction.
 func (d *document) newRow(span source.Span) *Row {
-	r := &Row{At: span.Start, Text: d.text(span)}
-	r.Tokens = Lex(r.Text, 0, d.file.Vocab)
+	return readRow(d.text(span), span.Start, d.file.Vocab)
+}
+
+// Reread reads other words for a row of the file, in the file's own vocabulary.
+func (f *File) Reread(row *Row, text string) *Row { return readRow(text, row.At, f.Vocab) }
+
+// readRow lexes and reads one instruction.
+func readRow(text string, at int, vocab *Vocabulary) *Row {
+	r := &Row{At: at, Text: text}
+	r.Tokens = Lex(r.Text, 0, vocab)
 	label, n := readLabel(r.Tokens, r.Text)
 	r.Label = label
 	r.Clauses, r.Problems = build(r.Tokens[n:])
