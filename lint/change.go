@@ -430,7 +430,11 @@ func (w *writer) stitchesFor(i int) []change {
 			put(word[:at]+strconv.Itoa(other)+word[at+1:], over...)
 		}
 	}
-	for _, name := range w.names() {
+	names := w.names()
+	if shapes(t) {
+		names = append(names, "inc", "dec")
+	}
+	for _, name := range names {
 		if !strings.EqualFold(name, word) {
 			put(name)
 		}
@@ -438,10 +442,14 @@ func (w *writer) stitchesFor(i int) []change {
 	return out
 }
 
-// names are the stitches that the row works or states, as it spells them, and
-// those that raise and lower a count.
+// shapes tells whether a stitch raises or lowers the count by its own word.
+func shapes(t syntax.Token) bool {
+	return t.Stitch.US != nil && (t.Stitch.US.Class == stitch.Increase || t.Stitch.US.Class == stitch.Decrease)
+}
+
+// names are the stitches that the row works or states, as it spells them.
 func (w *writer) names() []string {
-	out := []string{"inc", "dec"}
+	var out []string
 	for _, t := range w.row.Tree.Tokens {
 		if name := strings.ToLower(w.source(t)); t.Kind == syntax.Stitch && !travels(t) && !slices.Contains(out, name) {
 			out = append(out, name)

@@ -84,18 +84,31 @@ func (p *Pass) seekMending(row *fabric.Row) *mending {
 	}
 	counts := s.mends
 	s.mends = nil
-	s.seek(row, swatch)
+	w := newWriter(row, wrongSizes(row))
+	s.numbers(w, swatch)
 	if below := below(row); below != nil {
-		s.seek(below, below.Swatch())
+		s.numbers(newWriter(below, wrongSizes(row)), below.Swatch())
+	}
+	if !slices.ContainsFunc(s.mends, slight) {
+		for _, c := range w.wordings() {
+			s.try(swatch, c, c.title())
+		}
 	}
 	m.choose(counts, s.mends)
 	return m
 }
 
-// below is the row below one, as far as its words may be at fault.
+// slight tells a mend that no change of words can better.
+func slight(m mend) bool { return m.left == 0 && m.size <= byDigit }
+
+// below is the row below one, if its numbers may be at fault: no count of its own
+// bears them out.
 func below(row *fabric.Row) *fabric.Row {
 	for i := row.Index - 1; i >= 0; i-- {
 		if r := row.Piece.Rows[i]; r.Swatch() != nil {
+			if r.Agrees() == fabric.Agrees {
+				return nil
+			}
 			return r
 		}
 	}
@@ -172,51 +185,45 @@ func (s *seeker) recount(swatch *fabric.Swatch) {
 	}
 }
 
-// seek tries changes of the words of a row: of the one that is wrong, or of the
-// one below it.
-func (s *seeker) seek(in *fabric.Row, swatch *fabric.Swatch) {
-	w := newWriter(in, s.wrong())
-	for i := range w.tokens {
-		if w.number(i) {
-			s.numbers(w, i, swatch)
-		}
-	}
-	for _, c := range w.wordings() {
-		s.try(swatch, c, c.title())
-	}
-}
-
-// wrong are the sizes in which the row is wrong.
-func (s *seeker) wrong() []int {
+// wrongSizes are the sizes in which a row is wrong.
+func wrongSizes(row *fabric.Row) []int {
 	var out []int
-	for size := range s.row.Tallies {
-		if s.row.Tallies[size].Misfit() > 0 {
+	for size := range row.Tallies {
+		if row.Tallies[size].Misfit() > 0 {
 			out = append(out, size)
 		}
 	}
 	return out
 }
 
-// numbers tries other numbers for one: its neighbours, and what the difference
+// numbers tries other numbers for each that a row has: of the one that is wrong,
+// or of the one below it.
+func (s *seeker) numbers(w *writer, swatch *fabric.Swatch) {
+	for i := range w.tokens {
+		if w.number(i) {
+			s.number(w, i, swatch)
+		}
+	}
+}
+
+// number tries other numbers for one: its neighbours, and what the difference
 // that one more makes shows to be wanted.
-func (s *seeker) numbers(w *writer, i int, swatch *fabric.Swatch) {
-	var more *fabric.Row
-	for _, by := range []int{1, -1, 2, -2} {
-		c, ok := w.renumbered(i, func(_, n int) int { return n + by })
-		if !ok {
-			continue
+func (s *seeker) number(w *writer, i int, swatch *fabric.Swatch) {
+	by := func(n int) *fabric.Row {
+		if c, ok := w.renumbered(i, func(_, was int) int { return was + n }); ok {
+			return s.try(swatch, c, c.title())
 		}
-		if worked := s.try(swatch, c, c.title()); by == 1 {
-			more = worked
-		}
+		return nil
 	}
-	if more == nil {
-		return
-	}
+	more, matters := by(1), false
 	for _, gap := range s.gaps() {
 		c, ok := w.renumbered(i, func(size, n int) int {
+			if more == nil {
+				return n
+			}
 			now := gap(&s.row.Tallies[size])
 			closed := now - gap(&more.Tallies[size])
+			matters = matters || closed != 0
 			if closed == 0 || now%closed != 0 {
 				return n
 			}
@@ -225,6 +232,11 @@ func (s *seeker) numbers(w *writer, i int, swatch *fabric.Swatch) {
 		if ok {
 			s.try(swatch, c, c.title())
 		}
+	}
+	by(-1)
+	if matters {
+		by(2)
+		by(-2)
 	}
 }
 
@@ -275,7 +287,7 @@ func (s *seeker) try(swatch *fabric.Swatch, c change, title string) *fabric.Row 
 	if at >= len(rows) {
 		return nil
 	}
-	if all && s.right(rows[at]) {
+	if all && right(rows[at], s.row) && right(rows[0], c.row) {
 		m := mend{change: c, title: title, deed: c.deed()}
 		for _, r := range rows[at+1:] {
 			m.left += r.Misfit()
@@ -285,18 +297,16 @@ func (s *seeker) try(swatch *fabric.Swatch, c change, title string) *fabric.Row 
 	return rows[at]
 }
 
-// right tells whether the row came out right, and says what it makes no less
+// right tells whether a row came out right, and states no less of what it makes
 // than it did.
-func (s *seeker) right(row *fabric.Row) bool {
-	if row.Misfit() > 0 {
+func right(row, was *fabric.Row) bool {
+	if row.Misfit() > 0 || row.Works() != was.Works() {
 		return false
 	}
 	for size := range row.Tallies {
-		switch s.row.Tallies[size].Agrees() {
-		case fabric.Agrees, fabric.Disagrees:
-			if row.Tallies[size].Agrees() != fabric.Agrees {
-				return false
-			}
+		before := was.Tallies[size].Agrees()
+		if (before == fabric.Agrees || before == fabric.Disagrees) && row.Tallies[size].Agrees() != fabric.Agrees {
+			return false
 		}
 	}
 	return true
