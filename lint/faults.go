@@ -100,6 +100,12 @@ func (p *Pass) reportFault(f *fault, finding Finding) {
 	p.inSizes(f.sizes, finding)
 }
 
+// reportMisfit reports a fault by which a row does not fit the row below, with
+// what would make it fit.
+func (p *Pass) reportMisfit(f *fault, finding Finding) {
+	p.reportFault(f, p.mending(f.row).fitted(finding))
+}
+
 // related is the place in the row that the engine says explains a fault, with
 // a rule's words for it; nothing where it names none.
 func (f *fault) related(message string) []Related {

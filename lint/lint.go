@@ -56,6 +56,9 @@ type Finding struct {
 	Size    string
 	Related []Related
 	Fix     *Fix // nil for none
+	// Alternatives are other changes that would settle the finding, each by
+	// itself; none where there is no Fix.
+	Alternatives []Fix
 }
 
 // Related is another place in the file that explains a finding.
@@ -96,6 +99,7 @@ type Pass struct {
 
 	rule     *Rule
 	doubts   doubts
+	mendings mendings
 	findings []Finding
 }
 
@@ -123,9 +127,9 @@ func Analyze(text *source.Text) *Analysis {
 
 func run(rules []*Rule, file *syntax.File, worked *fabric.Fabric) []Finding {
 	var found []Finding
-	doubts := doubtsOf(worked)
+	doubts, mended := doubtsOf(worked), mendings{}
 	for _, r := range rules {
-		found = append(found, runOne(&Pass{File: file, Fabric: worked, rule: r, doubts: doubts})...)
+		found = append(found, runOne(&Pass{File: file, Fabric: worked, rule: r, doubts: doubts, mendings: mended})...)
 	}
 	slices.SortStableFunc(found, func(a, b Finding) int {
 		return cmp.Or(cmp.Compare(a.Span.Start, b.Span.Start), cmp.Compare(a.Span.End, b.Span.End),

@@ -85,21 +85,6 @@ func TestRewrittenKeepsBrackets(t *testing.T) {
 	assert.Equal(t, "7", rewritten("20", []int{7}))
 }
 
-func TestLikelyCause(t *testing.T) {
-	found := findings(t, `Pattern: Acorn
-Terms: US
-
-Piece: Cup
-Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
-Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
-Rnd 3: Ch 1, [sc in next st, 2 sc in next st] 5 times; sl st in first sc to join. (18 sc)
-Fasten off.
-`)
-	require.Len(t, found, 1)
-	assert.Equal(t, "count-mismatch", found[0].Rule)
-	assert.Contains(t, found[0].Message, "makes 15 sc, says 18; worked 6 times in all")
-}
-
 func TestMeasures(t *testing.T) {
 	f := &syntax.Field{Value: "46.5 (50, 53.5) cm around (18 1/4 (19 3/4, 21) in), 5 cm (2 in) deep"}
 	var lists [][]float64

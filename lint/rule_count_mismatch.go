@@ -2,6 +2,7 @@ package lint
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -54,7 +55,8 @@ func checkCountMismatch(p *Pass) {
 		if len(off.sizes) == 0 {
 			continue
 		}
-		f := Finding{Span: row.Tree.Abs(row.StatedAt), Message: madeAndSaid(row, &off) + likelyCause(row, off.sizes[0]), Fix: restate(row)}
+		m := p.mending(row)
+		f := m.offered(Finding{Span: row.Tree.Abs(row.StatedAt), Message: madeAndSaid(row, &off, m)})
 		if r := leftOver(row, off.sizes[0]); r != nil {
 			f.Related = append(f.Related, *r)
 		}
@@ -114,9 +116,10 @@ func statesCountOf(row, below *fabric.Row) bool {
 	return true
 }
 
-// madeAndSaid words the parts that disagree: "makes 12 dc and 3 ch-2 sps, says 11 and 4".
-func madeAndSaid(row *fabric.Row, off *sized[*fabric.Tally]) string {
-	var made, said []string
+// madeAndSaid words the parts that disagree: "makes 12 dc and 3 ch-2 sps, says 11
+// and 4", which of the two later rows bear out, and what would bring them together.
+func madeAndSaid(row *fabric.Row, off *sized[*fabric.Tally], m *mending) string {
+	var made, said, numbers []string
 	for i, c := range off.facts[0].Compared {
 		disagree := false
 		for _, t := range off.facts {
@@ -125,10 +128,24 @@ func madeAndSaid(row *fabric.Row, off *sized[*fabric.Tally]) string {
 		if !disagree {
 			continue
 		}
-		made = append(made, counted(off.num(func(t *fabric.Tally) int { return t.Compared[i].Made }), statedNoun(row, c)))
+		n := off.num(func(t *fabric.Tally) int { return t.Compared[i].Made })
+		numbers = append(numbers, n)
+		made = append(made, counted(n, statedNoun(row, c)))
 		said = append(said, off.num(func(t *fabric.Tally) int { return t.Compared[i].Stated }))
 	}
-	return "makes " + both(made) + ", says " + both(said)
+	text := "makes " + both(made) + ", says " + both(said)
+	deeds := m.deeds()
+	switch {
+	case m.bears == fabric.BearsMade:
+		return text + "; what comes after it fits " + both(numbers) + ", so the count is likely wrong"
+	case m.bears == fabric.BearsStated && deeds != "":
+		return text + "; what comes after it fits " + both(said) + ", and " + deeds + " would make it"
+	case m.bears == fabric.BearsStated:
+		return text + "; what comes after it fits " + both(said) + ", so the words are likely wrong"
+	case deeds != "":
+		return text + "; " + deeds + " would make " + both(said)
+	}
+	return text
 }
 
 // statedNoun is what a part of a stated count is a number of, in the words of
@@ -165,83 +182,56 @@ func leftOver(row *fabric.Row, size int) *Related {
 	return nil
 }
 
-// likelyCause looks for the one repeat that, worked another number of times,
-// would make the stated count of the very places there are.
-func likelyCause(row *fabric.Row, size int) string {
-	t := &row.Tallies[size]
-	if len(t.Compared) != 1 || t.Compared[0].Name != "" && len(t.Parts) != 1 {
-		return ""
-	}
-	missing := t.Compared[0].Stated - t.Compared[0].Made
-	found := ""
-	for i, c := range row.Tree.Clauses {
-		r, ok := c.Node.(*syntax.Repeat)
-		if !ok || i >= len(row.Steps) || !row.Steps[i].Known || (r.Limit != syntax.Times && r.Limit != syntax.More) {
-			continue
-		}
-		times := r.Number.At(size)
-		if r.Limit == syntax.More {
-			times++
-		}
-		made, used := row.Steps[i].Made[size], row.Steps[i].Used[size]
-		if times <= 0 || made <= 0 || made%times != 0 || used%times != 0 || missing%(made/times) != 0 {
-			continue
-		}
-		more := missing / (made / times)
-		if times+more < 1 || t.Left != more*(used/times) {
-			continue
-		}
-		if found != "" {
-			return ""
-		}
-		found = fmt.Sprintf("; worked %s in all, %s would make %d",
-			counted(strconv.Itoa(times+more), "time"), quoted(body(row.Tree.Source(c.Span))), t.Compared[0].Stated)
-	}
-	return found
-}
-
-// body is what a repeat repeats: its words up to the bracket that closes it.
-func body(words string) string {
-	if end := strings.LastIndexAny(words, ")]}"); end > 0 {
-		return words[:end+1]
-	}
-	return words
-}
-
-// restate is the fix that writes the counts made in the place of those stated.
-// It is not safe: the words may be at fault instead.
-func restate(row *fabric.Row) *Fix {
-	numbers := statedNumbers(row)
-	if numbers == nil {
-		return nil
-	}
-	fix := &Fix{}
-	var titles []string
-	for i, token := range numbers {
+// recounted writes the counts made in the place of those stated, and says so as
+// an order; nil where the numbers stated cannot be told.
+func recounted(row *fabric.Row) (*change, string) {
+	c := &change{row: row}
+	var texts []string
+	for i, token := range statedNumbers(row) {
 		values := make([]int, len(row.Tallies))
 		changed := false
 		for size := range row.Tallies {
-			c := row.Tallies[size].Compared
-			if i >= len(c) {
-				return nil
+			compared := row.Tallies[size].Compared
+			if i >= len(compared) {
+				return nil, ""
 			}
-			values[size] = c[i].Stated
-			if c[i].Result == fabric.Disagrees {
-				values[size], changed = c[i].Made, true
+			values[size] = compared[i].Stated
+			if compared[i].Result == fabric.Disagrees {
+				values[size], changed = compared[i].Made, true
 			}
 		}
-		if !changed {
+		if changed {
+			if slices.Contains(values, 0) {
+				return nil, "" // nobody counts what is not there
+			}
+			text := rewritten(row.Tree.Source(token.Span), values)
+			c.edits = append(c.edits, source.Edit{Span: token.Span, New: text})
+			texts = append(texts, text)
+		}
+	}
+	if len(c.edits) == 0 {
+		return nil, ""
+	}
+	return c, "write " + both(texts) + " as the count"
+}
+
+// respaced writes the lengths of spaces that the row makes in the place of those
+// that its count names.
+func respaced(row *fabric.Row) []change {
+	var out []change
+	tokens := row.Tree.Tokens
+	for i, t := range tokens {
+		if i == 0 || tokens[i-1].Kind != syntax.Hyphen || t.Kind != syntax.Number || !row.StatedAt.Covers(t.Span) {
 			continue
 		}
-		text := rewritten(row.Tree.Source(token.Span), values)
-		fix.Edits = append(fix.Edits, source.Edit{Span: row.Tree.Abs(token.Span), New: text})
-		titles = append(titles, text)
+		for _, part := range row.Tallies[0].Parts {
+			var length int
+			if _, err := fmt.Sscanf(part.Name, "ch-%d sp", &length); err == nil {
+				out = append(out, change{row: row, edits: []source.Edit{{Span: t.Span, New: strconv.Itoa(length)}}})
+			}
+		}
 	}
-	if len(fix.Edits) == 0 {
-		return nil
-	}
-	fix.Title = "write " + both(titles) + " as the count"
-	return fix
+	return out
 }
 
 // statedNumbers finds the number of each part of the stated count, nil where

@@ -23,7 +23,7 @@ Terms: US
 Piece: Edging
 With A, ch 4, sl st in first ch to form ring.
 Rnd 1: Ch 1, [sc in ring, ch 2] 6 times; sl st in first sc to join. (6 sc, 6 ch-2 sps)
-Rnd 2: Sl st in next ch-2 sp, ch 1, [3 sc in next ch-3 sp] 6 times; sl st in first sc to join.
+Rnd 2: Ch 1, [3 sc in next ch-3 sp] 6 times; sl st in first sc to join. (18 sc)
 Fasten off.
 `,
 	Good: `Pattern: Frost edging
@@ -40,7 +40,7 @@ Fasten off.
 
 func checkPlaceAbsent(p *Pass) {
 	for _, f := range p.faults(fabric.PlaceAbsent) {
-		p.reportFault(f, Finding{Message: "asks for " + quoted(f.Name) + " here, and " + there(f.There)})
+		p.reportMisfit(f, Finding{Message: "asks for " + quoted(f.Name) + " here, and " + there(f.There)})
 	}
 	p.checkChainMade()
 }

@@ -38,7 +38,7 @@ func checkRepeatRemainder(p *Pass) {
 		if len(f.Fits) > 0 && len(f.sizes) == 1 {
 			message += ": " + either(itoas(f.Fits)) + " in the row below would fit"
 		}
-		p.reportFault(f, Finding{Message: message})
+		p.reportMisfit(f, Finding{Message: message})
 	}
 }
 

@@ -42,6 +42,6 @@ func checkRowOver(p *Pass) {
 		} else {
 			message += "there are, and they run out here"
 		}
-		p.reportFault(f, Finding{Message: message})
+		p.reportMisfit(f, Finding{Message: message})
 	}
 }

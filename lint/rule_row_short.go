@@ -35,7 +35,7 @@ func checkRowShort(p *Pass) {
 		if t := &f.row.Tallies[f.sizes[0]]; t.Agrees() == fabric.Disagrees || hasFault(t, misfits...) {
 			continue // the count shows the same slip and says more, or the row is out of step
 		}
-		p.reportFault(f, Finding{
+		p.reportMisfit(f, Finding{
 			Message: "leaves " + counted(f.num(func(f fabric.Fault) int { return f.N }), leftNoun(f.facts[0])) + " of " +
 				f.num(func(f fabric.Fault) int { return f.Base }) + " unworked and does not say so",
 		})

@@ -114,6 +114,8 @@ type Row struct {
 	Repeats []int
 	// Side is the side that faces by the turns, where it is known.
 	Side syntax.SideKind
+
+	stage stage // the work before it, kept of few rows: see Swatch
 }
 
 // Rows gives every instruction of every piece, in order.
@@ -137,6 +139,17 @@ func (r *Row) Works() bool {
 		}
 	}
 	return false
+}
+
+// Agrees is how the stated count compares, in the size where it fares worst.
+func (r *Row) Agrees() Agreement {
+	result := NotStated
+	for size := range r.Tallies {
+		if a := r.Tallies[size].Agrees(); a == Disagrees || a > result && result != Disagrees {
+			result = a
+		}
+	}
+	return result
 }
 
 // Before and After give the nearest row of the piece that works stitches, nil

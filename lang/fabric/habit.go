@@ -103,13 +103,26 @@ func (c crew) taken() Reading {
 func misfit(p *Piece) int {
 	total := 0
 	for _, row := range p.Rows {
-		for i := range row.Tallies {
-			t := &row.Tallies[i]
-			total += t.misfit()
-			if !t.Known && t.Works {
-				total++
-			}
-		}
+		total += row.Misfit()
+	}
+	return total
+}
+
+// Misfit is how badly the row fits what it says of itself and what lies below,
+// in all sizes together; 0 where it comes out right.
+func (r *Row) Misfit() int {
+	total := 0
+	for i := range r.Tallies {
+		total += r.Tallies[i].Misfit()
+	}
+	return total
+}
+
+// Misfit is how badly the row fits in one size.
+func (t *Tally) Misfit() int {
+	total := t.misfit()
+	if !t.Known && t.Works {
+		total++
 	}
 	return total
 }

@@ -64,13 +64,7 @@ type crew []*worker
 func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit) (*Piece, crew) {
 	p := &Piece{Tree: tree, proportion: proportionOf(w.gauge, w.dialect)}
 	for i, r := range tree.Rows {
-		row := &Row{Tree: r, Piece: p, Index: i, Tallies: make([]Tally, f.Sizes()), Repeats: make([]int, f.Sizes())}
-		row.Stated, row.StatedAt = statedIn(r.Clauses)
-		row.Steps = make([]Step, len(r.Clauses))
-		for k, c := range r.Clauses {
-			row.Steps[k] = Step{Span: c.Span, Known: true}
-		}
-		p.Rows = append(p.Rows, row)
+		p.Rows = append(p.Rows, newRow(p, i, r, f.Sizes()))
 	}
 	var c crew
 	for size := range f.Sizes() {
@@ -82,8 +76,11 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 		k.takeUp(tree, before)
 		c = append(c, k)
 	}
+	var keep keeper
 	for _, row := range p.Rows {
+		keep.before(row, c)
 		c.instruction(row)
+		keep.after(row)
 	}
 	for _, k := range c {
 		p.Stitches = append(p.Stitches, append(k.h.earlier, k.h.fresh...))
@@ -144,6 +141,17 @@ func leftFor(p syntax.Place) func(*hand) bool {
 		return func(h *hand) bool { return len(h.left) > 0 }
 	}
 	return nil
+}
+
+// newRow is a row before it is worked.
+func newRow(p *Piece, index int, tree *syntax.Row, sizes int) *Row {
+	row := &Row{Tree: tree, Piece: p, Index: index, Tallies: make([]Tally, sizes), Repeats: make([]int, sizes)}
+	row.Stated, row.StatedAt = statedIn(tree.Clauses)
+	row.Steps = make([]Step, len(tree.Clauses))
+	for k, c := range tree.Clauses {
+		row.Steps[k] = Step{Span: c.Span, Known: true}
+	}
+	return row
 }
 
 // firstNumber is the number of a piece's first row, 0 where a line without

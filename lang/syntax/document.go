@@ -248,6 +248,9 @@ func (d *document) readAll() {
 	d.turning()
 }
 
+// Reread reads other words for a row of the file, in the file's own vocabulary.
+func (f *File) Reread(row *Row, text string) *Row { return readRow(text, row.At, f.Vocab) }
+
 // readRow reads the instruction that stands at an offset of its file.
 func readRow(text string, at int, vocab *Vocabulary) *Row {
 	r := &Row{At: at, Text: text, Tokens: Lex(text, 0, vocab)}

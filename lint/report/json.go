@@ -25,6 +25,8 @@ type jsonFinding struct {
 	Size    string        `json:"size,omitempty"`
 	Related []jsonRelated `json:"related"`
 	Fix     *jsonFix      `json:"fix,omitempty"`
+	// Alternatives are other fixes, each by itself.
+	Alternatives []jsonFix `json:"alternatives,omitempty"`
 }
 
 type jsonRelated struct {
@@ -65,10 +67,19 @@ func jsonOf(t *source.Text, f lint.Finding) jsonFinding {
 		out.Related = append(out.Related, jsonRelated{placeOf(t, r.Span), r.Message})
 	}
 	if f.Fix != nil {
-		out.Fix = &jsonFix{Title: f.Fix.Title, Safe: f.Fix.Safe, Edits: []jsonEdit{}}
-		for _, e := range f.Fix.Edits {
-			out.Fix.Edits = append(out.Fix.Edits, jsonEdit{placeOf(t, e.Span), e.New})
-		}
+		fix := fixOf(t, f.Fix)
+		out.Fix = &fix
+	}
+	for i := range f.Alternatives {
+		out.Alternatives = append(out.Alternatives, fixOf(t, &f.Alternatives[i]))
+	}
+	return out
+}
+
+func fixOf(t *source.Text, f *lint.Fix) jsonFix {
+	out := jsonFix{Title: f.Title, Safe: f.Safe, Edits: []jsonEdit{}}
+	for _, e := range f.Edits {
+		out.Edits = append(out.Edits, jsonEdit{placeOf(t, e.Span), e.New})
 	}
 	return out
 }

@@ -1,0 +1,347 @@
+package lint
+
+import (
+	"slices"
+	"strconv"
+
+	"stitchproof/lang/fabric"
+)
+
+// Which single change of a number or a wording would put a wrong row right:
+// each slip that a writer may have made is undone, the row read and worked
+// again, and the lines after it with it. A change that puts the row right and
+// makes no later line worse is a mend, and the smallest mends are told.
+
+const (
+	// maxTries bounds the changes tried of one row.
+	maxTries = 200
+	// maxMended bounds the rows of a file that are looked at so closely. A file with
+	// more wrong rows is wrong in another way than by slips of the pen, and is to be
+	// answered as fast as any other.
+	maxMended = 50
+	// maxEffort bounds what one try may cost.
+	maxEffort = 5_000
+	// maxNamed bounds the mends told of a row: more that are equally small tell a
+	// maker nothing.
+	maxNamed = 3
+)
+
+// mending is what would put a row right.
+type mending struct {
+	// bears is what the lines after the row show, as far as no mend is at odds
+	// with it.
+	bears fabric.Bearing
+	// count is the change of the stated count, nil where that would not do.
+	count *mend
+	// words are the smallest changes of the words; none where too many are equally
+	// small.
+	words []mend
+}
+
+// mend is a change that puts a row right.
+type mend struct {
+	change
+	title, deed string
+	left        int // how badly the lines after it fit then
+}
+
+// mendings are those of a file's rows, each looked for once.
+type mendings map[*fabric.Row]*mending
+
+// mending finds what would put a row right in which something is wrong.
+func (p *Pass) mending(row *fabric.Row) *mending {
+	if m, ok := p.mendings[row]; ok {
+		return m
+	}
+	m := &mending{}
+	if len(p.mendings) < maxMended && effort(row) <= maxEffort {
+		m = p.seekMending(row)
+	}
+	p.mendings[row] = m
+	return m
+}
+
+// effort is about what a try of a row costs: the stitches it makes, in every
+// size and as often as it is worked, and a look at the piece's rows.
+func effort(row *fabric.Row) int {
+	total := len(row.Piece.Rows)
+	for size := range row.Tallies {
+		total += row.Tallies[size].Made * max(1, row.Repeats[size])
+	}
+	return total
+}
+
+func (p *Pass) seekMending(row *fabric.Row) *mending {
+	m := &mending{}
+	swatch := row.Swatch()
+	if swatch == nil {
+		return m
+	}
+	s := seeker{Pass: p, row: row, tried: map[string]bool{}}
+	if row.Agrees() == fabric.Disagrees {
+		m.bears = swatch.Bears()
+		s.recount(swatch)
+	}
+	counts := s.mends
+	s.mends = nil
+	w := newWriter(row, wrongSizes(row))
+	s.numbers(w, swatch)
+	if below := below(row); below != nil {
+		s.numbers(newWriter(below, wrongSizes(row)), below.Swatch())
+	}
+	if !slices.ContainsFunc(s.mends, slight) {
+		for _, c := range w.wordings() {
+			s.try(swatch, c, c.title())
+		}
+	}
+	m.choose(counts, s.mends)
+	return m
+}
+
+// slight tells a mend that no change of words can better.
+func slight(m mend) bool { return m.left == 0 && m.size <= byDigit }
+
+// below is the row below one, if its numbers may be at fault: no count of its own
+// bears them out.
+func below(row *fabric.Row) *fabric.Row {
+	for i := row.Index - 1; i >= 0; i-- {
+		if r := row.Piece.Rows[i]; r.Swatch() != nil {
+			if r.Agrees() == fabric.Agrees {
+				return nil
+			}
+			return r
+		}
+	}
+	return nil
+}
+
+// choose keeps the mends after which the later lines fit best, and of those the
+// smallest.
+func (m *mending) choose(counts, words []mend) {
+	counts, words = best(counts, words)
+	if len(counts) > 0 {
+		m.count = &counts[0]
+	}
+	// the lines after fit the stated count as well if other words make it, and the
+	// count made if it may be written
+	if m.bears == fabric.BearsMade && (m.count == nil || len(words) > 0) || m.bears == fabric.BearsStated && m.count != nil {
+		m.bears = fabric.BearsNeither
+	}
+	smallest := byFar
+	if m.count != nil {
+		smallest = byWord // one number of the count is less than a clause
+	}
+	for _, w := range words {
+		smallest = min(smallest, w.size)
+	}
+	m.words = slices.DeleteFunc(words, func(w mend) bool { return w.size > smallest })
+	m.narrow()
+}
+
+// best keeps of all mends those after which the later lines fit best.
+func best(counts, words []mend) (_, _ []mend) {
+	all := slices.Concat(counts, words)
+	if len(all) == 0 {
+		return nil, nil
+	}
+	least := slices.MinFunc(all, func(a, b mend) int { return a.left - b.left }).left
+	worse := func(m mend) bool { return m.left > least }
+	return slices.DeleteFunc(counts, worse), slices.DeleteFunc(words, worse)
+}
+
+// narrow puts first what the row says elsewhere too, and keeps no more than can
+// be told.
+func (m *mending) narrow() {
+	var echoes, others []mend
+	for _, w := range m.words {
+		if w.echoes() {
+			echoes = append(echoes, w)
+		} else {
+			others = append(others, w)
+		}
+	}
+	for _, list := range [][]mend{slices.Concat(echoes, others), echoes, nil} {
+		if m.words = list; len(list) <= maxNamed {
+			return
+		}
+	}
+}
+
+// seeker looks for the mends of a row.
+type seeker struct {
+	*Pass
+	row   *fabric.Row
+	tried map[string]bool
+	mends []mend
+}
+
+// recount tries the count made in the stead of the one stated.
+func (s *seeker) recount(swatch *fabric.Swatch) {
+	for _, c := range respaced(s.row) {
+		s.try(swatch, c, c.title())
+	}
+	if c, title := recounted(s.row); c != nil {
+		s.try(swatch, *c, title)
+	}
+}
+
+// wrongSizes are the sizes in which a row is wrong.
+func wrongSizes(row *fabric.Row) []int {
+	var out []int
+	for size := range row.Tallies {
+		if row.Tallies[size].Misfit() > 0 {
+			out = append(out, size)
+		}
+	}
+	return out
+}
+
+// numbers tries other numbers for each that a row has: of the one that is wrong,
+// or of the one below it.
+func (s *seeker) numbers(w *writer, swatch *fabric.Swatch) {
+	for i := range w.tokens {
+		if w.number(i) {
+			s.number(w, i, swatch)
+		}
+	}
+}
+
+// number tries other numbers for one: its neighbours, and what the difference
+// that one more makes shows to be wanted.
+func (s *seeker) number(w *writer, i int, swatch *fabric.Swatch) {
+	by := func(n int) *fabric.Row {
+		if c, ok := w.renumbered(i, func(_, was int) int { return was + n }); ok {
+			return s.try(swatch, c, c.title())
+		}
+		return nil
+	}
+	more, matters := by(1), false
+	for _, gap := range s.gaps() {
+		c, ok := w.renumbered(i, func(size, n int) int {
+			if more == nil {
+				return n
+			}
+			now := gap(&s.row.Tallies[size])
+			closed := now - gap(&more.Tallies[size])
+			matters = matters || closed != 0
+			if closed == 0 || now%closed != 0 {
+				return n
+			}
+			return n + now/closed
+		})
+		if ok {
+			s.try(swatch, c, c.title())
+		}
+	}
+	by(-1)
+	if matters {
+		by(2)
+		by(-2)
+	}
+}
+
+// gaps measure what a row lacks: of each part of its count, and of places.
+func (s *seeker) gaps() []func(*fabric.Tally) int {
+	out := []func(*fabric.Tally) int{places}
+	for i := range s.row.Tallies[0].Compared {
+		out = append(out, func(t *fabric.Tally) int {
+			if i >= len(t.Compared) {
+				return 0
+			}
+			return t.Compared[i].Stated - t.Compared[i].Made
+		})
+	}
+	return out
+}
+
+// places is how many places a row asks for beyond those there are, less those
+// that it leaves.
+func places(t *fabric.Tally) int {
+	total := 0
+	for _, f := range t.Faults {
+		switch f.Kind {
+		case fabric.RowOver:
+			total += f.N
+		case fabric.RowShort, fabric.RepeatRemainder:
+			total -= f.N
+		}
+	}
+	return total
+}
+
+// try works the row again after a change, notes it if it is a mend, and gives
+// the row as it came out; nil where it was not worked.
+func (s *seeker) try(swatch *fabric.Swatch, c change, title string) *fabric.Row {
+	text := c.text()
+	key := strconv.Itoa(c.row.Index) + text
+	if s.tried[key] || len(s.tried) >= maxTries {
+		return nil
+	}
+	s.tried[key] = true
+	tree := s.File.Reread(c.row.Tree, text)
+	if miswritten(tree) {
+		return nil
+	}
+	rows, all := swatch.Try(tree)
+	at := s.row.Index - c.row.Index
+	if at >= len(rows) {
+		return nil
+	}
+	if all && right(rows[at], s.row) && right(rows[0], c.row) {
+		m := mend{change: c, title: title, deed: c.deed()}
+		for _, r := range rows[at+1:] {
+			m.left += r.Misfit()
+		}
+		s.mends = append(s.mends, m)
+	}
+	return rows[at]
+}
+
+// right tells whether a row came out right, and states no less of what it makes
+// than it did.
+func right(row, was *fabric.Row) bool {
+	if row.Misfit() > 0 || row.Works() != was.Works() {
+		return false
+	}
+	for size := range row.Tallies {
+		before := was.Tallies[size].Agrees()
+		if (before == fabric.Agrees || before == fabric.Disagrees) && row.Tallies[size].Agrees() != fabric.Agrees {
+			return false
+		}
+	}
+	return true
+}
+
+// deeds lists what changes of words would do it.
+func (m *mending) deeds() string {
+	var out []string
+	for _, w := range m.words {
+		out = append(out, w.deed)
+	}
+	return either(out)
+}
+
+// offered gives a finding the changes that would settle it.
+func (m *mending) offered(f Finding) Finding {
+	all := slices.Clone(m.words)
+	if m.count != nil {
+		all = slices.Insert(all, 0, *m.count)
+	}
+	var fixes []Fix
+	for _, mend := range all {
+		fixes = append(fixes, Fix{Title: mend.title, Edits: mend.inFile()})
+	}
+	if len(fixes) > 0 {
+		f.Fix, f.Alternatives = &fixes[0], fixes[1:]
+	}
+	return f
+}
+
+// fitted is offered, for a row that does not fit the one below, in the
+// message's words too.
+func (m *mending) fitted(f Finding) Finding {
+	if deeds := m.deeds(); deeds != "" {
+		f.Message += "; " + deeds + " would put it right"
+	}
+	return m.offered(f)
+}
