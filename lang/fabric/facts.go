@@ -324,3 +324,11 @@ const (
 // wholePiece are the readings that hold for a piece or not at all: what is
 // counted, and whether its beginning chains are.
 const wholePiece = ReadTurningCounts | ReadCountsChains | ReadOmitsTurning
+
+// start is the row's first clause.
+func (r *Row) start() source.Span {
+	if len(r.Steps) == 0 {
+		return source.Span{}
+	}
+	return r.Steps[0].Span
+}

@@ -294,7 +294,7 @@ func (j *job) finish(row *Row) {
 			j.unknown(row) // worked by measure, and every time makes another number
 			return
 		}
-		o = said(o, row.Steps[0].Span)
+		o = said(o, row.start())
 	}
 	j.record(row, o)
 }
@@ -390,7 +390,7 @@ func (h *hand) setApart() {
 func (k *worker) unknown(row *Row) {
 	k.h.startRow(row.Index, row.Tree.Label)
 	k.h.works = true
-	k.h.span = row.Steps[0].Span
+	k.h.span = row.start()
 	k.h.lose()
 	o := outcome{hand: k.h}
 	faults := row.Tallies[k.size].Faults
@@ -414,7 +414,7 @@ func (k *worker) record(row *Row, o outcome) {
 	row.Tallies[k.size] = o.tally
 	if k.headless && o.tally.Works {
 		k.headless = false
-		row.Tallies[k.size].Blame = row.Steps[0].Span // said once
+		row.Tallies[k.size].Blame = row.start() // said once
 	}
 	if row.Stated == nil && o.stated != nil && o.hand.said != (source.Span{}) {
 		row.Stated, row.StatedAt = o.stated, o.hand.said
@@ -488,7 +488,7 @@ func lastWorking(row *Row) source.Span {
 			return row.Tree.Clauses[i].Span
 		}
 	}
-	return row.Steps[0].Span
+	return row.start()
 }
 
 // note remembers a worked row under its number.

@@ -597,6 +597,10 @@ func (h *hand) eachToLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.
 		}
 		h.at, h.sub = h.at+1, 0
 	}
+	if k.Class == stitch.Slip && p.To.Kind == syntax.ToNext {
+		h.at, h.sub, h.held = stop+1, 0, stop
+		h.placed(k, own, 1, stop, e) // slip stitches lead along and into it
+	}
 }
 
 // landmarkOf is the place that an extent ends before, -1 for none.

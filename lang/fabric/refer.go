@@ -195,7 +195,7 @@ func marked(r *syntax.Row) bool {
 }
 
 func (k *worker) refuse(row *Row, f Fault) {
-	f.Size, f.Span = k.size, row.Steps[0].Span
+	f.Size, f.Span = k.size, row.start()
 	row.Tallies[k.size].Faults = append(row.Tallies[k.size].Faults, f)
 }
 
