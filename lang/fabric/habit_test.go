@@ -129,3 +129,18 @@ Fasten off.
 `)
 	assert.Equal(t, []int{22}, rowsOf(f)[2].Repeats)
 }
+
+// A note that speaks of every beginning chain settles what the rows leave
+// open.
+func TestNotesOfBeginningChains(t *testing.T) {
+	for note, want := range map[string]int{
+		"Each beginning ch-2 counts as an hdc.":                  12,
+		"The ch 2 that begins a round never counts as a stitch.": 11,
+		"The hedge is green.":                                    11, // by custom
+	} {
+		rows := allRows(worked("Terms: US\n\n" + note + "\n\nPiece: Haw\nCh 4, join with sl st to form ring.\nRnd 1: Ch 2, 11 hdc in ring, join.\n"))
+		if got := rows[len(rows)-1].Tallies[0].Made; got != want {
+			t.Errorf("%q: makes %d hdc, want %d", note, got, want)
+		}
+	}
+}

@@ -33,10 +33,7 @@ func readLabel(tokens []Token, text string) (Label, int) {
 		n++
 	}
 	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[r.name-1].Span.End}
-	for text[r.label.Span.End-1] == '.' {
-		r.label.Span.End-- // the stop of an abbreviation: `2nd Rnd.`
-	}
-	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
+	r.label.Text = strings.TrimRight(text[r.label.Span.Start:r.label.Span.End], ".") // `2nd Rnd.`
 	return r.label, n
 }
 
@@ -263,6 +260,9 @@ func (r *labelReader) numberFirst() int {
 	}
 	t := r.peek()
 	switch {
+	case !ordinal && len(r.label.Numbers) > 1 && r.stopped():
+		r.name = r.at
+		return r.at
 	case ordinal && (t.Kind == Colon || t.Kind == Period && r.dashAfter()):
 		return r.end(true)
 	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at == 1 && r.at+1 < len(r.tokens):
@@ -277,6 +277,9 @@ func (r *labelReader) numberFirst() int {
 	}
 	return 0
 }
+
+// stopped tells whether the last number holds the stop after it.
+func (r *labelReader) stopped() bool { return r.text[r.tokens[r.at-1].Span.End-1] == '.' }
 
 // amount tells the `3 rows` of a gauge from the `3-8 rows` of a label.
 func (r *labelReader) amount() bool {

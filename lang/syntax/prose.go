@@ -320,7 +320,7 @@ func (d *document) turning() {
 	for _, span := range said {
 		at := span.Start
 		for sentence := range strings.SplitAfterSeq(d.text(span), ".") {
-			if rulesTurning(Lex(sentence, 0, Standard())) {
+			if rulesTurning(sentence) {
 				d.file.Turning = append(d.file.Turning, source.Span{Start: at, End: at + len(sentence)})
 			}
 			at += len(sentence)
@@ -328,19 +328,20 @@ func (d *document) turning() {
 	}
 }
 
+// ofEvery begins what holds for every row.
+var ofEvery = regexp.MustCompile(`(?i)\b(?:beg|begin|begins|beginning|start|starts|turning|each|every|throughout|always)\b`)
+
 // rulesTurning tells whether a sentence names a chain, says whether it counts,
 // and says it of every row.
-func rulesTurning(tokens []Token) bool {
-	chain, counts, always := false, false, false
-	for _, t := range tokens {
+func rulesTurning(sentence string) bool {
+	chain, counts := false, false
+	for _, t := range Lex(sentence, 0, Standard()) {
 		switch t.Canon {
 		case "ch", "tch":
 			chain = true
 		case "count":
 			counts = true
-		case "beg", "each", "throughout", "always":
-			always = true
 		}
 	}
-	return chain && counts && always
+	return chain && counts && ofEvery.MatchString(sentence)
 }
