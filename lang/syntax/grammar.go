@@ -306,23 +306,21 @@ type gInto struct {
 	Where []*gWhere `parser:"'work'? ( ?= 'in' | 'over' | 'around' ( 'post' | 'next' 'post' | 'each' 'post' ) ) @@+ 'work'?"`
 }
 
+// A clause of any shape is one of these, too, by a word in it: see loose.
+
 // continue in this manner; complete other side to correspond; work 3 more
 // squares in same manner; work in pattern to end of row: what is done stands
 // elsewhere in the pattern, and how often or how many is not said
 type gLikewise struct {
 	Pos lexer.Position
 	// continue so; complete row; work across 9 loops; work 2 rows of sc
-	Goes bool `parser:"(   ( 'continue' | 'made' | 'beg' ( 'on' | 'over' | 'in' | ( ?= EOF ) ) | 'even' ( ?! 'in' Stitch )"`
+	Goes bool `parser:"(   'continue' | 'made' | 'beg' ( 'on' | 'over' | 'in' | ( ?= EOF ) ) | 'even' ( ?! 'in' Stitch )"`
 	Over bool `parser:"    | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' ) ( ?! 'other side' | 'edge' )"`
 	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
 	// rep on other side; rep from * of Row 2; rep 2nd block
 	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
 	From  bool `parser:"    | 'rep' 'from' Star ( 'of' ( 'row' | 'rnd' ) | ( 'to' | 'and' | Dash | Hyphen ) Star ( 'in' | 'on' ) )"`
-	Extra bool `parser:"    | 'with' Enclosed )"`
-	// anything that is done in same manner, to correspond, in pattern, for one size
-	Words bool `parser:"| ( ( ?! 'likewise' | 'correspond' | 'pattern' | 'size' | 'same' 'as' | 'as' ( 'on' | 'for' | Ordinal ) ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign ) )*"`
-	As    bool `parser:"  ( 'likewise' | 'correspond' | 'pattern' | 'size' | 'same' 'as' | 'as' ( 'on' | 'for' | Ordinal ) ) )"`
-	Rest  bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign | Enclosed | Period )*"`
+	Extra bool `parser:"    | 'with' Enclosed ) @( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign | Enclosed | Period )*"`
 }
 
 // 1 in each of next 3; blo in next 6: the stitch is the one worked before
@@ -380,7 +378,7 @@ type gCounts struct {
 }
 
 type gBegCh struct {
-	Space *gSpace `parser:"( 'tch' | @@"`
+	Space *gSpace `parser:"'each'? ( 'tch' ( Hyphen? Number )? | @@"`
 	N     *gNum   `parser:"| 'ch' Hyphen? @@ | ( 'skip' Number? 'ch' | 'ch' ) ) ( 'at' 'beg' ( 'of' 'each'? ( 'row' | 'rnd' ) )? )?"`
 }
 
@@ -507,9 +505,8 @@ type gComment struct {
 	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' Stitch ( ?= EOF ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' ) | 'beg' 'at'"`
 	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'for' ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands
-	Tool  bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' )"`
-	Words bool `parser:"| ( ( ?! 'comment' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign ) )* 'comment' )"`
-	Rest  bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
+	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) )"`
+	Rest bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
 }
 
 // 6 sc in magic ring is a gWork; this is the ring alone.

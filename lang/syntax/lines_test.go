@@ -35,7 +35,7 @@ row 1: work dc each=1 each ch to the end
 piece SLEEVE
 no label: chain 12
 piece FRONT
-no label: unread, chain 30
+no label: remark, chain 30
 piece HOOD make 2
 no label: chain 14
 piece TIE make 2

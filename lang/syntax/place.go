@@ -166,7 +166,7 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			r.placeNoun(p, m.Noun)
 		case m.Number != nil:
 			if p.Number.Written() || p.Noun.Kind != NounNone {
-				r.refused = true
+				r.refuse(m.Pos.Offset)
 			}
 			p.Number = r.num(m.Number)
 		case m.Pair != nil:
@@ -327,7 +327,7 @@ func (r *reader) placeNoun(p *Place, g *gNoun) {
 			p.Noun.Length = n.Length
 		}
 	default:
-		r.refused = true
+		r.refuse(g.Pos.Offset)
 	}
 }
 

@@ -392,8 +392,8 @@ func (l *scanner) numberStop(i int) int {
 	case entry.kind != Stitch:
 		return 0
 	}
-	if i == 0 {
-		return 0
+	if i == 0 || i > 1 && l.raw[i-2].kind == Number {
+		return 0 // a row's label
 	}
 	switch l.raw[i-1].kind {
 	case Period, Comma, Semi, Colon, Star, Open:
