@@ -341,7 +341,7 @@ type gShaping struct {
 // working in row ends
 type gAlong struct {
 	Pos lexer.Position
-	On  bool `parser:"'work'? ( 'in' | 'across' | 'around' | 'evenly' | 'up' )+ ( 'front' | 'back' | 'other' )* @( 'rowend' | 'edge' | 'side' 'edge'? | Name ( ?= EOF ) )"`
+	On  bool `parser:"'work'? ( 'in' | 'across' | 'around' | 'evenly' | 'up' )+ ( 'front' | 'back' | 'other' )* @( 'rowend' | 'edge' | 'side' 'edge'? )"`
 }
 
 // in back loop only
