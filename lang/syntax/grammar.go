@@ -129,7 +129,7 @@ type gExtent struct {
 	Marker bool   `parser:"  | ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
 	Corner bool   `parser:"  | 'next'? @'corner'"`
 	Tch    bool   `parser:"  | @'tch'"`
-	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' ) )"`
+	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name ( ?= EOF ) ) )"`
 }
 
 // A thing that can be worked into or counted.
@@ -184,6 +184,7 @@ type gMod struct {
 	Below   *gBelow  `parser:"| @@"`
 	As      *gAs     `parser:"| @@"`
 	On      *gOn     `parser:"| @@"`
+	Beside  *gNoun   `parser:"| 'to' ( 'right' | 'remaining' ) 'of' @@"`
 	Noun    *gNoun   `parser:"| @@"`
 	Number  *gNum    `parser:"| @@"`
 	Pair    *gPair   `parser:"| @@"`
@@ -194,8 +195,8 @@ type gMod struct {
 // in same st as join; in same sp as last dc
 type gAs struct {
 	Pos   lexer.Position
-	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number )+"`
-	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number )+ )"`
+	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | 'tch' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number )+"`
+	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number | Hyphen )+ )"`
 }
 
 // on next Daisy; on Band: another piece
@@ -255,6 +256,7 @@ type gWork struct {
 	Spacing  *gSpacing  `parser:"@@?"`
 	Each     bool       `parser:"@( 'each' ( ?= 'in' ) )?"`
 	Where    []*gWhere  `parser:"@@*"`
+	Along    bool       `parser:"@( ( 'around' | 'across' ) Name ( ?= EOF ) )?"`
 	Spacing2 *gSpacing  `parser:"@@?"`
 	Together bool       `parser:"@( 'together' | 'tog' )?"`
 	HeldBack *gHeldBack `parser:"@@?"`
@@ -269,15 +271,15 @@ type gWork struct {
 // for picot; for a corner
 type gFor struct {
 	Pos  lexer.Position
-	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'back' | 'front' | Name+ ) | 'to' 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
+	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'edge' | 'back' | 'front' | Name+ ) | 'to' 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
 }
 
 // rice st; corner: a stitch or a step that no dictionary has
 type gNamed struct {
-	Pos    lexer.Position
-	End    lexer.Position
-	Names  []string `parser:"( @Name @Name? ( ?= 'st' | 'sp' )"`
-	Corner bool     `parser:"| @'corner' ) ( 'st' | 'sp' )?"`
+	Pos   lexer.Position
+	End   lexer.Position
+	Names []string `parser:"( @Name @Name? ( ?= 'st' | 'sp' )"`
+	Step  string   `parser:"| @( 'corner' | 'edge' ) ) ( 'st' | 'sp' )?"`
 }
 
 // with ch 2 between; with 1 chain between each st
@@ -291,7 +293,7 @@ type gSpacing struct {
 // holding back on hook the last loop of each tr
 type gHeldBack struct {
 	Pos lexer.Position
-	On  bool `parser:"@( 'hold' | 'leave' ) ( 'on' 'hook' )? 'last' 'loop' 'of' 'each' ( 'st' | Stitch )? ( 'on' 'hook' )?"`
+	On  bool `parser:"@( 'hold' | 'leave' ) ( 'on' 'hook' )? 'last' 'loop' 'of' 'each'? ( 'st' | Stitch )? ( 'on' 'hook' )?"`
 }
 
 // yo, insert hook in next st, draw up a loop; 3 times over hook
@@ -315,8 +317,8 @@ type gLikewise struct {
 	Pos lexer.Position
 	// continue so; complete row; work across 9 loops; work 2 rows of sc
 	Goes bool `parser:"(   'continue' | 'made' | 'beg' ( 'on' | 'over' | 'in' | ( ?= EOF ) ) | 'even' ( ?! 'in' Stitch )"`
-	Over bool `parser:"    | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' ) ( ?! 'other side' | 'edge' )"`
-	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
+	Over bool `parser:"    | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
+	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number Hyphen 'ch' Number? ( 'loop' | 'sp' ) | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
 	// rep on other side; rep from * of Row 2; rep 2nd block
 	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
 	From  bool `parser:"    | 'rep' 'from' Star ( 'of' ( 'row' | 'rnd' ) | ( 'to' | 'and' | Dash | Hyphen ) Star ( 'in' | 'on' ) )"`
@@ -335,7 +337,7 @@ type gAgain struct {
 type gShaping struct {
 	Pos  lexer.Position
 	Less bool  `parser:"( @( 'decreased' | 'less' ) | 'increased' | 'more' )"`
-	N    *gNum `parser:"@@ ( 'st' | Stitch )? ( 'evenly' | 'across' | 'around' ) ( 'across' | 'around' | 'evenly' | 'in' 'each'? ( 'row' | 'rnd' ) )?"`
+	N    *gNum `parser:"@@ ( 'st' | Stitch )? ( 'evenly' | 'across' | 'around' | 'over' 'last' Number ( 'st' | Stitch ) ) ( 'across' | 'around' | 'evenly' | 'in' 'each'? ( 'row' | 'rnd' ) )?"`
 }
 
 // working in row ends
@@ -353,7 +355,7 @@ type gLoopIn struct {
 // working in back loops only; in unused back loops of Rnd 2; in free loops of Rnd 2
 type gLoop struct {
 	Pos  lexer.Position
-	Loop *gLoopIn `parser:"( 'continue' | 'work' | 'always' )* ( @@ ( 'of' ( ?! Ordinal | 'row' | 'rnd' ) | 'form' | 'each' | 'all' | 'st' | 'only' | 'across' | 'around' | 'always' | 'to' )*"`
+	Loop *gLoopIn `parser:"( 'continue' | 'work' | 'always' | 'change' | 'only' )* ( @@ ( 'of' ( ?! Ordinal | 'row' | 'rnd' ) | 'form' | 'ridge' | 'each' Stitch? | 'all' | 'st' | 'only' | 'across' | 'around' | 'always' | 'to' )*"`
 	Of   *gOf     `parser:"  @@?"`
 	Free *gNum    `parser:"| 'in'? 'other side' 'of'? ( 'row' | 'rnd' ) @@ )"`
 }
@@ -391,7 +393,7 @@ type gPart struct {
 // (24 sc) as the inside of a bracket; 24 sts; you have 12 dc and 4 ch-2 sps
 type gTotal struct {
 	Pos    lexer.Position
-	Have   bool     `parser:"@( 'have' | Dash | Sign | 'made' )* ( 'of' )?"`
+	Have   bool     `parser:"@( 'have' | Dash | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
 	Bare   *gNum    `parser:"(   @@ 'in'? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
@@ -438,9 +440,9 @@ type gLeave struct {
 // turn; do not turn; rotate; along opposite side of foundation ch; do not join or turn
 type gTurn struct {
 	Pos    lexer.Position
-	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' )*"`
+	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' )*"`
 	Not    bool `parser:"  | @'not'?"`
-	Rotate bool `parser:"( 'turn' | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
+	Rotate bool `parser:"( 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
 	Other  bool `parser:"| 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
@@ -502,8 +504,8 @@ type gRemark struct {
 type gComment struct {
 	Pos lexer.Position
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
-	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' Stitch ( ?= EOF ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' ) | 'beg' 'at'"`
-	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'for' ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
+	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' ( Stitch | 'beg' ) ( ?= EOF ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' ) | 'beg' 'at'"`
+	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands
 	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) )"`
 	Rest bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`

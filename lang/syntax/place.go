@@ -162,6 +162,7 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			}
 		case m.On != nil:
 			p.Elsewhere = true
+		case m.Beside != nil: // `in next loop to right of picot` is in the next loop
 		case m.Noun != nil:
 			r.placeNoun(p, m.Noun)
 		case m.Number != nil:

@@ -124,6 +124,8 @@ func loose(tokens []Token) Node {
 		switch {
 		case t.Kind == Enclosed || t.Kind == Comma:
 			return nil
+		case t.Kind == Name && t.Canon == "follows" && i > 0 && tokens[i-1].Canon == "as":
+			return &Likewise{} // how it goes is told next
 		case t.Kind != Word:
 		case t.Canon == "comment":
 			return &Remark{}
@@ -753,6 +755,9 @@ func (r *reader) work(g *gWork) Node {
 	if g.Together {
 		r.together(out)
 	}
+	if g.Along && len(out.Places) == 0 {
+		out.Places, out.Evenly = []Place{{Noun: Noun{Kind: NounEdge}}}, true // `74 sc around armhole`
+	}
 	if g.Yarn != nil {
 		out.Yarn = r.yarnName(g.Yarn)
 	}
@@ -787,8 +792,8 @@ func (r *reader) work(g *gWork) Node {
 // named reads a stitch that no dictionary has: `rice st`, `4 open meshes`. Its
 // words stand together.
 func (r *reader) named(g *gWork) StitchRef {
-	if g.Named.Corner {
-		return StitchRef{Word: "corner"}
+	if g.Named.Step != "" {
+		return StitchRef{Word: g.Named.Step}
 	}
 	to := g.Named.Pos.Offset + len(g.Named.Names)
 	noun := r.tokens[to].Canon

@@ -199,10 +199,11 @@ func (l *lister) token(i, hi int) int {
 	return i
 }
 
-// heading takes the words before the first dash or colon of an instruction as
-// the name of a part, where no step could be meant: `Top edge—in White, ch 9`.
+// heading takes the words before a dash or colon that begin an instruction, or a
+// sentence of it, as the name of a part, where no step could be meant: `Top edge—in White, ch 9`.
 func (l *lister) heading() bool {
-	if l.depth > 0 || len(l.out) > 0 || len(l.flat) == 0 || len(l.flat) > 4 {
+	begins := len(l.out) == 0 || l.out[len(l.out)-1].Sep == SepStop
+	if l.depth > 0 || !begins || len(l.flat) == 0 || len(l.flat) > 4 {
 		return false
 	}
 	named := false
@@ -213,7 +214,7 @@ func (l *lister) heading() bool {
 		}
 		named = named || part || t.Kind == Name && len(t.Canon) > 1
 	}
-	if !named || clauses.read(l.flat) != nil {
+	if !named || len(l.flat) > 1 && clauses.read(l.flat) != nil {
 		return false
 	}
 	l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}})
