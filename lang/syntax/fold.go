@@ -317,6 +317,10 @@ func (f *folder) repeat(c Clause, n *RepeatFrom) {
 		return
 	case n.From != "":
 		f.b.problems = append(f.b.problems, Problem{RepeatUnanchored, c.Span})
+		if len(f.out) == 0 {
+			f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Likewise{}}) // the star stands in another row
+			return
+		}
 	}
 	if k := len(f.out); k > 0 {
 		if br, ok := f.out[k-1].Node.(*Bracket); ok {
@@ -447,10 +451,13 @@ func (f *folder) loneEnding(n *Ending) Node {
 	if n.Mirrored {
 		return &Likewise{}
 	}
-	if k := len(f.out); k > 0 {
-		switch f.out[k-1].Node.(type) {
+	for k := len(f.out) - 1; k >= 0; k-- {
+		switch f.out[k].Node.(type) {
 		case *Rows, *Likewise, *Even:
 			return &Remark{}
+		case *Remark, *Bracket, *Total:
+		default:
+			return &Unread{}
 		}
 	}
 	return &Unread{}

@@ -184,6 +184,7 @@ type gMod struct {
 	Below   *gBelow  `parser:"| @@"`
 	As      *gAs     `parser:"| @@"`
 	On      *gOn     `parser:"| @@"`
+	By      *gStitch `parser:"| 'by' @@"`
 	Beside  *gNoun   `parser:"| 'to' ( 'right' | 'remaining' ) 'of' @@"`
 	Noun    *gNoun   `parser:"| @@"`
 	Number  *gNum    `parser:"| @@"`
@@ -271,7 +272,7 @@ type gWork struct {
 // for picot; for a corner
 type gFor struct {
 	Pos  lexer.Position
-	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'edge' | 'back' | 'front' | Name+ ) | 'to' 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
+	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'edge' | 'back' | 'front' | Name+ ) | 'to'? 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
 }
 
 // rice st; corner: a stitch or a step that no dictionary has
@@ -320,7 +321,7 @@ type gLikewise struct {
 	Over bool `parser:"    | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
 	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number Hyphen 'ch' Number? ( 'loop' | 'sp' ) | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
 	// rep on other side; rep from * of Row 2; rep 2nd block
-	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
+	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | 'with' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
 	From  bool `parser:"    | 'rep' 'from' Star ( 'of' ( 'row' | 'rnd' ) | ( 'to' | 'and' | Dash | Hyphen ) Star ( 'in' | 'on' ) )"`
 	Extra bool `parser:"    | 'with' Enclosed ) @( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign | Enclosed | Period )*"`
 }
@@ -365,7 +366,8 @@ type gChain struct {
 	Pos    lexer.Position
 	N      *gNum    `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
 	M      *gNum    `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
-	Counts *gCounts `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
+	For    *gStitch `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? ( 'for' Ordinal? @@ )?"`
+	Counts *gCounts `parser:"@@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
 }
 
 // counts as dc; does not count as a st; counts as dc and ch 1 here and throughout
@@ -427,8 +429,8 @@ type gPlace1st struct {
 // sk next 2 sts; skip 1; miss 2 ch
 type gSkip struct {
 	Pos   lexer.Position
-	Where *gWhere `parser:"'skip' @@?"`
-	For   *gFor   `parser:"( 'under' ( 'it' | Name )? )? @@?"`
+	Where *gWhere `parser:"'always'? 'skip' @@?"`
+	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'in' Name )? @@?"`
 }
 
 // leave remaining 10 sts unworked
@@ -476,7 +478,7 @@ type gYarn struct {
 // attach yarn at lower corner of right front: a place that no row made
 type gYarnAt struct {
 	Pos  lexer.Position
-	Name *gName `parser:"'join' @@"`
+	Name *gName `parser:"'join' ( @@ | 'with' Stitch )?"`
 	Rest bool   `parser:"@( 'in' | 'to' | 'at' | 'on' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen )+"`
 }
 

@@ -43,6 +43,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 				continue
 			case g.Prep == "at" && p.Noun.Kind == NounBase:
 				continue // `in ch at base of dc`
+			case g.Prep == "at" && last.Noun.Kind != NounNone && last.Of == nil && p.Noun.Kind != NounEdge:
+				last.Of = &p // `in center sc at tip of next point`
+				continue
 			case g.Prep == "on" && elsewhere(p):
 				last.Elsewhere = true // `in next loop on first motif`
 				continue
@@ -162,6 +165,7 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			}
 		case m.On != nil:
 			p.Elsewhere = true
+		case m.By != nil: // `in loop formed by dc`
 		case m.Beside != nil: // `in next loop to right of picot` is in the next loop
 		case m.Noun != nil:
 			r.placeNoun(p, m.Noun)

@@ -135,7 +135,7 @@ func loose(tokens []Token) Node {
 			return &Likewise{}
 		case t.Canon == "as" && i > 0 && i+1 < len(tokens):
 			// same as, as on the other side, like 1st one
-			if next := tokens[i+1]; tokens[i-1].Canon == "same" || next.Kind == Ordinal || next.Canon == "on" || next.Canon == "for" {
+			if next := tokens[i+1]; tokens[i-1].Canon == "same" || next.Kind == Ordinal || next.Canon == "on" || next.Canon == "for" || next.Canon == "from" {
 				return &Likewise{}
 			}
 		}
@@ -265,6 +265,8 @@ func (r *reader) clause(g *gClause) Node {
 		return &Motion{}
 	case g.Comment != nil:
 		return &Remark{}
+	case g.YarnAt != nil && g.YarnAt.Name == nil:
+		return &Join{Place: Place{Elsewhere: true}}
 	case g.YarnAt != nil:
 		return &Yarn{Action: YarnJoin, Yarn: r.yarnName(g.YarnAt.Name), Place: Place{Elsewhere: true}}
 	case g.Into != nil:
@@ -549,6 +551,9 @@ func (r *reader) chain(g *gChain) Node {
 		out.Number = r.num(g.M)
 	default:
 		out.Number = One(1)
+	}
+	if g.For != nil { // `ch 5 for a tr`
+		out.Counts = Counts{Said: true, As: []Part{{Noun: Noun{Kind: NounStitch, Stitch: r.stitch(g.For)}}}}
 	}
 	if g.Counts != nil {
 		out.Counts = r.counts(g.Counts)

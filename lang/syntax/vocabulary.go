@@ -239,7 +239,7 @@ func (l *scanner) counts(before []Token, i int) bool {
 	}
 	last := before[len(before)-1]
 	switch last.Canon {
-	case "next", "same", "last", "each", "any", "corner", "for", "more", "with":
+	case "next", "same", "last", "each", "any", "corner", "for", "more", "with", "and":
 		return last.Kind == Word
 	}
 	return last.Kind == Number || last.Kind == Ordinal
