@@ -319,7 +319,7 @@ type gLikewise struct {
 	// continue so; complete row; work across 9 loops; work 2 rows of sc
 	Goes bool `parser:"(   'continue' | 'made' | 'beg' ( 'on' | 'over' | 'in' | ( ?= EOF ) ) | 'even' ( ?! 'in' Stitch )"`
 	Over bool `parser:"    | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
-	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number Hyphen 'ch' Number? ( 'loop' | 'sp' ) | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
+	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number Hyphen 'ch' Number? ( 'loop' | 'sp' ) | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' | Stitch ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
 	// rep on other side; rep from * of Row 2; rep 2nd block
 	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | 'with' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
 	From  bool `parser:"    | 'rep' 'from' Star ( 'of' ( 'row' | 'rnd' ) | ( 'to' | 'and' | Dash | Hyphen ) Star ( 'in' | 'on' ) )"`
@@ -408,7 +408,7 @@ type gBracketed struct {
 	Lead  *gNum     `parser:"'work'? 'rep'? ( @@ ( 'x' | '×' | 'times' ) )?"`
 	Group *gGroup   `parser:"@@"`
 	Times *gTimesN  `parser:"Comma? 'rep'? @@?"`
-	Where []*gWhere `parser:"( 'both' | 'each' ( ?= 'in' ) )? @@* 'made'?"`
+	Where []*gWhere `parser:"( 'both' | 'each' ( ?= 'in' ) )? ( ( ?! 'ch' | 'tch' | Number | Stitch ) @@ )* 'made'?"`
 	For   *gFor     `parser:"@@?"`
 }
 
@@ -437,6 +437,7 @@ type gSkip struct {
 type gLeave struct {
 	Pos   lexer.Position
 	Where *gWhere `parser:"'leave' @@ 'remaining'?"`
+	For   *gFor   `parser:"@@?"`
 }
 
 // turn; do not turn; rotate; along opposite side of foundation ch; do not join or turn
