@@ -344,7 +344,7 @@ type gShaping struct {
 // working in row ends
 type gAlong struct {
 	Pos lexer.Position
-	On  bool `parser:"'work'? ( 'in' | 'across' | 'around' | 'evenly' | 'up' )+ ( 'front' | 'back' | 'other' )* @( 'rowend' | 'edge' | 'side' 'edge'? )"`
+	On  bool `parser:"'work'? ( ( 'across' | 'around' ) @Name ( ?= EOF ) | ( 'in' | 'across' | 'around' | 'evenly' | 'up' )* ( 'front' | 'back' | 'other' )* @( 'rowend' | 'edge' | 'side' ( 'edge' | 'of' ( 'work' | 'piece' | 'next'? 'group' ) )? ) )"`
 }
 
 // in back loop only
@@ -367,7 +367,7 @@ type gChain struct {
 	N      *gNum    `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
 	M      *gNum    `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
 	For    *gStitch `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? ( 'for' Ordinal? @@ )?"`
-	Counts *gCounts `parser:"@@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
+	Counts *gCounts `parser:"( 'at' 'end' 'of' ( 'each' | 'last' | 'next' )? ( 'row' | 'rnd' ) Number? )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
 }
 
 // counts as dc; does not count as a st; counts as dc and ch 1 here and throughout
@@ -443,7 +443,7 @@ type gLeave struct {
 // turn; do not turn; rotate; along opposite side of foundation ch; do not join or turn
 type gTurn struct {
 	Pos    lexer.Position
-	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' )*"`
+	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
 	Not    bool `parser:"  | @'not'?"`
 	Rotate bool `parser:"( 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
 	Other  bool `parser:"| 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`

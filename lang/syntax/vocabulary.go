@@ -217,7 +217,7 @@ func inColours(tokens []Token) {
 			colour = colour || tokens[j].Written == "colour" || j > i+1 && tokens[j].Canon == "yarn"
 			j++
 		}
-		if colour && (j == len(tokens) || tokens[j].Kind != Stitch && (tokens[j].Kind != Word || tokens[j].Canon == "in" || tokens[j].Canon == "work")) {
+		if colour && (j == len(tokens) || tokens[j].Kind != Stitch && (tokens[j].Kind != Word || tokens[j].Canon == "in" || tokens[j].Canon == "to" || tokens[j].Canon == "work")) {
 			tokens[i].Canon = "with"
 		}
 	}
