@@ -17,6 +17,8 @@ func (h *hand) startRing() {
 // begins.
 func (h *hand) join(n *syntax.Join) {
 	switch {
+	case n.Place.Elsewhere:
+		h.lose() // what goes on from there is not said
 	case len(h.row) == 0 && !h.begun && h.base == nil && h.chains > 0:
 		// `ch 4, sl st in first ch to form ring`
 		first := h.chainNodes(h.chains)

@@ -21,6 +21,9 @@ type folder struct {
 	out   []Clause
 	open  []openMark
 	wraps int // repeats without a mark, each of which holds all before it
+	// handwork is set from a step that no stitch is counted in to the end of its
+	// sentence: the rest of it is a remark.
+	handwork bool
 	// last is the body that the latest starred repeat had, for `rep from * once more`.
 	last *Repeat
 }
@@ -33,6 +36,13 @@ type openMark struct {
 }
 
 func (f *folder) clause(c Clause) {
+	if f.at > 0 && f.in[f.at-1].Sep >= SepStop {
+		f.handwork = false
+	}
+	switch c.Node.(type) {
+	case *MakeUp, *Finish:
+		f.handwork = true
+	}
 	switch n := c.Node.(type) {
 	case *CountsNote:
 		if f.attachCounts(c.Span, n.Counts) {
@@ -87,8 +97,8 @@ func (f *folder) clause(c Clause) {
 			}
 		}
 	case *Unread:
-		if f.handwork() {
-			c.Node = &Remark{}
+		if f.handwork {
+			c.Node = &Remark{} // `embroider two eyes over Rnd 9, 4 sts apart`
 		}
 	}
 	f.out = append(f.out, c)
@@ -105,18 +115,6 @@ func (f *folder) before(c Clause, n *Repeat) bool {
 		case *Remark:
 		default:
 			return false
-		}
-	}
-	return false
-}
-
-// handwork tells whether the sentence so far is handwork: `embroider two
-// eyes over Rnd 9, 4 sts apart`. The rest of it is a remark.
-func (f *folder) handwork() bool {
-	for i := len(f.out) - 1; i >= 0 && f.out[i].Sep < SepStop; i-- {
-		switch f.out[i].Node.(type) {
-		case *MakeUp, *Finish:
-			return true
 		}
 	}
 	return false
@@ -319,6 +317,10 @@ func (f *folder) repeat(c Clause, n *RepeatFrom) {
 		return
 	case n.From != "":
 		f.b.problems = append(f.b.problems, Problem{RepeatUnanchored, c.Span})
+		if len(f.out) == 0 {
+			f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Likewise{}}) // the star stands in another row
+			return
+		}
 	}
 	if k := len(f.out); k > 0 {
 		if br, ok := f.out[k-1].Node.(*Bracket); ok {
@@ -449,10 +451,13 @@ func (f *folder) loneEnding(n *Ending) Node {
 	if n.Mirrored {
 		return &Likewise{}
 	}
-	if k := len(f.out); k > 0 {
-		switch f.out[k-1].Node.(type) {
+	for k := len(f.out) - 1; k >= 0; k-- {
+		switch f.out[k].Node.(type) {
 		case *Rows, *Likewise, *Even:
 			return &Remark{}
+		case *Remark, *Bracket, *Total:
+		default:
+			return &Unread{}
 		}
 	}
 	return &Unread{}

@@ -10,15 +10,17 @@ func (f *folder) spaced(c Clause, w *Work) {
 		f.out = append(f.out, c)
 		return
 	}
+	own := c.Span
 	plain := *w
 	plain.Between, plain.Places = Spacing{}, nil
-	list := []Clause{{Span: c.Span, Sep: c.Sep, Node: &plain}}
-	for w.Between.All && len(f.out) > 0 && !f.starred() && unplacedWork(f.out[len(f.out)-1]) {
-		last := f.out[len(f.out)-1]
-		f.out = f.out[:len(f.out)-1]
-		list = append([]Clause{last}, list...)
-		c.Span = c.Span.Union(last.Span)
+	from := len(f.out)
+	for w.Between.All && from > f.inside() && unplacedWork(f.out[from-1]) {
+		from--
+		c.Span = c.Span.Union(f.out[from].Span)
 	}
+	list := append([]Clause{}, f.out[from:]...)
+	f.out = f.out[:from]
+	list = append(list, Clause{Span: own, Sep: c.Sep, Node: &plain})
 	c.Node = &Group{Body: list, Places: w.Places, Between: w.Between.Chains}
 	f.out = append(f.out, c)
 }
@@ -32,7 +34,7 @@ func (f *folder) listFrom(w *Work) int {
 		return none
 	}
 	from := none
-	for i := none - 1; i > 0 && (len(f.open) == 0 || i > f.open[len(f.open)-1].at); i -= 2 {
+	for i := none - 1; i > f.inside(); i -= 2 {
 		_, chain := f.out[i].Node.(*Chain)
 		before, work := f.out[i-1].Node.(*Work)
 		if !chain || f.out[i].Sep != SepComma || !work || !unplacedWork(f.out[i-1]) || !before.Number.Written() || before.Stitch.Word != w.Stitch.Word {
@@ -58,6 +60,15 @@ func (f *folder) listed(from int, c Clause, w *Work) {
 	g := &Group{Body: append([]Clause{}, f.out[from:]...), Places: w.Places}
 	g.Body = append(g.Body, Clause{Span: c.Span, Sep: c.Sep, Node: &last})
 	f.out = append(f.out[:from], Clause{Span: f.out[from].Span.Union(c.Span), Sep: c.Sep, Node: g})
+}
+
+// inside is the index of the first clause of the starred repeat that stands
+// open, 0 for none: what a list gathers does not reach past its star.
+func (f *folder) inside() int {
+	if len(f.open) == 0 {
+		return 0
+	}
+	return f.open[len(f.open)-1].at
 }
 
 // unplacedWork tells a clause of a list that goes on: `2 tr, 3 dtr,`.

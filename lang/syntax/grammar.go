@@ -129,7 +129,7 @@ type gExtent struct {
 	Marker bool   `parser:"  | ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
 	Corner bool   `parser:"  | 'next'? @'corner'"`
 	Tch    bool   `parser:"  | @'tch'"`
-	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' ) )"`
+	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name ( ?= EOF ) ) )"`
 }
 
 // A thing that can be worked into or counted.
@@ -184,6 +184,8 @@ type gMod struct {
 	Below   *gBelow  `parser:"| @@"`
 	As      *gAs     `parser:"| @@"`
 	On      *gOn     `parser:"| @@"`
+	By      *gStitch `parser:"| 'by' @@"`
+	Beside  *gNoun   `parser:"| 'to' ( 'right' | 'remaining' ) 'of' @@"`
 	Noun    *gNoun   `parser:"| @@"`
 	Number  *gNum    `parser:"| @@"`
 	Pair    *gPair   `parser:"| @@"`
@@ -194,8 +196,8 @@ type gMod struct {
 // in same st as join; in same sp as last dc
 type gAs struct {
 	Pos   lexer.Position
-	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number )+"`
-	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number )+ )"`
+	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | 'tch' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number )+"`
+	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number | Hyphen )+ )"`
 }
 
 // on next Daisy; on Band: another piece
@@ -255,6 +257,7 @@ type gWork struct {
 	Spacing  *gSpacing  `parser:"@@?"`
 	Each     bool       `parser:"@( 'each' ( ?= 'in' ) )?"`
 	Where    []*gWhere  `parser:"@@*"`
+	Along    bool       `parser:"@( ( 'around' | 'across' ) Name ( ?= EOF ) )?"`
 	Spacing2 *gSpacing  `parser:"@@?"`
 	Together bool       `parser:"@( 'together' | 'tog' )?"`
 	HeldBack *gHeldBack `parser:"@@?"`
@@ -269,15 +272,15 @@ type gWork struct {
 // for picot; for a corner
 type gFor struct {
 	Pos  lexer.Position
-	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'back' | 'front' | Name+ ) | 'to' 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
+	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'edge' | 'back' | 'front' | Name+ ) | 'to'? 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
 }
 
 // rice st; corner: a stitch or a step that no dictionary has
 type gNamed struct {
-	Pos    lexer.Position
-	End    lexer.Position
-	Names  []string `parser:"( @Name @Name? ( ?= 'st' | 'sp' )"`
-	Corner bool     `parser:"| @'corner' ) ( 'st' | 'sp' )?"`
+	Pos   lexer.Position
+	End   lexer.Position
+	Names []string `parser:"( @Name @Name? ( ?= 'st' | 'sp' )"`
+	Step  string   `parser:"| @( 'corner' | 'edge' ) ) ( 'st' | 'sp' )?"`
 }
 
 // with ch 2 between; with 1 chain between each st
@@ -291,7 +294,7 @@ type gSpacing struct {
 // holding back on hook the last loop of each tr
 type gHeldBack struct {
 	Pos lexer.Position
-	On  bool `parser:"@( 'hold' | 'leave' ) ( 'on' 'hook' )? 'last' 'loop' 'of' 'each' ( 'st' | Stitch )? ( 'on' 'hook' )?"`
+	On  bool `parser:"@( 'hold' | 'leave' ) ( 'on' 'hook' )? 'last' 'loop' 'of' 'each'? ( 'st' | Stitch )? ( 'on' 'hook' )?"`
 }
 
 // yo, insert hook in next st, draw up a loop; 3 times over hook
@@ -306,23 +309,21 @@ type gInto struct {
 	Where []*gWhere `parser:"'work'? ( ?= 'in' | 'over' | 'around' ( 'post' | 'next' 'post' | 'each' 'post' ) ) @@+ 'work'?"`
 }
 
+// A clause of any shape is one of these, too, by a word in it: see loose.
+
 // continue in this manner; complete other side to correspond; work 3 more
 // squares in same manner; work in pattern to end of row: what is done stands
 // elsewhere in the pattern, and how often or how many is not said
 type gLikewise struct {
 	Pos lexer.Position
 	// continue so; complete row; work across 9 loops; work 2 rows of sc
-	Goes bool `parser:"(   ( 'continue' | 'made' | 'beg' ( 'on' | 'over' | 'in' | ( ?= EOF ) ) | 'even' ( ?! 'in' Stitch )"`
-	Over bool `parser:"    | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' ) ( ?! 'other side' | 'edge' )"`
-	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
+	Goes bool `parser:"(   'continue' | 'made' | 'beg' ( 'on' | 'over' | 'in' | ( ?= EOF ) ) | 'even' ( ?! 'in' Stitch )"`
+	Over bool `parser:"    | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
+	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number Hyphen 'ch' Number? ( 'loop' | 'sp' ) | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' | Stitch ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
 	// rep on other side; rep from * of Row 2; rep 2nd block
-	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
+	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | 'with' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
 	From  bool `parser:"    | 'rep' 'from' Star ( 'of' ( 'row' | 'rnd' ) | ( 'to' | 'and' | Dash | Hyphen ) Star ( 'in' | 'on' ) )"`
-	Extra bool `parser:"    | 'with' Enclosed )"`
-	// anything that is done in same manner, to correspond, in pattern, for one size
-	Words bool `parser:"| ( ( ?! 'likewise' | 'correspond' | 'pattern' | 'size' | 'same' 'as' | 'as' ( 'on' | 'for' | Ordinal ) ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign ) )*"`
-	As    bool `parser:"  ( 'likewise' | 'correspond' | 'pattern' | 'size' | 'same' 'as' | 'as' ( 'on' | 'for' | Ordinal ) ) )"`
-	Rest  bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign | Enclosed | Period )*"`
+	Extra bool `parser:"    | 'with' Enclosed ) @( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign | Enclosed | Period )*"`
 }
 
 // 1 in each of next 3; blo in next 6: the stitch is the one worked before
@@ -337,13 +338,13 @@ type gAgain struct {
 type gShaping struct {
 	Pos  lexer.Position
 	Less bool  `parser:"( @( 'decreased' | 'less' ) | 'increased' | 'more' )"`
-	N    *gNum `parser:"@@ ( 'st' | Stitch )? ( 'evenly' | 'across' | 'around' ) ( 'across' | 'around' | 'evenly' | 'in' 'each'? ( 'row' | 'rnd' ) )?"`
+	N    *gNum `parser:"@@ ( 'st' | Stitch )? ( 'evenly' | 'across' | 'around' | 'over' 'last' Number ( 'st' | Stitch ) ) ( 'across' | 'around' | 'evenly' | 'in' 'each'? ( 'row' | 'rnd' ) )?"`
 }
 
 // working in row ends
 type gAlong struct {
 	Pos lexer.Position
-	On  bool `parser:"'work'? ( 'in' | 'across' | 'around' | 'evenly' | 'up' )+ ( 'front' | 'back' | 'other' )* @( 'rowend' | 'edge' | 'side' 'edge'? | Name ( ?= EOF ) )"`
+	On  bool `parser:"'work'? ( ( 'across' | 'around' ) @Name ( ?= EOF ) | ( 'in' | 'across' | 'around' | 'evenly' | 'up' )* ( 'front' | 'back' | 'other' )* @( 'rowend' | 'edge' | 'side' ( 'edge' | 'of' ( 'work' | 'piece' | 'next'? 'group' ) )? ) )"`
 }
 
 // in back loop only
@@ -355,7 +356,7 @@ type gLoopIn struct {
 // working in back loops only; in unused back loops of Rnd 2; in free loops of Rnd 2
 type gLoop struct {
 	Pos  lexer.Position
-	Loop *gLoopIn `parser:"( 'continue' | 'work' | 'always' )* ( @@ ( 'of' ( ?! Ordinal | 'row' | 'rnd' ) | 'form' | 'each' | 'all' | 'st' | 'only' | 'across' | 'around' | 'always' | 'to' )*"`
+	Loop *gLoopIn `parser:"( 'continue' | 'work' | 'always' | 'change' | 'only' )* ( @@ ( 'of' ( ?! Ordinal | 'row' | 'rnd' ) | 'form' | 'ridge' | 'each' Stitch? | 'all' | 'st' | 'only' | 'across' | 'around' | 'always' | 'to' )*"`
 	Of   *gOf     `parser:"  @@?"`
 	Free *gNum    `parser:"| 'in'? 'other side' 'of'? ( 'row' | 'rnd' ) @@ )"`
 }
@@ -365,7 +366,8 @@ type gChain struct {
 	Pos    lexer.Position
 	N      *gNum    `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
 	M      *gNum    `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
-	Counts *gCounts `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
+	For    *gStitch `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? ( 'for' Ordinal? @@ )?"`
+	Counts *gCounts `parser:"( 'at' 'end' 'of' ( 'each' | 'last' | 'next' )? ( 'row' | 'rnd' ) Number? )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
 }
 
 // counts as dc; does not count as a st; counts as dc and ch 1 here and throughout
@@ -380,7 +382,7 @@ type gCounts struct {
 }
 
 type gBegCh struct {
-	Space *gSpace `parser:"( 'tch' | @@"`
+	Space *gSpace `parser:"'each'? ( 'tch' ( Hyphen? Number )? | @@"`
 	N     *gNum   `parser:"| 'ch' Hyphen? @@ | ( 'skip' Number? 'ch' | 'ch' ) ) ( 'at' 'beg' ( 'of' 'each'? ( 'row' | 'rnd' ) )? )?"`
 }
 
@@ -393,7 +395,7 @@ type gPart struct {
 // (24 sc) as the inside of a bracket; 24 sts; you have 12 dc and 4 ch-2 sps
 type gTotal struct {
 	Pos    lexer.Position
-	Have   bool     `parser:"@( 'have' | Dash | Sign | 'made' )* ( 'of' )?"`
+	Have   bool     `parser:"@( 'have' | Dash | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
 	Bare   *gNum    `parser:"(   @@ 'in'? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
@@ -406,7 +408,7 @@ type gBracketed struct {
 	Lead  *gNum     `parser:"'work'? 'rep'? ( @@ ( 'x' | '×' | 'times' ) )?"`
 	Group *gGroup   `parser:"@@"`
 	Times *gTimesN  `parser:"Comma? 'rep'? @@?"`
-	Where []*gWhere `parser:"( 'both' | 'each' ( ?= 'in' ) )? @@* 'made'?"`
+	Where []*gWhere `parser:"( 'both' | 'each' ( ?= 'in' ) )? ( ( ?! 'ch' | 'tch' | Number | Stitch ) @@ )* 'made'?"`
 	For   *gFor     `parser:"@@?"`
 }
 
@@ -427,22 +429,23 @@ type gPlace1st struct {
 // sk next 2 sts; skip 1; miss 2 ch
 type gSkip struct {
 	Pos   lexer.Position
-	Where *gWhere `parser:"'skip' @@?"`
-	For   *gFor   `parser:"( 'under' ( 'it' | Name )? )? @@?"`
+	Where *gWhere `parser:"'always'? 'skip' @@?"`
+	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'in' Name )? @@?"`
 }
 
 // leave remaining 10 sts unworked
 type gLeave struct {
 	Pos   lexer.Position
 	Where *gWhere `parser:"'leave' @@ 'remaining'?"`
+	For   *gFor   `parser:"@@?"`
 }
 
 // turn; do not turn; rotate; along opposite side of foundation ch; do not join or turn
 type gTurn struct {
 	Pos    lexer.Position
-	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' )*"`
+	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
 	Not    bool `parser:"  | @'not'?"`
-	Rotate bool `parser:"( 'turn' | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
+	Rotate bool `parser:"( 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
 	Other  bool `parser:"| 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
@@ -476,7 +479,7 @@ type gYarn struct {
 // attach yarn at lower corner of right front: a place that no row made
 type gYarnAt struct {
 	Pos  lexer.Position
-	Name *gName `parser:"'join' @@"`
+	Name *gName `parser:"'join' ( @@ | 'with' Stitch )?"`
 	Rest bool   `parser:"@( 'in' | 'to' | 'at' | 'on' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen )+"`
 }
 
@@ -504,12 +507,11 @@ type gRemark struct {
 type gComment struct {
 	Pos lexer.Position
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
-	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' Stitch ( ?= EOF ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' ) | 'beg' 'at'"`
-	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'for' ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
+	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' ( Stitch | 'beg' ) ( ?= EOF ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' ) | 'beg' 'at'"`
+	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands
-	Tool  bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' )"`
-	Words bool `parser:"| ( ( ?! 'comment' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign ) )* 'comment' )"`
-	Rest  bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
+	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) )"`
+	Rest bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
 }
 
 // 6 sc in magic ring is a gWork; this is the ring alone.

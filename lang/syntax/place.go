@@ -43,6 +43,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 				continue
 			case g.Prep == "at" && p.Noun.Kind == NounBase:
 				continue // `in ch at base of dc`
+			case g.Prep == "at" && last.Noun.Kind != NounNone && last.Of == nil && p.Noun.Kind != NounEdge:
+				last.Of = &p // `in center sc at tip of next point`
+				continue
 			case g.Prep == "on" && elsewhere(p):
 				last.Elsewhere = true // `in next loop on first motif`
 				continue
@@ -162,11 +165,13 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			}
 		case m.On != nil:
 			p.Elsewhere = true
+		case m.By != nil: // `in loop formed by dc`
+		case m.Beside != nil: // `in next loop to right of picot` is in the next loop
 		case m.Noun != nil:
 			r.placeNoun(p, m.Noun)
 		case m.Number != nil:
 			if p.Number.Written() || p.Noun.Kind != NounNone {
-				r.refused = true
+				r.refuse(m.Pos.Offset)
 			}
 			p.Number = r.num(m.Number)
 		case m.Pair != nil:
@@ -327,7 +332,7 @@ func (r *reader) placeNoun(p *Place, g *gNoun) {
 			p.Noun.Length = n.Length
 		}
 	default:
-		r.refused = true
+		r.refuse(g.Pos.Offset)
 	}
 }
 

@@ -1,10 +1,13 @@
 package syntax
 
 import (
+	"errors"
 	"slices"
 	"strconv"
 	"strings"
 	"sync"
+
+	"github.com/alecthomas/participle/v2"
 
 	"stitchproof/lang/stitch"
 )
@@ -16,35 +19,45 @@ const maxClauseTokens = 120
 // repeats itself, so the grammar runs once for each wording.
 type cache struct {
 	mu    sync.RWMutex
-	nodes map[string]Node
+	nodes map[string]reading
+}
+
+// reading is what a clause's tokens were read as: a node, or nil and how many
+// tokens from the beginning may still be a clause of their own.
+type reading struct {
+	node Node
+	upTo int
 }
 
 // maxCached bounds the memory a long-lived process spends on wordings.
 const maxCached = 1 << 16
 
-var clauses = cache{nodes: map[string]Node{}}
+var clauses = cache{nodes: map[string]reading{}}
 
 // read gives the meaning of a clause's tokens, or nil for one that the
 // grammar does not know.
-func (c *cache) read(tokens []Token) Node {
+func (c *cache) read(tokens []Token) Node { return c.try(tokens).node }
+
+// try is read, with how far reading came.
+func (c *cache) try(tokens []Token) reading {
 	if len(tokens) > maxClauseTokens {
-		return nil
+		return reading{upTo: maxClauseTokens}
 	}
 	key := clauseKey(tokens)
 	c.mu.RLock()
-	node, ok := c.nodes[key]
+	known, ok := c.nodes[key]
 	c.mu.RUnlock()
 	if ok {
-		return node
+		return known
 	}
-	node = parseClause(tokens)
+	known = parseClause(tokens)
 	c.mu.Lock()
 	if len(c.nodes) >= maxCached {
 		clear(c.nodes)
 	}
-	c.nodes[strings.Clone(key)] = node
+	c.nodes[strings.Clone(key)] = known
 	c.mu.Unlock()
-	return node
+	return known
 }
 
 // clauseKey spells the tokens so that two clauses read alike exactly when
@@ -77,30 +90,72 @@ func clauseKey(tokens []Token) string {
 	return b.String()
 }
 
-func parseClause(tokens []Token) Node {
+// parseClause reads tokens as one clause. The token that the grammar did not
+// expect stands in no shorter clause either.
+func parseClause(tokens []Token) reading {
+	failed := reading{upTo: len(tokens) - 1}
 	lex := &replay{tokens: tokens}
 	peeking, err := upgrade(lex)
 	if err != nil {
-		return nil
+		return failed
 	}
 	g, err := clauseParser().ParseFromLexer(peeking)
-	if err != nil || g == nil {
-		return nil
+	if bad := participle.Error(nil); errors.As(err, &bad) {
+		failed.upTo = min(failed.upTo, bad.Position().Offset)
 	}
-	r := reader{tokens: tokens}
-	node := r.clause(g)
-	if r.refused {
-		return nil
+	if err == nil && g != nil {
+		r := reader{tokens: tokens, upTo: failed.upTo}
+		if node := r.clause(g); node != nil && !r.refused {
+			return reading{node: node}
+		}
+		failed.upTo = r.upTo
 	}
-	return node
+	if node := loose(tokens); node != nil {
+		return reading{node: node}
+	}
+	return failed
+}
+
+// loose reads a clause of any shape by a word in it that says what it is: a
+// comment, or work as elsewhere in the pattern.
+func loose(tokens []Token) Node {
+	only := false // for one of the sizes
+	for i, t := range tokens {
+		switch {
+		case t.Kind == Enclosed || t.Kind == Comma:
+			return nil
+		case t.Kind == Name && t.Canon == "follows" && i > 0 && tokens[i-1].Canon == "as":
+			return &Likewise{} // how it goes is told next
+		case t.Kind != Word:
+		case t.Canon == "comment":
+			return &Remark{}
+		case t.Canon == "for":
+			only = true
+		case t.Canon == "likewise", t.Canon == "correspond", t.Canon == "pattern", t.Canon == "size" && only:
+			return &Likewise{}
+		case t.Canon == "as" && i > 0 && i+1 < len(tokens):
+			// same as, as on the other side, like 1st one
+			if next := tokens[i+1]; tokens[i-1].Canon == "same" || next.Kind == Ordinal || next.Canon == "on" || next.Canon == "for" || next.Canon == "from" {
+				return &Likewise{}
+			}
+		}
+	}
+	return nil
 }
 
 // reader turns what the grammar matched into what it means: many wordings,
 // one node.
 type reader struct {
 	tokens []Token
-	// refused is set where the words fit the grammar but say nothing sensible.
+	// refused is set where the words fit the grammar but say nothing sensible;
+	// upTo is how many of them may still do.
 	refused bool
+	upTo    int
+}
+
+// refuse finds that the token at an index does not go with those before it.
+func (r *reader) refuse(at int) {
+	r.refused, r.upTo = true, min(r.upTo, at)
 }
 
 func (r *reader) num(g *gNum) Num {
@@ -210,6 +265,8 @@ func (r *reader) clause(g *gClause) Node {
 		return &Motion{}
 	case g.Comment != nil:
 		return &Remark{}
+	case g.YarnAt != nil && g.YarnAt.Name == nil:
+		return &Join{Place: Place{Elsewhere: true}}
 	case g.YarnAt != nil:
 		return &Yarn{Action: YarnJoin, Yarn: r.yarnName(g.YarnAt.Name), Place: Place{Elsewhere: true}}
 	case g.Into != nil:
@@ -495,6 +552,9 @@ func (r *reader) chain(g *gChain) Node {
 	default:
 		out.Number = One(1)
 	}
+	if g.For != nil { // `ch 5 for a tr`
+		out.Counts = Counts{Said: true, As: []Part{{Noun: Noun{Kind: NounStitch, Stitch: r.stitch(g.For)}}}}
+	}
 	if g.Counts != nil {
 		out.Counts = r.counts(g.Counts)
 	}
@@ -700,6 +760,9 @@ func (r *reader) work(g *gWork) Node {
 	if g.Together {
 		r.together(out)
 	}
+	if g.Along && len(out.Places) == 0 {
+		out.Places, out.Evenly = []Place{{Noun: Noun{Kind: NounEdge}}}, true // `74 sc around armhole`
+	}
 	if g.Yarn != nil {
 		out.Yarn = r.yarnName(g.Yarn)
 	}
@@ -734,8 +797,8 @@ func (r *reader) work(g *gWork) Node {
 // named reads a stitch that no dictionary has: `rice st`, `4 open meshes`. Its
 // words stand together.
 func (r *reader) named(g *gWork) StitchRef {
-	if g.Named.Corner {
-		return StitchRef{Word: "corner"}
+	if g.Named.Step != "" {
+		return StitchRef{Word: g.Named.Step}
 	}
 	to := g.Named.Pos.Offset + len(g.Named.Names)
 	noun := r.tokens[to].Canon

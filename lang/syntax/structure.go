@@ -199,10 +199,11 @@ func (l *lister) token(i, hi int) int {
 	return i
 }
 
-// heading takes the words before the first dash or colon of an instruction as
-// the name of a part, where no step could be meant: `Top edge—in White, ch 9`.
+// heading takes the words before a dash or colon that begin an instruction, or a
+// sentence of it, as the name of a part, where no step could be meant: `Top edge—in White, ch 9`.
 func (l *lister) heading() bool {
-	if l.depth > 0 || len(l.out) > 0 || len(l.flat) == 0 || len(l.flat) > 4 {
+	begins := len(l.out) == 0 || l.out[len(l.out)-1].Sep == SepStop
+	if l.depth > 0 || !begins || len(l.flat) == 0 || len(l.flat) > 4 {
 		return false
 	}
 	named := false
@@ -213,7 +214,7 @@ func (l *lister) heading() bool {
 		}
 		named = named || part || t.Kind == Name && len(t.Canon) > 1
 	}
-	if !named || clauses.read(l.flat) != nil {
+	if !named || len(l.flat) > 1 && clauses.read(l.flat) != nil {
 		return false
 	}
 	l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}})
@@ -548,31 +549,50 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		l.changed(rows, spanOf(flat), sep)
 		return
 	}
-	if node := l.node(flat); node != nil {
+	node, upTo := l.node(flat)
+	if node != nil {
 		l.read(node, spanOf(flat), sep)
 		return
 	}
-	for cut := min(len(flat), maxClauseTokens) - 1; cut > 0; cut-- {
-		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" {
-			continue
-		}
-		if node := l.node(flat[:cut]); node != nil {
-			at := len(l.out) + 1
-			l.read(node, spanOf(flat[:cut]), SepNone)
-			l.clause(flat[cut:], sep)
-			if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && flat[cut].Canon == "with" {
-				before := *yarn
-				before.Before = true
-				l.out[at].Node = &before
-			}
-			return
-		}
+	if cut := l.beginning(flat, upTo); cut > 0 {
+		l.inTwo(flat, cut, sep)
+		return
 	}
 	if rows := l.lastRows(); rows != nil && flat[0].Canon == "with" {
 		l.changed(rows, spanOf(flat), sep) // `rep Rows 3-6, with more repeats each time`
 		return
 	}
 	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Unread{}})
+}
+
+// beginning finds the longest beginning of flat, of at most upTo tokens, that
+// is a clause of its own with another after it. It gives 0 for none.
+func (l *lister) beginning(flat []Token, upTo int) int {
+	for cut := min(upTo, len(flat)-1); cut > 0; cut-- {
+		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" {
+			continue
+		}
+		node, reach := l.node(flat[:cut])
+		if node != nil {
+			return cut
+		}
+		cut = min(cut, reach+1)
+	}
+	return 0
+}
+
+// inTwo reads two clauses with nothing between them. A yarn named after a
+// stitch is taken up before it.
+func (l *lister) inTwo(flat []Token, cut int, sep Separator) {
+	node, _ := l.node(flat[:cut])
+	l.read(node, spanOf(flat[:cut]), SepNone)
+	at := len(l.out)
+	l.clause(flat[cut:], sep)
+	if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && flat[cut].Canon == "with" {
+		before := *yarn
+		before.Before = true
+		l.out[at].Node = &before
+	}
 }
 
 // lastRows is the reference to other rows that was read last, if it was.
@@ -616,12 +636,14 @@ func (l *lister) read(node Node, span source.Span, sep Separator) {
 	l.out = append(l.out, Clause{Span: span, Sep: sep, Node: node})
 }
 
-// node reads flat and puts the insides of its brackets in place.
-func (l *lister) node(flat []Token) Node {
-	node := clauses.read(flat)
-	if node == nil {
-		return nil
+// node reads flat and puts the insides of its brackets in place. Where flat is
+// no clause, upTo is how long a beginning of it may be one.
+func (l *lister) node(flat []Token) (node Node, upTo int) {
+	known := clauses.try(flat)
+	if known.node == nil {
+		return nil, known.upTo
 	}
+	node = known.node
 	var inside []Clause
 	var total *Total
 	found := false
@@ -631,9 +653,9 @@ func (l *lister) node(flat []Token) Node {
 		}
 	}
 	if !found {
-		return node
+		return node, 0
 	}
-	return filled(node, inside, total)
+	return filled(node, inside, total), 0
 }
 
 // filled gives a copy of a shared node that holds the inside of its bracket.

@@ -217,7 +217,7 @@ func inColours(tokens []Token) {
 			colour = colour || tokens[j].Written == "colour" || j > i+1 && tokens[j].Canon == "yarn"
 			j++
 		}
-		if colour && (j == len(tokens) || tokens[j].Kind != Stitch && (tokens[j].Kind != Word || tokens[j].Canon == "in" || tokens[j].Canon == "work")) {
+		if colour && (j == len(tokens) || tokens[j].Kind != Stitch && (tokens[j].Kind != Word || tokens[j].Canon == "in" || tokens[j].Canon == "to" || tokens[j].Canon == "work")) {
 			tokens[i].Canon = "with"
 		}
 	}
@@ -239,7 +239,7 @@ func (l *scanner) counts(before []Token, i int) bool {
 	}
 	last := before[len(before)-1]
 	switch last.Canon {
-	case "next", "same", "last", "each", "any", "corner", "for", "more", "with":
+	case "next", "same", "last", "each", "any", "corner", "for", "more", "with", "and":
 		return last.Kind == Word
 	}
 	return last.Kind == Number || last.Kind == Ordinal
@@ -392,8 +392,8 @@ func (l *scanner) numberStop(i int) int {
 	case entry.kind != Stitch:
 		return 0
 	}
-	if i == 0 {
-		return 0
+	if i == 0 || i > 1 && l.raw[i-2].kind == Number {
+		return 0 // a row's label
 	}
 	switch l.raw[i-1].kind {
 	case Period, Comma, Semi, Colon, Star, Open:
