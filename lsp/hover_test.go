@@ -200,7 +200,7 @@ Not understood, so the row cannot be counted from here on.`},
 		{"stitch at its last letter", acornCup, "6 s|c in", "sc", "sc\n" + singleCrochet},
 		{"stitch in the other dialect", strings.NewReplacer("US", "UK", "sc", "dc", "sl st", "ss").Replace(acornCup), "6 |dc in", "dc", "dc\n" + singleCrochet},
 		{"stitch in full", strings.Replace(acornCup, "6 sc in", "6 single crochet in", 1), "6 single |crochet", "single crochet", "single crochet\n" + singleCrochet},
-		{"stitch of nobody's terms", "Piece: Cup\nRow 1: Ch 4, dc in 2nd ch from hook.\n", "|dc", "dc", `dc
+		{"stitch of nobody's terms", "Piece: Cup\nRow 1: Ch 4, turn, dc in each ch.\n", "|dc", "dc", `dc
 US and UK patterns mean different stitches by this word, and nothing here shows which terms are used.
 As a US term: dc, double crochet, 3 ch high
 As a UK term: sc, single crochet, 1 ch high`},
