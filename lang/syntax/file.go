@@ -132,7 +132,7 @@ type Label struct {
 
 // Name is the label as the row is called by it: without the marks around it,
 // "" for none.
-func (l Label) Name() string { return strings.Trim(l.Text, "*_: ") }
+func (l Label) Name() string { return strings.Trim(l.Text, "*_:. ") }
 
 // WhichRows tells even from odd rows.
 type WhichRows uint8

@@ -33,7 +33,7 @@ func readLabel(tokens []Token, text string) (Label, int) {
 		n++
 	}
 	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[r.name-1].Span.End}
-	r.label.Text = strings.TrimRight(text[r.label.Span.Start:r.label.Span.End], ".") // `2nd Rnd.`
+	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
 	return r.label, n
 }
 
