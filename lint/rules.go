@@ -35,6 +35,7 @@ var rules = []*Rule{
 	turnMissing,
 	turningChainHeight,
 	turningChainUnstated,
+	wordingAmbiguous,
 }
 
 // Rules lists every rule, by name.

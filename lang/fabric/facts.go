@@ -188,8 +188,9 @@ type Tally struct {
 	Compared []Compared
 	Faults   []Fault
 	// Readings are the ambiguous wordings that were settled otherwise than by
-	// default; Open are those that had a choice.
-	Readings, Open Reading
+	// default; Undecided are those taken by default of which nothing in the piece
+	// shows that it is right.
+	Readings, Undecided Reading
 	// Explained are the ways of counting under which a stated count that
 	// disagrees would agree.
 	Explained Reading
@@ -320,6 +321,10 @@ const (
 	ReadCountsChains                       // stated counts count each chain of a space as a stitch
 	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch
 )
+
+// counted are the readings of which neither is the custom, so that only counts
+// can decide.
+const counted = ReadTimesInAll | ReadEndingReplaces
 
 // wholePiece are the readings that hold for a piece or not at all: what is
 // counted, and whether its beginning chains are.

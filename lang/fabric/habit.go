@@ -48,7 +48,30 @@ func workedByHabit(f *Fabric, w *words, tree *syntax.Piece, before []crew) (*Pie
 			break
 		}
 	}
+	decideLater(f, w, best, before, of)
 	return best, ends
+}
+
+// decideLater looks whether later rows decide what a row leaves undecided: they
+// would not fit if it were taken the other way.
+func decideLater(f *Fabric, w *words, p *Piece, before []crew, of habit) {
+	var open Reading
+	for _, row := range p.Rows {
+		for i := range row.Tallies {
+			open |= row.Tallies[i].Undecided
+		}
+	}
+	for _, flip := range flips(open) {
+		other, _ := workPiece(f, w, p.Tree, before, habit{of.readings ^ flip, of.turning})
+		if misfit(other) <= misfit(p) {
+			continue
+		}
+		for _, row := range p.Rows {
+			for i := range row.Tallies {
+				row.Tallies[i].Undecided &^= flip
+			}
+		}
+	}
 }
 
 // habits lists those that differ from a habit in one thing that the piece met.

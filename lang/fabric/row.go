@@ -332,7 +332,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 	t := Tally{
 		Known: h.known, Blame: h.blame, Works: h.works && len(h.row) > 0 || h.works && !h.known, Made: h.rowMade,
 		Base: h.count(syntax.Noun{}), Left: h.remaining(syntax.Noun{}), Faults: h.faults,
-		Parts: h.parts(h.row), Readings: h.choose&h.met | h.against, Open: h.met,
+		Parts: h.parts(h.row), Readings: h.choose&h.met | h.against,
 		row: h.row, footing: h.footing,
 	}
 	for _, i := range h.row {
@@ -614,6 +614,7 @@ func decided(trials []trial) []outcome {
 		fit = fit && first[i].cost() == 0
 	}
 	if fit {
+		noteUndecided(trials, first, met&counted)
 		return first
 	}
 	for _, flip := range flips(met) {
@@ -622,6 +623,25 @@ func decided(trials []trial) []outcome {
 		}
 	}
 	return first
+}
+
+// noteUndecided notes of a row that fits which of its readings could as well be
+// taken the other way, with another count.
+func noteUndecided(trials []trial, first []outcome, met Reading) {
+	for _, flip := range flips(met) {
+		fit, differs := true, false
+		for i, t := range trials {
+			o := t.work(flip)
+			fit = fit && o.fits()
+			differs = differs || o.tally.Made != first[i].tally.Made
+		}
+		if !fit || !differs {
+			continue
+		}
+		for i := range first {
+			first[i].tally.Undecided |= flip
+		}
+	}
 }
 
 // otherwise works a row under a reading against the default, nil where that is
