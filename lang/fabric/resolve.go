@@ -206,13 +206,22 @@ func settleDialect(f *syntax.File) (stitch.Dialect, []Evidence) {
 			}
 		}
 	})
-	switch {
-	case count[stitch.US] > count[stitch.UK]:
-		return stitch.US, evidence
-	case count[stitch.UK] > count[stitch.US]:
-		return stitch.UK, evidence
+	if d := mostly(count); d != stitch.Unsettled {
+		return d, evidence
 	}
 	return byHeights(f)
+}
+
+// mostly is the dialect that more shows for, Unsettled where as much shows for
+// each.
+func mostly(count map[stitch.Dialect]int) stitch.Dialect {
+	switch {
+	case count[stitch.US] > count[stitch.UK]:
+		return stitch.US
+	case count[stitch.UK] > count[stitch.US]:
+		return stitch.UK
+	}
+	return stitch.Unsettled
 }
 
 // byHeights tells whose words a pattern uses by how many chains it makes before
@@ -236,13 +245,7 @@ func byHeights(f *syntax.File) (stitch.Dialect, []Evidence) {
 			}
 		}
 	})
-	switch {
-	case count[stitch.US] > count[stitch.UK]:
-		return stitch.US, evidence
-	case count[stitch.UK] > count[stitch.US]:
-		return stitch.UK, evidence
-	}
-	return stitch.Unsettled, evidence
+	return mostly(count), evidence
 }
 
 // chainsBefore is how many chains a row begins with before its first stitch, 0

@@ -641,14 +641,18 @@ func (v *voice) ends(p *piece, i int) []step {
 	if last == 0 || !single(steps[last]) {
 		return steps
 	}
+	reaches := func() {
+		if before := &steps[last-1]; steps[last].place != "" && before.verb == each && before.limit == toLast && is(before.last, 1) && v.pick(2) == 1 {
+			before.limit = toEnd // `dc in each st across, dc in last st`: it leaves that one
+		}
+	}
 	if p.shape != flat || !p.rows[i-1].counts {
 		steps[last].place = v.say("", "last st")
+		reaches()
 		return steps
 	}
 	// after the turn the last place is the turning chain of the row below
 	steps[last].place = v.say("", "top of tch", "top of turning ch", "last st", "top of beg ch")
-	if before := &steps[last-1]; strings.HasPrefix(steps[last].place, "top") && before.verb == each && before.limit == toLast && is(before.last, 1) && v.pick(2) == 1 {
-		before.limit = toEnd // `dc in each st across, dc in top of tch`
-	}
+	reaches()
 	return steps
 }
