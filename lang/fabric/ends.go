@@ -116,7 +116,8 @@ func (h *hand) comesFull(n syntax.Noun) bool {
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
 	toFirst := p.Pick == syntax.PickFirst || topOfChain(p) || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
-	closing := w.Joins || h.chains > 0 && h.begun && h.round && toFirst && h.lastWork && !w.Number.Written()
+	last := h.begun && h.round && toFirst && h.lastWork && !w.Number.Written()
+	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip)
 	if !closing || len(h.row) == 0 || h.fixed {
 		return false
 	}
@@ -131,7 +132,9 @@ func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool 
 // stitch that closes it, which is worked as long as the others are: what each
 // writer takes a stitch to be in chains differs by one or two.
 func (h *hand) closingSpace(k *stitch.Stitch) {
-	h.chains += k.Plain().Turning
+	if h.chains += k.Plain().Turning; h.chains == 0 {
+		return // a slip stitch
+	}
 	for _, i := range h.row {
 		if n := h.stitch(i).Chains; n > 0 && max(n-h.chains, h.chains-n) <= 2 {
 			h.chains = n
@@ -177,7 +180,10 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 	}
 	if n.Place.Noun.Kind == syntax.NounMarker && h.marked() < 0 || n.Place.Pick == syntax.PickPrevious {
 		if h.atOpening(n.Place) {
-			n = &syntax.Yarn{Action: n.Action, Yarn: n.Yarn, With: n.With, Place: syntax.Place{Noun: syntax.Noun{Kind: syntax.NounAny}}}
+			if h.beginsSame() {
+				h.at, h.held = 1, 0
+			}
+			return
 		}
 	}
 	if len(h.base) == 0 {

@@ -77,7 +77,7 @@ func (h *hand) skipSpaces(n int, noun syntax.Noun) {
 			h.missing(noun, n-i)
 			break
 		}
-		for k := at; k < j && !h.inSpaces; k++ {
+		for k := at; k < j && !h.inSpaces && !h.loose; k++ {
 			if s := h.stitch(h.base[k]); !s.IsSpace() {
 				h.fault(Fault{Kind: PlaceAbsent, Name: h.nounName(noun), There: s.Name(h.words.dialect), N: 1})
 				break

@@ -29,6 +29,17 @@ func (h *hand) overRun(space int) {
 	}
 }
 
+// beginsSame tells whether the row goes on in the place that the yarn is joined
+// in.
+func (h *hand) beginsSame() bool {
+	for _, c := range h.after {
+		if places := placesOf(c.Node); len(places) > 0 {
+			return places[0].Pick == syntax.PickSame
+		}
+	}
+	return false
+}
+
 // atOpening stands on an opening that a step speaks of: that of the row named,
 // else the one with a marker in it, else the last one made. It tells whether
 // there is one.

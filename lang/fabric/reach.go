@@ -237,6 +237,9 @@ func (h *hand) reserved() int {
 		case *syntax.Return, *syntax.Branch:
 			return max(h.at, end) // what comes then is worked on other ground
 		}
+		if h.isSlip(c.Node) {
+			continue // it closes the round
+		}
 		for _, p := range placesOf(c.Node) {
 			switch {
 			case p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning:
@@ -247,6 +250,16 @@ func (h *hand) reserved() int {
 		}
 	}
 	return max(h.at, end)
+}
+
+// isSlip tells whether a clause works slip stitches.
+func (h *hand) isSlip(node syntax.Node) bool {
+	w, ok := node.(*syntax.Work)
+	if !ok {
+		return false
+	}
+	k, _ := h.words.stitch(w.Stitch)
+	return k != nil && k.Class == stitch.Slip
 }
 
 // placesOf lists the places that a clause works into; a join is no work.

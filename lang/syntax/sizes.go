@@ -36,7 +36,7 @@ var (
 	sizeLetters = regexp.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M)\b ?[)\]}]?[ ,/]*){3,}`)
 	sizeYears   = regexp.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
 	// sizeWords are no part of a size's name.
-	sizeWords = regexp.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only)\b`)
+	sizeWords = regexp.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only|yrs?|years?)\b`)
 )
 
 // inFirstSize leaves one number of each list of numbers: `ch 76 (82) 88` is
@@ -64,9 +64,14 @@ func saidSizes(text string) []string {
 	return nil
 }
 
+// spreadRun is a run of sizes joined by hyphens, as in `2 (4-6-8)`. Two numbers
+// with one between are a single size: `2-4 (6-8)`.
+var spreadRun = regexp.MustCompile(`\d+(?:-\d+){2,}`)
+
 // sizeNames reads the names of `S (M, L, XL)`, `2 (4) 6 (8) 10 yrs`,
 // `S, M, L`.
 func sizeNames(value string) []string {
+	value = spreadRun.ReplaceAllStringFunc(value, func(run string) string { return strings.ReplaceAll(run, "-", ",") })
 	cut := strings.FieldsFunc(value, func(r rune) bool { return strings.ContainsRune("()[]{},:;/|", r) })
 	var out []string
 	for _, c := range cut {
