@@ -86,8 +86,8 @@ func (p *Pass) seekMending(row *fabric.Row) *mending {
 	s.mends = nil
 	w := newWriter(row, wrongSizes(row))
 	s.numbers(w, swatch)
-	if below := below(row); below != nil {
-		s.numbers(newWriter(below, wrongSizes(row)), below.Swatch())
+	if below, swatch := below(row); below != nil {
+		s.numbers(newWriter(below, wrongSizes(row)), swatch)
 	}
 	if !slices.ContainsFunc(s.mends, slight) {
 		for _, c := range w.wordings() {
@@ -101,18 +101,19 @@ func (p *Pass) seekMending(row *fabric.Row) *mending {
 // slight tells a mend that no change of words can better.
 func slight(m mend) bool { return m.left == 0 && m.size <= byDigit }
 
-// below is the row below one, if its numbers may be at fault: no count of its own
-// bears them out.
-func below(row *fabric.Row) *fabric.Row {
+// below is the row below one with the work before it, if its numbers may be at
+// fault: no count of its own bears them out.
+func below(row *fabric.Row) (*fabric.Row, *fabric.Swatch) {
 	for i := row.Index - 1; i >= 0; i-- {
-		if r := row.Piece.Rows[i]; r.Swatch() != nil {
-			if r.Agrees() == fabric.Agrees {
-				return nil
-			}
-			return r
+		r := row.Piece.Rows[i]
+		if r.Agrees() == fabric.Agrees {
+			break
+		}
+		if swatch := r.Swatch(); swatch != nil {
+			return r, swatch
 		}
 	}
-	return nil
+	return nil, nil
 }
 
 // choose keeps the mends after which the later lines fit best, and of those the

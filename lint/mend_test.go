@@ -1,6 +1,7 @@
 package lint_test
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
@@ -296,4 +297,25 @@ func findingsIn(a *lint.Analysis, like *fabric.Row) []lint.Finding {
 		}
 	}
 	return out
+}
+
+// A file in which very much is wrong is answered as fast as another.
+func TestMendsAreBounded(t *testing.T) {
+	var b strings.Builder
+	b.WriteString("Pattern: Haws\nTerms: US\n")
+	const haws = 60
+	for n := range haws {
+		fmt.Fprintf(&b, "\nPiece: Haw %d\nRnd 1: 6 sc in magic ring; sl st in first sc to join. (7 sc)\nFasten off.\n", n)
+	}
+	found, withFix := 0, 0
+	for _, f := range lint.Analyze(source.New(b.String())).Findings {
+		if f.Rule == "count-mismatch" {
+			found++
+			if f.Fix != nil {
+				withFix++
+			}
+		}
+	}
+	assert.Equal(t, haws, found)
+	assert.Equal(t, 50, withFix)
 }

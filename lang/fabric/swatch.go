@@ -38,7 +38,7 @@ func (g stage) copied() stage {
 	return out
 }
 
-// keeper keeps the stage before the rows that come out wrong and of those that
+// keeper keeps the stage before the rows that come out wrong and before those that
 // lie below them.
 type keeper struct {
 	kept        int
@@ -79,7 +79,7 @@ type Swatch struct {
 }
 
 // spare is room for the stitches of a trial; a longer one finds its own.
-const spare = 4096
+const spare = 512
 
 // Swatch is the work before a row that came out wrong or lies below one that
 // did, nil where it is not kept.

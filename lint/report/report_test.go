@@ -112,8 +112,9 @@ func TestExcerpt(t *testing.T) {
 func TestJSON(t *testing.T) {
 	c := found(t, "Größe\nRow 1: äöü zc. (14)\n", "zc", lint.Finding{
 		Rule: "count-unknown", Severity: lint.Info, Message: "`zc` is not understood <here>", Size: "M and L",
-		Related: []lint.Related{{Span: source.Span{Start: 0, End: len("Größe")}, Message: "there"}},
-		Fix:     &lint.Fix{Title: "write sc", Safe: true, Edits: []source.Edit{{Span: source.Span{Start: 0, End: 0}, New: "sc"}}},
+		Related:      []lint.Related{{Span: source.Span{Start: 0, End: len("Größe")}, Message: "there"}},
+		Fix:          &lint.Fix{Title: "write sc", Safe: true, Edits: []source.Edit{{Span: source.Span{Start: 0, End: 0}, New: "sc"}}},
+		Alternatives: []lint.Fix{{Title: "leave it out"}},
 	})
 	var b bytes.Buffer
 	require.NoError(t, JSON(&b, []Checked{c}))
@@ -121,7 +122,8 @@ func TestJSON(t *testing.T) {
 		"rule": "count-unknown", "severity": "info", "line": 2, "column": 12, "endLine": 2, "endColumn": 14,
 		"message": "`+"`zc`"+` is not understood <here>", "size": "M and L",
 		"related": [{"line": 1, "column": 1, "endLine": 1, "endColumn": 6, "message": "there"}],
-		"fix": {"title": "write sc", "safe": true, "edits": [{"line": 1, "column": 1, "endLine": 1, "endColumn": 1, "new": "sc"}]}
+		"fix": {"title": "write sc", "safe": true, "edits": [{"line": 1, "column": 1, "endLine": 1, "endColumn": 1, "new": "sc"}]},
+		"alternatives": [{"title": "leave it out", "safe": false, "edits": []}]
 	}]}]}`, b.String())
 	assert.Contains(t, b.String(), "<here>", "signs are not escaped")
 }
