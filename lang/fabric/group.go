@@ -70,6 +70,7 @@ func (h *hand) skip(p syntax.Place) {
 // it only where the row is worked by spaces: else skipping names what lies
 // next.
 func (h *hand) skipSpaces(n int, noun syntax.Noun) {
+	from := h.held
 	for i := range n {
 		at := h.at
 		j := h.next(noun)
@@ -77,13 +78,19 @@ func (h *hand) skipSpaces(n int, noun syntax.Noun) {
 			h.missing(noun, n-i)
 			break
 		}
-		for k := at; k < j && !h.inSpaces && !h.loose; k++ {
-			if s := h.stitch(h.base[k]); !s.IsSpace() {
+		for k := at; k < j && !h.inSpaces; k++ {
+			if s := h.stitch(h.base[k]); !s.IsSpace() && !h.sameGroup(s, from) {
 				h.fault(Fault{Kind: PlaceAbsent, Name: h.nounName(noun), There: s.Name(h.words.dialect), N: 1})
 				break
 			}
 		}
 	}
+}
+
+// sameGroup tells whether a stitch is of the same group as a place worked into,
+// which was found by a landmark: its other stitches are passed without a word.
+func (h *hand) sameGroup(s *Stitch, place int) bool {
+	return s.Object > 0 && place >= 0 && place < len(h.base) && h.stitch(h.base[place]).Object == s.Object
 }
 
 func (h *hand) skipGroups(n int, p syntax.Place) {

@@ -123,21 +123,16 @@ func (h *hand) passed(stitches, spaces int, toSpace bool) {
 // nextChain finds the next single chain: of the foundation, or one of those
 // that a chain space is made of.
 func (h *hand) nextChain() (int, bool) {
-	for i := h.at; i < h.end; i++ {
-		s := h.stitch(h.base[i])
-		if s.IsSpace() {
-			h.at = i
-			return h.nextOfSpace(s), true
-		}
-		if s.Kind.Class == stitch.Chain {
-			h.at, h.sub, h.held = i+1, 0, i
-			return i, true
-		}
-		if s.Turning {
-			h.at, h.sub, h.held = i+1, 0, i
-			return i, true
-		}
+	if h.at >= h.end {
 		return -1, false
+	}
+	i, s := h.at, h.stitch(h.base[h.at])
+	switch {
+	case s.IsSpace():
+		return h.nextOfSpace(s), true
+	case s.Turning || s.Kind.Class == stitch.Chain:
+		h.at, h.sub, h.held = i+1, 0, i
+		return i, true
 	}
 	return -1, false
 }

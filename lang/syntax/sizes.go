@@ -35,8 +35,10 @@ var (
 	// sizeLetters takes `(S) M (L)`, and sizeYears `(2 (4) 6 (8) 10 yrs)`.
 	sizeLetters = regexp.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M)\b ?[)\]}]?[ ,/]*){3,}`)
 	sizeYears   = regexp.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
+	// ageWord is what all sizes before it are given in.
+	ageWord = regexp.MustCompile(`(?i)^(?:yrs?|years?|mos|months)$`)
 	// sizeWords are no part of a size's name.
-	sizeWords = regexp.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only|yrs?|years?)\b`)
+	sizeWords = regexp.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only)\b`)
 )
 
 // inFirstSize leaves one number of each list of numbers: `ch 76 (82) 88` is
@@ -76,7 +78,7 @@ func sizeNames(value string) []string {
 	var out []string
 	for _, c := range cut {
 		c = sizeWords.ReplaceAllString(strings.TrimPrefix(strings.TrimSpace(c), "and "), "")
-		if c = strings.Trim(c, " ."); c == "" {
+		if c = strings.Trim(c, " ."); c == "" || len(out) > 0 && ageWord.MatchString(c) {
 			continue
 		}
 		if len(strings.Fields(c)) > maxNamed {
