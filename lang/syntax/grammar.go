@@ -230,8 +230,9 @@ type gOf struct {
 // from hook; from beg of Row 1; from end
 type gFrom struct {
 	Pos  lexer.Position
-	What string `parser:"'from' @( 'hook' | 'beg' | 'end' | 'join' )"`
-	Of   *gOf   `parser:"@@?"`
+	What string `parser:"'from' ( @( 'hook' | 'beg' | 'end' | 'join' )"`
+	Of   *gOf   `parser:"  @@?"`
+	Row  *gNum  `parser:"| 'rowend' @@ )"`
 }
 
 // 2 rows below; below; of previous row

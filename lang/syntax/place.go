@@ -303,6 +303,9 @@ func (r *reader) from(p *Place, g *gFrom) {
 	if g.Of != nil {
 		r.ofNamed(p, g.Of)
 	}
+	if g.Row != nil {
+		p.From, p.Row = FromEnd, r.num(g.Row) // `end of Row 2`, of which `end of row` is one word elsewhere
+	}
 }
 
 func (r *reader) below(p *Place, g *gBelow) {
