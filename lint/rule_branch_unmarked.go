@@ -8,13 +8,14 @@ var branchUnmarked = &Rule{
 	Severity: Info,
 	Summary:  "A branch is called one: `branch NAME: … return`.",
 	Why: "The motion is understood without the word, but a maker who loses the place cannot find it again, and nobody can " +
-		"see how much of the branch and of the stem is left.",
+		"see how much of the branch and of the stem is left. A spike of up to 5 chains that one step works back along is an " +
+		"ornament, as a picot is, and needs no name.",
 	Bad: `Pattern: Hawthorn twig
 Terms: US
 
 Piece: Twig
 With A, ch 11.
-Row 1: Sc in 2nd ch from hook and in next 9 ch, ch 4, sc in 2nd ch from hook and in next 2 ch. (13 sts)
+Row 1: Sc in 2nd ch from hook and in next 9 ch, ch 7, sc in 2nd ch from hook and in next 5 ch. (16 sts)
 Fasten off.
 `,
 	Good: `Pattern: Hawthorn twig
@@ -22,7 +23,7 @@ Terms: US
 
 Piece: Twig
 With A, ch 11.
-Row 1: Sc in 2nd ch from hook and in next 9 ch, branch A: ch 4, sc in 2nd ch from hook and in next 2 ch, return. (13 sts)
+Row 1: Sc in 2nd ch from hook and in next 9 ch, branch A: ch 7, sc in 2nd ch from hook and in next 5 ch, return. (16 sts)
 Fasten off.
 `,
 	Check: checkBranchUnmarked,

@@ -280,7 +280,19 @@ func (h *hand) closeDone() {
 			return
 		}
 		h.pop()
+		if b.span == h.span && b.chains <= maxSpike {
+			h.isSpike(b.span)
+		}
 	}
+}
+
+// maxSpike is the most chains of a spike; common practice.
+const maxSpike = 5
+
+// isSpike takes back that a branch is not called one, where a single step works
+// it all: it is an ornament of the row, as a picot is.
+func (h *hand) isSpike(span source.Span) {
+	h.faults = slices.DeleteFunc(slices.Clone(h.faults), func(f Fault) bool { return f.Kind == BranchUnmarked && f.Span == span })
 }
 
 // closeUnmarked ends unmarked branches before a new one begins elsewhere.

@@ -40,7 +40,7 @@ func workedByHabit(f *Fabric, w *words, tree *syntax.Piece, before []crew) (*Pie
 			if tries++; tries > maxHabits {
 				break
 			}
-			if p, c := workPiece(f, w, tree, before, other); misfit(p) < misfit(best) && !contradicts(p, was) {
+			if p, c := workPiece(f, w, tree, before, other); misfit(p) < misfit(best) && !contradicts(p, best) {
 				best, ends, of = p, c, other
 			}
 		}
@@ -119,7 +119,20 @@ func (c crew) taken() Reading {
 		twice |= once & explained
 		once |= explained
 	}
+	if c[0].h.saysTurning() {
+		twice &^= ReadOmitsTurning // a chain that is said to count is counted
+	}
 	return met | twice
+}
+
+// saysTurning tells whether some row said that its beginning chain counts.
+func (h *hand) saysTurning() bool {
+	for _, rule := range h.rules {
+		if rule.counts {
+			return true
+		}
+	}
+	return false
 }
 
 // misfit is how badly a piece fits what it says of itself.

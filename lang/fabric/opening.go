@@ -18,14 +18,14 @@ type opening struct {
 // other are one run, which ends with the next stitch.
 func (h *hand) skippedRun(from, to int) {
 	if to > from && to <= len(h.base) {
-		h.run = append(slices.Clip(h.run), h.base[from:to]...)
+		h.run = append(h.run, h.base[from:to]...)
 	}
 }
 
 // overRun takes chains just made as those over the run skipped last.
 func (h *hand) overRun(space int) {
 	if len(h.run) > 1 {
-		h.openings = append(slices.Clip(h.openings), opening{h.run, space})
+		h.openings = append(h.openings, opening{h.run, space})
 	}
 }
 

@@ -102,6 +102,9 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 		}
 	}
 	switch {
+	case first <= 1 && len(before) > 0 && onEdge(tree) && !finished(before[len(before)-1][k.size].piece.Tree):
+		k.goOn(before[len(before)-1][k.size])
+		k.number = 0
 	case first <= 1:
 	case len(before) > 0 && before[len(before)-1][k.size].number == first-1:
 		k.goOn(before[len(before)-1][k.size])
@@ -152,6 +155,44 @@ func newRow(p *Piece, index int, tree *syntax.Row, sizes int) *Row {
 		row.Steps[k] = Step{Span: c.Span, Known: true}
 	}
 	return row
+}
+
+// onEdge tells whether a piece begins with a stitch that needs work below it: an
+// edging under a heading of its own.
+func onEdge(tree *syntax.Piece) bool {
+	for _, r := range tree.Rows {
+		for _, c := range r.Clauses {
+			switch n := c.Node.(type) {
+			case *syntax.Chain:
+				if n.Number.At(0) > mostTurning {
+					return false
+				}
+			case *syntax.Work, *syntax.Group:
+				places := placesOf(n)
+				return len(places) > 0 && places[0].From != syntax.FromHook && places[0].Noun.Kind != syntax.NounRing &&
+					places[0].Noun.Kind != syntax.NounChain && places[0].Noun.Kind != syntax.NounSpace
+			case *syntax.MagicRing, *syntax.Repeat, *syntax.Yarn, *syntax.Join, *syntax.Rows, *syntax.Branch, *syntax.Unread:
+				return false
+			}
+		}
+	}
+	return false
+}
+
+// mostTurning is the most chains that a row begins with to reach its height: a
+// foundation has more.
+const mostTurning = 4
+
+// finished tells whether a piece is fastened off.
+func finished(tree *syntax.Piece) bool {
+	for _, r := range tree.Rows {
+		for _, c := range r.Clauses {
+			if _, ok := c.Node.(*syntax.Finish); ok {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // firstNumber is the number of a piece's first row, 0 where a line without
@@ -452,8 +493,8 @@ func (k *worker) face(row *Row, u unit, o *outcome) {
 		}
 		row.Side, k.faced = k.side, true
 	}
-	k.turned = h.turned
-	if k.side != syntax.NoSide && (h.turned || !h.round && !h.notTurned) {
+	k.turned = h.turned || !h.round && !h.notTurned
+	if k.side != syntax.NoSide && k.turned {
 		k.side = other(k.side)
 	}
 }

@@ -488,6 +488,12 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 			break
 		}
 	}
+	if p.To.Kind == syntax.ToLastN && p.To.Number.At(h.size) > mostShaped && !h.nested && h.turnsNext() {
+		h.at = h.end
+		h.upTo(end)
+		h.leave(syntax.Place{Pick: syntax.PickRemaining}) // `sc in each st to last 4 sts, turn` says that they are left
+		return
+	}
 	if p.To.Kind == syntax.ToTheEnd || !p.Number.Written() && p.To.Kind == syntax.ToNothing {
 		h.closeEach(p)
 	}
@@ -547,6 +553,19 @@ func bodyOf(node syntax.Node) []syntax.Clause {
 		return []syntax.Clause{{Node: &here}}
 	}
 	return nil
+}
+
+// mostShaped is the most stitches at a row's end that its last step is likely to
+// work, in shaping, if a writer forgot it; common practice.
+const mostShaped = 2
+
+// turnsNext tells whether the row turns after the clause at work.
+func (h *hand) turnsNext() bool {
+	if len(h.after) == 0 {
+		return false
+	}
+	turn, ok := h.after[0].Node.(*syntax.Turn)
+	return ok && !turn.Not && !turn.Rotate
 }
 
 // closeEach ends an `each … across`: what it names none of is passed over.
@@ -668,9 +687,9 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		return
 	}
 	e := h.effectOf(k)
-	if i < h.at && p.Pick == syntax.PickLast && !h.full && m == 1 && !h.loose && h.whole() {
-		h.missing(p.Noun, 1) // the last place is worked already
-		h.makeRest(k, own, n, h.effectOf(k))
+	if i < h.at && p.Pick == syntax.PickLast && !h.full && !h.loose && h.whole() {
+		h.missing(p.Noun, min(m, h.at-i)) // they are worked already
+		h.makeRest(k, own, n*m, h.effectOf(k))
 		return
 	}
 	if i < h.at {

@@ -180,6 +180,7 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 		at, sub, faults, open := h.at, h.sub, len(h.faults), len(h.branches)
 		h.origin = at
 		h.list(r.Body)
+		h.closeDone()
 		if h.ranOut(faults) || n > 1 && !h.known && !kept[len(kept)-1].hand.known {
 			break
 		}
@@ -207,6 +208,7 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 		k.row = k.row[:len(k.row):len(k.row)]
 		k.faults = k.faults[:len(k.faults):len(k.faults)]
 		k.steps = k.steps[:len(k.steps):len(k.steps)]
+		k.openings, k.run = slices.Clip(k.openings), slices.Clip(k.run)
 	}
 	return kept
 }

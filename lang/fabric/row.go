@@ -11,8 +11,11 @@ import (
 
 // startRow makes the hand ready for an instruction.
 func (h *hand) startRow(index int, label syntax.Label) {
-	if label.Round {
+	switch {
+	case label.Round:
 		h.round = true
+	case h.turned && !h.joined:
+		h.round = false // rows from a ring, as a half circle is
 	}
 	if h.base != nil && !h.laid {
 		if !h.round && !h.turned && !h.notTurned || h.turned {
@@ -596,7 +599,7 @@ type trial struct {
 // flip.
 func (t trial) work(flip Reading) outcome {
 	h := t.hand
-	h.fresh = nil
+	h.fresh, h.openings = nil, slices.Clip(h.openings) // another try may not write into this one's memory
 	h.choose ^= flip
 	o := h.workRow(t.clauses, t.stated)
 	o.hand.choose = t.hand.choose

@@ -86,6 +86,7 @@ func (h *hand) list(clauses []syntax.Clause) {
 		h.takeUp(clauses[i+1:])
 		h.coming = clauses[i+1:]
 		h.do(c)
+		h.closeDone()
 	}
 }
 

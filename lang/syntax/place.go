@@ -126,7 +126,8 @@ func (r *reader) place(g *gWhere) Place {
 		p.Noun.Kind = NounRowEnd // `in each row` along an edge
 	}
 	if p.Noun.Kind == NounRowEnd && p.Pick == PickNext && !p.Number.Written() {
-		p.Each = true
+		p.To.Kind = ToTheEnd // how many there are is said only by `each`
+		p.Each = p.Each || p.Of != nil && p.Of.Each
 	}
 	switch {
 	case g.Prep == "to" && (p.Pick == PickLast || p.Pick == PickNth && p.From == FromEnd):
