@@ -206,10 +206,14 @@ func (w *writer) kind(i int, k syntax.Kind) bool {
 	return i >= 0 && i < len(w.tokens) && w.tokens[i].Kind == k
 }
 
-// number tells whether the ith token is a number of stitches, places, rows or
-// times, or the chain from the hook that is worked into.
+// amount tells whether the ith token is a number of stitches, places, rows or
+// times.
+func (w *writer) amount(i int) bool { return w.kind(i, syntax.Number) || w.is(i, "once") }
+
+// number tells whether the ith token is an amount, or the chain from the hook
+// that is worked into.
 func (w *writer) number(i int) bool {
-	return w.kind(i, syntax.Number) || w.kind(i, syntax.Ordinal) && w.is(i+1, "ch") || w.is(i, "once")
+	return w.amount(i) || w.kind(i, syntax.Ordinal) && w.is(i+1, "ch")
 }
 
 // renumbered writes the ith token, a number, as another in the sizes that are

@@ -100,8 +100,8 @@ func (p *Pass) reportFault(f *fault, finding Finding) {
 	p.inSizes(f.sizes, finding)
 }
 
-// reportMisfit reports a fault by which a row does not fit the row below, with
-// what would make it fit.
+// reportMisfit reports a fault by which a row does not fit the row below or its
+// own branches, with what would make it fit.
 func (p *Pass) reportMisfit(f *fault, finding Finding) {
 	p.reportFault(f, p.mending(f.row).fitted(finding))
 }

@@ -85,10 +85,12 @@ func (p *Pass) seekMending(row *fabric.Row) *mending {
 	counts := s.mends
 	s.mends = nil
 	w := newWriter(row, wrongSizes(row))
-	s.numbers(w, swatch)
-	if below, swatch := below(row); below != nil {
-		s.numbers(newWriter(below, wrongSizes(row)), swatch)
+	if at, ok := chainAmiss(row); ok {
+		m.words = s.alongChain(w, swatch, at)
+		return m
 	}
+	s.numbers(w, swatch)
+	s.numbersBelow()
 	if !slices.ContainsFunc(s.mends, slight) {
 		for _, c := range w.wordings() {
 			s.try(swatch, c, c.title())
@@ -197,6 +199,14 @@ func wrongSizes(row *fabric.Row) []int {
 	return out
 }
 
+// numbersBelow tries other numbers in the row below, for a row that is right as
+// it stands.
+func (s *seeker) numbersBelow() {
+	if below, swatch := below(s.row); below != nil {
+		s.numbers(newWriter(below, wrongSizes(s.row)), swatch)
+	}
+}
+
 // numbers tries other numbers for each that a row has: of the one that is wrong,
 // or of the one below it.
 func (s *seeker) numbers(w *writer, swatch *fabric.Swatch) {
@@ -245,25 +255,28 @@ func (s *seeker) number(w *writer, i int, swatch *fabric.Swatch) {
 func (s *seeker) gaps() []func(*fabric.Tally) int {
 	out := []func(*fabric.Tally) int{places}
 	for i := range s.row.Tallies[0].Compared {
-		out = append(out, func(t *fabric.Tally) int {
+		counted := func(t *fabric.Tally) int {
 			if i >= len(t.Compared) {
 				return 0
 			}
 			return t.Compared[i].Stated - t.Compared[i].Made
-		})
+		}
+		// the stitches for which there are no places are made all the same
+		placed := func(t *fabric.Tally) int { return counted(t) + places(t) }
+		out = append(out, counted, placed)
 	}
 	return out
 }
 
 // places is how many places a row asks for beyond those there are, less those
-// that it leaves.
+// that it leaves, of its branches too.
 func places(t *fabric.Tally) int {
 	total := 0
 	for _, f := range t.Faults {
 		switch f.Kind {
-		case fabric.RowOver:
+		case fabric.RowOver, fabric.StemExhausted:
 			total += f.N
-		case fabric.RowShort, fabric.RepeatRemainder:
+		case fabric.RowShort, fabric.RepeatRemainder, fabric.BranchChainLeft:
 			total -= f.N
 		}
 	}
@@ -338,8 +351,8 @@ func (m *mending) offered(f Finding) Finding {
 	return f
 }
 
-// fitted is offered, for a row that does not fit the one below, in the
-// message's words too.
+// fitted is offered, for a row that does not fit the one below or its own
+// branches, in the message's words too.
 func (m *mending) fitted(f Finding) Finding {
 	if deeds := m.deeds(); deeds != "" {
 		f.Message += "; " + deeds + " would put it right"

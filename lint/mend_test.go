@@ -18,7 +18,7 @@ import (
 )
 
 // mended are the rules whose findings say what would put a row right.
-var mended = []string{"count-mismatch", "place-absent", "repeat-remainder", "row-over", "row-short"}
+var mended = []string{"branch-chain-left", "count-mismatch", "place-absent", "repeat-remainder", "row-over", "row-short", "stem-exhausted"}
 
 // fixes are all the changes that a finding offers, the best first.
 func fixes(f lint.Finding) []lint.Fix {

@@ -32,7 +32,7 @@ Fasten off.
 
 func checkBranchChainLeft(p *Pass) {
 	for _, f := range p.faults(fabric.BranchChainLeft) {
-		p.reportFault(f, Finding{
+		p.reportMisfit(f, Finding{
 			Message: f.branch() + " is left with " + f.num(func(f fabric.Fault) int { return f.N }) + " of its " +
 				f.num(func(f fabric.Fault) int { return f.Base }) + " ch unworked",
 			Related: f.related(f.branch() + " leaves here"),

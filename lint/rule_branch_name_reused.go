@@ -34,6 +34,7 @@ func checkBranchNameReused(p *Pass) {
 		p.reportFault(f, Finding{
 			Message: "the row already has a " + f.branch() + ": this one needs a name of its own",
 			Related: f.related("the other " + f.branch() + " leaves here"),
+			Fix:     rename(f),
 		})
 	}
 }

@@ -1,6 +1,8 @@
 package lint
 
 import (
+	"slices"
+
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
 )
@@ -42,10 +44,16 @@ func checkBranchUnreturned(p *Pass) {
 // up. It is not safe: the branch may be meant to go on.
 func writeReturn(f *fault) *Fix {
 	for _, s := range f.row.Steps {
-		if n := len(s.Ledger); n > 0 && s.Span.Start >= f.Span.Start && s.Ledger[n-1].Name == f.Name && s.Ledger[n-1].Worked > 0 && s.Ledger[n-1].Left == 0 {
+		n := len(s.Ledger)
+		if n > 0 && s.Span.Start >= f.Span.Start && s.Ledger[n-1].Name == f.Name && usedUp(&s.Ledger[n-1]) {
 			at := f.row.Tree.At + s.Span.End
 			return &Fix{Title: "write `return` here", Edits: []source.Edit{{Span: source.At(at), New: ", return"}}}
 		}
 	}
 	return nil
+}
+
+// usedUp tells whether a branch is worked to its foot in every size.
+func usedUp(b *fabric.BranchState) bool {
+	return slices.Max(b.Worked) > 0 && slices.Max(b.Left) == 0
 }

@@ -1,13 +1,19 @@
 package lsp
 
 import (
+	"strconv"
+	"strings"
+
 	"go.lsp.dev/protocol"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/syntax"
 )
 
 // inlayHints shows, in the part of the document that is asked for, the running
-// count after each clause that changes it and the total at each row's end. A row
-// that cannot be counted shows nothing. A row that works other rows again has
-// no counts of its own clauses.
+// count after each clause that changes it, where the branches stand, and the
+// total at each row's end. A row that cannot be counted shows nothing. A row that
+// works other rows again has no counts of its own clauses.
 func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint {
 	asked := v.span(params.Range)
 	var hints []protocol.InlayHint
@@ -24,11 +30,17 @@ func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint 
 		if !ok || span.End < asked.Start || asked.End < span.Start {
 			continue
 		}
-		if v.hints.running {
-			for _, step := range row.Steps {
-				if step.Known && len(step.Total) == len(counts) && some(step.Made) {
-					show(row.Tree.Abs(step.Span).End, perSize(step.Total))
-				}
+		for i := range row.Steps {
+			step := &row.Steps[i]
+			if !step.Known || len(step.Total) != len(counts) {
+				continue
+			}
+			end := row.Tree.Abs(step.Span).End
+			if v.hints.running && some(step.Made) {
+				show(end, perSize(step.Total))
+			}
+			if standing := branches(row.Tree, step); v.hints.branches && standing != "" {
+				show(end, standing)
 			}
 		}
 		if v.hints.totals {
@@ -36,4 +48,34 @@ func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint 
 		}
 	}
 	return hints
+}
+
+// branches tells in short where the branches stand after a clause that works
+// along them or comes home, those that are closed first, the stem last: how much
+// is worked of what can be worked. It is empty where there is nothing to tell.
+func branches(row *syntax.Row, step *fabric.Step) string {
+	if len(step.Home) == 0 && !some(step.Made) {
+		return ""
+	}
+	var out []string
+	for _, b := range step.Home {
+		out = append(out, standing(row, b))
+	}
+	for i := len(step.Ledger) - 1; i >= 0; i-- {
+		out = append(out, standing(row, step.Ledger[i]))
+	}
+	return strings.Join(out, ", ")
+}
+
+// standing is how far a branch is worked: A 4/8, or A 4/8 (5/9, 6/10).
+func standing(row *syntax.Row, b fabric.BranchState) string {
+	name := row.AsWritten(b.Name)
+	if name == "" {
+		name = "branch"
+	}
+	shares := make([]string, len(b.Worked))
+	for size, n := range b.Worked {
+		shares[size] = strconv.Itoa(n) + "/" + strconv.Itoa(b.Chains[size]-b.Skipped[size])
+	}
+	return name + " " + syntax.PerSize(shares)
 }

@@ -79,6 +79,60 @@ func TestInlayHints(t *testing.T) {
 	}
 }
 
+// A twig's branches are told after each clause that works along them, and as
+// they close.
+func TestInlayHintsOfBranches(t *testing.T) {
+	only := object{"hints": object{"running": false, "totals": false}}
+	const (
+		head   = "Pattern: Twig\nTerms: US\n"
+		forked = head + `
+Piece: Twig
+Ch 14.
+Row 1: Sc in 2nd ch from hook and in next 4 ch,
+branch A: ch 9, sc in 2nd ch from hook and in next 3 ch,
+branch B: ch 5, sc in 2nd ch from hook and in each ch of B, return to A,
+sc in each rem ch of A, return to stem,
+sc in each rem ch. (25 sts)
+`
+		sized = head + `Sizes: S (M)
+
+Piece: Twig
+Ch 11 (13).
+Row 1: Sc in 2nd ch from hook and in next 4 (5) ch,
+ch 6 (8), sc in 2nd ch from hook,
+sc in next 4 (6) ch,
+sc in each rem ch.
+`
+	)
+	for _, test := range []struct {
+		name, text string
+		options    any
+		want       []string
+	}{
+		{"forked", forked, only, []string{
+			"branch A: ch 9, sc in 2nd ch from hook and in next 3 ch«A 4/8, stem 5/13»,",
+			"branch B: ch 5, sc in 2nd ch from hook and in each ch of B«B 4/4, A 4/8, stem 5/13», return to A«B 4/4, A 4/8, stem 5/13»,",
+			"sc in each rem ch of A«A 8/8, stem 5/13», return to stem«A 8/8»,",
+		}},
+		{"without a word, in sizes", sized, only, []string{
+			"ch 6 (8), sc in 2nd ch from hook«branch 1/5 (1/7), stem 5/10 (6/12)»,",
+			"sc in next 4 (6) ch«branch 5/5 (7/7)»,",
+		}},
+		{"no branches", acornCup, only, nil},
+		{"switched off", forked, object{"hints": object{"running": false, "totals": false, "branches": false}}, nil},
+		{"with the running count", twig, nil, []string{
+			"Row 1: Sc in 2nd ch from hook and in next 3 ch«4», branch Thorn: ch 4, sl st in 2nd ch from hook and in next 2 ch«7»" +
+				"«Thorn 3/3, stem 4/10», return to stem«Thorn 3/3», sc in each ch across«13». (13 sts)«= 13 sts»",
+		}},
+	} {
+		t.Run(test.name, func(t *testing.T) {
+			c := inProcess(t, lint.Analyze)
+			c.initialize(nil, test.options)
+			assert.Equal(t, test.want, hints(c, test.text, everything))
+		})
+	}
+}
+
 func TestInlayHintsOfARange(t *testing.T) {
 	c := inProcess(t, lint.Analyze)
 	c.initialize(nil, nil)

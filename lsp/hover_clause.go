@@ -34,6 +34,9 @@ func (v *view) clauseCard(row *fabric.Row, i int) *card {
 	}
 	c.add("Count after it", sts(step.Total))
 	c.add("Left to work into", places(step.Left))
+	for _, branch := range step.Home {
+		c.add(branchName(row.Tree, branch)+", closed", ledger(branch))
+	}
 	for _, branch := range step.Ledger {
 		c.add(branchName(row.Tree, branch), ledger(branch))
 	}
@@ -122,11 +125,11 @@ func branchName(row *syntax.Row, b fabric.BranchState) string {
 }
 
 func ledger(b fabric.BranchState) string {
-	text := places([]int{b.Chains})
-	if b.Skipped > 0 {
-		text += ", " + strconv.Itoa(b.Skipped) + " skipped"
+	text := places(b.Chains)
+	if some(b.Skipped) {
+		text += ", " + perSize(b.Skipped) + " skipped"
 	}
-	return text + ", " + strconv.Itoa(b.Worked) + " worked, " + strconv.Itoa(b.Left) + " left"
+	return text + ", " + perSize(b.Worked) + " worked, " + perSize(b.Left) + " left"
 }
 
 // doing says what a clause does where its counts do not say it already.

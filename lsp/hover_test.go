@@ -48,6 +48,15 @@ Row 1: Sc in 2nd ch from hook and in next 3 ch, branch Thorn: ch 4, sl st in 2nd
 Fasten off.
 `
 
+const sizedTwig = `Pattern: Twig
+Terms: US
+Sizes: S (M)
+
+Piece: Twig
+Ch 11.
+Row 1: Sc in 2nd ch from hook and in next 3 ch, branch A: ch 5 (7), sc in 2nd ch from hook and in next 2 (3) ch, sc in each rem ch of A, return to stem, sc in each ch across.
+`
+
 // mark puts the mark into a text within the first occurrence of some words: in
 // front of what follows the bar in them.
 func mark(t *testing.T, text, words string) string {
@@ -192,6 +201,21 @@ Count after it: 7 sts
 Left to work into: 0 places
 Stem: 11 places, 1 skipped, 4 worked, 6 left
 Branch Thorn: 4 places, 1 skipped, 3 worked, 0 left`},
+		{"return from a branch", twig, "|return", "return to stem", `return to stem
+Goes back to where the branch left.
+Count after it: 7 sts
+Left to work into: 6 places
+Branch Thorn, closed: 4 places, 1 skipped, 3 worked, 0 left`},
+		{"clause of a branch in sizes", sizedTwig, "sc in |2nd ch from hook and in next 2", "sc in 2nd ch from hook and in next 2 (3) ch", `sc in 2nd ch from hook and in next 2 (3) ch
+Sizes: S (M)
+Makes: 3 (4) sts
+By kind in S: 3 sc
+Uses: 4 (5) places
+Worked into in S: 3 ch
+Count after it: 7 (8) sts
+Left to work into: 1 (2) places
+Stem: 11 places, 1 skipped, 4 worked, 6 left
+Branch A: 5 (7) places, 1 skipped, 3 (4) worked, 1 (2) left`},
 		{"clause after what was not understood", strings.Replace(acornCup, "6 sc in magic ring", "6 wren in acorn", 1), "sl st in first |sc", "sc", "sc\n" + singleCrochet},
 		{"unread clause", strings.Replace(acornCup, "6 sc in magic ring", "6 wren in acorn", 1), "6 |wren", "6 wren in acorn", `6 wren in acorn
 Not understood, so the row cannot be counted from here on.`},

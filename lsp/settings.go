@@ -15,18 +15,20 @@ type settings struct{ hints hintKinds }
 
 // hintKinds are the kinds of inlay hint, each on or off.
 type hintKinds struct {
-	running bool // the count after each clause
-	totals  bool // the count at a row's end
+	running  bool // the count after each clause
+	branches bool // where the stem and its branches stand after each clause
+	totals   bool // the count at a row's end
 }
 
 // defaults are the settings of a client that says nothing of them.
-var defaults = settings{hints: hintKinds{running: true, totals: true}}
+var defaults = settings{hints: hintKinds{running: true, branches: true, totals: true}}
 
 // writtenSettings is how settings are written. What is not written stays as it is.
 type writtenSettings struct {
 	Hints struct {
-		Running *bool `json:"running"`
-		Totals  *bool `json:"totals"`
+		Running  *bool `json:"running"`
+		Branches *bool `json:"branches"`
+		Totals   *bool `json:"totals"`
 	} `json:"hints"`
 }
 
@@ -49,6 +51,7 @@ func (s *server) configure(raw []byte) error {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	set(&s.settings.hints.running, written.Section.Hints.Running)
+	set(&s.settings.hints.branches, written.Section.Hints.Branches)
 	set(&s.settings.hints.totals, written.Section.Hints.Totals)
 	return nil
 }

@@ -20,6 +20,7 @@ type branch struct {
 	row     int // stitches the row had when it left
 	turned  int // stitches the row had when the branch was last turned, 0 for never
 	parent  ground
+	along   *ground // the chain as it was left for other ground, nil while it is worked along
 }
 
 // ground is what lies below the hook.
@@ -112,8 +113,16 @@ func (h *hand) turnBranch() {
 	}
 	made := h.row[max(b.row, b.turned):]
 	b.turned = len(h.row)
+	b.leaveChain(h.ground())
 	h.standOn(reverse(made))
 	h.begun = false
+}
+
+// leaveChain notes the chain as it is left, the first time.
+func (b *branch) leaveChain(g ground) {
+	if b.along == nil {
+		b.along = &g
+	}
 }
 
 // onBranch works at a stitch of a branch that is done: the work is joined
@@ -309,6 +318,7 @@ func (h *hand) closeUnmarked() {
 func (h *hand) pop() branch {
 	n := len(h.branches)
 	b := h.branches[n-1]
+	h.home = append(slices.Clip(h.home), arrival{n, h.progressOf(n - 1)})
 	h.branches = h.branches[: n-1 : n-1]
 	if b.name != "" {
 		h.grown = maps.Clone(h.grown)
@@ -404,27 +414,78 @@ func (h *hand) closeBranches() {
 	}
 }
 
+// progress is how far a branch, or the stem, is worked in one size.
+type progress struct {
+	name                          string
+	chains, skipped, worked, left int
+}
+
+// arrival is a branch that came home: how many were open with it, and how far
+// it was worked.
+type arrival struct {
+	open int
+	progress
+}
+
 // ledger is the state of the stem and of every open branch, the stem first.
-func (h *hand) ledger() []BranchState {
+func (h *hand) ledger() []progress {
 	if len(h.branches) == 0 {
 		return nil
 	}
-	var out []BranchState
-	for i, b := range h.branches {
-		name := "stem"
-		chains, skipped := len(b.parent.base), h.stemSkipped
-		if i > 0 {
-			name, chains, skipped = h.branches[i-1].name, h.branches[i-1].chains, h.branches[i-1].skipped
+	stem := h.branches[0].parent
+	out := []progress{stem.progress("stem", len(stem.base), h.stemSkipped)}
+	for i := range h.branches {
+		out = append(out, h.progressOf(i))
+	}
+	return out
+}
+
+// progressOf is the state of an open branch: of its chain, whatever ground it
+// is worked on now.
+func (h *hand) progressOf(i int) progress {
+	b := &h.branches[i]
+	last := i == len(h.branches)-1
+	switch {
+	case b.along != nil:
+		return b.along.progress(b.name, b.chains, b.skipped)
+	case !last:
+		return h.branches[i+1].parent.progress(b.name, b.chains, b.skipped)
+	case b.chains == 0:
+		return progress{name: b.name, chains: h.chains, left: h.chains}
+	}
+	g := h.ground()
+	return g.progress(b.name, b.chains, b.skipped)
+}
+
+// progress is how far the places of the ground are worked.
+func (g *ground) progress(name string, chains, skipped int) progress {
+	return progress{name, chains, skipped, max(0, g.at-skipped), max(0, len(g.base)-g.at)}
+}
+
+// arrived gives the branches that came home since so many were open, the
+// innermost first. One that was opened since is none of them.
+func (h *hand) arrived(open int) []progress {
+	var out []progress
+	for _, a := range h.home {
+		if a.open == open {
+			out = append(out, a.progress)
+			open--
 		}
-		out = append(out, BranchState{Name: name, Chains: chains, Skipped: skipped, Worked: max(0, b.parent.at-skipped), Left: max(0, len(b.parent.base)-b.parent.at)})
 	}
-	last := h.branches[len(h.branches)-1]
-	chains := last.chains
-	if chains == 0 {
-		chains = h.chains
-		return append(out, BranchState{Name: last.name, Chains: chains, Left: chains})
+	return out
+}
+
+// told writes the states of one size into those of all.
+func told(all []BranchState, size, sizes int, now []progress) []BranchState {
+	for i, p := range now {
+		if i == len(all) {
+			all = append(all, newBranchState(p.name, sizes))
+		}
+		if s := &all[i]; s.Name == p.name {
+			s.Chains[size], s.Skipped[size], s.Worked[size], s.Left[size] = p.chains, p.skipped, p.worked, p.left
+		}
 	}
-	return append(out, BranchState{Name: last.name, Chains: chains, Skipped: last.skipped, Worked: max(0, h.at-last.skipped), Left: max(0, len(h.base)-h.at)})
+	return all
 }
 
 // otherSide turns to the unused loops of the foundation chain, or of the
@@ -455,6 +516,12 @@ func (h *hand) otherSide() {
 		if shared := used[worked[0]] > 1; shared != (h.choose&ReadTipShared != 0) {
 			worked = worked[1:] // several stitches turn round the tip: both sides share it
 		}
+	}
+	if n := len(h.branches); n > 0 {
+		h.branches = slices.Clone(h.branches)
+		h.branches[n-1].leaveChain(h.ground())
+	} else {
+		h.stemSkipped = 0
 	}
 	h.standOn(worked)
 }

@@ -257,15 +257,25 @@ type Step struct {
 	// From and To are the stitches made by the clause in the first size, as
 	// indexes into Piece.Stitches[0].
 	From, To int
-	// Ledger is the state of the stem and the open branches after the clause,
-	// in the first size; nil while no branch is open.
+	// Ledger is the state of the stem and the open branches after the clause, the
+	// stem first; nil while no branch is open in any size.
 	Ledger []BranchState
+	// Home is the state, as they closed, of the branches that were open before the
+	// clause and came home in it, the innermost first.
+	Home []BranchState
 }
 
-// BranchState is how far a branch, or the stem, is worked.
+// BranchState is how far a branch, or the stem, is worked: its own chain, for
+// the stem the foundation chain or the row below. It has one value a size, 0 in
+// a size in which the branch has no part in the clause.
 type BranchState struct {
 	Name                          string
-	Chains, Skipped, Worked, Left int
+	Chains, Skipped, Worked, Left []int
+}
+
+func newBranchState(name string, sizes int) BranchState {
+	numbers := func() []int { return make([]int, sizes) }
+	return BranchState{name, numbers(), numbers(), numbers(), numbers()}
 }
 
 // FaultKind is what is wrong.

@@ -58,6 +58,7 @@ type hand struct {
 	beyond   []int // the row below, where a round began with that other side
 	branches []branch
 	grown    map[string][]int       // what each named branch that is done is made of
+	home     []arrival              // the branches that came home in the clause at work
 	used     map[string]source.Span // branch names in this row, with where they are given
 
 	round     bool // the work goes round
@@ -166,7 +167,7 @@ type step struct {
 	used, made, total, left int
 	known                   bool
 	from, to                int
-	ledger                  []BranchState
+	ledger, home            []progress
 }
 
 // fault notes what is wrong. Once a row cannot be counted, nothing is said of

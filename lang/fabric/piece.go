@@ -471,8 +471,10 @@ func (k *worker) record(row *Row, o outcome) {
 		step.Total = append(step.Total, s.total)
 		step.Left = append(step.Left, s.left)
 		step.Known = step.Known && s.known
+		step.Ledger = told(step.Ledger, k.size, len(row.Tallies), s.ledger)
+		step.Home = told(step.Home, k.size, len(row.Tallies), s.home)
 		if k.size == 0 {
-			step.From, step.To, step.Ledger = s.from, s.to, s.ledger
+			step.From, step.To = s.from, s.to
 		}
 	}
 }

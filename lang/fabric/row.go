@@ -27,7 +27,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.budget = new(maxSteps)
 	h.rowIndex, h.clause, h.plainLine = index, 0, label.Kind == syntax.Unlabelled
 	if h.keeps {
-		h.faults, h.steps, h.blame = nil, nil, source.Span{}
+		h.home, h.faults, h.steps, h.blame = nil, nil, nil, source.Span{}
 		return
 	}
 	h.footing = nil
@@ -36,7 +36,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
 	h.ended, h.closing, h.spacing = false, false, nil
 	h.loop, h.object = syntax.BothLoops, 0
-	h.branches, h.used = nil, nil
+	h.branches, h.home, h.used = nil, nil, nil
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.against, h.rowMade = 0, 0, 0
 	h.bySpaces, h.overSpaces, h.inSpaces = false, false, false
@@ -326,8 +326,10 @@ func (h *hand) step(before mark) {
 	}
 	h.steps = append(h.steps, step{
 		used: used, made: h.rowMade - before.made, total: h.rowMade,
-		left: h.remaining(syntax.Noun{}), known: h.known, from: before.from, to: h.made(), ledger: h.ledger(),
+		left: h.remaining(syntax.Noun{}), known: h.known, from: before.from, to: h.made(),
+		ledger: h.ledger(), home: h.arrived(before.branches),
 	})
+	h.home = nil
 }
 
 // tally counts the row and compares it with what it states.

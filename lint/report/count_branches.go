@@ -2,13 +2,15 @@ package report
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/syntax"
 )
 
-// CountBranch is how far a branch, or the stem, is worked in the first size
-// when the row comes to its end, or leaves the branch for good.
+// CountBranch is how far a branch, or the stem, is worked when the row comes to
+// its end, or leaves the branch for good: one value a size.
 type CountBranch struct {
 	Name string `json:"name"`
 	// Parent is the name of the branch that this one left, or "stem"; Depth is
@@ -17,10 +19,10 @@ type CountBranch struct {
 	Depth  int    `json:"depth"`
 	// Chains is what it is worked along: its own chains, for the stem the
 	// foundation chain or the stitches of the row below.
-	Chains  int `json:"chains"`
-	Skipped int `json:"skipped"`
-	Worked  int `json:"worked"`
-	Left    int `json:"left"`
+	Chains  []int `json:"chains"`
+	Skipped []int `json:"skipped"`
+	Worked  []int `json:"worked"`
+	Left    []int `json:"left"`
 
 	onRow bool // a stem of stitches
 }
@@ -32,14 +34,16 @@ const stemName = "stem"
 func branches(row *fabric.Row) []CountBranch {
 	t := tree{list: []CountBranch{}}
 	for _, step := range row.Steps {
-		for i := range step.Ledger {
-			b := step.Ledger[i]
+		for i := range step.Home {
+			t.close(&step.Home[i])
+		}
+		for i, b := range step.Ledger {
 			b.Name = row.Tree.AsWritten(b.Name)
-			t.note(i, b)
+			t.note(i, &b)
 		}
 		t.open = t.open[:len(step.Ledger)]
-		if len(step.Ledger) == 0 && step.Known && len(step.Left) > 0 {
-			t.finish(step.Left[0])
+		if len(step.Ledger) == 0 && step.Known {
+			t.finish(step.Left)
 		}
 	}
 	if len(t.list) > 0 {
@@ -56,29 +60,52 @@ type tree struct {
 
 // note brings the branch at a depth up to date. Another name there, or a
 // branch where none was open, is a new branch.
-func (t *tree) note(depth int, b fabric.BranchState) {
+func (t *tree) note(depth int, b *fabric.BranchState) {
 	if depth == 0 && len(t.open) == 0 && len(t.list) > 0 {
 		t.open = append(t.open, 0) // a row has one stem
 	}
 	if depth >= len(t.open) || t.list[t.open[depth]].Name != b.Name {
 		t.open = append(t.open[:depth], len(t.list))
-		t.list = append(t.list, CountBranch{Name: b.Name, Depth: depth})
+		t.list = append(t.list, newCountBranch(b.Name, depth, len(b.Chains)))
 		if depth > 0 {
 			t.list[len(t.list)-1].Parent = t.list[t.open[depth-1]].Name
 		}
 	}
-	state := &t.list[t.open[depth]]
-	state.Chains, state.Skipped, state.Worked, state.Left = b.Chains, b.Skipped, b.Worked, b.Left
+	t.list[t.open[depth]].stands(b)
+}
+
+func newCountBranch(name string, depth, sizes int) CountBranch {
+	numbers := func() []int { return make([]int, sizes) }
+	return CountBranch{Name: name, Depth: depth, Chains: numbers(), Skipped: numbers(), Worked: numbers(), Left: numbers()}
+}
+
+// stands takes over the state of a branch in the sizes that it is in.
+func (b *CountBranch) stands(now *fabric.BranchState) {
+	for size, chains := range now.Chains {
+		if chains > 0 {
+			b.Chains[size], b.Skipped[size], b.Worked[size], b.Left[size] = chains, now.Skipped[size], now.Worked[size], now.Left[size]
+		}
+	}
+}
+
+// close brings the innermost branch up to date as it comes home.
+func (t *tree) close(b *fabric.BranchState) {
+	last := len(t.open) - 1
+	t.list[t.open[last]].stands(b)
+	t.open = t.open[:last]
 }
 
 // finish brings the stem up to date once every branch is home. Where more is
 // left than before, the row has gone on to other ground.
-func (t *tree) finish(left int) {
+func (t *tree) finish(left []int) {
 	if len(t.list) == 0 {
 		return
 	}
-	if stem := &t.list[0]; left <= stem.Left {
-		stem.Left, stem.Worked = left, stem.Chains-stem.Skipped-left
+	stem := &t.list[0]
+	for size, n := range left {
+		if n <= stem.Left[size] {
+			stem.Left[size], stem.Worked[size] = n, stem.Chains[size]-stem.Skipped[size]-n
+		}
 	}
 }
 
@@ -93,13 +120,23 @@ func (b *CountBranch) title() string {
 	return "branch " + b.Name
 }
 
-// ledger says how far a branch is worked.
+// ledger says how far a branch is worked in all sizes.
 func (b *CountBranch) ledger() string {
+	return b.told(func(values []int) string { return syntax.Num{Vals: values}.String() })
+}
+
+// ledgerIn says it in one size.
+func (b *CountBranch) ledgerIn(size int) string {
+	return b.told(func(values []int) string { return strconv.Itoa(values[size]) })
+}
+
+func (b *CountBranch) told(number func([]int) string) string {
 	noun := "ch"
 	if b.onRow {
 		noun = "sts"
 	}
-	return fmt.Sprintf("%d %s, %d skipped, %d worked, %d left", b.Chains, noun, b.Skipped, b.Worked, b.Left)
+	return fmt.Sprintf("%s %s, %s skipped, %s worked, %s left",
+		number(b.Chains), noun, number(b.Skipped), number(b.Worked), number(b.Left))
 }
 
 // drawn draws branches as a tree, a line each.

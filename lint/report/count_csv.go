@@ -47,15 +47,12 @@ func (c *Count) csvPiece(out *csv.Writer, p *CountPiece) error {
 	return nil
 }
 
-// ledgers tells of all branches of a row, which are known in the first size.
+// ledgers tells of all branches of a row in one size.
 func ledgers(r *CountRow, size int) string {
-	if size > 0 {
-		return ""
-	}
 	var out []string
 	for i := range r.Branches {
 		b := &r.Branches[i]
-		out = append(out, b.title()+b.leaves()+": "+b.ledger())
+		out = append(out, b.title()+b.leaves()+": "+b.ledgerIn(size))
 	}
 	return strings.Join(out, "; ")
 }

@@ -227,11 +227,3 @@ func (c *Count) several() bool {
 	often := func(p CountPiece) bool { return slices.ContainsFunc(p.Make, func(n int) bool { return n != 1 }) }
 	return len(c.Pieces) > 1 || slices.ContainsFunc(c.Pieces, often)
 }
-
-// branchesTitle says whose branches are told, where there are several sizes.
-func (c *Count) branchesTitle() string {
-	if len(c.Sizes) > 1 {
-		return "branches in size " + c.Sizes[0]
-	}
-	return "branches"
-}

@@ -52,7 +52,7 @@ func (c *Count) markdownPiece(b *bufio.Writer, p *CountPiece) {
 		}
 	}
 	for i := range p.Rows {
-		c.markdownBranches(b, &p.Rows[i])
+		p.Rows[i].markdownBranches(b)
 	}
 }
 
@@ -67,11 +67,11 @@ func (t *CountTotals) markdown(b *bufio.Writer) {
 }
 
 // markdownBranches lists the branches of a row, each indented under its parent.
-func (c *Count) markdownBranches(b *bufio.Writer, r *CountRow) {
+func (r *CountRow) markdownBranches(b *bufio.Writer) {
 	if len(r.Branches) == 0 {
 		return
 	}
-	fmt.Fprintf(b, "\nThe %s of %s:\n\n", markdown(c.branchesTitle()), r.where())
+	fmt.Fprintf(b, "\nThe branches of %s:\n\n", r.where())
 	for i := range r.Branches {
 		branch := &r.Branches[i]
 		fmt.Fprintf(b, "%s- %s: %s\n", strings.Repeat("  ", branch.Depth), markdown(branch.title()), branch.ledger())

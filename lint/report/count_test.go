@@ -327,7 +327,7 @@ func TestBranchLedger(t *testing.T) {
 	rule, ok := lint.Find("branch-chain-left")
 	require.True(t, ok)
 	branches := countOf("twig.crochet", rule.Bad).Pieces[0].Rows[1].Branches
-	assert.Contains(t, branches, CountBranch{Name: "A", Parent: "stem", Depth: 1, Chains: 6, Skipped: 1, Worked: 3, Left: 2})
+	assert.Contains(t, branches, CountBranch{Name: "A", Parent: "stem", Depth: 1, Chains: []int{6}, Skipped: []int{1}, Worked: []int{3}, Left: []int{2}})
 }
 
 // Branches without names are told apart by where they leave; the stem is told
@@ -357,6 +357,49 @@ Fasten off.
 	assert.Equal(t, "stem: 21 ch, 1 skipped, 20 worked, 0 left; branch (no name) from stem: 6 ch, 1 skipped, 5 worked, 0 left; "+
 		"branch B from (no name): 4 ch, 1 skipped, 3 worked, 0 left; branch (no name) from stem: 3 ch, 1 skipped, 2 worked, 0 left",
 		ledgers(&row, 0))
+}
+
+// In a pattern in sizes the ledger has one value a size; a spreadsheet gets the
+// one of its line.
+func TestBranchTreeInSizes(t *testing.T) {
+	const twig = `Pattern: Twig
+Terms: US
+Sizes: S (M)
+
+Piece: Twig
+Ch 11 (13).
+Row 1: Sc in 2nd ch from hook and in next 4 ch, branch A: ch 6 (8), sc in 2nd ch from hook and in next 4 (5) ch,
+  return to stem, sc in next 5 ch.
+Fasten off.
+`
+	table := countOf("twig.crochet", twig)
+	row := table.Pieces[0].Rows[1]
+	assert.Equal(t, []string{
+		"stem         11 (13) ch, 1 skipped, 10 worked, 0 (2) left",
+		"└─ branch A  6 (8) ch, 1 skipped, 5 (6) worked, 0 (1) left",
+	}, drawn(row.Branches))
+	assert.Equal(t, "stem: 11 ch, 1 skipped, 10 worked, 0 left; branch A from stem: 6 ch, 1 skipped, 5 worked, 0 left", ledgers(&row, 0))
+	assert.Equal(t, "stem: 13 ch, 1 skipped, 10 worked, 2 left; branch A from stem: 8 ch, 1 skipped, 6 worked, 1 left", ledgers(&row, 1))
+	assert.Contains(t, written(t, table, "txt"), "└─ branch A  6 (8) ch, 1 skipped, 5 (6) worked, 0 (1) left\n")
+	assert.Contains(t, written(t, table, "md"), "The branches of line 7, Row 1:\n\n- stem: 11 (13) ch,")
+	assert.Contains(t, strings.Join(strings.Fields(written(t, table, "json")), ""), `"chains":[6,8],"skipped":[1,1],"worked":[5,6],"left":[0,1]`)
+}
+
+// A branch that no word announces is home with the clause that works its last
+// chain, and is told as it is then.
+func TestBranchTreeOfUnmarked(t *testing.T) {
+	const twig = `Pattern: Twig
+Terms: US
+
+Piece: Twig
+Ch 11.
+Row 1: Sc in 2nd ch from hook and in next 4 ch, ch 6, sc in 2nd ch from hook, sc in next 4 ch, sc in next 5 ch.
+Fasten off.
+`
+	assert.Equal(t, []string{
+		"stem                 11 ch, 1 skipped, 10 worked, 0 left",
+		"└─ branch (no name)  6 ch, 1 skipped, 5 worked, 0 left",
+	}, drawn(countOf("twig.crochet", twig).Pieces[0].Rows[1].Branches))
 }
 
 func TestHarmless(t *testing.T) {

@@ -36,9 +36,6 @@ func (c *Count) textPiece(b *bufio.Writer, p *CountPiece) {
 		for _, text := range r.Unread {
 			t.note("not understood: " + source.Excerpt(text))
 		}
-		if len(r.Branches) > 0 && len(c.Sizes) > 1 {
-			t.note(c.branchesTitle() + ":")
-		}
 		for _, line := range drawn(r.Branches) {
 			t.note(line)
 		}
