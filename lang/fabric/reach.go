@@ -682,7 +682,9 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		}
 		return
 	}
-	h.leap(i)
+	if !h.nested || h.at != h.origin {
+		h.leap(i) // `* dc in 2nd st, repeat` says itself what it passes over
+	}
 	h.at, h.sub = i, 0
 	if e.uses > 1 && m >= e.uses {
 		m = m / e.uses
