@@ -150,6 +150,17 @@ func TestDeepBrackets(t *testing.T) {
 	}
 }
 
+// A repeat that comes home from a short branch ends further along than where it
+// began ends; what is left is then left on the ground it came home to.
+func TestRepeatEndsOnOtherGround(t *testing.T) {
+	f := worked("Terms: US\n\nPiece: A\nWith A, ch 30; join.\n" +
+		"Row 1: Ch 3, dc in 1st ch from hook. *Ch 1, dc in 2nd ch, dc in 3rd ch,* repeat from star and end row with sl st, leave remaining 3 sts unworked.\n")
+	row := rowsOf(f)[0]
+	if tally := row.Tallies[0]; tally.Made == 0 || tally.Left < 0 {
+		t.Errorf("made %d, left %d: %s", tally.Made, tally.Left, row.Tree.Text)
+	}
+}
+
 // Cut off anywhere, as while it is typed, a row changes nothing of the rows
 // before it.
 func TestHalfWrittenRows(t *testing.T) {

@@ -329,6 +329,7 @@ const (
 	ReadTipShared                          // the last chain has a place on both sides though one stitch turns round it, or none though several do
 	ReadBehindPassed                       // the stitch behind one worked rows below is passed over only by its own words
 	ReadCountsChains                       // stated counts count each chain of a space as a stitch
+	ReadLoopOfStitch                       // a `loop` is that of any stitch, where the row below has no spaces
 	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch
 )
 

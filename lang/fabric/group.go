@@ -12,6 +12,7 @@ import (
 // skip passes over places.
 func (h *hand) skip(p syntax.Place) {
 	h.lay()
+	p.Noun = h.openNoun(p)
 	if h.unworked(p) {
 		p.Pick = syntax.PickNext
 	}

@@ -29,6 +29,7 @@ type worker struct {
 	size   int
 	h      hand
 	rows   map[int]unit // by number, as far as worked
+	above  *worker      // of the piece before, nil for the first
 	last   []unit       // in the order worked
 	every  *Row         // the instruction that every other row is like, nil for none
 	number int          // of the row worked last
@@ -71,7 +72,8 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 		k := &worker{fabric: f, piece: p, size: size, rows: map[int]unit{}}
 		k.h = hand{words: w, size: size, sizes: f.Sizes(), habit: &of, choose: of.readings, budget: new(maxSteps), held: -1, known: true, done: map[int][]int{}}
 		if len(before) > 0 {
-			k.h.rules = before[len(before)-1][size].h.rules
+			k.above = before[len(before)-1][size]
+			k.h.rules = k.above.h.rules
 		}
 		k.takeUp(tree, before)
 		c = append(c, k)
@@ -257,6 +259,7 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 type job struct {
 	*worker
 	units  []unit
+	worked int // how many of them are worked
 	before int // stitches of the row below
 	out    outcome
 }
@@ -316,6 +319,7 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 		o = j.mended(trials[n], o)
 		j.take(o, trials[n].stated)
 		j.note(row, u, o.tally.Works)
+		j.worked++
 		j.face(row, u, &o)
 		if !u.between && (o.tally.Works || !j.out.tally.Works) {
 			j.out = o
@@ -330,6 +334,9 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 // finish records what the instruction came to.
 func (j *job) finish(row *Row) {
 	o := j.out
+	for _, u := range j.units[j.worked:] {
+		j.note(row, u, o.tally.Works) // rows that a fault kept from being worked can be referred to
+	}
 	if ref := reference(row.Tree.Clauses); ref != nil {
 		if ref.Limit == syntax.Measured && row.Tree.Label.Each(j.size) == nil && j.before > 0 && o.tally.Made != j.before {
 			j.unknown(row) // worked by measure, and every time makes another number

@@ -239,8 +239,9 @@ func (h *hand) nth(n int, noun syntax.Noun, fromEnd bool) int {
 }
 
 // upTo lets places before index end be used again, as far as the ground that
-// is stood on now goes: a repeat may end on other ground than it began on.
-func (h *hand) upTo(end int) { h.end = min(end, len(h.base)) }
+// is stood on now goes: a repeat may end on other ground than it began on, and
+// further along.
+func (h *hand) upTo(end int) { h.end = max(h.at, min(end, len(h.base))) }
 
 // goTo moves to a place out of turn. Stitches passed over on the way are a
 // fault in solid work: nobody said to leave them.

@@ -53,6 +53,7 @@ func (h *hand) marked() int {
 
 // workAt works n stitches at a place that is named.
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
+	p.Noun = h.openNoun(p)
 	if topOfChain(p) {
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
 	}
@@ -402,6 +403,24 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 	h.nextPlaces(k, own, n, m, p.Noun)
 }
 
+// openNoun is what a place names. Where the row below has no spaces, a `loop`
+// may be that of any stitch or chain: the older use of the word.
+func (h *hand) openNoun(p syntax.Place) syntax.Noun {
+	n := p.Noun
+	if n.Kind != syntax.NounSpace || n.Word != "loop" || n.Length.Written() || p.Pick == syntax.PickSame || h.count(n) > 0 {
+		return n
+	}
+	every := p.Each || p.Number.Written()
+	if h.ring && len(h.base) > 0 && every {
+		return syntax.Noun{Kind: syntax.NounAny} // of the chains that the ring is made of
+	}
+	h.met |= ReadLoopOfStitch
+	if h.choose&ReadLoopOfStitch == 0 {
+		return n
+	}
+	return syntax.Noun{Kind: syntax.NounAny}
+}
+
 // isJoin tells whether a place is called by the slip stitch that joined the
 // round below, which is no stitch of it.
 func (h *hand) isJoin(n syntax.Noun) bool {
@@ -424,10 +443,11 @@ func (h *hand) sameAgain(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 	h.worked(func() { h.into(k, own, n, h.held) })
 }
 
-// sameKind sees that the `same sp` is a space. Where a round has only just
-// begun, it is the one that the round below closed with.
+// sameKind sees that the `same sp` is a space, where the row below has any: else
+// it is the same place. Where a round has only just begun, it is the one that
+// the round below closed with.
 func (h *hand) sameKind(n syntax.Noun) {
-	if n.Kind != syntax.NounSpace || h.held < 0 || h.held >= len(h.base) || h.stitch(h.base[h.held]).IsSpace() {
+	if n.Kind != syntax.NounSpace || h.held < 0 || h.held >= len(h.base) || h.stitch(h.base[h.held]).IsSpace() || h.count(syntax.Noun{Kind: syntax.NounSpace}) == 0 {
 		return
 	}
 	if last := len(h.base) - 1; h.round && len(h.row) <= 1 && h.stitch(h.base[last]).IsSpace() {
@@ -701,7 +721,9 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		}
 		return
 	}
-	h.leap(i)
+	if !h.nested || h.at != h.origin {
+		h.leap(i) // `* dc in 2nd st, repeat` says itself what it passes over
+	}
 	h.at, h.sub = i, 0
 	if e.uses > 1 && m >= e.uses {
 		m = m / e.uses

@@ -138,7 +138,7 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 			to = from
 		}
 		for n := from; n <= max(from, to); n++ {
-			u, ok := k.rows[n]
+			u, ok := k.called(n)
 			if !ok {
 				k.refuse(row, Fault{Kind: RowUnknown, N: n})
 				return nil, false
@@ -147,6 +147,20 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		}
 	}
 	return out, true
+}
+
+// called finds the row of a number: of this piece or, where that has no heading
+// and only numbers its rows anew, of what stands above it.
+func (k *worker) called(n int) (unit, bool) {
+	for at := k; at != nil; at = at.above {
+		if u, ok := at.rows[n]; ok {
+			return u, true
+		}
+		if at.piece.Tree.Name != "" {
+			break
+		}
+	}
+	return unit{}, false
 }
 
 // ofPiece finds the rows that `work as for Back to **` names: those of another
@@ -180,7 +194,9 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		}
 		return out, len(out) > 0
 	}
-	k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Piece})
+	if !ref.Changed {
+		k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Piece}) // where more is said, it may be no name
+	}
 	return nil, false
 }
 

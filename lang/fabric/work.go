@@ -307,12 +307,46 @@ func (h *hand) workOnce(w *syntax.Work, k *stitch.Stitch, own *ownStitch) {
 		h.workHere(k, own, n, w.Evenly)
 		return
 	}
+	if p := w.Places[0]; len(w.Places) == 1 && p.Each && p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Of == nil && !h.nested {
+		h.everyNth(k, own, n, p)
+		return
+	}
 	for _, p := range w.Places {
 		if h.joinsWith(w, k, p) {
 			return
 		}
 		h.workAt(k, own, n, w.Number.Written(), p, w.Evenly)
 	}
+}
+
+// everyNth works into every nth place. Between increases the row's own stitch is
+// worked, between single stitches nothing; what several in one place or a
+// decrease have between them is not said.
+func (h *hand) everyNth(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	h.settle(k)
+	increase := k.Class == stitch.Increase
+	if !increase && n > 1 || k.Class == stitch.Decrease {
+		h.lose()
+		return
+	}
+	between := func(places int) {
+		if increase {
+			h.nextPlaces(h.main, nil, 1, places, p.Noun)
+			return
+		}
+		for range places {
+			h.next(p.Noun)
+		}
+	}
+	if h.remaining(p.Noun) < p.Nth {
+		h.missing(p.Noun, p.Nth-h.remaining(p.Noun))
+	}
+	for h.remaining(p.Noun) >= p.Nth && !h.stopped() {
+		between(p.Nth - 1)
+		h.nextPlaces(k, own, n, 1, p.Noun)
+	}
+	between(h.remaining(p.Noun))
+	h.at, h.sub, h.full = h.end, 0, true
 }
 
 // leave leaves places unworked on purpose: so many of the next, or all that
