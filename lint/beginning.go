@@ -57,12 +57,31 @@ func preparesOrTravels(n syntax.Node) bool {
 	return k != nil && k.Class == stitch.Slip
 }
 
+// spans tells whether a chain goes over stitches that are skipped, or to another
+// piece: it is no beginning.
+func spans(r *syntax.Row, chain *syntax.Clause) bool {
+	for i := range r.Clauses {
+		if &r.Clauses[i] != chain || i+1 == len(r.Clauses) {
+			continue
+		}
+		switch n := r.Clauses[i+1].Node.(type) {
+		case *syntax.Skip:
+			return n.Place.Number.At(0) > 1
+		case *syntax.Yarn:
+			return n.Action == syntax.YarnJoin
+		case *syntax.Join:
+			return true
+		}
+	}
+	return false
+}
+
 // beginningOf reads how a row begins. It gives false for one without a
 // beginning chain, for the first row of a piece, whose chain may be its
 // foundation, and where a stitch is not known.
 func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 	c := chainAfter(row, preparesOrTravels)
-	if c == nil || row.Before() == nil {
+	if c == nil || row.Before() == nil || spans(row.Tree, c) {
 		return beginning{}, false
 	}
 	b := beginning{clause: *c, chain: c.Node.(*syntax.Chain)}

@@ -497,7 +497,15 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 			total++
 		}
 	}
+	if k != nil && k.Class == stitch.Texture && h.hasClass(stitch.Decrease) {
+		return 0, false // stitches worked together may be what the count calls clusters
+	}
 	return total, true
+}
+
+// hasClass tells whether the row makes a stitch of a class.
+func (h *hand) hasClass(c stitch.Class) bool {
+	return slices.ContainsFunc(h.row, func(i int) bool { s := h.stitch(i); return !s.IsSpace() && s.Kind.Class == c })
 }
 
 // alike is how many groups of stitches in one place the row is made of, where
