@@ -117,7 +117,7 @@ func (h *hand) comesFull(n syntax.Noun) bool {
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
 	toFirst := p.Pick == syntax.PickFirst || topOfChain(p) || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
 	last := h.begun && h.round && toFirst && h.lastWork && !w.Number.Written()
-	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip)
+	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip) || h.slipsOn(k, p)
 	if !closing || len(h.row) == 0 || h.fixed {
 		return false
 	}
@@ -126,6 +126,14 @@ func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool 
 	}
 	h.joined, h.round = true, true
 	return true
+}
+
+// slipsOn tells whether a step slips from a round that is full into the next:
+// `sc in each st around, sl st in next 2 sts`. What it stands on is the round
+// itself.
+func (h *hand) slipsOn(k *stitch.Stitch, p syntax.Place) bool {
+	return k.Class == stitch.Slip && h.round && h.lastWork && !h.nested && h.chains == 0 && h.remaining(syntax.Noun{}) == 0 &&
+		p.Pick == syntax.PickNext && p.From == syntax.FromHere && p.Prep == syntax.In && p.Noun.Kind != syntax.NounSpace
 }
 
 // closingSpace makes the round's last space of the chains on the hook and the

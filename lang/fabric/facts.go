@@ -330,6 +330,7 @@ const (
 	ReadBehindPassed                       // the stitch behind one worked rows below is passed over only by its own words
 	ReadCountsChains                       // stated counts count each chain of a space as a stitch
 	ReadLoopOfStitch                       // a `loop` is that of any stitch, where the row below has no spaces
+	ReadAllInRing                          // stitches of a first round go into the ring though no place is named for them
 	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch
 )
 

@@ -64,6 +64,8 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.From == syntax.FromHook:
 		h.fromHook(k, own, n, p)
 		return
+	case n == 1 && len(h.row) > 0 && h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && p.Number.At(h.size) == h.chains && h.picot(k, h.chains):
+		return // `ch 4, sl st in 1st of the 4 ch`
 	case h.grown[p.Name] != nil && !h.open(p.Name):
 		h.onBranch(k, p)
 		return
@@ -253,10 +255,10 @@ func (h *hand) reserved() int {
 	return max(h.at, end)
 }
 
-// isSlip tells whether a clause works slip stitches.
+// isSlip tells whether a clause works a slip stitch, in no number of places.
 func (h *hand) isSlip(node syntax.Node) bool {
 	w, ok := node.(*syntax.Work)
-	if !ok {
+	if !ok || len(w.Places) > 0 && w.Places[0].Number.Written() {
 		return false
 	}
 	k, _ := h.words.stitch(w.Stitch)
@@ -378,6 +380,7 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		return
 	}
 	if h.isJoin(p.Noun) {
+		h.settle(k)
 		p.Noun = syntax.Noun{Kind: syntax.NounAny} // the stitch that the joining slip stitch stands on
 		if len(h.row) == 1 && h.held >= 0 {
 			h.sameAgain(k, own, n, p)

@@ -373,6 +373,8 @@ func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 		h.join(&syntax.Join{}) // nothing is left for it to stand on: it closes the round
 	case h.along && !h.fixed:
 		h.alongEdge(k, n, !evenly || n > 1, syntax.Place{})
+	case h.ring && !h.fixed && len(h.base) > 0 && h.allInRing():
+		h.intoRing(k, own, n)
 	case h.fixed || h.ring && len(h.base) == 0:
 		for range n {
 			if h.stopped() {
@@ -387,6 +389,13 @@ func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 	default:
 		h.nextPlaces(k, own, 1, n, syntax.Noun{})
 	}
+}
+
+// allInRing tells whether the stitches of a first round go into the ring where
+// no place is named for them, not into its chains.
+func (h *hand) allInRing() bool {
+	h.met |= ReadAllInRing
+	return h.choose&ReadAllInRing != 0
 }
 
 // into works a stitch n times into one place.

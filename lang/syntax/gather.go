@@ -45,12 +45,14 @@ func (f *folder) listFrom(w *Work) int {
 	return from
 }
 
-// oneSpace tells a single space, or what is worked into like one.
+// oneSpace tells a single space or each of several, or what is worked into like
+// one.
 func oneSpace(p Place) bool {
-	if p.Each || p.Number.Or(0, 1) != 1 || p.To.Kind != ToNothing {
+	if p.Each && p.Noun.Kind != NounSpace && p.Noun.Kind != NounCorner || p.Number.Or(0, 1) != 1 || p.To.Kind != ToNothing {
 		return false
 	}
-	return p.Noun.Kind == NounSpace || p.Noun.Kind == NounCorner || p.Noun.Kind == NounStitch || p.Center
+	return p.Noun.Kind == NounSpace || p.Noun.Kind == NounCorner || p.Noun.Kind == NounStitch || p.Center ||
+		p.Noun.Kind == NounChain && p.Pick == PickLast
 }
 
 // listed gathers the clauses from index from on, and c, in the place of c.

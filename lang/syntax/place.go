@@ -43,6 +43,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 				continue
 			case g.Prep == "at" && p.Noun.Kind == NounBase:
 				continue // `in ch at base of dc`
+			case g.Prep == "at" && last.Noun.Kind == NounSpace && p.Noun.Kind == NounCorner:
+				last.Each = last.Each || p.Each // `in ch-2 sp at each corner`
+				continue
 			case g.Prep == "at" && last.Noun.Kind != NounNone && last.Of == nil && p.Noun.Kind != NounEdge:
 				last.Of = &p // `in center sc at tip of next point`
 				continue

@@ -679,8 +679,12 @@ func (r *reader) into(g *gInto) Node {
 	return out
 }
 
-// successive tells `successive loops` from loops of any other kind.
+// successive tells `successive loops`, and the chain that stitches are worked
+// along (`22 sc on ch`), from loops and chains of any other kind.
 func successive(g *gWhere) bool {
+	if g.Prep == "on" && len(g.Mods) == 1 && g.Mods[0].Noun != nil && g.Mods[0].Noun.Word == "ch" {
+		return true
+	}
 	return slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "successive" })
 }
 
