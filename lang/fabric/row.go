@@ -497,7 +497,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 			total++
 		}
 	}
-	if k != nil && k.Class == stitch.Texture && h.hasClass(stitch.Decrease) {
+	if k != nil && k.Class == stitch.Texture && h.hasClass(stitch.Together) {
 		return 0, false // stitches worked together may be what the count calls clusters
 	}
 	return total, true
