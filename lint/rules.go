@@ -13,6 +13,7 @@ var rules = []*Rule{
 	countMismatch,
 	countMissing,
 	countUnknown,
+	edgingOverlap,
 	endingMissing,
 	joinMissing,
 	markerMissing,

@@ -184,7 +184,8 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 		return
 	}
 	if n.Place.Pick == syntax.PickNth || n.Place.Row.Written() {
-		defer func() { h.full = true }() // an edging attached at a counted stitch ends where it ends
+		h.attached = true
+		defer func() { h.full = true }() // it ends where it ends
 	}
 	if n.Place.Noun.Kind == syntax.NounMarker && h.marked() < 0 || n.Place.Pick == syntax.PickPrevious {
 		if h.atOpening(n.Place) {

@@ -297,6 +297,7 @@ const (
 	StemExhausted
 	BranchUnmarked // a branch made without the word
 	RowUnknown     // a row or piece that is referred to is not there
+	EdgingOverlaps // N places of an edging are those of another; Base is its row's index
 )
 
 // Fault is one thing that counting found wrong.

@@ -71,6 +71,8 @@ type hand struct {
 	skipped   int             // the place skipped last, -1 for none
 	run       []int           // the stitches and spaces skipped since the last stitch
 	passedRun []int           // the run before that
+	attached  bool            // the row is an edging, joined at a counted stitch
+	edged     map[edged]int   // the row that each place is edged by
 	openings  []opening       // runs of skipped stitches with chains over them
 	opened    bool            // an opening is being worked around
 	gap       int             // where the gap worked into last ended, -1 for none
@@ -123,6 +125,12 @@ type hand struct {
 	keeps            bool             // this line goes on with the row before it
 	adrift           bool             // what lies below is not known
 	laid             bool             // the ground stands in working order
+}
+
+// edged is a place that an edging is worked into.
+type edged struct {
+	place int
+	loop  syntax.Loop
 }
 
 // leftOut is a run of places left unworked on purpose, at the end of a row

@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"maps"
 	"math/bits"
 	"slices"
 
@@ -42,6 +43,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.bySpaces, h.overSpaces, h.inSpaces = false, false, false
 	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, nil, -1, -1
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
+	h.attached = false
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
 	h.spare = false
 	h.edge, h.along, h.together = false, false, false
@@ -58,6 +60,35 @@ func (h *hand) endRow() {
 	h.closeBranches()
 	if h.works && h.known && !h.full && len(h.row) > 0 && !(h.plainLine && h.onlySlips()) && !h.continued() {
 		h.leftOver()
+	}
+	if h.attached && h.known {
+		h.edgePlaces()
+	}
+}
+
+// edgePlaces notes the places of an edging, and reports those that are another's.
+func (h *hand) edgePlaces() {
+	places := maps.Clone(h.edged)
+	if places == nil {
+		places = map[edged]int{}
+	}
+	f := Fault{Kind: EdgingOverlaps, Span: source.Span{Start: -1}}
+	seen := map[int]bool{}
+	for _, i := range h.row {
+		s := h.stitch(i)
+		if s.Into < 0 || seen[s.Into] {
+			continue
+		}
+		seen[s.Into] = true
+		at := edged{s.Into, s.Loop}
+		if row, taken := places[at]; taken && row != h.rowIndex {
+			f.N, f.Base = f.N+1, row
+		}
+		places[at] = h.rowIndex
+	}
+	h.edged = places
+	if f.N > 0 {
+		h.fault(f)
 	}
 }
 
@@ -582,7 +613,7 @@ func (o *outcome) cost() int { return o.tally.misfit() }
 func (t *Tally) misfit() int {
 	cost := 0
 	for _, f := range t.Faults {
-		if f.Kind != BranchUnmarked {
+		if f.Kind != BranchUnmarked && f.Kind != EdgingOverlaps {
 			cost++
 		}
 	}
