@@ -96,9 +96,19 @@ func (h *hand) arrive() {
 	if h.held < 0 || h.held >= len(h.base) {
 		return
 	}
+	if !h.round {
+		return // the stitches travelled over stay behind
+	}
 	h.base = append(slices.Clone(h.base[h.held:]), h.base[:h.held]...)
 	h.at, h.sub, h.held, h.end = 1, 0, 0, len(h.base)
 	h.spare = true
+}
+
+// risesBy tells whether so many chains reach the height of the stitch that the
+// row goes on with: the slip stitches before them only led there.
+func (h *hand) risesBy(chains int) bool {
+	k := h.firstStitch(h.after)
+	return k != nil && k.Class == stitch.Plain && k.Turning == chains
 }
 
 // comesFull comes back to the place that the round was led to, which is its

@@ -220,8 +220,26 @@ func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
 		if i < 0 {
 			h.missing(p.Noun, 1)
 		}
-		h.worked(func() { h.inPlace(g.Body, i) })
+		body := g.Body
+		if h.leadsIn(body) {
+			h.row, h.rowMade, h.begun = nil, 0, false
+			body = body[1:]
+		}
+		h.worked(func() { h.inPlace(body, i) })
 	}
+}
+
+// leadsIn tells whether a round's first group begins with the slip stitch that
+// leads into its place, and the chain that stands for its first stitch:
+// `(sl st, ch 3, dc, ch 2, 2 dc) in next sp`. A petal, which ends with a slip
+// stitch too, does not.
+func (h *hand) leadsIn(body []syntax.Clause) bool {
+	if h.nested || !h.round || !h.onlySlips() || len(body) < 3 || !h.isSlip(body[0].Node) || slices.ContainsFunc(body[1:], func(c syntax.Clause) bool { return h.isSlip(c.Node) }) {
+		return false
+	}
+	chain, ok := body[1].Node.(*syntax.Chain)
+	k := h.firstStitch(body[2:])
+	return ok && k != nil && k.Turning > 1 && k.Turning == chain.Number.At(h.size)
 }
 
 // settleFor settles a beginning chain before a group by the group's stitch.

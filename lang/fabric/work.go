@@ -116,7 +116,7 @@ func (h *hand) takeUp(next []syntax.Clause) {
 }
 
 func (h *hand) chain(n *syntax.Chain) {
-	if !h.nested && !h.fixed && len(h.row) > 0 && h.onlySlips() && h.round && h.chains == 0 {
+	if !h.nested && !h.fixed && len(h.row) > 0 && h.onlySlips() && h.chains == 0 && (h.round || h.risesBy(n.Number.At(h.size))) {
 		h.arrive()
 	}
 	if !n.Number.Written() && n.Multiple.Written() {
