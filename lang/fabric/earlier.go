@@ -19,6 +19,20 @@ func (h *hand) onRow(number int) bool {
 	return true
 }
 
+// alongRow goes along an earlier row, or on along it. It tells whether there is
+// one.
+func (h *hand) alongRow(number int) bool {
+	earlier := h.done[number]
+	if len(earlier) == 0 {
+		return false
+	}
+	if len(h.base) != len(earlier) || h.base[0] != earlier[0] {
+		h.standOn(earlier)
+		h.loose = true
+	}
+	return true
+}
+
 // standOn makes places the ground that is worked on.
 func (h *hand) standOn(places []int) {
 	h.base = places

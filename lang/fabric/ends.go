@@ -114,7 +114,7 @@ func (h *hand) risesBy(chains int) bool {
 // comesFull comes back to the place that the round was led to, which is its
 // last where nothing was worked there at first.
 func (h *hand) comesFull(n syntax.Noun) bool {
-	if !h.spare || h.at < h.end || h.end < len(h.base) || !h.accepts(h.stitch(h.base[0]), n) {
+	if !h.spare || h.end < len(h.base) || !h.accepts(h.stitch(h.base[0]), n) {
 		return false
 	}
 	h.base = append(slices.Clip(h.base), h.base[0])

@@ -2,6 +2,7 @@ package fabric
 
 import (
 	"slices"
+	"strings"
 
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -52,9 +53,15 @@ func (h *hand) isStitch(s *Stitch, ref syntax.StitchRef) bool {
 	}
 	k, own := h.words.stitch(ref)
 	if own != nil {
-		return s.Own == ref.Word || s.Own == own.name
+		return s.Own == ref.Word || s.Own == own.name || standsForFirst(s.Own, own.name)
 	}
 	return k != nil && sameStitch(s.Kind, k)
+}
+
+// standsForFirst tells whether one of the pattern's own stitches begins a round
+// in the stead of another: a beg shell is a shell.
+func standsForFirst(own, name string) bool {
+	return strings.EqualFold(own, "beg "+name) || strings.EqualFold(own, "beginning "+name)
 }
 
 // sameStitch tells whether a stitch made may be called by a name: `dc` also

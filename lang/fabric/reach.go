@@ -113,6 +113,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Pick == syntax.PickRemaining && h.comeBack(p):
 		p.Pick, p.Row = syntax.PickNext, syntax.Num{}
 		h.workAt(k, own, n, numbered, p, evenly)
+	case p.Prep == syntax.AroundPost && p.Row.Written() && h.alongRow(p.Row.At(h.size)):
+		p.Row = syntax.Num{}
+		h.workAt(k, own, n, numbered, p, evenly)
 	case p.Below > 0 || p.Row.Written():
 		h.rowsBelow(k, own, n, p)
 	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase:

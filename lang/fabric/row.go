@@ -504,7 +504,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 	total := 0
 	k, own := h.words.stitch(n.Stitch)
 	if name := h.groupName(k, own); name != "" {
-		if n := h.objects[name]; n > 0 {
+		if n := h.named(name); n > 0 {
 			return n, true
 		}
 		n := h.alike()
@@ -532,6 +532,18 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 		return 0, false // stitches worked together may be what the count calls clusters
 	}
 	return total, true
+}
+
+// named counts the pattern's own stitches of a name, and those that begin a
+// round in their stead.
+func (h *hand) named(name string) int {
+	n := 0
+	for own, made := range h.objects {
+		if own == name || standsForFirst(own, name) {
+			n += made
+		}
+	}
+	return n
 }
 
 // hasClass tells whether the row makes a stitch of a class.
