@@ -21,7 +21,11 @@ type branch struct {
 	turned  int // stitches the row had when the branch was last turned, 0 for never
 	parent  ground
 	along   *ground // the chain as it was left for other ground, nil while it is worked along
+	inner   []run   // what branches that left it have made of the row
 }
+
+// run is a run of a row's stitches.
+type run struct{ from, to int }
 
 // ground is what lies below the hook.
 type ground struct {
@@ -325,10 +329,28 @@ func (h *hand) pop() branch {
 		if h.grown == nil {
 			h.grown = map[string][]int{}
 		}
-		h.grown[b.name] = slices.Clone(h.row[min(b.row, len(h.row)):])
+		h.grown[b.name] = h.ownOf(&b)
+	}
+	if n > 1 {
+		branches := slices.Clone(h.branches)
+		parent := &branches[n-2]
+		parent.inner = append(slices.Clip(parent.inner), run{b.row, len(h.row)})
+		h.branches = branches
 	}
 	h.stand(b.parent)
 	return b
+}
+
+// ownOf lists the stitches of a branch, without those of the branches that left
+// it.
+func (h *hand) ownOf(b *branch) []int {
+	var out []int
+	from := min(b.row, len(h.row))
+	for _, r := range append(slices.Clip(b.inner), run{len(h.row), len(h.row)}) {
+		out = append(out, h.row[from:max(from, r.from)]...)
+		from = max(from, r.to)
+	}
+	return out
 }
 
 // returnTo comes home from a branch.
