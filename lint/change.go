@@ -169,9 +169,6 @@ type writer struct {
 	tokens []syntax.Token // of the words that work
 }
 
-// mostTurning is the most chains that a row begins with to reach its height.
-const mostTurning = 4
-
 // newWriter leaves out the label and what makes no stitch.
 func newWriter(row *fabric.Row, wrong []int) *writer {
 	idle := []source.Span{row.Tree.Label.Span}
@@ -184,7 +181,7 @@ func newWriter(row *fabric.Row, wrong []int) *writer {
 	if row.Stated != nil {
 		idle = append(idle, row.StatedAt)
 	}
-	if c := chainAfter(row, preparesOrTravels); c != nil && row.Before() != nil && c.Node.(*syntax.Chain).Number.At(0) <= mostTurning {
+	if c := chainAfter(row, preparesOrTravels); c != nil && row.Before() != nil && c.Node.(*syntax.Chain).Number.At(0) <= fabric.MostTurning {
 		idle = append(idle, c.Span) // it gives the row its height, and is seldom what is wrong
 	}
 	w := &writer{row: row, wrong: wrong}

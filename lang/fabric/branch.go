@@ -1,7 +1,6 @@
 package fabric
 
 import (
-	"maps"
 	"slices"
 
 	"stitchproof/lang/source"
@@ -57,11 +56,7 @@ func (h *hand) openBranch(n *syntax.Branch) {
 		if at, taken := h.used[name]; taken && at != h.span {
 			h.fault(Fault{Kind: BranchNameReused, Name: name})
 		}
-		h.used = maps.Clone(h.used)
-		if h.used == nil {
-			h.used = map[string]source.Span{}
-		}
-		h.used[name] = h.span
+		h.used = with(h.used, name, h.span)
 	}
 	h.branched = true
 	h.push(branch{name: name, marked: true, span: h.span})
@@ -325,11 +320,7 @@ func (h *hand) pop() branch {
 	h.home = append(slices.Clip(h.home), arrival{n, h.progressOf(n - 1)})
 	h.branches = h.branches[: n-1 : n-1]
 	if b.name != "" {
-		h.grown = maps.Clone(h.grown)
-		if h.grown == nil {
-			h.grown = map[string][]int{}
-		}
-		h.grown[b.name] = h.ownOf(&b)
+		h.grown = with(h.grown, b.name, h.ownOf(&b))
 	}
 	if n > 1 {
 		branches := slices.Clone(h.branches)

@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"maps"
 	"slices"
 
 	"stitchproof/lang/source"
@@ -154,20 +155,22 @@ type spacing struct {
 	begun  bool
 }
 
-// remember notes what is said of n chains before a stitch. The map is shared
-// by copies of the hand, so it is replaced, not changed.
+// remember notes what is said of n chains before a stitch.
 func (h *hand) remember(base *stitch.Stitch, n int, counts bool) {
-	rule := turningSaid{n, counts}
-	if h.rules[base.ID] == rule {
-		return
+	if rule := (turningSaid{n, counts}); h.rules[base.ID] != rule {
+		h.rules = with(h.rules, base.ID, rule)
 	}
-	rules := map[string]turningSaid{base.ID: rule}
-	for id, r := range h.rules {
-		if id != base.ID {
-			rules[id] = r
-		}
+}
+
+// with is a map with one value set. Copies of a hand share its maps, so they are
+// replaced, not changed.
+func with[K comparable, V any](m map[K]V, key K, value V) map[K]V {
+	out := maps.Clone(m)
+	if out == nil {
+		out = map[K]V{}
 	}
-	h.rules = rules
+	out[key] = value
+	return out
 }
 
 // step is what one clause did in one size.

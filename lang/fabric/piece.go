@@ -166,7 +166,7 @@ func onEdge(tree *syntax.Piece) bool {
 		for _, c := range r.Clauses {
 			switch n := c.Node.(type) {
 			case *syntax.Chain:
-				if n.Number.At(0) > mostTurning {
+				if n.Number.At(0) > MostTurning {
 					return false
 				}
 			case *syntax.Work, *syntax.Group:
@@ -181,9 +181,9 @@ func onEdge(tree *syntax.Piece) bool {
 	return false
 }
 
-// mostTurning is the most chains that a row begins with to reach its height: a
-// foundation has more.
-const mostTurning = 4
+// MostTurning is the most chains that a row begins with to reach its height, which
+// is that of tr; a foundation has more. Common practice.
+const MostTurning = 4
 
 // finished tells whether a piece is fastened off.
 func finished(tree *syntax.Piece) bool {
@@ -396,7 +396,7 @@ func (k *worker) mended(t trial, o outcome) outcome {
 	if heal == nil || o.fits() {
 		return o
 	}
-	t.hand.rest(heal)
+	t.hand.standOn(heal)
 	if other := decided([]trial{t})[0]; other.fits() {
 		return other
 	}
@@ -558,12 +558,6 @@ func (k *worker) note(row *Row, u unit, works bool) {
 	k.h.done[k.number] = k.h.base
 }
 
-// rest lays places in the stead of those below.
-func (h *hand) rest(places []int) {
-	h.base = places
-	h.at, h.sub, h.held, h.end = 0, 0, -1, len(places)
-}
-
 // imagined makes the stitches that a row states, for the next row to be
 // tried on. They are no part of what the row made.
 func (h *hand) imagined(stated *syntax.Total) []int {
@@ -599,10 +593,11 @@ func (h *hand) imagined(stated *syntax.Total) []int {
 // settleOn makes what the row made the ground of the next; where it is not known,
 // what it stated.
 func (h *hand) settleOn(stated []int, known bool) {
-	h.base, h.adrift = h.row, false
+	places := h.row
 	if !known {
-		h.base, h.adrift = stated, stated == nil
+		places = stated
 	}
+	h.adrift = !known && stated == nil
 	h.ring, h.laid, h.reversed = false, false, false
-	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
+	h.standOn(places)
 }

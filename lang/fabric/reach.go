@@ -154,11 +154,9 @@ func (h *hand) rowsBelow(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		if h.stopped() {
 			return
 		}
-		if !passes {
-			h.into(k, own, n, -1)
-			continue
+		if passes {
+			h.next(syntax.Noun{})
 		}
-		h.next(syntax.Noun{})
 		h.into(k, own, n, -1)
 	}
 }
@@ -264,7 +262,12 @@ func (h *hand) isSlip(node syntax.Node) bool {
 	if !ok || len(w.Places) > 0 && w.Places[0].Number.Written() {
 		return false
 	}
-	k, _ := h.words.stitch(w.Stitch)
+	return h.slips(w.Stitch)
+}
+
+// slips tells whether a word names a slip stitch.
+func (h *hand) slips(ref syntax.StitchRef) bool {
+	k, _ := h.words.stitch(ref)
 	return k != nil && k.Class == stitch.Slip
 }
 
@@ -430,11 +433,7 @@ func (h *hand) openNoun(p syntax.Place) syntax.Noun {
 // isJoin tells whether a place is called by the slip stitch that joined the
 // round below, which is no stitch of it.
 func (h *hand) isJoin(n syntax.Noun) bool {
-	if n.Kind != syntax.NounStitch || !h.round || h.count(n) > 0 {
-		return false
-	}
-	k, _ := h.words.stitch(n.Stitch)
-	return k != nil && k.Class == stitch.Slip
+	return n.Kind == syntax.NounStitch && h.round && h.count(n) == 0 && h.slips(n.Stitch)
 }
 
 // sameAgain works into the place that was worked into last.
@@ -687,10 +686,7 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		// `1 dc in the first, 2 dc in the second, repeat`: counted anew each time
 		i = h.ahead(max(p.Nth, 1), p.Noun)
 	case p.Pick == syntax.PickFirst:
-		i = h.nth(1, p.Noun, false)
-		if p.Of != nil || p.From == syntax.FromEnd {
-			i = h.nth(1, p.Noun, p.From == syntax.FromEnd)
-		}
+		i = h.nth(1, p.Noun, p.From == syntax.FromEnd)
 	case p.Pick == syntax.PickNth && p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning:
 		i = h.turningTop()
 	case p.Pick == syntax.PickNth:
@@ -771,8 +767,7 @@ func (h *hand) nthAhead(p syntax.Place) int {
 	return h.nth(p.Nth, p.Noun, false)
 }
 
-// turningTop finds the turning chain of the row below; where none counts, the
-// last place.
+// turningTop finds the turning chain of the row below, -1 where none counts.
 func (h *hand) turningTop() int {
 	for i := len(h.base) - 1; i >= 0; i-- {
 		if h.stitch(h.base[i]).Turning {
@@ -818,7 +813,8 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 		for from > 0 && h.stitch(h.base[from-1]).Object == s.Object {
 			from--
 		}
-		if middle := (from + j - 1) / 2; middle < h.at {
+		middle := (from + j - 1) / 2
+		if middle < h.at {
 			i = j - 1
 			continue // the hook is past its middle: the next one is meant
 		}
@@ -829,17 +825,15 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 				}
 			}
 		}
-		return (from + j - 1) / 2
+		return middle
 	}
 	return -1
 }
 
 // intoRing works n stitches into a ring, which has room for any number.
 func (h *hand) intoRing(k *stitch.Stitch, own *ownStitch, n int) {
-	if h.base == nil && h.chains == 0 && !h.ring || !h.begun && len(h.row) == 0 && !h.ring {
-		if h.base == nil {
-			h.ring = true
-		}
+	if h.base == nil && (h.chains == 0 || !h.begun && len(h.row) == 0) {
+		h.ring = true
 	}
 	h.round, h.loose, h.full = true, true, true
 	h.settle(k)

@@ -251,6 +251,6 @@ func (k *worker) recount(row *Row, part int, spread bool) bool {
 			base = append(base, at)
 		}
 	}
-	k.h.rest(base)
+	k.h.standOn(base)
 	return true
 }

@@ -2,7 +2,6 @@ package fabric
 
 import (
 	"cmp"
-	"maps"
 	"strconv"
 
 	"stitchproof/lang/stitch"
@@ -419,15 +418,9 @@ func (h *hand) into(k *stitch.Stitch, own *ownStitch, n, place int) {
 	h.make(e.kind, "", n*e.makes, place, 1)
 }
 
-// tell counts n more of the pattern's own stitches or groups. The map is shared
-// by copies of the hand, so it is replaced, not changed.
+// tell counts n more of the pattern's own stitches or groups.
 func (h *hand) tell(name string, n int) {
-	objects := maps.Clone(h.objects)
-	if objects == nil {
-		objects = map[string]int{}
-	}
-	objects[name] += n
-	h.objects = objects
+	h.objects = with(h.objects, name, h.objects[name]+n)
 }
 
 // worked runs do with all it makes marked as worked together in one place.
