@@ -207,6 +207,11 @@ func (d *document) vocabulary() {
 	var words []OwnWord
 	for i := range d.blocks {
 		b := &d.blocks[i]
+		if b.kind == blockText {
+			for _, name := range branchNames(d.text(b.span)) {
+				words = append(words, OwnWord{Text: name, Branch: true})
+			}
+		}
 		if b.kind != blockDefinition || !b.special {
 			continue
 		}

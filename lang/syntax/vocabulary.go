@@ -119,9 +119,11 @@ func (n *wordNode) add(phrase string, e *wordEntry) {
 	n.entry = e
 }
 
-// OwnWord is a stitch word that one pattern defines.
+// OwnWord is a word that one pattern defines: a stitch, or what a branch is
+// called.
 type OwnWord struct {
-	Text string
+	Text   string
+	Branch bool
 	// Stands is the known stitch that the word is another name of, if any.
 	Stands stitch.Meaning
 }
@@ -135,6 +137,10 @@ func (v *Vocabulary) Defining(words []OwnWord, sizes int) *Vocabulary {
 			w.own = &wordNode{}
 		}
 		phrase := fold(strings.ReplaceAll(word.Text, "-", " "))
+		if word.Branch {
+			w.own.add(phrase, &wordEntry{kind: Name, canon: fold(word.Text)})
+			continue
+		}
 		meaning := word.Stands
 		if meaning == (stitch.Meaning{}) {
 			meaning, _ = stitch.Find(phrase)
@@ -179,6 +185,11 @@ func (l *scanner) group() []Token {
 			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[end].end
 			tokens = append(tokens, t)
 			i = end + 1
+		case r.kind == Number && calls(tokens) && !l.timesFollow(i+1):
+			t := Token{Kind: Name, Canon: r.lower}
+			t.Span.Start, t.Span.End = l.base+r.start, l.base+r.end
+			tokens = append(tokens, t)
+			i++
 		case r.kind == Number, r.kind == Dash && l.dashList(i):
 			t, n := l.numberList(i)
 			tokens = append(tokens, t)
@@ -203,6 +214,18 @@ func (l *scanner) group() []Token {
 	}
 	inColours(tokens)
 	return tokens
+}
+
+// calls tells whether the words so far end in one that a name comes after:
+// `return to branch 2`.
+func calls(before []Token) bool {
+	return len(before) > 0 && before[len(before)-1].Kind == Word && before[len(before)-1].Canon == "branch"
+}
+
+// timesFollow tells whether raw token i says how often: `repeat branch 3 times`.
+func (l *scanner) timesFollow(i int) bool {
+	entry, _ := l.match(i)
+	return entry != nil && (entry.canon == "times" || entry.canon == "more")
 }
 
 // inColours reads `in White, ch 9` and `sc in Gold in next st` as `with`: a
