@@ -54,6 +54,7 @@ func (p *Pass) checkChainMade() {
 			since.Start = piece.Tree.Span.Start // not the header, which may explain the word
 		}
 		for _, row := range piece.Rows {
+			goesOn := alongChain(row.Tree)
 			syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 				at := row.Tree.Abs(c.Span)
 				switch n := c.Node.(type) {
@@ -61,7 +62,7 @@ func (p *Pass) checkChainMade() {
 					since.Start = at.End
 				case *syntax.Work:
 					since.End = at.Start
-					if fromHook(n) && alongChain(row.Tree) && !aChain.MatchString(p.File.Text.Slice(since)) {
+					if goesOn && fromHook(n) && !aChain.MatchString(p.File.Text.Slice(since)) {
 						p.Report(Finding{Span: at, Message: "asks for a chain to work into, and none is made"})
 						since.Start = at.Start
 					}

@@ -1,12 +1,18 @@
 package fabric_test
 
 import (
+	"fmt"
 	"maps"
+	"runtime"
 	"slices"
 	"strings"
 	"testing"
 
+	"github.com/stretchr/testify/assert"
+
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 // No text may make the engine run without end, run out of memory or panic.
@@ -220,4 +226,37 @@ func FuzzWork(f *testing.F) {
 			}
 		}
 	})
+}
+
+// TestBranchesGrowWithTheirNumber holds the ledger to work that grows with the
+// branches: four times as many, about four times the memory on the way, and no
+// chain lost among them.
+func TestBranchesGrowWithTheirNumber(t *testing.T) {
+	const branch = "sc in next 2 ch, branch %d: ch 5, sc in 2nd ch from hook and in each ch of branch %[1]d, return to stem, "
+	work := func(n int) (uint64, *fabric.Fabric) {
+		var row strings.Builder
+		for i := range n {
+			fmt.Fprintf(&row, branch, i+1)
+		}
+		tree := syntax.Read(source.New(fmt.Sprintf("Terms: US\n\nPiece: Root\nCh %d.\nRow 1: Sk first ch, %ssc in last ch.\n", 2*n+2, row.String())))
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		f := fabric.Work(tree)
+		runtime.ReadMemStats(&after)
+		return after.TotalAlloc - before.TotalAlloc, f
+	}
+	some, _ := work(1_000)
+	many, f := work(4_000)
+	assert.Less(t, many, 6*some)
+	root := f.Pieces[0].Rows[1]
+	assert.Equal(t, 4_000*6+1, root.Tallies[0].Made)
+	assert.Empty(t, root.Tallies[0].Faults)
+	home := 0
+	for _, step := range root.Steps {
+		for _, b := range step.Home {
+			assert.Equal(t, []int{0}, b.Left, b.Name)
+			home++
+		}
+	}
+	assert.Equal(t, 4_000, home)
 }

@@ -19,32 +19,27 @@ type branch struct {
 	row     int // stitches the row had when it left
 	turned  int // stitches the row had when the branch was last turned, 0 for never
 	parent  ground
-	along   *ground // the chain as it was left for other ground, nil while it is worked along
-	inner   []run   // what branches that left it have made of the row
+	along   *ground    // the chain as it was left for other ground, nil while it is worked along
+	inner   *past[run] // what branches that left it have made of the row
 }
 
 // run is a run of a row's stitches.
 type run struct{ from, to int }
 
-// ground is what lies below the hook.
+// ground is what lies below the hook: a row, or a chain.
 type ground struct {
-	base         []int
-	at, sub, end int
-	held         int
-	loose, full  bool
-	bySpaces     bool
-	overSpaces   bool
-	first        []int // the chain that is worked along, in the order made
-	other        bool  // its other side is being worked
-}
-
-func (h *hand) ground() ground {
-	return ground{h.base, h.at, h.sub, h.end, h.held, h.loose, h.full, h.bySpaces, h.overSpaces, h.first, h.other}
-}
-
-func (h *hand) stand(g ground) {
-	h.base, h.at, h.sub, h.end, h.held, h.loose, h.full = g.base, g.at, g.sub, g.end, g.held, g.loose, g.full
-	h.bySpaces, h.overSpaces, h.first, h.other = g.bySpaces, g.overSpaces, g.first, g.other
+	base       []int // its places, in the order they are met
+	at         int   // the next place
+	sub        int   // chains of the space at `at` that are used already
+	end        int   // no place from here on may be used (`to last 3 sts`)
+	held       int   // the place worked into last, -1 for none
+	loose      bool  // stitches were passed over on the way to a landmark: that is no fault
+	full       bool  // the work went to its end by words that say so
+	bySpaces   bool  // spaces were worked into or skipped by name
+	overSpaces bool  // spaces were passed over without a word
+	first      []int // the chain that is worked along, in the order made
+	other      bool  // its other side is being worked
+	headway    headway
 }
 
 // openBranch leaves the work along a new chain.
@@ -53,10 +48,10 @@ func (h *hand) openBranch(n *syntax.Branch) {
 	h.chainOf()
 	name := n.Name
 	if name != "" {
-		if at, taken := h.used[name]; taken && at != h.span {
+		if at, taken := h.used.get(name); taken && at != h.span {
 			h.fault(Fault{Kind: BranchNameReused, Name: name})
 		}
-		h.used = with(h.used, name, h.span)
+		h.used = h.used.with(name, h.span)
 	}
 	h.branched = true
 	h.push(branch{name: name, marked: true, span: h.span})
@@ -69,7 +64,7 @@ func (h *hand) push(b branch) {
 		h.stopped()
 		return
 	}
-	b.row, b.parent = len(h.row), h.ground()
+	b.row, b.parent = len(h.row), h.ground
 	h.branches = append(slices.Clip(h.branches), b)
 	h.begun, h.works = true, true
 }
@@ -112,7 +107,7 @@ func (h *hand) turnBranch() {
 	}
 	made := h.row[max(b.row, b.turned):]
 	b.turned = len(h.row)
-	b.leaveChain(h.ground())
+	b.leaveChain(h.ground)
 	h.standOn(reverse(made))
 	h.begun = false
 }
@@ -128,7 +123,7 @@ func (b *branch) leaveChain(g ground) {
 // there, and no stitch of it is used up.
 func (h *hand) onBranch(k *stitch.Stitch, p syntax.Place) {
 	h.chainOf()
-	grown := h.grown[p.Name]
+	grown, _ := h.grown.get(p.Name)
 	nth := max(p.Nth, 1)
 	switch {
 	case len(grown) == 0:
@@ -317,18 +312,18 @@ func (h *hand) closeUnmarked() {
 func (h *hand) pop() branch {
 	n := len(h.branches)
 	b := h.branches[n-1]
-	h.home = append(slices.Clip(h.home), arrival{n, h.progressOf(n - 1)})
+	h.home = h.home.and(arrival{n, h.progressOf(n - 1)})
 	h.branches = h.branches[: n-1 : n-1]
 	if b.name != "" {
-		h.grown = with(h.grown, b.name, h.ownOf(&b))
+		h.grown = h.grown.with(b.name, h.ownOf(&b))
 	}
 	if n > 1 {
 		branches := slices.Clone(h.branches)
 		parent := &branches[n-2]
-		parent.inner = append(slices.Clip(parent.inner), run{b.row, len(h.row)})
+		parent.inner = parent.inner.and(run{b.row, len(h.row)})
 		h.branches = branches
 	}
-	h.stand(b.parent)
+	h.ground = b.parent
 	return b
 }
 
@@ -337,7 +332,7 @@ func (h *hand) pop() branch {
 func (h *hand) ownOf(b *branch) []int {
 	var out []int
 	from := min(b.row, len(h.row))
-	for _, r := range append(slices.Clip(b.inner), run{len(h.row), len(h.row)}) {
+	for _, r := range b.inner.and(run{len(h.row), len(h.row)}).inOrder() {
 		out = append(out, h.row[from:max(from, r.from)]...)
 		from = max(from, r.to)
 	}
@@ -466,8 +461,7 @@ func (h *hand) progressOf(i int) progress {
 	case b.chains == 0:
 		return progress{name: b.name, chains: h.chains, left: h.chains}
 	}
-	g := h.ground()
-	return g.progress(b.name, b.chains, b.skipped)
+	return h.ground.progress(b.name, b.chains, b.skipped)
 }
 
 // progress is how far the places of the ground are worked.
@@ -479,7 +473,7 @@ func (g *ground) progress(name string, chains, skipped int) progress {
 // innermost first. One that was opened since is none of them.
 func (h *hand) arrived(open int) []progress {
 	var out []progress
-	for _, a := range h.home {
+	for _, a := range h.home.inOrder() {
 		if a.open == open {
 			out = append(out, a.progress)
 			open--
@@ -532,7 +526,7 @@ func (h *hand) otherSide() {
 	}
 	if n := len(h.branches); n > 0 {
 		h.branches = slices.Clone(h.branches)
-		h.branches[n-1].leaveChain(h.ground())
+		h.branches[n-1].leaveChain(h.ground)
 	} else {
 		h.stemSkipped = 0
 	}
@@ -550,7 +544,8 @@ func (h *hand) comesRound() bool {
 	return true
 }
 
-// open tells whether a branch of a name is not done yet.
-func (h *hand) open(name string) bool {
-	return slices.ContainsFunc(h.branches, func(b branch) bool { return b.name == name })
+// hasGrown tells whether a branch of a name is done.
+func (h *hand) hasGrown(name string) bool {
+	grown, _ := h.grown.get(name)
+	return grown != nil && !slices.ContainsFunc(h.branches, func(b branch) bool { return b.name == name })
 }

@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"maps"
 	"slices"
 
 	"stitchproof/lang/syntax"
@@ -77,7 +78,12 @@ func decideLater(f *Fabric, w *words, p *Piece, before []crew, of habit) {
 func (c crew) habits(of habit) []habit {
 	var out []habit
 	for _, key := range c.tall() {
-		out = append(out, habit{of.readings, with(of.turning, key, !of.turning[key])})
+		turning := maps.Clone(of.turning)
+		if turning == nil {
+			turning = map[turningKey]bool{}
+		}
+		turning[key] = !turning[key]
+		out = append(out, habit{of.readings, turning})
 	}
 	for _, flip := range flips(c.taken()) {
 		out = append(out, habit{of.readings ^ flip, of.turning})
@@ -121,7 +127,7 @@ func (c crew) taken() Reading {
 
 // saysTurning tells whether some row said that its beginning chain counts.
 func (h *hand) saysTurning() bool {
-	for _, rule := range h.rules {
+	for _, rule := range h.rules.all() {
 		if rule.counts {
 			return true
 		}

@@ -1,7 +1,6 @@
 package fabric
 
 import (
-	"maps"
 	"slices"
 
 	"stitchproof/lang/source"
@@ -40,12 +39,8 @@ type hand struct {
 
 	earlier []Stitch // every stitch and space of the rows that are done
 	fresh   []Stitch // those of the row at work, numbered on from the earlier ones
-	base    []int    // the places of the row below, in the order they are met
+	ground           // what lies below the hook
 	footing *footing // the edges that the row stands on, the one at work first
-	at      int      // the next place
-	sub     int      // chains of the space at `at` that are used already
-	end     int      // no place from here on may be used (`to last 3 sts`)
-	held    int      // the place worked into last, -1 for none
 	fixed   bool     // every stitch goes into held: inside a group
 
 	row      []int // what this row has made
@@ -54,13 +49,11 @@ type hand struct {
 	counts   syntax.Counts
 	begun    bool  // a stitch was worked or a beginning chain settled
 	ring     bool  // there is a ring to work into
-	first    []int // the foundation chain, in the order made
-	other    bool  // the other side of the foundation chain is being worked
 	beyond   []int // the row below, where a round began with that other side
 	branches []branch
-	grown    map[string][]int       // what each named branch that is done is made of
-	home     []arrival              // the branches that came home in the clause at work
-	used     map[string]source.Span // branch names in this row, with where they are given
+	grown    named[[]int]       // what each named branch that is done is made of
+	home     *past[arrival]     // the branches that came home in the clause at work
+	used     named[source.Span] // branch names in this row, with where they are given
 
 	round     bool // the work goes round
 	reversed  bool // the base stands reversed against the row that made it
@@ -79,7 +72,7 @@ type hand struct {
 	gap       int             // where the gap worked into last ended, -1 for none
 	spare     bool            // the round was led to its first place by a slip stitch, and nothing stands there yet
 	marks     []int           // stitches that carry a marker
-	objects   map[string]int  // how many of the pattern's own stitches and groups this row made, by name
+	objects   named[int]      // how many of the pattern's own stitches and groups this row made, by name
 	after     []syntax.Clause // what the row says after the clause at work
 	coming    []syntax.Clause // what follows the clause at work, in its repeat too
 	together  bool            // the next clause is worked already, together with the one before
@@ -93,11 +86,7 @@ type hand struct {
 	choose           Reading     // readings taken against the default
 	met              Reading     // readings that had a choice
 	against          Reading     // readings taken against the default by habit
-	loose            bool        // stitches were passed over on the way to a landmark: that is no fault
-	bySpaces         bool        // spaces were worked into or skipped by name
 	inSpaces         bool        // a stitch of this row stands in a space
-	overSpaces       bool        // spaces were passed over without a word
-	full             bool        // the row went to its end by words that say so
 	known            bool
 	blame            source.Span
 	faults           []Fault
@@ -113,7 +102,7 @@ type hand struct {
 	closing          bool          // the stitch worked last is closed by the motions that follow
 	done             map[int][]int // what each numbered row made
 	steps            []step
-	rules            map[string]turningSaid
+	rules            named[turningSaid]
 	lastStitch       syntax.StitchRef // the stitch worked last, by name
 	origin           int              // where the repeat at work began this time
 	multipleSaid     bool             // the foundation chain says its own multiple
@@ -157,20 +146,10 @@ type spacing struct {
 
 // remember notes what is said of n chains before a stitch.
 func (h *hand) remember(base *stitch.Stitch, n int, counts bool) {
-	if rule := (turningSaid{n, counts}); h.rules[base.ID] != rule {
-		h.rules = with(h.rules, base.ID, rule)
+	rule := turningSaid{n, counts}
+	if known, _ := h.rules.get(base.ID); known != rule {
+		h.rules = h.rules.with(base.ID, rule)
 	}
-}
-
-// with is a map with one value set. Copies of a hand share its maps, so they are
-// replaced, not changed.
-func with[K comparable, V any](m map[K]V, key K, value V) map[K]V {
-	out := maps.Clone(m)
-	if out == nil {
-		out = map[K]V{}
-	}
-	out[key] = value
-	return out
 }
 
 // step is what one clause did in one size.
@@ -417,7 +396,7 @@ func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (count
 	if all, ok := h.words.turning[""]; ok && !ruled && usual > 1 {
 		named, ruled = all, true
 	}
-	switch row, ok := h.rules[base.ID]; {
+	switch row, ok := h.rules.get(base.ID); {
 	case ok && row.chains == n:
 		counts = row.counts
 	case ruled:

@@ -196,8 +196,45 @@ func (h *hand) count(n syntax.Noun) int {
 	return total
 }
 
+// headway is what was last known of a ground: so many stitches lay between
+// two of its places.
+type headway struct {
+	base          *int // tells grounds apart
+	at, end, left int
+}
+
+// stitchesLeft is how many stitches are not reached yet. It is asked after every
+// clause, so only those passed since it was last asked are counted.
+func (h *hand) stitchesLeft() int {
+	end := min(h.end, len(h.base))
+	if h.at >= end {
+		return 0
+	}
+	was := h.headway
+	if was.base != &h.base[0] || was.end != end {
+		was = headway{base: &h.base[0], at: end, end: end}
+	}
+	left := was.left + h.stitches(h.at, was.at) - h.stitches(was.at, h.at)
+	h.headway = headway{was.base, h.at, end, left}
+	return left
+}
+
+// stitches counts those from one place of the ground to before another.
+func (h *hand) stitches(from, to int) int {
+	n := 0
+	for i := from; i < to; i++ {
+		if !h.stitch(h.base[i]).IsSpace() {
+			n++
+		}
+	}
+	return n
+}
+
 // remaining is how many places of a kind are not reached yet.
 func (h *hand) remaining(n syntax.Noun) int {
+	if n.Kind == syntax.NounNone {
+		return h.stitchesLeft()
+	}
 	total := 0
 	for i := h.at; i < h.end && i < len(h.base); i++ {
 		s := h.stitch(h.base[i])

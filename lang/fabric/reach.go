@@ -66,7 +66,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		return
 	case n == 1 && len(h.row) > 0 && h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && p.Number.At(h.size) == h.chains && h.picot(k, h.chains):
 		return // `ch 4, sl st in 1st of the 4 ch`
-	case h.grown[p.Name] != nil && !h.open(p.Name):
+	case h.hasGrown(p.Name):
 		h.onBranch(k, p)
 		return
 	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:

@@ -37,11 +37,11 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
 	h.ended, h.closing, h.spacing = false, false, nil
 	h.loop, h.object = syntax.BothLoops, 0
-	h.branches, h.home, h.used = nil, nil, nil
+	h.branches, h.home, h.used = nil, nil, named[source.Span]{}
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.against, h.rowMade = 0, 0, 0
 	h.bySpaces, h.overSpaces, h.inSpaces = false, false, false
-	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, nil, -1, -1
+	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, named[int]{}, -1, -1
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.attached = false
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
@@ -491,7 +491,7 @@ func (h *hand) turningFor(n syntax.Noun) int {
 // turningSaid tells whether the pattern says of a stitch's beginning chain
 // whether it counts.
 func (h *hand) turningSaid(k *stitch.Stitch) bool {
-	_, row := h.rules[k.Plain().ID]
+	_, row := h.rules.get(k.Plain().ID)
 	_, header := h.words.turning[k.Plain().ID]
 	_, all := h.words.turning[""]
 	return row || header || all
@@ -538,7 +538,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 // round in their stead.
 func (h *hand) named(name string) int {
 	n := 0
-	for own, made := range h.objects {
+	for own, made := range h.objects.all() {
 		if own == name || standsForFirst(own, name) {
 			n += made
 		}

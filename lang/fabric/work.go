@@ -420,7 +420,8 @@ func (h *hand) into(k *stitch.Stitch, own *ownStitch, n, place int) {
 
 // tell counts n more of the pattern's own stitches or groups.
 func (h *hand) tell(name string, n int) {
-	h.objects = with(h.objects, name, h.objects[name]+n)
+	told, _ := h.objects.get(name)
+	h.objects = h.objects.with(name, told+n)
 }
 
 // worked runs do with all it makes marked as worked together in one place.
