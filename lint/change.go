@@ -142,7 +142,7 @@ func (c *change) told(add, leave, write string) string {
 // which are meant.
 func (c *change) which(words string) string {
 	if all, earlier := alike(c.row.Tree, words, c.span().Start); all > 1 {
-		return "the " + ordinal(earlier+1) + " " + quoted(words)
+		return "the " + syntax.Nth(earlier+1) + " " + quoted(words)
 	}
 	return quoted(words)
 }
@@ -279,7 +279,7 @@ func (w *writer) written(i int, values []int) []source.Edit {
 	one := len(values) == 1 && values[0] == 1
 	switch {
 	case t.Kind == syntax.Ordinal:
-		return []source.Edit{{Span: t.Span, New: ordinal(values[0])}}
+		return []source.Edit{{Span: t.Span, New: syntax.Nth(values[0])}}
 	case w.is(i, "once"):
 		return []source.Edit{{Span: t.Span, New: often(values[0])}}
 	case one && w.is(i+1, "times"):
@@ -298,15 +298,6 @@ func (w *writer) written(i int, values []int) []source.Edit {
 
 var numberWords = [...]string{
 	"zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-}
-
-// ordinal writes the place of one in a row: "2nd".
-func ordinal(n int) string {
-	ending := "th"
-	if n/10%10 != 1 && n%10 >= 1 && n%10 <= 3 {
-		ending = [...]string{"st", "nd", "rd"}[n%10-1]
-	}
-	return strconv.Itoa(n) + ending
 }
 
 // often writes how many times something is done.

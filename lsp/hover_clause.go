@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/plain"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -14,7 +15,9 @@ import (
 func (v *view) clauseCard(row *fabric.Row, i int) *card {
 	clause := row.Tree.Clauses[i]
 	c := &card{title: source.Excerpt(row.Tree.Source(clause.Span))}
-	c.say(doing(clause.Node))
+	if read := plain.Line(plain.Of(row.Tree, []syntax.Clause{clause}, v.Fabric.Dialect)); !strings.EqualFold(read, row.Tree.Source(clause.Span)) {
+		c.add("Read as", read)
+	}
 	step := &row.Steps[i]
 	if !step.Known || len(step.Total) != v.Fabric.Sizes() || !row.Works() {
 		return c
@@ -130,77 +133,4 @@ func ledger(b fabric.BranchState) string {
 		text += ", " + perSize(b.Skipped) + " skipped"
 	}
 	return text + ", " + perSize(b.Worked) + " worked, " + perSize(b.Left) + " left"
-}
-
-// doing says what a clause does where its counts do not say it already.
-func doing(n syntax.Node) string {
-	switch n := n.(type) {
-	case *syntax.Chain:
-		return chain(n)
-	case *syntax.Skip:
-		return "Passes over places without working into them."
-	case *syntax.Leave:
-		return "Leaves places unworked."
-	case *syntax.Join:
-		if n.Ring {
-			return "Closes the chain into a ring."
-		}
-		return "Closes the round."
-	case *syntax.NoJoin:
-		return "Leaves the round open: the next one goes on from it."
-	case *syntax.Turn:
-		if n.Not {
-			return "The work is not turned."
-		}
-		return "Turns the work."
-	case *syntax.Finish:
-		return "Ends the piece."
-	case *syntax.MakeUp:
-		return "Handwork: no stitch is counted in it."
-	case *syntax.Yarn:
-		return yarnActions[n.Action]
-	case *syntax.Marker:
-		return "Marks a stitch."
-	case *syntax.MagicRing:
-		return "Makes a ring to work into."
-	case *syntax.Rows:
-		return "Works other rows again."
-	case *syntax.Even:
-		return "Works one stitch in each, without shaping."
-	case *syntax.Branch:
-		return "Begins a branch: a new chain that leaves the work here."
-	case *syntax.Return:
-		return "Goes back to where the branch left."
-	case *syntax.Total:
-		return "States the count of the row."
-	case *syntax.CountsNote:
-		return "Says what the chain counts as."
-	case *syntax.LoopNote:
-		return "Says which loop what follows is worked in."
-	case *syntax.Side:
-		return "Names the side that faces."
-	case *syntax.Remark:
-		return "A remark: it changes nothing."
-	case *syntax.Unread:
-		return "Not understood, so the row cannot be counted from here on."
-	}
-	return ""
-}
-
-var yarnActions = [...]string{
-	syntax.YarnUse:   "Says which yarn to go on with.",
-	syntax.YarnJoin:  "Joins a yarn.",
-	syntax.YarnDrop:  "Drops a yarn.",
-	syntax.YarnCarry: "Carries a yarn along.",
-}
-
-// chain words a chain and what is said of its place in the count.
-func chain(n *syntax.Chain) string {
-	switch {
-	case !n.Counts.Said:
-		return "Makes a chain."
-	case len(n.Counts.As) == 0:
-		return "Makes a chain, which is said not to count."
-	}
-	return "Makes a chain, which is said to count."
 }

@@ -153,6 +153,7 @@ Cannot be counted: 2 wren in each acorn
 Stated: (12 sc), which cannot be checked`},
 
 		{"clause", acornCup, "2 sc in |each st around", "2 sc in each st around", `2 sc in each st around
+Read as: 2 sc in each stitch to the end
 Makes: 12 sts
 By kind: 12 sc
 Uses: 6 places
@@ -160,6 +161,7 @@ Worked into: 6 sc of Rnd 1
 Count after it: 12 sts
 Left to work into: 0 places`},
 		{"clause in every size", twoSizes, "sc in |first", "sc in first 4 (5, 6) sts", `sc in first 4 (5, 6) sts
+Read as: 1 sc in each of the first 4 (5, 6) stitches
 Sizes: S (M, L)
 Makes: 4 (5, 6) sts
 By kind in S: 4 sc
@@ -168,6 +170,7 @@ Worked into in S: 4 sc of Row 1 (RS)
 Count after it: 4 (5, 6) sts
 Left to work into: 16 (17, 18) places`},
 		{"repeat", acornCup, "|*sc in next", "*sc in next st, 2 sc in next st; rep from * around", `*sc in next st, 2 sc in next st; rep from * around
+Read as: repeated to the end [1 sc in the next stitch; 2 sc in the next stitch]
 Makes: 18 sts
 By kind: 18 sc
 Uses: 12 places
@@ -175,6 +178,7 @@ Worked into: 12 sc of Rnd 2
 Count after it: 18 sts
 Left to work into: 0 places`},
 		{"clause on another piece", strings.Replace(acornCup, "Fasten off", "\nPiece: Nut\nRnd 4: Sc in each st around", 1), "Sc in |each st", "Sc in each st around", `Sc in each st around
+Read as: 1 sc in each stitch to the end
 Makes: 18 sts
 By kind: 18 sc
 Uses: 18 places
@@ -182,6 +186,7 @@ Worked into: 18 sc of the piece before
 Count after it: 18 sts
 Left to work into: 0 places`},
 		{"clause on what is only stated", strings.Replace(acornCup, "2 sc in each st around", "2 wren in each acorn", 1), "|*sc in next", "*sc in next st, 2 sc in next st; rep from * around", `*sc in next st, 2 sc in next st; rep from * around
+Read as: repeated to the end [1 sc in the next stitch; 2 sc in the next stitch]
 Makes: 18 sts
 By kind: 18 sc
 Uses: 12 places
@@ -189,10 +194,10 @@ Worked into: 12 sc that the row below states
 Count after it: 18 sts
 Left to work into: 0 places`},
 		{"clause that works nothing", acornCup, "With |A", "With A", `With A
-Says which yarn to go on with.`},
-		{"end of the piece", acornCup, "|Fasten", "Fasten off", `Fasten off
-Ends the piece.`},
+Read as: go on with A`},
+		{"end of the piece", acornCup, "|Fasten", "Fasten off", `Fasten off`},
 		{"clause of a branch", twig, "sl st in |2nd", "sl st in 2nd ch from hook and in next 2 ch", `sl st in 2nd ch from hook and in next 2 ch
+Read as: 1 sl st in the 2nd chain from the hook and in each of the next 2 chains
 Makes: 3 sts
 By kind: 3 sl st
 Uses: 4 places
@@ -202,11 +207,12 @@ Left to work into: 0 places
 Stem: 11 places, 1 skipped, 4 worked, 6 left
 Branch Thorn: 4 places, 1 skipped, 3 worked, 0 left`},
 		{"return from a branch", twig, "|return", "return to stem", `return to stem
-Goes back to where the branch left.
+Read as: come back to the stem
 Count after it: 7 sts
 Left to work into: 6 places
 Branch Thorn, closed: 4 places, 1 skipped, 3 worked, 0 left`},
 		{"clause of a branch in sizes", sizedTwig, "sc in |2nd ch from hook and in next 2", "sc in 2nd ch from hook and in next 2 (3) ch", `sc in 2nd ch from hook and in next 2 (3) ch
+Read as: 1 sc in the 2nd chain from the hook and in each of the next 2 (3) chains
 Sizes: S (M)
 Makes: 3 (4) sts
 By kind in S: 3 sc
@@ -218,7 +224,7 @@ Stem: 11 places, 1 skipped, 4 worked, 6 left
 Branch A: 5 (7) places, 1 skipped, 3 (4) worked, 1 (2) left`},
 		{"clause after what was not understood", strings.Replace(acornCup, "6 sc in magic ring", "6 wren in acorn", 1), "sl st in first |sc", "sc", "sc\n" + singleCrochet},
 		{"unread clause", strings.Replace(acornCup, "6 sc in magic ring", "6 wren in acorn", 1), "6 |wren", "6 wren in acorn", `6 wren in acorn
-Not understood, so the row cannot be counted from here on.`},
+Read as: not understood, so the row is not counted from here on`},
 
 		{"stitch", acornCup, "6 |sc in", "sc", "sc\n" + singleCrochet},
 		{"stitch at its last letter", acornCup, "6 s|c in", "sc", "sc\n" + singleCrochet},
@@ -251,7 +257,7 @@ Defined by the pattern: (sc, ch 3, sc) in next st.`},
 }
 
 func TestHoverMarkup(t *testing.T) {
-	const markdown = "**\\*sc in next st, 2 sc in next st; rep from \\* around**\n\n- Makes: 18 sts\n- By kind: 18 sc\n"
+	const markdown = "**\\*sc in next st, 2 sc in next st; rep from \\* around**\n\n- Read as: repeated to the end \\[1 sc in the next stitch; 2 sc in the next stitch\\]\n- Makes: 18 sts\n- By kind: 18 sc\n"
 	for _, test := range []struct {
 		formats []string
 		kind    protocol.MarkupKind

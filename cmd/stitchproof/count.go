@@ -8,8 +8,9 @@ import (
 )
 
 type countCommand struct {
-	File   string `arg:"" help:"A pattern, or - for standard input."`
-	Format string `enum:"text,csv,markdown,json" default:"text" help:"How to write the table: ${enum}."`
+	File    string `arg:"" help:"A pattern, or - for standard input."`
+	Reading bool   `name:"show-reading" help:"Also say in plain words what each clause was read as, in text and Markdown; JSON always does."`
+	Format  string `enum:"text,csv,markdown,json" default:"text" help:"How to write the table: ${enum}."`
 }
 
 // countFormats are the ways to write the table.
@@ -26,5 +27,7 @@ func (c *countCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	return countFormats[c.Format](report.Counted(c.File, lint.Analyze(text)), s.out)
+	counted := report.Counted(c.File, lint.Analyze(text))
+	counted.ShowReading = c.Reading
+	return countFormats[c.Format](counted, s.out)
 }

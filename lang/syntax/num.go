@@ -56,6 +56,15 @@ func (n Num) String() string {
 	return PerSize(words)
 }
 
+// Nth writes the place of one in a row: 2nd, 11th.
+func Nth(n int) string {
+	ending := "th"
+	if n/10%10 != 1 && n%10 >= 1 && n%10 <= 3 {
+		ending = [...]string{"st", "nd", "rd"}[n%10-1]
+	}
+	return strconv.Itoa(n) + ending
+}
+
 // Signed writes a difference: +2, -6, or 0.
 func Signed(n int) string {
 	if n == 0 {

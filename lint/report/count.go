@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/plain"
 	"stitchproof/lang/syntax"
 	"stitchproof/lint"
 )
@@ -14,6 +15,8 @@ import (
 type Count struct {
 	File  string   `json:"file"`
 	Sizes []string `json:"sizes"`
+	// ShowReading has text and Markdown say what each clause was read as.
+	ShowReading bool `json:"-"`
 	// The totals are of all pieces, each as often as it is made.
 	CountTotals
 	Pieces []CountPiece `json:"pieces"`
@@ -55,14 +58,15 @@ type CountRow struct {
 	Compared []CountPart `json:"compared"`
 	// Parts counts the stitches and spaces by kind; Yarn the stitches by yarn, in
 	// all the rows that the line stands for. A yarn that is not named is "".
-	Parts    Amounts       `json:"parts"`
-	Yarn     Amounts       `json:"yarn"`
-	Side     string        `json:"side"` // "RS", "WS" or "" where it is not known
-	Turned   bool          `json:"turned"`
-	Joined   bool          `json:"joined"`
-	Unread   []string      `json:"unread"`
-	Branches []CountBranch `json:"branches"`
-	Shape    []CountStrip  `json:"shape"`
+	Parts    Amounts        `json:"parts"`
+	Yarn     Amounts        `json:"yarn"`
+	Side     string         `json:"side"` // "RS", "WS" or "" where it is not known
+	Turned   bool           `json:"turned"`
+	Joined   bool           `json:"joined"`
+	Unread   []string       `json:"unread"`
+	Branches []CountBranch  `json:"branches"`
+	Shape    []CountStrip   `json:"shape"`
+	Reading  []CountReading `json:"reading"`
 
 	bends string // how it bends, in words; "" where it does not
 }
@@ -106,7 +110,7 @@ func countRow(a *lint.Analysis, row *fabric.Row) CountRow {
 		Label: row.Tree.Label.Name(), Line: line, Text: strings.Join(strings.Fields(row.Tree.Text), " "),
 		Works: row.Works(), Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
 		Running: make([]*int, len(row.Tallies)), Unread: []string{}, Branches: branches(row), Compared: []CountPart{},
-		Shape: shape(row),
+		Shape: shape(row), Reading: readings(row.Tree, plain.Of(row.Tree, row.Tree.Clauses, a.Fabric.Dialect)),
 	}
 	if words, bends := a.Shape(row); bends {
 		out.bends = words

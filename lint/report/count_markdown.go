@@ -54,6 +54,11 @@ func (c *Count) markdownPiece(b *bufio.Writer, p *CountPiece) {
 	for i := range p.Rows {
 		p.Rows[i].markdownBranches(b)
 	}
+	for i := range p.Rows {
+		if c.ShowReading {
+			p.Rows[i].markdownReading(b)
+		}
+	}
 }
 
 func markdownLine(b *bufio.Writer, cells []string) {

@@ -33,6 +33,9 @@ func (c *Count) textPiece(b *bufio.Writer, p *CountPiece) {
 	for i := range p.Rows {
 		r := &p.Rows[i]
 		t.addRow(c.lines(r), r)
+		if c.ShowReading {
+			t.textReading(r)
+		}
 		for _, text := range r.Unread {
 			t.note("not understood: " + source.Excerpt(text))
 		}

@@ -1,0 +1,72 @@
+package plain
+
+import (
+	"strconv"
+	"strings"
+
+	"stitchproof/lang/syntax"
+)
+
+// group says where the clauses of a group go.
+func (s *speaker) group(n *syntax.Group) string {
+	where := make([]string, len(n.Places))
+	for i, p := range n.Places {
+		where[i] = s.in(p)
+	}
+	out := "all " + strings.Join(where, " and ")
+	if n.Between.Written() {
+		out += ", with " + amount(n.Between, "chain") + " between the stitches"
+	}
+	return out
+}
+
+func (s *speaker) bracket(n *syntax.Bracket) string {
+	return "once, or " + s.total(n.Total)
+}
+
+// repeat says how often, and how it ends.
+func (s *speaker) repeat(n *syntax.Repeat) string {
+	out := strings.TrimSpace(s.limit("", n.Limit, n.Number, n.Last))
+	if n.Limit == syntax.TimesOrAll && !n.Starred {
+		out += " (as brackets have it)"
+	}
+	if n.Whole {
+		out += ", the whole of what stands before"
+	}
+	if n.StopAt >= 0 && n.Stops {
+		out += ", the last time only as far as step " + strconv.Itoa(n.StopAt)
+	} else if n.StopAt >= 0 {
+		out += ", with a mark after step " + strconv.Itoa(n.StopAt)
+	}
+	return out + when(n.Mirrored, ", ending as the row began, the other way round")
+}
+
+func (s *speaker) ending(n *syntax.Ending) string {
+	out := "end"
+	switch {
+	case n.Mirrored:
+		out = "end as the row began, the other way round"
+	case n.Last:
+		out = "end the last repeat"
+	}
+	return out + after(" at ", n.StopAt) + when(n.Step != nil, " with")
+}
+
+// limit says how a repeat ends, behind a lead where it says anything.
+func (s *speaker) limit(lead string, limit syntax.Limit, n syntax.Num, last syntax.Place) string {
+	switch limit {
+	case syntax.Unstated:
+		return lead + "repeated to the end, as nothing else is said"
+	case syntax.Times:
+		return lead + times(n) + " in all"
+	case syntax.More:
+		return lead + "once and then " + times(n) + " more"
+	case syntax.TimesOrAll:
+		return lead + times(n) + ", more or in all as the counts decide"
+	case syntax.ToEnd:
+		return lead + "repeated to the end"
+	case syntax.ToLast:
+		return lead + "repeated as far as " + s.span(last)
+	}
+	return lead + "repeated until a length or a place is reached"
+}

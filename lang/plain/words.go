@@ -1,0 +1,60 @@
+package plain
+
+import (
+	"strings"
+
+	"stitchproof/lang/syntax"
+)
+
+// amount counts things: 1 chain, 5 chains, 81 (91, 101) chains. A number that is
+// not written is one.
+func amount(n syntax.Num, noun string) string {
+	if !n.Written() {
+		n = syntax.One(1)
+	}
+	if plural(n) {
+		noun = plurals(noun)
+	}
+	return n.String() + " " + noun
+}
+
+// plural tells whether a number is of several things.
+func plural(n syntax.Num) bool { return n.Written() && !n.Equal(syntax.One(1)) }
+
+// plurals makes several of one thing. What is short is an abbreviation, which
+// reads alike of one and of several.
+func plurals(noun string) string {
+	for _, word := range [...]string{"stitch", "space", "chain", "end", "row", "ring", "edge", "side", "group", "corner", "base", "top"} {
+		if strings.HasSuffix(noun, word) {
+			if word == "stitch" {
+				return noun + "es"
+			}
+			return noun + "s"
+		}
+	}
+	return noun
+}
+
+// times says how often: once, twice, 6 times.
+func times(n syntax.Num) string {
+	switch {
+	case !n.Written() || n.Equal(syntax.One(1)):
+		return "once"
+	case n.Equal(syntax.One(2)):
+		return "twice"
+	}
+	return n.String() + " times"
+}
+
+func when(b bool, s string) string {
+	if b {
+		return s
+	}
+	return ""
+}
+
+// after is a word behind its lead, "" where there is no word.
+func after(lead, word string) string { return when(word != "", lead+word) }
+
+// numbered is a number behind its lead, "" where none is written.
+func numbered(lead string, n syntax.Num) string { return when(n.Written(), lead+n.String()) }
