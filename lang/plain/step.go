@@ -115,7 +115,7 @@ func (s *speaker) stitches(n *syntax.Work, name string) string {
 	if len(n.Places) == 0 && s.here {
 		return figure
 	}
-	if run, ok := run(n); ok {
+	if run, ok := n.InTurn(); ok {
 		return s.inTurn(run, name, s.takes(n.Stitch))
 	}
 	where := make([]string, len(n.Places))
@@ -127,26 +127,6 @@ func (s *speaker) stitches(n *syntax.Work, name string) string {
 		}
 	}
 	return figure + " " + strings.Join(where, " and ")
-}
-
-// run is how many stitches are worked one after the other, each in the next
-// place: `5 sc` and `sc in next 5 sts`. It tells whether that is all that is
-// said.
-func run(n *syntax.Work) (syntax.Num, bool) {
-	if len(n.Places) == 0 {
-		return n.Number, true
-	}
-	p := n.Places[0]
-	number := p.Number
-	p.Number, p.Loop = syntax.Num{}, syntax.BothLoops
-	if p.Noun.Kind == syntax.NounAny {
-		p.Noun = syntax.Noun{}
-	}
-	each := p.Each
-	p.Each = false
-	only := len(n.Places) == 1 && len(p.Also) == 0 && p.Empty() && (number.Written() || !each) &&
-		p.From == syntax.FromHere && p.Below == 0 && p.Name == "" && !p.Row.Written()
-	return number, only && (!n.Number.Written() || n.Number.Equal(syntax.One(1)))
 }
 
 // inTurn says a run of stitches.

@@ -34,6 +34,24 @@ func (r *Row) Unread() []source.Span {
 	return out
 }
 
+// InTurn is how many stitches the step works one after the other, each in the
+// next place, and whether that is all that it says of places: `5 sc` and `sc in
+// next 5 sts` are five. A number that is not written is one.
+func (n *Work) InTurn() (Num, bool) {
+	if len(n.Places) == 0 {
+		return n.Number, true
+	}
+	p := n.Places[0]
+	number, each := p.Number, p.Each
+	if p.Noun.Kind == NounAny {
+		p.Noun = Noun{}
+	}
+	p.Number, p.Each = Num{}, false
+	only := len(n.Places) == 1 && len(p.Also) == 0 && p.Empty() && (number.Written() || !each) &&
+		p.From == FromHere && p.Below == 0 && p.Name == "" && !p.Row.Written()
+	return number, only && (!n.Number.Written() || n.Number.Equal(One(1)))
+}
+
 // AsWritten is a word of the row as the pattern spells it. The tree holds words
 // in one spelling, lower case.
 func (r *Row) AsWritten(word string) string {

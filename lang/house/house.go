@@ -1,0 +1,115 @@
+// Package house knows the things that patterns write in several ways, so that a
+// house may choose one: `sk` or `skip`, `5 sc` or `sc in next 5 sts`. It finds
+// where a pattern does so, tells which way it writes, and rewrites one way into
+// another without changing what is worked.
+package house
+
+import (
+	"slices"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// Aspect is a thing that is written in several ways.
+type Aspect struct {
+	// Name is what settings call it.
+	Name string
+	// About says what it is about, for messages: "skipping".
+	About string
+	// Ways are the ways to write it, each shown by itself: "sk".
+	Ways []string
+
+	find func(*reader)
+}
+
+// Aspects are all that are known, in the order of the reference.
+func Aspects() []*Aspect { return slices.Clone(aspects) }
+
+var aspects = []*Aspect{&skipping, &rounds, &stitches, &runs, &counts, &repeats}
+
+// ByName is the aspect of a name, nil for none.
+func ByName(name string) *Aspect {
+	for _, a := range aspects {
+		if a.Name == name {
+			return a
+		}
+	}
+	return nil
+}
+
+// Use is a place where a pattern writes something that has several ways.
+type Use struct {
+	Aspect *Aspect
+	// Row is the instruction that it stands in.
+	Row *fabric.Row
+	// Span is the place in the file.
+	Span source.Span
+	// As is how it would be written in each way, by the way: edits of the file,
+	// none where it is written so already. A way that cannot say it is not there.
+	As map[string][]source.Edit
+}
+
+// In tells whether the use is in a way already, or in one that is no other.
+func (u *Use) In(way string) bool {
+	edits, can := u.As[way]
+	return can && len(edits) == 0
+}
+
+// Uses lists where a pattern writes what has several ways, in the order of the
+// text.
+func Uses(f *fabric.Fabric) []Use {
+	var out []Use
+	for row := range f.Rows() {
+		r := reader{fabric: f, row: row}
+		for _, a := range aspects {
+			r.aspect = a
+			a.find(&r)
+		}
+		slices.SortStableFunc(r.uses, func(a, b Use) int { return a.Span.Start - b.Span.Start })
+		out = append(out, r.uses...)
+	}
+	return out
+}
+
+// reader looks through a row for the uses of an aspect.
+type reader struct {
+	fabric *fabric.Fabric
+	row    *fabric.Row
+	aspect *Aspect
+	uses   []Use
+}
+
+// rewriting is what a stretch of the row would read in one way.
+type rewriting struct {
+	span source.Span // in the row
+	text string
+}
+
+// use notes a use at a span of the row, with what each way would write. What is
+// written so already needs no edit.
+func (r *reader) use(span source.Span, ways map[string][]rewriting) {
+	u := Use{Aspect: r.aspect, Row: r.row, Span: r.row.Tree.Abs(span), As: map[string][]source.Edit{}}
+	for way, texts := range ways {
+		var edits []source.Edit
+		for _, t := range texts {
+			if r.row.Tree.Source(t.span) != t.text {
+				edits = append(edits, source.Edit{Span: r.row.Tree.Abs(t.span), New: t.text})
+			}
+		}
+		u.As[way] = edits
+	}
+	r.uses = append(r.uses, u)
+}
+
+// tokens are those of the row that lie in a span.
+func (r *reader) tokens(span source.Span) []syntax.Token {
+	all := r.row.Tree.Tokens
+	from, _ := slices.BinarySearchFunc(all, span.Start, func(t syntax.Token, at int) int { return t.Span.Start - at })
+	to := from
+	for to < len(all) && all[to].Span.End <= span.End {
+		to++
+	}
+	return all[from:to]
+}
