@@ -3,6 +3,7 @@ package house
 import (
 	"strings"
 
+	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
 
@@ -18,15 +19,29 @@ func (r *reader) counts() {
 	if _, ok := last.Node.(*syntax.Total); !ok {
 		return
 	}
-	inner, ok := unwrapped(r.row.Tree.Source(last.Span))
+	span := r.withDash(last.Span)
+	inner, ok := unwrapped(r.row.Tree.Source(span))
 	if !ok {
 		return
 	}
-	r.use(last.Span, map[string][]rewriting{
-		"(24 sts)": {{last.Span, "(" + inner + ")"}},
-		"[24 sts]": {{last.Span, "[" + inner + "]"}},
-		"— 24 sts": {{last.Span, "— " + inner}},
+	r.use(span, map[string][]rewriting{
+		"(24 sts)": {{span, "(" + inner + ")"}},
+		"[24 sts]": {{span, "[" + inner + "]"}},
+		"— 24 sts": {{span, "— " + inner}},
 	})
+}
+
+// withDash is a span with the dash before it, where there is one.
+func (r *reader) withDash(span source.Span) source.Span {
+	for _, t := range r.row.Tree.Tokens {
+		if t.Span.End > span.Start {
+			break
+		}
+		if t.Kind == syntax.Dash && strings.TrimSpace(r.row.Tree.Source(source.Span{Start: t.Span.End, End: span.Start})) == "" {
+			return source.Span{Start: t.Span.Start, End: span.End}
+		}
+	}
+	return span
 }
 
 // unwrapped takes the brackets or the dash off a stated count. It fails for one

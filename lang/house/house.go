@@ -6,6 +6,7 @@ package house
 
 import (
 	"slices"
+	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -94,13 +95,19 @@ func (r *reader) use(span source.Span, ways map[string][]rewriting) {
 	for way, texts := range ways {
 		var edits []source.Edit
 		for _, t := range texts {
-			if r.row.Tree.Source(t.span) != t.text {
+			if !sameWords(r.row.Tree.Source(t.span), t.text) {
 				edits = append(edits, source.Edit{Span: r.row.Tree.Abs(t.span), New: t.text})
 			}
 		}
 		u.As[way] = edits
 	}
 	r.uses = append(r.uses, u)
+}
+
+// sameWords tells whether two texts differ in white space at most: where lines
+// are broken is another matter.
+func sameWords(a, b string) bool {
+	return a == b || slices.Equal(strings.Fields(a), strings.Fields(b))
 }
 
 // tokens are those of the row that lie in a span.

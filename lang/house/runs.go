@@ -48,7 +48,7 @@ func (r *reader) run(c syntax.Clause, n *syntax.Work, begins bool) {
 	}
 	bare := *n
 	bare.Stitch, bare.Number, bare.Places = syntax.StitchRef{}, syntax.Num{}, nil
-	if !plain(&bare) {
+	if !bareStep(&bare) {
 		return
 	}
 	name, ok := r.stitchName(c, number)
@@ -73,8 +73,8 @@ func (r *reader) run(c syntax.Clause, n *syntax.Work, begins bool) {
 	r.use(c.Span, out)
 }
 
-// plain tells whether nothing is said in a step.
-func plain(n *syntax.Work) bool {
+// bareStep tells whether nothing is said of how a step is worked.
+func bareStep(n *syntax.Work) bool {
 	return n.Loop == syntax.BothLoops && n.Yarn == "" && !n.Times.Written() && !n.Evenly && !n.Joins && !n.Picot && !n.HeldBack &&
 		!n.Counts.Said && !n.Between.Chains.Written()
 }

@@ -1,6 +1,7 @@
 package house
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -51,8 +52,8 @@ func (r *reader) stitchNames() {
 			continue
 		}
 		k := t.Stitch.In(r.fabric.Dialect)
-		if k == nil {
-			continue
+		if k == nil || k.Defined || r.defines(t) {
+			continue // the pattern's own name for it is no abbreviation
 		}
 		term, word := k.Term(r.fabric.Dialect), strings.ToLower(strings.ReplaceAll(r.row.Tree.Source(t.Span), "-", " "))
 		if term.Abbr == "" || term.Name == "" || !spells(term, word) {
@@ -64,6 +65,14 @@ func (r *reader) stitchNames() {
 		}
 		r.word(t, map[string]string{"short": term.Abbr, "in full": full})
 	}
+}
+
+// defines tells whether a word is one that the pattern explains as a stitch of
+// its own.
+func (r *reader) defines(t syntax.Token) bool {
+	return slices.ContainsFunc(r.fabric.File.Definitions, func(d *syntax.Definition) bool {
+		return d.Special && slices.ContainsFunc(d.Names, func(name string) bool { return lower(name) == t.Canon })
+	})
 }
 
 // spells tells whether a word is the usual abbreviation or name of a stitch. Other

@@ -1,0 +1,116 @@
+package house
+
+import (
+	"slices"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+)
+
+// Style is how a house has its patterns written. The zero value leaves every way
+// as its writer has it, and only tidies the spaces.
+type Style struct {
+	// Width is how many characters a line of an instruction may have, 0 for as
+	// many as its writer gives it.
+	Width int
+	// Ways are the ways chosen, by the name of the aspect.
+	Ways map[string]string
+}
+
+// Formatted is a pattern in a house's style.
+type Formatted struct {
+	Text *source.Text
+	// Kept are the instructions, by their places in the text as it was, that
+	// would have been worked otherwise if they were written in the style, and
+	// are left as they were in that respect.
+	Kept []source.Span
+}
+
+// Worker reads and works a text.
+type Worker func(*source.Text) *fabric.Fabric
+
+// Format writes a pattern in a style. What is worked stays the same, stitch for
+// stitch: an instruction of which that is not so is left as it was. Comments,
+// prose and the header are not touched.
+func Format(text *source.Text, style Style, work Worker) Formatted {
+	f := formatter{style: style, work: work, was: work(text)}
+	f.now = f.was
+	for _, a := range aspects {
+		if way := style.Ways[a.Name]; way != "" {
+			f.pass(func(row *fabric.Row) []source.Edit { return f.chosen(a, way, row) })
+		}
+	}
+	f.pass(f.laidOut)
+	out := Formatted{Text: f.now.File.Text}
+	rows := slices.Collect(f.was.Rows())
+	for i := range rows {
+		if f.kept[i] {
+			out.Kept = append(out.Kept, rows[i].Tree.Span())
+		}
+	}
+	return out
+}
+
+type formatter struct {
+	style    Style
+	work     Worker
+	was, now *fabric.Fabric
+	kept     map[int]bool // rows left as they were in some respect, by their number
+}
+
+// pass makes the edits of one kind in every row, and takes back those of rows
+// that would be worked otherwise.
+func (f *formatter) pass(edits func(*fabric.Row) []source.Edit) {
+	rows := slices.Collect(f.now.Rows())
+	without := map[int]bool{}
+	for range maxTries {
+		var all []source.Edit
+		for i := range rows {
+			if !without[i] {
+				all = append(all, edits(rows[i])...)
+			}
+		}
+		if len(all) == 0 {
+			return
+		}
+		text, err := f.now.File.Text.Apply(all)
+		if err != nil {
+			return // edits of two rows overlap, which rows never do
+		}
+		next := f.work(text)
+		odd := firstOther(f.now, next)
+		if odd < 0 {
+			f.now = next
+			return
+		}
+		without[odd] = true
+		f.keep(odd)
+	}
+	for i := range rows {
+		if !without[i] && len(edits(rows[i])) > 0 {
+			f.keep(i)
+		}
+	}
+}
+
+// maxTries is how many rows are taken back, one after the other, before a whole
+// kind of edit is left.
+const maxTries = 50
+
+func (f *formatter) keep(row int) {
+	if f.kept == nil {
+		f.kept = map[int]bool{}
+	}
+	f.kept[row] = true
+}
+
+// chosen are the edits that write a row's uses of an aspect in the chosen way.
+func (f *formatter) chosen(a *Aspect, way string, row *fabric.Row) []source.Edit {
+	r := reader{fabric: f.now, row: row, aspect: a}
+	a.find(&r)
+	var out []source.Edit
+	for _, u := range r.uses {
+		out = append(out, u.As[way]...)
+	}
+	return out
+}

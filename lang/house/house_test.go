@@ -1,0 +1,162 @@
+package house_test
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/house"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+func work(t *source.Text) *fabric.Fabric { return fabric.Work(syntax.Read(t)) }
+
+const (
+	mittHead = "Pattern: Stile mitt\nTerms: US\n\nPiece: Cuff\n"
+	mittFoot = "Fasten off.\n"
+)
+
+const mitt = mittHead + `With A,ch 21.
+Row 1:Sc in 2nd ch from hook and in each ch across ; turn.  (20 sc)
+Row 2: Ch 1, 5 sc, skip next 2 sts, sc in each of next 3 sts, single crochet in next 10 sts, turn. — 18 sts
+Row 3: Ch 1, *sc in next 2 sts, 2 sc in next st; rep from * 5 times more, turn. (24 sc)
+Rnd 4: Ch 1, [sc 3, inc] 6 times. {30 sts}
+` + mittFoot
+
+// TestFormat writes one pattern in the styles of several houses.
+func TestFormat(t *testing.T) {
+	for _, test := range []struct {
+		name  string
+		style house.Style
+		want  string
+	}{
+		{"tidied only", house.Style{}, `Row 1: Sc in 2nd ch from hook and in each ch across; turn. (20 sc)
+Row 2: Ch 1, 5 sc, skip next 2 sts, sc in each of next 3 sts, single crochet in next 10 sts, turn. — 18 sts
+Row 3: Ch 1, *sc in next 2 sts, 2 sc in next st; rep from * 5 times more, turn. (24 sc)
+Rnd 4: Ch 1, [sc 3, inc] 6 times. {30 sts}
+`},
+		{"places named, narrow", house.Style{Width: 44, Ways: map[string]string{
+			"run": "sc in next 5 sts", "skip": "sk", "round": "round", "stitches": "short", "count": "(24 sts)", "repeat": "[sc, inc] 6 times",
+		}}, `Row 1: Sc in 2nd ch from hook and in each ch
+  across; turn. (20 sc)
+Row 2: Ch 1, sc in next 5 sts, sk next
+  2 sts, sc in next 3 sts, sc in next
+  10 sts, turn. (18 sts)
+Row 3: Ch 1, [sc in next 2 sts, 2 sc in next
+  st] 6 times, turn. (24 sc)
+Round 4: Ch 1, [sc in next 3 sts, inc]
+  6 times. (30 sts)
+`},
+		{"short steps, stitches in full", house.Style{Ways: map[string]string{
+			"run": "5 sc", "stitches": "in full", "count": "— 24 sts", "repeat": "*sc, inc; rep from * 5 more times",
+		}}, `Row 1: Single crochet in 2nd ch from hook and in each ch across; turn. — 20 single crochet
+Row 2: Ch 1, 5 single crochet, skip next 2 sts, 3 single crochet, 10 single crochet, turn. — 18 sts
+Row 3: Ch 1, *2 single crochet, 2 single crochet in next st; rep from * 5 more times, turn. — 24 single crochet
+Rnd 4: Ch 1, *3 single crochet, increase; rep from * 5 more times. — 30 sts
+`},
+	} {
+		t.Run(test.name, func(t *testing.T) {
+			got := house.Format(source.New(mitt), test.style, work)
+			assert.Equal(t, mittHead+"With A, ch 21.\n"+test.want+mittFoot, got.Text.String())
+			assert.Empty(t, got.Kept)
+		})
+	}
+}
+
+// styles are one for each way of each aspect, with and without narrow lines.
+func styles() []house.Style {
+	var out []house.Style
+	for _, a := range house.Aspects() {
+		for i, way := range a.Ways {
+			out = append(out, house.Style{Width: 60 * (i % 2), Ways: map[string]string{a.Name: way}})
+		}
+	}
+	return out
+}
+
+type example struct{ name, text string }
+
+// examples are all the pattern files of the project, sound and broken.
+func examples(t *testing.T) []example {
+	t.Helper()
+	paths, err := filepath.Glob(filepath.Join("..", "..", "testdata", "*", "*.crochet"))
+	require.NoError(t, err)
+	require.NotEmpty(t, paths)
+	var out []example
+	for _, path := range paths {
+		text, err := os.ReadFile(path)
+		require.NoError(t, err)
+		out = append(out, example{filepath.Base(path), string(text)})
+	}
+	return out
+}
+
+// TestFormatKeepsTheWork formats every example in every style: what is worked is
+// the same, a second time changes nothing, and the style is in force.
+func TestFormatKeepsTheWork(t *testing.T) {
+	all := styles()
+	for i, e := range examples(t) {
+		name, text := e.name, e.text
+		was := work(source.New(text))
+		for _, style := range []house.Style{all[i%len(all)], all[(i/len(all)+5*i)%len(all)]} { // each file in two of them, in turn
+			got := house.Format(source.New(text), style, work)
+			is := work(got.Text)
+			require.Equal(t, made(was), made(is), "%s in %v", name, style)
+			again := house.Format(got.Text, style, work)
+			require.Equal(t, got.Text.String(), again.Text.String(), "%s in %v, a second time", name, style)
+			if len(got.Kept) > 0 {
+				continue
+			}
+			for _, u := range house.Uses(is) {
+				if way := style.Ways[u.Aspect.Name]; way != "" && len(u.As[way]) > 0 {
+					t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.Span))
+				}
+			}
+		}
+	}
+}
+
+// made lists, for each size of each row, how many stitches it makes and states.
+func made(f *fabric.Fabric) [][4]int {
+	var out [][4]int
+	for row := range f.Rows() {
+		for size := range row.Tallies {
+			tally := &row.Tallies[size]
+			known := 0
+			if tally.Known {
+				known = 1
+			}
+			stated := 0
+			for _, c := range tally.Compared {
+				stated += c.Stated
+			}
+			out = append(out, [4]int{known, tally.Made, tally.Chains, stated})
+		}
+	}
+	return out
+}
+
+// TestFormatKeepsTheFile keeps a file's line ends, its mark at the head and its
+// white space outside the instructions.
+func TestFormatKeepsTheFile(t *testing.T) {
+	text := "\ufeffTerms: US\r\n\r\nNote:  two  spaces.\r\n\r\nPiece: Cuff\r\n// mine  own\r\nCh 6.\r\nRow 1: Sc in 2nd ch from hook and in\r\n  next 4 ch .\r\n"
+	got := house.Format(source.New(text), house.Style{}, work)
+	assert.Equal(t, strings.Replace(text, "ch .", "ch.", 1), got.Text.String())
+	got = house.Format(source.New(text), house.Style{Width: 24}, work)
+	assert.Equal(t, strings.Replace(text, "hook and in\r\n  next 4 ch .", "hook\r\n  and in next 4 ch.", 1), got.Text.String())
+}
+
+// TestFormatLeavesWhatWouldChange leaves an instruction as it was where the house's
+// way would be worked otherwise: in a ring, `5 sc` all go into it.
+func TestFormatLeavesWhatWouldChange(t *testing.T) {
+	text := "Terms: US\n\nPiece: Ring\nMake a magic ring.\nRnd 1: 6 sc. (6 sc)\nRnd 2: 2 sc in each st around. (12 sc)\n"
+	got := house.Format(source.New(text), house.Style{Ways: map[string]string{"run": "sc in next 5 sts"}}, work)
+	assert.Equal(t, text, got.Text.String())
+	assert.Equal(t, []source.Span{{Start: strings.Index(text, "Rnd 1"), End: strings.Index(text, "Rnd 2") - 1}}, got.Kept)
+}
