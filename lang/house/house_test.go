@@ -148,7 +148,7 @@ func TestFormatKeepsTheFile(t *testing.T) {
 	text := "\ufeffTerms: US\r\n\r\nNote:  two  spaces.\r\n\r\nPiece: Cuff\r\n// mine  own\r\nCh 6.\r\nRow 1: Sc in 2nd ch from hook and in\r\n  next 4 ch .\r\n"
 	got := house.Format(source.New(text), house.Style{}, work)
 	assert.Equal(t, strings.Replace(text, "ch .", "ch.", 1), got.Text.String())
-	got = house.Format(source.New(text), house.Style{Width: 24}, work)
+	got = house.Format(source.New(text), house.Style{Width: 30}, work)
 	assert.Equal(t, strings.Replace(text, "hook and in\r\n  next 4 ch .", "hook\r\n  and in next 4 ch.", 1), got.Text.String())
 }
 
