@@ -547,7 +547,7 @@ func TestDifferingWords(t *testing.T) {
 // Each stitch's names in the other dialect, built alike, lead back.
 func TestCounterparts(t *testing.T) {
 	for us, uk := range map[string]string{
-		"sc": "dc", "single crochet": "double crochet", "single crochets": "double crochets", "s c": "d c", "singles": "doubles",
+		"sc": "dc", "single crochet": "double crochet", "single crochets": "double crochets", "s c": "d c",
 		"hdc": "htr", "half dc": "half tr", "half double crochet": "half treble crochet", "dc": "tr", "double crochet": "treble crochet",
 		"tr": "dtr", "treble": "double treble", "treble crochets": "double treble crochets", "dtr": "trtr", "trtr": "qtr",
 		"fpdc": "fptr", "front post double crochet": "front post treble crochet", "dcfp": "trfp", "bphdc": "bphtr", "dc2tog": "tr2tog",
@@ -563,7 +563,7 @@ func TestCounterparts(t *testing.T) {
 		assert.Equal(t, us, back, uk)
 	}
 	for uk, us := range map[string]string{ // a US pattern does not say "double" for short where a name is due
-		"treble": "double crochet", "half treble": "half double crochet", "trebles": "double crochets",
+		"treble": "double crochet", "half treble": "half double crochet", "trebles": "double crochets", "double": "single crochet",
 	} {
 		there, _ := stitch.Counterpart(uk, stitch.UK)
 		assert.Equal(t, us, there, uk)

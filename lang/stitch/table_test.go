@@ -72,7 +72,7 @@ func TestFaultsInTables(t *testing.T) {
 func TestFaultsInTheGlossary(t *testing.T) {
 	const head = "short\tlong\talso\tsources\n"
 	for line, want := range map[string]string{
-		"lf\tleaf\t-\tboke\n":                              `abbreviations.tsv:2: no source has the key "boke"`,
+		"lf\tleaf\t-\tboke\n":                           `abbreviations.tsv:2: no source has the key "boke"`,
 		"lf\tleaf\t-\tbook\nLF\tlower frond\t-\tbook\n": `abbreviations.tsv:3: "LF" already stands for "leaf"`,
 	} {
 		_, err := readGlossary(head+line, someSources)
@@ -83,7 +83,7 @@ func TestFaultsInTheGlossary(t *testing.T) {
 func TestFaultsInTheWordsOfDialects(t *testing.T) {
 	const head = "us\tuk\tus shows\tuk shows\tswap\tsources\n"
 	for line, want := range map[string]string{
-		"leaf\tfrond\tlean\tsure\tyes\tbook\n":  `dialects.tsv:2: a word shows one of`,
+		"leaf\tfrond\tlean\tsure\tyes\tbook\n":   `dialects.tsv:2: a word shows one of`,
 		"leaf\tfrond\tlean\tlean\toften\tbook\n": `dialects.tsv:2: swap is one of ["no" "yes" "listed"], not "often"`,
 		"leaf\t-\tlean\tlean\tyes\tbook\n":       `dialects.tsv:2: there is no word to swap`,
 		"leaf\tfrond\tlean\tlean\tyes\tboke\n":   `dialects.tsv:2: no source has the key "boke"`,
