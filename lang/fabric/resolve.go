@@ -253,5 +253,14 @@ func (w *words) stitch(ref syntax.StitchRef) (*stitch.Stitch, *ownStitch) {
 		}
 		return own.kind, own
 	}
-	return ref.Meaning.In(w.dialect), nil
+	return w.named(ref.Meaning), nil
+}
+
+// named is the stitch that a spelling names: in the pattern's dialect, or, where
+// that has no such word, in the other.
+func (w *words) named(m stitch.Meaning) *stitch.Stitch {
+	if k := m.In(w.dialect); k != nil {
+		return k
+	}
+	return m.In(w.dialect.Other())
 }

@@ -86,7 +86,9 @@ type rewriter struct {
 	// explained is the entry of the pattern's list that explains a word rewritten
 	// only because it does: its meaning stays, so that it explains the new one.
 	explained source.Span
-	edits     []source.Edit
+	// only is the one name that is rewritten, "" for all.
+	only  string
+	edits []source.Edit
 }
 
 // dialectAt is the dialect that a place in a passage is written in: that of the
@@ -116,7 +118,8 @@ func (r *rewriter) stitches(p passage) {
 		if t.Kind != syntax.Stitch || t.Stitch.US == t.Stitch.UK {
 			continue
 		}
-		if p.loose(t.Span) && ordinary(p.text[t.Span.Start:t.Span.End]) {
+		written := p.text[t.Span.Start:t.Span.End]
+		if p.loose(t.Span) && ordinary(written) || r.only != "" && spell(written) != r.only {
 			continue
 		}
 		if words, ok := stitch.Counterpart(t.Canon, r.dialectAt(p, t.Span)); ok {
@@ -264,4 +267,16 @@ func (r *rewriter) nations(text string, at int) {
 // nationPairs are the names of the dialects, each with that of the other.
 var nationPairs = map[string]string{
 	"us": "uk", "usa": "uk", "uk": "us", "u.s": "u k", "u.k": "u s", "american": "british", "british": "american",
+}
+
+// Reword is the edits that write the other dialect's name for a stitch, wherever
+// the pattern uses it by the name that a piece of evidence shows.
+func Reword(f *syntax.File, e Evidence) []source.Edit {
+	r := rewriter{file: f, from: e.Dialect, only: spell(e.Text)}
+	for _, p := range passages(f) {
+		if p.instructs() {
+			r.stitches(p)
+		}
+	}
+	return r.edits
 }
