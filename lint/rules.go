@@ -4,6 +4,8 @@ import "slices"
 
 // rules is every rule, by name.
 var rules = []*Rule{
+	abbreviationUnlisted,
+	abbreviationUnused,
 	bracketUnclosed,
 	branchChainLeft,
 	branchEmpty,
@@ -32,6 +34,9 @@ var rules = []*Rule{
 	sizesMismatch,
 	stemExhausted,
 	tailMissing,
+	termAmbiguous,
+	termsMixed,
+	termsUndeclared,
 	textDamaged,
 	turnMissing,
 	turningChainHeight,

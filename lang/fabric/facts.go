@@ -13,22 +13,15 @@ import (
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
+	"stitchproof/lang/terms"
 )
 
 // Fabric is a whole pattern, worked.
 type Fabric struct {
 	File *syntax.File
-	// Dialect is whose words the pattern uses; Evidence is what shows it.
-	Dialect  stitch.Dialect
-	Evidence []Evidence
-	Pieces   []*Piece
-}
-
-// Evidence is one thing that shows which dialect a pattern is written in.
-type Evidence struct {
-	Dialect stitch.Dialect
-	Text    string // the word or wording, as written
-	Span    source.Span
+	// Terms is whose words the pattern uses, and what shows it.
+	terms.Terms
+	Pieces []*Piece
 }
 
 // Sizes is how many sizes were worked.

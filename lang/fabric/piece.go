@@ -6,13 +6,13 @@ import (
 
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
+	"stitchproof/lang/terms"
 )
 
 // Work works a whole pattern in every size.
 func Work(file *syntax.File) *Fabric {
-	f := &Fabric{File: file}
-	w, evidence := newWords(file)
-	f.Dialect, f.Evidence = w.dialect, evidence
+	f := &Fabric{File: file, Terms: terms.Find(file)}
+	w := newWords(file, f.Dialect)
 	var before []crew
 	for _, tree := range file.Pieces {
 		p, ends := workedByHabit(f, &w, tree, before)

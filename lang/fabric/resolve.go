@@ -8,8 +8,8 @@ import (
 	"stitchproof/lang/syntax"
 )
 
-// words settles what a pattern's words mean: whose dialect it uses, and what
-// its own stitches do.
+// words settles what a pattern's words mean in its dialect, and what its own
+// stitches do.
 type words struct {
 	dialect stitch.Dialect
 	own     map[string]*ownStitch
@@ -43,10 +43,8 @@ type ownStitch struct {
 // "" holds for all stitches not named.
 type turningRule map[string]bool
 
-func newWords(f *syntax.File) (words, []Evidence) {
-	w := words{own: map[string]*ownStitch{}, turning: turningRule{}}
-	var evidence []Evidence
-	w.dialect, evidence = settleDialect(f)
+func newWords(f *syntax.File, d stitch.Dialect) words {
+	w := words{dialect: d, own: map[string]*ownStitch{}, turning: turningRule{}}
 	for _, d := range f.Definitions {
 		if d.Special {
 			w.define(d)
@@ -72,7 +70,7 @@ func newWords(f *syntax.File) (words, []Evidence) {
 			w.readMultiple(field.Value)
 		}
 	}
-	return w, evidence
+	return w
 }
 
 func (w *words) define(d *syntax.Definition) {
@@ -169,102 +167,6 @@ func workable(list []syntax.Clause) bool {
 	return made
 }
 
-// settleDialect finds whose words a pattern uses: what its header says, else
-// the words that only one dialect has.
-func settleDialect(f *syntax.File) (stitch.Dialect, []Evidence) {
-	for _, field := range f.Header {
-		if field.Key != "terms" {
-			continue
-		}
-		said := strings.ToUpper(field.Value + " " + f.Text.Slice(field.KeySpan))
-		us := strings.Contains(said, "US") || strings.Contains(said, "AMERICAN")
-		uk := strings.Contains(said, "UK") || strings.Contains(said, "BRITISH")
-		if us != uk {
-			d := stitch.US
-			if uk {
-				d = stitch.UK
-			}
-			return d, []Evidence{{d, field.Value, field.Span}}
-		}
-	}
-	var evidence []Evidence
-	seen := map[string]bool{}
-	count := map[stitch.Dialect]int{}
-	eachRow(f, func(r *syntax.Row) {
-		for _, t := range r.Tokens {
-			if t.Kind != syntax.Stitch || t.Stitch.US == nil && t.Stitch.UK == nil || t.Stitch.US != nil && t.Stitch.UK != nil {
-				continue
-			}
-			d := stitch.US
-			if t.Stitch.US == nil {
-				d = stitch.UK
-			}
-			count[d]++
-			if !seen[t.Canon] {
-				seen[t.Canon] = true
-				evidence = append(evidence, Evidence{d, r.Source(t.Span), r.Abs(t.Span)})
-			}
-		}
-	})
-	if d := mostly(count); d != stitch.Unsettled {
-		return d, evidence
-	}
-	return byHeights(f)
-}
-
-// mostly is the dialect that more shows for, Unsettled where as much shows for
-// each.
-func mostly(count map[stitch.Dialect]int) stitch.Dialect {
-	switch {
-	case count[stitch.US] > count[stitch.UK]:
-		return stitch.US
-	case count[stitch.UK] > count[stitch.US]:
-		return stitch.UK
-	}
-	return stitch.Unsettled
-}
-
-// byHeights tells whose words a pattern uses by how many chains it makes before
-// a stitch whose name has two meanings: 3 before a tr is UK, 4 is US.
-func byHeights(f *syntax.File) (stitch.Dialect, []Evidence) {
-	var evidence []Evidence
-	count := map[stitch.Dialect]int{}
-	eachRow(f, func(r *syntax.Row) {
-		for i, c := range r.Clauses {
-			w, ok := c.Node.(*syntax.Work)
-			if !ok || !w.Stitch.Meaning.Ambiguous() {
-				continue
-			}
-			n := chainsBefore(r.Clauses[:i], w)
-			for d, k := range map[stitch.Dialect]*stitch.Stitch{stitch.US: w.Stitch.Meaning.US, stitch.UK: w.Stitch.Meaning.UK} {
-				if n > 0 && k.Class == stitch.Plain && k.Turning == n {
-					if count[d]++; count[d] == 1 {
-						evidence = append(evidence, Evidence{d, r.Source(c.Span), r.Abs(c.Span)})
-					}
-				}
-			}
-		}
-	})
-	return mostly(count), evidence
-}
-
-// chainsBefore is how many chains a row begins with before its first stitch, 0
-// where it has another beginning.
-func chainsBefore(before []syntax.Clause, w *syntax.Work) int {
-	for _, p := range w.Places {
-		if p.From == syntax.FromHook {
-			return p.Nth - 1
-		}
-	}
-	if len(before) == 0 || len(before) > 1 && worksOn(before[:len(before)-1]) {
-		return 0
-	}
-	if ch, ok := before[len(before)-1].Node.(*syntax.Chain); ok {
-		return ch.Number.At(0)
-	}
-	return 0
-}
-
 func eachRow(f *syntax.File, do func(*syntax.Row)) {
 	for _, p := range f.Pieces {
 		for _, r := range p.Rows {
@@ -351,5 +253,14 @@ func (w *words) stitch(ref syntax.StitchRef) (*stitch.Stitch, *ownStitch) {
 		}
 		return own.kind, own
 	}
-	return ref.Meaning.In(w.dialect), nil
+	return w.named(ref.Meaning), nil
+}
+
+// named is the stitch that a spelling names: in the pattern's dialect, or, where
+// that has no such word, in the other.
+func (w *words) named(m stitch.Meaning) *stitch.Stitch {
+	if k := m.In(w.dialect); k != nil {
+		return k
+	}
+	return m.In(w.dialect.Other())
 }

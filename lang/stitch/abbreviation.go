@@ -11,8 +11,6 @@ type Abbreviation struct {
 	Short, Long string
 	// Also holds other spellings.
 	Also []string
-	// Lean is the dialect that the word points to, Unsettled for none.
-	Lean Dialect
 	// Source is the works that print it, each with how it was had.
 	Source string
 }
@@ -30,21 +28,17 @@ func readGlossary(text, sources string) (*glossary, error) {
 	if err != nil {
 		return nil, err
 	}
-	records, err := readTable("abbreviations.tsv", text, "short", "long", "also", "lean", "sources")
+	records, err := readTable("abbreviations.tsv", text, "short", "long", "also", "sources")
 	if err != nil {
 		return nil, err
 	}
 	g := &glossary{make([]Abbreviation, len(records)), make(map[string]int, 2*len(records))}
 	for i, r := range records {
-		lean := slices.Index(dialectNames[:], r.text("lean"))
-		if lean < 0 {
-			return nil, r.errorf("no dialect is called %q", r.text("lean"))
-		}
 		works, err := cited.of(r)
 		if err != nil {
 			return nil, err
 		}
-		a := Abbreviation{r.text("short"), r.text("long"), r.list("also", "|"), Dialect(lean), strings.Join(works, "; ")}
+		a := Abbreviation{r.text("short"), r.text("long"), r.list("also", "|"), strings.Join(works, "; ")}
 		for _, word := range append([]string{a.Short}, a.Also...) {
 			if j, taken := g.byWord[fold(word)]; taken {
 				return nil, r.errorf("%q already stands for %q", word, g.list[j].Long)

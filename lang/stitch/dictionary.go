@@ -114,6 +114,9 @@ func (d *dictionary) enter(s *Stitch, m member, r record, worded wordings) error
 			if err != nil {
 				return r.errorf("%v", err)
 			}
+			if i < folded {
+				term.proper = append(term.proper, key)
+			}
 			if added && i != 0 && i != names && i != plurals {
 				also = append(also, key)
 			}

@@ -9,6 +9,7 @@
 //	families.tsv       the stitches built on others: dc3tog, FPdc, fsc, 5-dc shell
 //	names.tsv          how each dialect writes the stitches of both
 //	abbreviations.tsv  the other abbreviations and signs of patterns
+//	dialects.tsv       the words beside the stitches in which the dialects differ
 //	sources.tsv        the works that the other tables cite
 //
 // The tables are read once, when first asked for. What the package hands out is

@@ -71,6 +71,8 @@ type Term struct {
 	Name   string   // in full
 	Plural string   // of Name
 	Also   []string // other spellings that are met
+
+	proper []string // every spelling but the merely met ones, folded
 }
 
 // Stitch is one entry of the dictionary. Figures are 0 where they do not apply

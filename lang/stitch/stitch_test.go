@@ -2,6 +2,7 @@ package stitch_test
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -509,15 +510,83 @@ func TestEveryStitchIsTold(t *testing.T) {
 	}
 }
 
-// The words beside stitches that lean to one dialect.
-func TestLeaningAbbreviations(t *testing.T) {
-	for word, lean := range map[string]stitch.Dialect{
-		"sk": stitch.US, "skip": stitch.US, "yo": stitch.US, "gauge": stitch.US, "miss": stitch.UK, "yrh": stitch.UK,
-		"wrh": stitch.UK, "tension": stitch.UK, "yoh": stitch.Unsettled, "RS": stitch.Unsettled, "t-ch": stitch.Unsettled,
+// What the words beside stitches tell of a pattern's dialect, and the other
+// dialect's word for each.
+func TestDifferingWords(t *testing.T) {
+	type side struct {
+		dialect stitch.Dialect
+		force   stitch.Force
+		other   string
+		swap    stitch.Swap
+	}
+	for word, want := range map[string]side{
+		"skip": {stitch.US, stitch.Lean, "miss", stitch.SwapAlways}, "sk": {stitch.US, stitch.Lean, "miss", stitch.SwapIfListed},
+		"missed": {stitch.UK, stitch.Lean, "skipped", stitch.SwapAlways}, "yo": {stitch.US, stitch.Lean, "yrh", stitch.SwapAlways},
+		"yarn round hook": {stitch.UK, stitch.Proof, "yarn over", stitch.SwapAlways}, "wrh": {stitch.UK, stitch.Proof, "yo", stitch.SwapAlways},
+		"yoh": {stitch.US, stitch.Nothing, "yoh", stitch.Keep}, "gauge": {stitch.US, stitch.Lean, "tension", stitch.SwapAlways},
+		"tension": {stitch.UK, stitch.Lean, "gauge", stitch.SwapAlways}, "colour": {stitch.UK, stitch.Hint, "color", stitch.Keep},
+		"work even": {stitch.US, stitch.Hint, "work straight", stitch.SwapAlways},
 	} {
-		a, ok := stitch.FindAbbreviation(word)
-		assert.True(t, ok, word)
-		assert.Equal(t, lean, a.Lean, word)
+		found := false
+		for _, w := range stitch.DifferingWords() {
+			own, force := w.In(want.dialect)
+			other, _ := w.In(want.dialect.Other())
+			if i := slices.Index(own, word); i >= 0 && !found {
+				found = true
+				assert.Equal(t, want, side{want.dialect, force, other[i], w.Swap}, word)
+			}
+		}
+		assert.True(t, found, word)
+	}
+	for _, w := range stitch.DifferingWords() {
+		assert.NotEmpty(t, w.Sources)
+		assert.Equal(t, len(w.US), len(w.UK), "%v and %v are not pairs", w.US, w.UK)
+	}
+}
+
+// Each stitch's names in the other dialect, built alike, lead back.
+func TestCounterparts(t *testing.T) {
+	for us, uk := range map[string]string{
+		"sc": "dc", "single crochet": "double crochet", "single crochets": "double crochets", "s c": "d c",
+		"hdc": "htr", "half dc": "half tr", "half double crochet": "half treble crochet", "dc": "tr", "double crochet": "treble crochet",
+		"tr": "dtr", "treble": "double treble", "treble crochets": "double treble crochets", "dtr": "trtr", "trtr": "qtr",
+		"fpdc": "fptr", "front post double crochet": "front post treble crochet", "dcfp": "trfp", "bphdc": "bphtr", "dc2tog": "tr2tog",
+		"2 dc tog": "2 tr tog", "double crochet 2 together": "treble crochet 2 together", "esc": "edc", "edc": "etr", "ehdc": "ehtr",
+		"fsc": "fdc", "fdc": "ftr", "3 dc cluster": "3 tr cluster", "5 dc shell": "5 tr shell", "inv sc dec": "inv dc dec",
+		"linked tr": "linked dtr", "foundation single crochets": "foundation double crochets",
+	} {
+		there, ok := stitch.Counterpart(us, stitch.US)
+		assert.True(t, ok, us)
+		assert.Equal(t, uk, there, us)
+		back, ok := stitch.Counterpart(uk, stitch.UK)
+		assert.True(t, ok, uk)
+		assert.Equal(t, us, back, uk)
+	}
+	for uk, us := range map[string]string{ // a US pattern does not say "double" for short where a name is due
+		"treble": "double crochet", "half treble": "half double crochet", "trebles": "double crochets", "double": "single crochet",
+	} {
+		there, _ := stitch.Counterpart(uk, stitch.UK)
+		assert.Equal(t, us, there, uk)
+	}
+	for _, alike := range []string{"ch", "sl st", "inc", "shell", "picot", "plain st", "crab st", "tss", "oak leaf"} {
+		_, ok := stitch.Counterpart(alike, stitch.US)
+		assert.False(t, ok, alike)
+	}
+}
+
+// Whatever spelling a stitch has, its counterpart is that stitch in the other
+// dialect.
+func TestEveryCounterpartIsTheSameStitch(t *testing.T) {
+	for spelling, m := range stitch.Spellings() {
+		for d, s := range map[stitch.Dialect]*stitch.Stitch{stitch.US: m.US, stitch.UK: m.UK} {
+			if s == nil || m.US == m.UK {
+				continue
+			}
+			there, ok := stitch.Counterpart(spelling, d)
+			if assert.True(t, ok, "%q in %v terms", spelling, d) {
+				assert.Same(t, s, meaning(t, there).In(d.Other()), "%q in %v terms became %q", spelling, d, there)
+			}
+		}
 	}
 }
 

@@ -19,6 +19,8 @@ var (
 	nameTable string
 	//go:embed data/abbreviations.tsv
 	abbreviationTable string
+	//go:embed data/dialects.tsv
+	dialectTable string
 	//go:embed data/sources.tsv
 	sourceTable string
 )

@@ -32,7 +32,7 @@ func TestReadDictionary(t *testing.T) {
 	assert.Equal(t, []float64{3.5, 2}, []float64{last.Height, last.HeightInSC})
 	assert.Equal(t, Yes, last.TurningCounts)
 	assert.Equal(t, []string{"3 of frond.", "fr."}, []string{last.How, last.Symbol})
-	assert.Equal(t, Term{Abbr: "fr3tog", Name: "3 frond", Plural: "3 fronds", Also: []string{"fr three"}}, last.UK)
+	assert.Equal(t, Term{Abbr: "fr3tog", Name: "3 frond", Plural: "3 fronds", Also: []string{"fr three"}, proper: []string{"fr3tog", "3 frond", "3 fronds"}}, last.UK)
 	assert.Equal(t, []string{"A book (read)"}, last.Sources)
 }
 
@@ -70,13 +70,25 @@ func TestFaultsInTables(t *testing.T) {
 }
 
 func TestFaultsInTheGlossary(t *testing.T) {
-	const head = "short\tlong\talso\tlean\tsources\n"
+	const head = "short\tlong\talso\tsources\n"
 	for line, want := range map[string]string{
-		"lf\tleaf\t-\tAU\tbook\n":                                      `abbreviations.tsv:2: no dialect is called "AU"`,
-		"lf\tleaf\t-\tUK\tboke\n":                                      `abbreviations.tsv:2: no source has the key "boke"`,
-		"lf\tleaf\t-\tUK\tbook\nLF\tlower frond\t-\tunsettled\tbook\n": `abbreviations.tsv:3: "LF" already stands for "leaf"`,
+		"lf\tleaf\t-\tboke\n":                           `abbreviations.tsv:2: no source has the key "boke"`,
+		"lf\tleaf\t-\tbook\nLF\tlower frond\t-\tbook\n": `abbreviations.tsv:3: "LF" already stands for "leaf"`,
 	} {
 		_, err := readGlossary(head+line, someSources)
+		assert.ErrorContains(t, err, want)
+	}
+}
+
+func TestFaultsInTheWordsOfDialects(t *testing.T) {
+	const head = "us\tuk\tus shows\tuk shows\tswap\tsources\n"
+	for line, want := range map[string]string{
+		"leaf\tfrond\tlean\tsure\tyes\tbook\n":   `dialects.tsv:2: a word shows one of`,
+		"leaf\tfrond\tlean\tlean\toften\tbook\n": `dialects.tsv:2: swap is one of ["no" "yes" "listed"], not "often"`,
+		"leaf\t-\tlean\tlean\tyes\tbook\n":       `dialects.tsv:2: there is no word to swap`,
+		"leaf\tfrond\tlean\tlean\tyes\tboke\n":   `dialects.tsv:2: no source has the key "boke"`,
+	} {
+		_, err := readDiffering(head+line, someSources)
 		assert.ErrorContains(t, err, want)
 	}
 }
@@ -86,7 +98,7 @@ func TestSources(t *testing.T) {
 	records, err := readTable("sources.tsv", sourceTable, "key", "citation")
 	require.NoError(t, err)
 	var cited []string
-	for _, table := range []string{stitchTable, familyTable, abbreviationTable} {
+	for _, table := range []string{stitchTable, familyTable, abbreviationTable, dialectTable} {
 		for line := range strings.Lines(table) {
 			if line[0] != '#' {
 				cells := strings.Split(strings.TrimSpace(line), "\t")

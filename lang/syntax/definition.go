@@ -1,9 +1,11 @@
 package syntax
 
 import (
+	"iter"
 	"slices"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"stitchproof/lang/source"
 )
@@ -152,25 +154,75 @@ func readsAsWork(meaning string) bool {
 }
 
 // listed reads the definitions of a list in one paragraph: `ch = chain, tr =
-// treble`.
+// treble`, `ch: chain; inc: 2 in one, of any stitch`. What has no mark of its own
+// goes on with the meaning before it.
 func (d *document) listed(span source.Span) {
-	at := span.Start
-	for part := range strings.SplitSeq(d.text(span), ",") {
-		name, meaning, found := strings.Cut(part, "=")
-		if names := definedNames(strings.TrimSpace(name)); found && len(names) > 0 && strings.TrimFunc(meaning, isBlank) != "" && unicode.IsLetter(firstRune(names[0])) {
-			start := at + len(part) - len(strings.TrimLeftFunc(part, isBlank))
-			d.file.Definitions = append(d.file.Definitions, &Definition{
-				Names: names, Text: strings.TrimFunc(meaning, isBlank), Listed: true,
-				Span:     source.Span{Start: start, End: at + len(strings.TrimRightFunc(part, isBlank))},
-				NameSpan: source.Span{Start: start, End: start + len(strings.TrimSpace(name))},
-			})
+	var last *Definition
+	for part := range cutAtSeparators(d.text(span)) {
+		at := part.Shift(span.Start)
+		text := d.text(at)
+		name, meaning, found := cutAtMark(text)
+		names := definedNames(name)
+		if !found || len(names) == 0 || !unicode.IsLetter(firstRune(names[0])) {
+			if last != nil && strings.TrimFunc(text, isBlank) != "" {
+				last.Span.End = at.Start + len(strings.TrimRightFunc(text, isBlank))
+				last.Text = strings.TrimFunc(d.text(source.Span{Start: last.NameSpan.End, End: last.Span.End}), isMark)
+			}
+			continue
 		}
-		at += len(part) + 1
+		start := at.Start + len(text) - len(strings.TrimLeftFunc(text, isBlank))
+		last = &Definition{
+			Names: names, Text: strings.TrimFunc(meaning, isBlank), Listed: true,
+			Span:     source.Span{Start: start, End: at.Start + len(strings.TrimRightFunc(text, isBlank))},
+			NameSpan: source.Span{Start: start, End: start + len(strings.TrimFunc(name, isBlank))},
+		}
+		d.file.Definitions = append(d.file.Definitions, last)
 	}
 }
 
+// cutAtSeparators gives what stands between the commas and semicolons of a text
+// that are not in brackets.
+func cutAtSeparators(text string) iter.Seq[source.Span] {
+	return func(yield func(source.Span) bool) {
+		start, depth := 0, 0
+		for i, r := range text {
+			switch punctuation(r) {
+			case Open:
+				depth++
+			case Close:
+				depth--
+			case Comma, Semi:
+				if depth > 0 {
+					continue
+				}
+				if !yield(source.Span{Start: start, End: i}) {
+					return
+				}
+				start = i + utf8.RuneLen(r)
+			}
+		}
+		yield(source.Span{Start: start, End: len(text)})
+	}
+}
+
+// cutAtMark parts a word from its meaning, neither of them empty.
+func cutAtMark(text string) (name, meaning string, found bool) {
+	for _, mark := range definitionMarks {
+		name, meaning, found = strings.Cut(text, mark)
+		if name = strings.TrimFunc(name, isBlank); found && name != "" && strings.TrimFunc(meaning, isBlank) != "" {
+			return name, meaning, true
+		}
+	}
+	return "", "", false
+}
+
+// isMark tells what parts a word from its meaning.
+func isMark(r rune) bool {
+	return isBlank(r) || r == '=' || r == '→' || punctuation(r) == Colon || punctuation(r) == Dash
+}
+
 func (d *document) readDefinition(b *block) {
-	if strings.Count(d.text(b.span), "=") > 1 && strings.Contains(d.text(b.body), ",") && !b.special {
+	if strings.Count(d.text(b.span), "=") > 1 && strings.ContainsAny(d.text(b.body), ",;") && !b.special {
 		d.listed(b.span)
 		d.file.Prose = append(d.file.Prose, b.span)
 		return

@@ -1,0 +1,102 @@
+package rewrite
+
+import (
+	"io/fs"
+	"os"
+	"path/filepath"
+	"runtime"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+const (
+	was = "\ufeffRnd 1: 6 sc.\r\n"
+	now = "\ufeffRnd 1: 6 sc in ring.\r\n"
+)
+
+func pattern(t *testing.T, mode os.FileMode) string {
+	t.Helper()
+	name := filepath.Join(t.TempDir(), "haw.crochet")
+	require.NoError(t, os.WriteFile(name, []byte(was), 0o600))
+	require.NoError(t, os.Chmod(name, mode))
+	return name
+}
+
+func content(t *testing.T, name string) string {
+	t.Helper()
+	b, err := os.ReadFile(name)
+	require.NoError(t, err)
+	return string(b)
+}
+
+func alone(t *testing.T, name string) {
+	t.Helper()
+	entries, err := os.ReadDir(filepath.Dir(name))
+	require.NoError(t, err)
+	for _, e := range entries {
+		assert.NotContains(t, e.Name(), ".new", "something is left beside the file")
+	}
+}
+
+func TestFileIsReplacedWithItsMode(t *testing.T) {
+	for _, mode := range []os.FileMode{0o644, 0o600, 0o664, 0o755} {
+		name := pattern(t, mode)
+		require.NoError(t, File(name, []byte(was), []byte(now)))
+		assert.Equal(t, now, content(t, name))
+		info, err := os.Stat(name)
+		require.NoError(t, err)
+		if runtime.GOOS != "windows" {
+			assert.Equal(t, mode, info.Mode().Perm())
+		}
+		alone(t, name)
+	}
+}
+
+func TestChangedMeanwhileIsLeftAlone(t *testing.T) {
+	name := pattern(t, 0o644)
+	assert.ErrorIs(t, File(name, []byte("Rnd 1: 7 sc.\n"), []byte(now)), ErrChanged)
+	assert.Equal(t, was, content(t, name))
+	alone(t, name)
+}
+
+func TestReadOnlyIsLeftAlone(t *testing.T) {
+	name := pattern(t, 0o444)
+	assert.ErrorIs(t, File(name, []byte(was), []byte(now)), fs.ErrPermission)
+	assert.Equal(t, was, content(t, name))
+	alone(t, name)
+}
+
+func TestLinkStaysALink(t *testing.T) {
+	name := pattern(t, 0o644)
+	link := filepath.Join(t.TempDir(), "link.crochet")
+	if err := os.Symlink(name, link); err != nil {
+		t.Skip("no symbolic links here: ", err)
+	}
+	require.NoError(t, File(link, []byte(was), []byte(now)))
+	assert.Equal(t, now, content(t, name))
+	target, err := os.Readlink(link)
+	require.NoError(t, err)
+	assert.Equal(t, name, target)
+}
+
+func TestNothingToWriteTouchesNothing(t *testing.T) {
+	name := pattern(t, 0o644)
+	before, err := os.Stat(name)
+	require.NoError(t, err)
+	require.NoError(t, File(name, []byte(was), []byte(was)))
+	after, err := os.Stat(name)
+	require.NoError(t, err)
+	assert.True(t, os.SameFile(before, after))
+	assert.Equal(t, before.ModTime(), after.ModTime())
+}
+
+func TestNewOverwritesNothing(t *testing.T) {
+	name := pattern(t, 0o644)
+	assert.ErrorIs(t, New(name, []byte(now)), fs.ErrExist)
+	assert.Equal(t, was, content(t, name))
+	other := filepath.Join(filepath.Dir(name), "sloe.crochet")
+	require.NoError(t, New(other, []byte(now)))
+	assert.Equal(t, now, content(t, other))
+}

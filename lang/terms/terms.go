@@ -1,0 +1,318 @@
+// Package terms tells whose words a pattern uses, US or UK, and what shows it,
+// and rewrites a pattern in the words of the other dialect.
+//
+// The words themselves are data of package stitch. What the evidence means to a
+// maker is said in package lint.
+package terms
+
+import (
+	"cmp"
+	"regexp"
+	"slices"
+	"strings"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+// Kind is what sort of thing shows a pattern's dialect.
+type Kind uint8
+
+// The kinds of evidence, the strongest first. Which is stronger is the custom of
+// those who tell US from UK patterns (beautybady.com, foxcreations.com.au,
+// woolandcrafts.co.uk).
+const (
+	Statement Kind = iota // the pattern says it: `Terms: UK`
+	Stitch                // a stitch's name that only one dialect has, in instructions and lists: sc, htr
+	Mention               // such a name elsewhere, in notes or the gauge
+	Height                // chains beside a stitch whose name has two meanings: ch 3 before tr
+	Word                  // another word that one dialect seldom or never has: miss, tension
+	Spelling              // a habit of the country, which settles nothing: colour
+)
+
+// Evidence is one thing that shows which dialect a pattern is written in.
+type Evidence struct {
+	Kind    Kind
+	Dialect stitch.Dialect
+	Text    string // the word or wording, as written
+	// Span is where it stands first, Times how often it is met.
+	Span  source.Span
+	Times int
+
+	proof bool // of a word: no pattern of the other dialect has it
+}
+
+// Terms is whose words a pattern uses.
+type Terms struct {
+	Dialect stitch.Dialect
+	// Evidence is all that shows a dialect, of either, the strongest first, then by
+	// place; a word that comes again is there once.
+	Evidence []Evidence
+}
+
+// Stated tells whether the pattern itself says whose words it uses.
+func (t Terms) Stated() bool { return len(t.Evidence) > 0 && t.Evidence[0].Kind == Statement }
+
+// Of gives the evidence of some kinds for a dialect.
+func (t Terms) Of(d stitch.Dialect, kinds ...Kind) []Evidence {
+	var out []Evidence
+	for _, e := range t.Evidence {
+		if e.Dialect == d && slices.Contains(kinds, e.Kind) {
+			out = append(out, e)
+		}
+	}
+	return out
+}
+
+// Strangers are the stitches' names that contradict the rest: those that only the
+// dialect has that the pattern does not use. Where as many are of each, those
+// of UK terms.
+func (t Terms) Strangers() []Evidence {
+	home := t.Dialect
+	if home == stitch.Unsettled {
+		home = stitch.US
+	}
+	certain := func(d stitch.Dialect) []Evidence {
+		return slices.DeleteFunc(t.Of(d, Stitch), func(e Evidence) bool { return old.MatchString(e.Text) })
+	}
+	if len(certain(home)) == 0 && len(t.Of(home, Statement)) == 0 {
+		return nil
+	}
+	return certain(home.Other())
+}
+
+// old are names from before the terms were settled. Beeton's Book of Needlework
+// (London, 1870) has long stitches beside single crochet, and so have US
+// patterns of today, for other stitches.
+var old = regexp.MustCompile(`(?i)\blongs?\b`)
+
+// Find tells whose words a pattern uses. What it says of itself decides; else the
+// strongest kind of evidence that speaks more for one dialect than for the
+// other.
+func Find(f *syntax.File) Terms {
+	c := collector{file: f, seen: map[seenKey]int{}}
+	c.statements()
+	for _, p := range passages(f) {
+		c.names(p)
+		c.words(p)
+	}
+	c.heights()
+	slices.SortStableFunc(c.found, func(a, b Evidence) int {
+		return cmp.Or(cmp.Compare(a.Kind, b.Kind), cmp.Compare(a.Span.Start, b.Span.Start))
+	})
+	return Terms{settle(c.found), c.found}
+}
+
+// settle weighs evidence, one kind after the other. Words beside the stitches
+// settle only what they agree on, and a single one that is merely rare in
+// the other dialect does not.
+func settle(found []Evidence) stitch.Dialect {
+	for _, kind := range [...]Kind{Statement, Stitch, Mention, Height} {
+		us, uk := 0, 0
+		for _, e := range found {
+			switch {
+			case e.Kind != kind:
+			case e.Dialect == stitch.US:
+				us += e.Times
+			default:
+				uk += e.Times
+			}
+		}
+		switch {
+		case us > uk:
+			return stitch.US
+		case uk > us:
+			return stitch.UK
+		}
+	}
+	said, weight := stitch.Unsettled, 0
+	for _, e := range found {
+		if e.Kind != Word {
+			continue
+		}
+		if said != stitch.Unsettled && said != e.Dialect {
+			return stitch.Unsettled
+		}
+		said = e.Dialect
+		if weight++; e.proof {
+			weight++
+		}
+	}
+	if weight < 2 {
+		return stitch.Unsettled
+	}
+	return said
+}
+
+// collector gathers the evidence in a file.
+type collector struct {
+	file  *syntax.File
+	found []Evidence
+	seen  map[seenKey]int // index in found
+}
+
+type seenKey struct {
+	kind    Kind
+	dialect stitch.Dialect
+	text    string
+}
+
+func (c *collector) add(e Evidence) {
+	key := seenKey{e.Kind, e.Dialect, strings.ToLower(e.Text)}
+	if i, ok := c.seen[key]; ok {
+		c.found[i].Times++
+		return
+	}
+	e.Times = 1
+	c.seen[key] = len(c.found)
+	c.found = append(c.found, e)
+}
+
+// statements finds what the header or the prose says: `Terms: UK`, `Written in
+// US terms`. A statement that names both says neither.
+func (c *collector) statements() {
+	for _, field := range c.file.Header {
+		if field.Key == "terms" {
+			if d := dialectIn(c.file.Text.Slice(field.Span)); d != stitch.Unsettled {
+				c.add(Evidence{Kind: Statement, Dialect: d, Text: c.file.Text.Slice(field.Span), Span: field.Span})
+				return
+			}
+		}
+	}
+	var said []Evidence
+	both := stitch.Unsettled
+	for _, p := range passages(c.file) {
+		if !p.tells() || !mentionsNation(p.text) {
+			continue
+		}
+		for _, at := range statement.FindAllStringIndex(p.text, -1) {
+			span := source.Span{Start: at[0], End: at[1]}
+			d := dialectIn(p.text[at[0]:at[1]])
+			if d == stitch.Unsettled || both != stitch.Unsettled && both != d {
+				return
+			}
+			both = d
+			said = append(said, Evidence{Kind: Statement, Dialect: d, Text: p.text[at[0]:at[1]], Span: span.Shift(p.at)})
+		}
+	}
+	for _, e := range said {
+		c.add(e)
+	}
+}
+
+const nation = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
+
+var (
+	// statement is a dialect, or both, named for the words of a pattern.
+	statement = regexp.MustCompile(`\b` + nation + `(?:\s*(?:/|,|&|and|or)\s*` + nation + `)*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names)\b`)
+	// nations are the dialects, of which a text names some.
+	nations = regexp.MustCompile(`(?i)\b(?:usa?|u\.s|american|uk|u\.k|british)\b`)
+)
+
+// dialectIn is the one dialect that a text names, Unsettled for none and for both.
+func dialectIn(text string) stitch.Dialect {
+	said := stitch.Unsettled
+	for _, written := range nations.FindAllString(text, -1) {
+		d := stitch.US
+		if strings.ContainsAny(written, "KkBb") {
+			d = stitch.UK
+		}
+		if said != stitch.Unsettled && said != d {
+			return stitch.Unsettled
+		}
+		said = d
+	}
+	return said
+}
+
+// names finds the names of stitches that only one dialect has. What stands in
+// brackets as the other dialect's name is none.
+func (c *collector) names(p passage) {
+	kind := Mention
+	if p.instructs() {
+		kind = Stitch
+	}
+	for _, t := range p.tokens(c.file.Vocab) {
+		us, uk := t.Stitch.US, t.Stitch.UK
+		if t.Kind != syntax.Stitch || (us == nil) == (uk == nil) || p.aside(t.Span) != stitch.Unsettled {
+			continue
+		}
+		written := p.text[t.Span.Start:t.Span.End]
+		if !p.instructs() && ordinary(written) {
+			continue
+		}
+		d := stitch.US
+		if us == nil {
+			d = stitch.UK
+		}
+		c.add(Evidence{Kind: kind, Dialect: d, Text: written, Span: t.Span.Shift(p.at)})
+	}
+}
+
+// words finds the words beside the stitches' names in which the dialects differ.
+func (c *collector) words(p passage) {
+	for _, m := range p.differing() {
+		if p.aside(m.span) != stitch.Unsettled {
+			continue
+		}
+		e := Evidence{Kind: Word, Dialect: m.dialect, Text: p.text[m.span.Start:m.span.End], Span: m.span.Shift(p.at), proof: m.force == stitch.Proof}
+		if m.force == stitch.Hint {
+			e.Kind = Spelling
+		}
+		if m.force != stitch.Nothing {
+			c.add(e)
+		}
+	}
+}
+
+// heights tells whose words a pattern uses by how many chains it makes before
+// a stitch whose name has two meanings: 3 before a tr is UK, 4 is US.
+func (c *collector) heights() {
+	for _, p := range c.file.Pieces {
+		for _, r := range p.Rows {
+			for i, clause := range r.Clauses {
+				w, ok := clause.Node.(*syntax.Work)
+				if !ok || !w.Stitch.Meaning.Ambiguous() {
+					continue
+				}
+				n := chainsBefore(r.Clauses[:i], w)
+				for _, d := range [...]stitch.Dialect{stitch.US, stitch.UK} {
+					k := w.Stitch.Meaning.In(d)
+					if n > 0 && k.Class == stitch.Plain && k.Turning == n {
+						c.add(Evidence{Kind: Height, Dialect: d, Text: r.Source(clause.Span), Span: r.Abs(clause.Span)})
+					}
+				}
+			}
+		}
+	}
+}
+
+// chainsBefore is how many chains a row begins with before its first stitch, 0
+// where it has another beginning.
+func chainsBefore(before []syntax.Clause, w *syntax.Work) int {
+	for _, p := range w.Places {
+		if p.From == syntax.FromHook {
+			return p.Nth - 1
+		}
+	}
+	if len(before) == 0 || works(before[:len(before)-1]) {
+		return 0
+	}
+	if ch, ok := before[len(before)-1].Node.(*syntax.Chain); ok {
+		return ch.Number.At(0)
+	}
+	return 0
+}
+
+// works tells whether some clause takes a stitch of the row below.
+func works(list []syntax.Clause) bool {
+	taken := false
+	syntax.Walk(list, func(c syntax.Clause) {
+		switch c.Node.(type) {
+		case *syntax.Work, *syntax.Group, *syntax.Skip:
+			taken = true
+		}
+	})
+	return taken
+}
