@@ -47,9 +47,12 @@ func (w Wearer) or(text string) Wearer {
 	return WearerIn(text)
 }
 
+// softness are words that speak of yarn and colours, and not of a baby.
+var softness = regexp.MustCompile(`\bbaby[- ](?:yarn|wool|blue|pink|weight|soft\w*|alpaca|sport|fingering)`)
+
 // WearerIn is the youngest that a text speaks of, in any case; Nobody for none.
 func WearerIn(text string) Wearer {
-	text = strings.ToLower(text)
+	text = softness.ReplaceAllString(strings.ToLower(text), "")
 	for _, w := range wearers {
 		if w.words.MatchString(text) {
 			return w.who
