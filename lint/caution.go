@@ -67,7 +67,9 @@ func (p *Pass) isToy() bool { return among(p.File.Text.String(), playful) }
 
 // firstOf is the first place where the pattern speaks of a thing, in the
 // sentences that do not say it is left out.
-func (p *Pass) firstOf(thing *regexp.Regexp) (source.Span, bool) { return p.firstIn(p.passages(), thing) }
+func (p *Pass) firstOf(thing *regexp.Regexp) (source.Span, bool) {
+	return p.firstIn(p.passages(), thing)
+}
 
 func (p *Pass) firstIn(passages []source.Span, thing *regexp.Regexp) (source.Span, bool) {
 	for _, span := range passages {

@@ -2,10 +2,12 @@ package lint
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
 	"stitchproof/lang/stock"
+	"stitchproof/lang/syntax"
 )
 
 // inches writes a length in millimetres as patterns give inches, to the
@@ -26,4 +28,15 @@ func inches(mm float64) string {
 // inches are ten centimetres.
 func centimetres(mm float64) string {
 	return strconv.FormatFloat(math.Round(mm/5)/2, 'f', -1, 64)
+}
+
+// lengthsIn are the lengths of a field that are sizes of the work: the
+// millimetres of a hook are none.
+func (p *Pass) lengthsIn(f *syntax.Field) []syntax.WrittenLength {
+	text := p.File.Text.Slice(f.ValueSpan)
+	all := syntax.FindLengths(text)
+	if !strings.Contains(strings.ToLower(text), "hook") {
+		return all
+	}
+	return slices.DeleteFunc(all, func(l syntax.WrittenLength) bool { return l.Unit == "mm" })
 }

@@ -49,7 +49,7 @@ func checkUnitsSingle(p *Pass) {
 			continue
 		}
 		written := p.File.Text.Slice(f.ValueSpan)
-		lengths := syntax.FindLengths(written)
+		lengths := p.lengthsIn(f)
 		metric := func(l syntax.WrittenLength) bool { return l.Metric() }
 		if len(lengths) == 0 || slices.ContainsFunc(lengths, metric) && !allOf(lengths, metric) {
 			continue
@@ -60,7 +60,7 @@ func checkUnitsSingle(p *Pass) {
 	if len(at) == 0 {
 		return
 	}
-	lengths := syntax.FindLengths(p.File.Text.Slice(at[0].ValueSpan))
+	lengths := p.lengthsIn(at[0])
 	only, missing := "in inches", "centimetres"
 	if lengths[0].Metric() {
 		only, missing = "in centimetres", "inches"

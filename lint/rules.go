@@ -20,6 +20,7 @@ var rules = []*Rule{
 	hookSize,
 	joinMissing,
 	markerMissing,
+	measureMismatch,
 	multipleMismatch,
 	notionUnlisted,
 	placeAbsent,
