@@ -31,7 +31,8 @@ type Size struct {
 func (s Size) Round() bool { return s.Around > 0 }
 
 // Of reckons how large a piece comes out in one size. It tells nothing without
-// a gauge, or where a row of the piece could not be counted.
+// a gauge, or where a row of the piece could not be counted or is not what it
+// states.
 func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size int) Size {
 	r := reckoner{list: list, dialect: worked.Dialect, size: size, grows: true}
 	if len(list.Gauges) == 0 || piece.From != nil {
@@ -85,7 +86,7 @@ func (r *reckoner) add(row *fabric.Row) bool {
 	if !t.Works {
 		return true // this size leaves the row out
 	}
-	if !t.Known || len(t.Faults) > 0 {
+	if !t.Known || len(t.Faults) > 0 || t.Agrees() == fabric.Disagrees {
 		return false
 	}
 	main := MainStitch(row, r.size)
