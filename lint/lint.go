@@ -12,6 +12,7 @@ import (
 	"slices"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/materials"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -80,7 +81,7 @@ type Fix struct {
 // Rule is one promise of what is found.
 type Rule struct {
 	Name     string // names what is found: "allow count-mismatch" reads well
-	Family   string // counts, branches, order
+	Family   string // counts, branches, order, materials, shape, style, caution
 	Severity Severity
 	Summary  string // the promise, in one sentence
 	Why      string // why it matters to a maker
@@ -96,6 +97,8 @@ type Rule struct {
 type Pass struct {
 	File   *syntax.File
 	Fabric *fabric.Fabric
+	// Materials is what the header says is needed.
+	Materials *materials.List
 
 	rule     *Rule
 	doubts   doubts
@@ -111,10 +114,12 @@ func (p *Pass) Report(f Finding) {
 
 // Analysis is all that is known of a file.
 type Analysis struct {
-	Text     *source.Text
-	File     *syntax.File
-	Fabric   *fabric.Fabric
-	Findings []Finding // by place, then by rule
+	Text   *source.Text
+	File   *syntax.File
+	Fabric *fabric.Fabric
+	// Materials is what the header says is needed.
+	Materials *materials.List
+	Findings  []Finding // by place, then by rule
 }
 
 // Analyze reads a pattern, works it and runs every rule. The same text always
@@ -122,14 +127,15 @@ type Analysis struct {
 func Analyze(text *source.Text) *Analysis {
 	file := syntax.Read(text)
 	worked := fabric.Work(file)
-	return &Analysis{Text: text, File: file, Fabric: worked, Findings: run(rules, file, worked)}
+	listed := materials.Read(file)
+	return &Analysis{Text: text, File: file, Fabric: worked, Materials: listed, Findings: run(rules, file, worked, listed)}
 }
 
-func run(rules []*Rule, file *syntax.File, worked *fabric.Fabric) []Finding {
+func run(rules []*Rule, file *syntax.File, worked *fabric.Fabric, listed *materials.List) []Finding {
 	var found []Finding
 	doubts, mended := doubtsOf(worked), mendings{}
 	for _, r := range rules {
-		found = append(found, runOne(&Pass{File: file, Fabric: worked, rule: r, doubts: doubts, mendings: mended})...)
+		found = append(found, runOne(&Pass{File: file, Fabric: worked, Materials: listed, rule: r, doubts: doubts, mendings: mended})...)
 	}
 	slices.SortStableFunc(found, func(a, b Finding) int {
 		return cmp.Or(cmp.Compare(a.Span.Start, b.Span.Start), cmp.Compare(a.Span.End, b.Span.End),

@@ -9,26 +9,26 @@ import (
 	"stitchproof/lang/syntax"
 )
 
-// measure is a list of measurements in a header field, one for each size:
+// amounts is a list of measurements in a header field, one for each size:
 // `46.5 (50, 53.5, 56.5)`, `18 1/4 (19 3/4, 21)`.
-type measure struct {
+type amounts struct {
 	span   source.Span // in the file
 	values []float64
 }
 
 const amount = `\d+(?:\.\d+)?(?:\s\d+/\d+)?`
 
-// amounts matches two or more values in brackets after one before them. One
+// amountList matches two or more values in brackets after one before them. One
 // alone in brackets is a conversion: `5 cm (2 in)`.
 var (
-	amounts  = regexp.MustCompile(amount + `\s?[(\[]\s?` + amount + `(?:\s?[,:]\s?` + amount + `)+`)
-	oneValue = regexp.MustCompile(amount)
+	amountList = regexp.MustCompile(amount + `\s?[(\[]\s?` + amount + `(?:\s?[,:]\s?` + amount + `)+`)
+	oneValue   = regexp.MustCompile(amount)
 )
 
-func measures(f *syntax.Field) []measure {
-	var out []measure
-	for _, at := range amounts.FindAllStringIndex(f.Value, -1) {
-		m := measure{span: source.Span{Start: at[0], End: at[1]}.Shift(f.ValueSpan.Start)}
+func measures(f *syntax.Field) []amounts {
+	var out []amounts
+	for _, at := range amountList.FindAllStringIndex(f.Value, -1) {
+		m := amounts{span: source.Span{Start: at[0], End: at[1]}.Shift(f.ValueSpan.Start)}
 		for _, text := range oneValue.FindAllString(f.Value[at[0]:at[1]], -1) {
 			m.values = append(m.values, value(text))
 		}

@@ -101,6 +101,11 @@ func (s *Swatch) work(tree *syntax.Row) (*Row, crew) {
 	c := make(crew, len(g))
 	for i := range g {
 		c[i] = &g[i] // writes over the stitches of the trial before
+		if every := g[i].every; every != nil {
+			own := *every // how often it comes is counted as it is worked
+			own.Repeats = slices.Clone(every.Repeats)
+			g[i].every = &own
+		}
 	}
 	row := newRow(s.row.Piece, s.row.Index, tree, len(c))
 	c.instruction(row)

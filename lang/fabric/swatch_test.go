@@ -46,6 +46,18 @@ func TestTryLeavesTheFabricAsItIs(t *testing.T) {
 	assert.Equal(t, again.Pieces[0].Stitches, f.Pieces[0].Stitches)
 }
 
+// What is tried works the rows that `all even rows` stands for as well, and does
+// not count them.
+func TestTryCountsNoRowsBetween(t *testing.T) {
+	file := syntax.Read(source.New(mat + "Row 2 and all even rows: Ch 1, sc in each st across; turn. (12 sc)\n" +
+		"Row 3: Ch 1, sc in next 10 sts; turn. (12 sc)\nRow 5: Ch 1, sc in each st across; turn. (12 sc)\nRow 7: Ch 1, sc in each st across; turn. (12 sc)\n"))
+	f := Work(file)
+	rows := f.Pieces[0].Rows
+	require.NotNil(t, rows[3].Swatch())
+	rows[3].Swatch().Try(file.Reread(rows[3].Tree, "Row 3: Ch 1, sc in next 12 sts; turn. (12 sc)"))
+	assert.Equal(t, []int{3}, rows[2].Repeats, "rows 2, 4 and 6")
+}
+
 // A row that is tried may name itself or a later row, which is not there yet.
 func TestTryKnowsNoLaterRow(t *testing.T) {
 	file, _, row := swatchOf(t, "Row 2: Ch 1, sc in next 10 sts; turn. (12 sc)\nRow 3: Ch 1, sc in next 12 sts. (12 sc)\n")

@@ -3,6 +3,8 @@ package stitch
 import (
 	"slices"
 	"strings"
+
+	"stitchproof/lang/table"
 )
 
 // Abbreviation is an abbreviation, a sign or a word of the dialects that is not
@@ -21,27 +23,27 @@ type glossary struct {
 	byWord map[string]int
 }
 
-var abbreviations = once(func() (*glossary, error) { return readGlossary(abbreviationTable, sourceTable) })
+var abbreviations = table.Once(func() (*glossary, error) { return readGlossary(abbreviationTable, sourceTable) })
 
 func readGlossary(text, sources string) (*glossary, error) {
-	cited, err := readCitations(sources)
+	cited, err := table.ReadCitations(sources)
 	if err != nil {
 		return nil, err
 	}
-	records, err := readTable("abbreviations.tsv", text, "short", "long", "also", "sources")
+	records, err := table.Read("abbreviations.tsv", text, "short", "long", "also", "sources")
 	if err != nil {
 		return nil, err
 	}
 	g := &glossary{make([]Abbreviation, len(records)), make(map[string]int, 2*len(records))}
 	for i, r := range records {
-		works, err := cited.of(r)
+		works, err := cited.Of(r)
 		if err != nil {
 			return nil, err
 		}
-		a := Abbreviation{r.text("short"), r.text("long"), r.list("also", "|"), strings.Join(works, "; ")}
+		a := Abbreviation{r.Text("short"), r.Text("long"), r.List("also", "|"), strings.Join(works, "; ")}
 		for _, word := range append([]string{a.Short}, a.Also...) {
 			if j, taken := g.byWord[fold(word)]; taken {
-				return nil, r.errorf("%q already stands for %q", word, g.list[j].Long)
+				return nil, r.Errorf("%q already stands for %q", word, g.list[j].Long)
 			}
 			g.byWord[fold(word)] = i
 		}

@@ -3,6 +3,8 @@ package stitch
 import (
 	"slices"
 	"strings"
+
+	"stitchproof/lang/table"
 )
 
 // Force is how much a word tells of the dialect of a pattern that has it.
@@ -51,7 +53,7 @@ func (w Differing) In(d Dialect) ([]string, Force) {
 	return w.US, w.ShowsUS
 }
 
-var differing = once(func() ([]Differing, error) { return readDiffering(dialectTable, sourceTable) })
+var differing = table.Once(func() ([]Differing, error) { return readDiffering(dialectTable, sourceTable) })
 
 // DifferingWords is every word beside the stitches' names in which the dialects
 // differ, in the order of the table: of two words that mean the same, the
@@ -59,29 +61,29 @@ var differing = once(func() ([]Differing, error) { return readDiffering(dialectT
 func DifferingWords() []Differing { return slices.Clone(differing()) }
 
 func readDiffering(text, sources string) ([]Differing, error) {
-	cited, err := readCitations(sources)
+	cited, err := table.ReadCitations(sources)
 	if err != nil {
 		return nil, err
 	}
-	records, err := readTable("dialects.tsv", text, "us", "uk", "us shows", "uk shows", "swap", "sources")
+	records, err := table.Read("dialects.tsv", text, "us", "uk", "us shows", "uk shows", "swap", "sources")
 	if err != nil {
 		return nil, err
 	}
 	out := make([]Differing, len(records))
 	for i, r := range records {
-		w := Differing{US: r.list("us", "|"), UK: r.list("uk", "|")}
-		us, uk := slices.Index(forceNames[:], r.text("us shows")), slices.Index(forceNames[:], r.text("uk shows"))
-		swap := slices.Index(swapNames[:], r.text("swap"))
+		w := Differing{US: r.List("us", "|"), UK: r.List("uk", "|")}
+		us, uk := slices.Index(forceNames[:], r.Text("us shows")), slices.Index(forceNames[:], r.Text("uk shows"))
+		swap := slices.Index(swapNames[:], r.Text("swap"))
 		switch {
 		case us < 0 || uk < 0:
-			return nil, r.errorf("a word shows one of %q", forceNames)
+			return nil, r.Errorf("a word shows one of %q", forceNames)
 		case swap < 0:
-			return nil, r.errorf("swap is one of %q, not %q", swapNames, r.text("swap"))
+			return nil, r.Errorf("swap is one of %q, not %q", swapNames, r.Text("swap"))
 		case Swap(swap) != Keep && (len(w.US) == 0 || len(w.UK) == 0):
-			return nil, r.errorf("there is no word to swap")
+			return nil, r.Errorf("there is no word to swap")
 		}
 		w.ShowsUS, w.ShowsUK, w.Swap = Force(us), Force(uk), Swap(swap)
-		if w.Sources, err = cited.of(r); err != nil {
+		if w.Sources, err = cited.Of(r); err != nil {
 			return nil, err
 		}
 		out[i] = w

@@ -3,6 +3,8 @@ package stitch
 import (
 	"fmt"
 	"slices"
+
+	"stitchproof/lang/table"
 )
 
 // dictionary is the tables of stitches, read and joined.
@@ -13,7 +15,7 @@ type dictionary struct {
 	scratch   []string // room for one stitch's spellings while the tables are read
 }
 
-var loaded = once(func() (*dictionary, error) {
+var loaded = table.Once(func() (*dictionary, error) {
 	return readDictionary(stitchTable, familyTable, nameTable, sourceTable)
 })
 
@@ -22,7 +24,7 @@ var loaded = once(func() (*dictionary, error) {
 const room = 3500
 
 func readDictionary(stitches, families, names, sources string) (*dictionary, error) {
-	cited, err := readCitations(sources)
+	cited, err := table.ReadCitations(sources)
 	if err != nil {
 		return nil, err
 	}
@@ -32,13 +34,13 @@ func readDictionary(stitches, families, names, sources string) (*dictionary, err
 	}
 	d := &dictionary{byID: map[string]*Stitch{}, spellings: make(map[string]Meaning, room)}
 	keys := map[string]bool{}
-	for _, table := range [...]struct{ name, text string }{{"stitches.tsv", stitches}, {"families.tsv", families}} {
-		records, err := readTable(table.name, table.text, ruleColumns...)
+	for _, t := range [...]struct{ name, text string }{{"stitches.tsv", stitches}, {"families.tsv", families}} {
+		records, err := table.Read(t.name, t.text, ruleColumns...)
 		if err != nil {
 			return nil, err
 		}
 		for _, r := range records {
-			keys[r.text("key")] = true
+			keys[r.Text("key")] = true
 			if err := d.add(r, cited, worded); err != nil {
 				return nil, err
 			}
@@ -53,7 +55,7 @@ func readDictionary(stitches, families, names, sources string) (*dictionary, err
 }
 
 // add makes the stitches of one line, one for each base and number of legs.
-func (d *dictionary) add(r record, cited citations, worded wordings) error {
+func (d *dictionary) add(r table.Record, cited table.Citations, worded wordings) error {
 	made, err := readRule(r, cited)
 	if err != nil {
 		return err
@@ -61,10 +63,10 @@ func (d *dictionary) add(r record, cited citations, worded wordings) error {
 	for _, id := range made.bases {
 		base := d.byID[id]
 		if base == nil && id != "" {
-			return r.errorf("no stitch above has the abbreviation %q", id)
+			return r.Errorf("no stitch above has the abbreviation %q", id)
 		}
 		if base != nil && worded[id] == nil {
-			return r.errorf("names.tsv has no line %q to build names on", id)
+			return r.Errorf("names.tsv has no line %q to build names on", id)
 		}
 		for n := made.fewest; n <= made.most; n++ {
 			m := member{base, n}
@@ -77,12 +79,12 @@ func (d *dictionary) add(r record, cited citations, worded wordings) error {
 }
 
 // enter gives a stitch its terms and lists it under all its spellings.
-func (d *dictionary) enter(s *Stitch, m member, r record, worded wordings) error {
-	key := r.text("key")
+func (d *dictionary) enter(s *Stitch, m member, r table.Record, worded wordings) error {
+	key := r.Text("key")
 	for _, dialect := range [...]Dialect{US, UK} {
 		w := worded.in(key, dialect)
 		if w == nil || len(w.short) == 0 || len(w.name) == 0 || len(w.plural) == 0 {
-			return r.errorf("names.tsv must give %q an abbreviation, a name and a plural in %v terms", key, dialect)
+			return r.Errorf("names.tsv must give %q an abbreviation, a name and a plural in %v terms", key, dialect)
 		}
 		base := worded.of(m.base, dialect)
 		all := spell(d.scratch[:0], w.short, base, m.legs)
@@ -96,7 +98,7 @@ func (d *dictionary) enter(s *Stitch, m member, r record, worded wordings) error
 		if dialect == US {
 			term, s.ID = &s.US, all[0]
 			if d.byID[s.ID] != nil {
-				return r.errorf("%q is there twice", s.ID)
+				return r.Errorf("%q is there twice", s.ID)
 			}
 		}
 		if own := worded.in(s.ID, dialect); own != nil && own != w {
@@ -112,7 +114,7 @@ func (d *dictionary) enter(s *Stitch, m member, r record, worded wordings) error
 			}
 			added, err := d.list(key, dialect, s)
 			if err != nil {
-				return r.errorf("%v", err)
+				return r.Errorf("%v", err)
 			}
 			if i < folded {
 				term.proper = append(term.proper, key)

@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"stitchproof/lang/table"
 )
 
 // rule is a line of stitches.tsv or families.tsv: how a stitch, or each member
@@ -31,29 +33,29 @@ var ruleColumns = []string{
 // ofBase is what a line writes for a figure or a habit of the base.
 const ofBase = "base"
 
-func readRule(r record, cited citations) (rule, error) {
+func readRule(r table.Record, cited table.Citations) (rule, error) {
 	out := rule{
-		bases:  r.list("base", " "),
-		counts: r.text("counts"), defined: r.text("defined") == "yes",
+		bases:  r.List("base", " "),
+		counts: r.Text("counts"), defined: r.Text("defined") == "yes",
 	}
 	if len(out.bases) == 0 {
 		out.bases = []string{""}
 	}
-	class := slices.Index(classNames[:], r.text("class"))
+	class := slices.Index(classNames[:], r.Text("class"))
 	if class < 0 {
-		return rule{}, r.errorf("no class is called %q", r.text("class"))
+		return rule{}, r.Errorf("no class is called %q", r.Text("class"))
 	}
 	out.class = Class(class)
 	if out.counts != ofBase && !slices.Contains(conventionNames[:], out.counts) {
-		return rule{}, r.errorf("counts is one of %q or %q, not %q", conventionNames, ofBase, out.counts)
+		return rule{}, r.Errorf("counts is one of %q or %q, not %q", conventionNames, ofBase, out.counts)
 	}
-	if defined := r.text("defined"); defined != "yes" && defined != "no" {
-		return rule{}, r.errorf("defined is yes or no, not %q", defined)
+	if defined := r.Text("defined"); defined != "yes" && defined != "no" {
+		return rule{}, r.Errorf("defined is yes or no, not %q", defined)
 	}
-	if legs := r.text("legs"); legs != "" {
+	if legs := r.Text("legs"); legs != "" {
 		_, err := fmt.Sscanf(legs, "%d-%d", &out.fewest, &out.most)
 		if err != nil || out.fewest < 2 || out.most >= len(numberWords) {
-			return rule{}, r.errorf("legs is a range within 2-9, not %q", legs)
+			return rule{}, r.Errorf("legs is a range within 2-9, not %q", legs)
 		}
 	}
 	for _, f := range [...]struct {
@@ -70,18 +72,18 @@ func readRule(r record, cited citations) (rule, error) {
 		{"turning", &out.turning},
 	} {
 		var ok bool
-		if *f.to, ok = readFigure(r.text(f.column)); !ok {
-			return rule{}, r.errorf("%s is a sum of numbers, base and n, not %q", f.column, r.text(f.column))
+		if *f.to, ok = readFigure(r.Text(f.column)); !ok {
+			return rule{}, r.Errorf("%s is a sum of numbers, base and n, not %q", f.column, r.Text(f.column))
 		}
 	}
 	var err error
-	if out.how, err = readPattern(r.text("how")); err != nil {
-		return rule{}, r.errorf("%v", err)
+	if out.how, err = readPattern(r.Text("how")); err != nil {
+		return rule{}, r.Errorf("%v", err)
 	}
-	if out.symbol, err = readPattern(r.text("symbol")); err != nil {
-		return rule{}, r.errorf("%v", err)
+	if out.symbol, err = readPattern(r.Text("symbol")); err != nil {
+		return rule{}, r.Errorf("%v", err)
 	}
-	out.sources, err = cited.of(r)
+	out.sources, err = cited.Of(r)
 	return out, err
 }
 

@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"stitchproof/lang/table"
 )
 
 // wording is a line of names.tsv: how one dialect writes a stitch or a family.
@@ -17,7 +19,7 @@ type wording struct {
 type wordings map[string]*[UK + 1]*wording
 
 func readWordings(text string) (wordings, error) {
-	records, err := readTable("names.tsv", text, "stitch", "dialect", "short", "name", "plural", "also")
+	records, err := table.Read("names.tsv", text, "stitch", "dialect", "short", "name", "plural", "also")
 	if err != nil {
 		return nil, err
 	}
@@ -28,34 +30,34 @@ func readWordings(text string) (wordings, error) {
 			column string
 			to     *[]pattern
 		}{{"short", &words.short}, {"name", &words.name}, {"plural", &words.plural}, {"also", &words.also}} {
-			for _, spelling := range r.list(list.column, "|") {
+			for _, spelling := range r.List(list.column, "|") {
 				if list.to == &words.also {
 					spelling = fold(spelling)
 				}
 				p, err := readPattern(spelling)
 				if err != nil {
-					return nil, r.errorf("%v", err)
+					return nil, r.Errorf("%v", err)
 				}
 				*list.to = append(*list.to, p)
 			}
 		}
 		dialects := []Dialect{US, UK}
-		switch said := r.text("dialect"); said {
+		switch said := r.Text("dialect"); said {
 		case "both":
 		case US.String():
 			dialects = dialects[:1]
 		case UK.String():
 			dialects = dialects[1:]
 		default:
-			return nil, r.errorf("the dialect is US, UK or both, not %q", said)
+			return nil, r.Errorf("the dialect is US, UK or both, not %q", said)
 		}
-		key := r.text("stitch")
+		key := r.Text("stitch")
 		if w[key] == nil {
 			w[key] = &[UK + 1]*wording{}
 		}
 		for _, d := range dialects {
 			if w[key][d] != nil {
-				return nil, r.errorf("%q is named twice in %v terms", key, d)
+				return nil, r.Errorf("%q is named twice in %v terms", key, d)
 			}
 			w[key][d] = words
 		}

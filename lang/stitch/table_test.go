@@ -7,6 +7,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"stitchproof/lang/table"
 )
 
 // header is the head of a small stitch table for the tests of faults in tables.
@@ -95,11 +97,11 @@ func TestFaultsInTheWordsOfDialects(t *testing.T) {
 
 // Every work listed is cited, and says how it was had.
 func TestSources(t *testing.T) {
-	records, err := readTable("sources.tsv", sourceTable, "key", "citation")
+	records, err := table.Read("sources.tsv", sourceTable, "key", "citation")
 	require.NoError(t, err)
 	var cited []string
-	for _, table := range []string{stitchTable, familyTable, abbreviationTable, dialectTable} {
-		for line := range strings.Lines(table) {
+	for _, text := range []string{stitchTable, familyTable, abbreviationTable, dialectTable} {
+		for line := range strings.Lines(text) {
 			if line[0] != '#' {
 				cells := strings.Split(strings.TrimSpace(line), "\t")
 				cited = append(cited, strings.Fields(cells[len(cells)-1])...)
@@ -107,7 +109,7 @@ func TestSources(t *testing.T) {
 		}
 	}
 	for _, r := range records {
-		key, citation := r.text("key"), r.text("citation")
+		key, citation := r.Text("key"), r.Text("citation")
 		assert.True(t, slices.Contains(cited, key), "%s is not cited", key)
 		known := key == "practice" || key == "derived" || strings.Contains(citation, "(read)") || strings.Contains(citation, "(memory")
 		assert.True(t, known, "%s does not say how it was had", key)

@@ -150,7 +150,9 @@ func (d *document) field(line string, span source.Span) bool {
 	if !ok {
 		return false
 	}
-	d.section = ""
+	if !supplies[d.section] || !supplies[f.Key] && f.Key != "hook" {
+		d.section = "" // else it is one line of the list
+	}
 	d.file.Header = append(d.file.Header, f)
 	if sections[f.Key] && f.Value == "" || f.Key == "abbreviations" || f.Key == "special stitches" {
 		d.section = f.Key
@@ -196,6 +198,9 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 		if d.section != "notes" && (beginsInstruction(trimmed) || beginsPart(trimmed)) {
 			d.section = ""
 			return false
+		}
+		if supplies[d.section] {
+			d.file.Supplies = append(d.file.Supplies, span)
 		}
 	}
 	d.add(block{kind: blockProse, span: span})

@@ -19,6 +19,9 @@ type File struct {
 	Comments    []*Comment
 	// Prose is what is no instruction: introductions, notes, captions.
 	Prose []source.Span
+	// Supplies are those lines of Prose that stand in a list of what is needed:
+	// below `Materials`, `Notions` or `Yarn`.
+	Supplies []source.Span
 	// Turning are the sentences of prose and notes that say for the whole pattern
 	// whether its beginning chains count.
 	Turning []source.Span

@@ -37,6 +37,9 @@ var sections = map[string]bool{
 	"finished size": true, "sizes": true,
 }
 
+// supplies are the sections that list what is needed.
+var supplies = map[string]bool{"materials": true, "notions": true, "yarn": true}
+
 // readField reads `Key: value`, `Yarn A: …`. The line begins at offset at.
 func readField(line string, at int) (*Field, bool) {
 	key, _, found := strings.Cut(line, ":")

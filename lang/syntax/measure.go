@@ -4,6 +4,9 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 )
 
 // Length is a length as a pattern gives it, in millimetres, one value for all
@@ -22,35 +25,58 @@ func (l Length) At(size int) float64 {
 // Written tells whether there is a length at all.
 func (l Length) Written() bool { return len(l.Vals) > 0 }
 
-// millimetres are those of each unit. The inch is 25.4 mm by definition.
-var millimetres = map[string]float64{"mm": 1, "cm": 10, "m": 1000, "in": 25.4}
+// millimetres are those of each unit. The inch is 25.4 mm by definition, and
+// the foot and the yard are so many inches.
+var millimetres = map[string]float64{"mm": 1, "cm": 10, "m": 1000, "in": 25.4, "ft": 12 * 25.4, "yd": 36 * 25.4}
 
 // A length is a number, or a list of them, before a unit: `20 cm`, `8½ in`,
 // `20 (22, 24) cm`, `4"`.
 var (
-	lengthText = regexp.MustCompile(`(?i)((?:[\d½¼¾.,/()\[\]{} -]*[\d½¼¾)\]}])?)\s*[-–]?\s*(mm|cms?|m|inch(?:es)?|ins?|centimet(?:re|er)s?|met(?:re|er)s?|["”″])(?:[^a-z]|$)`)
-	valueText  = regexp.MustCompile(`(\d+(?:[.,]\d+)?)?(?: ?(\d)/(\d)| ?([½¼¾]))?`)
+	lengthText = regexp.MustCompile(`(?i)((?:[\d½¼¾⅓⅔⅛⅜⅝⅞.,/()\[\]{} -]*[\d½¼¾⅓⅔⅛⅜⅝⅞)\]}])?)\s*[-–]?\s*(mm|cms?|m|inch(?:es)?|ins?|centimet(?:re|er)s?|met(?:re|er)s?|yds?|yards?|ft|feet|["”″])(?:[^a-z]|$)`)
+	valueText  = regexp.MustCompile(`(\d+(?:[.,]\d+)?)?(?: ?(\d)/(\d)| ?([½¼¾⅓⅔⅛⅜⅝⅞]))?`)
 )
+
+// WrittenLength is a length with the place where it stands in a text and the
+// unit it is given in: mm, cm, m, in, ft or yd.
+type WrittenLength struct {
+	Length
+	Unit string
+	Span source.Span
+}
+
+// Metric tells a length in metric units from one in inches, feet or yards.
+func (l WrittenLength) Metric() bool { return l.Unit == "mm" || l.Unit == "cm" || l.Unit == "m" }
+
+// FindLengths finds every length in a text, in order.
+func FindLengths(text string) []WrittenLength {
+	var out []WrittenLength
+	for _, m := range lengthText.FindAllStringSubmatchIndex(text, -1) {
+		l := WrittenLength{Unit: unitOf(text[m[4]:m[5]]), Span: source.Span{Start: m[2], End: m[5]}}
+		number := text[m[2]:m[3]]
+		l.Span.Start += len(number) - len(strings.TrimLeft(number, " ,.()[]{}-/"))
+		for _, v := range values(number) {
+			l.Vals = append(l.Vals, v*millimetres[l.Unit])
+		}
+		if l.Written() {
+			out = append(out, l)
+		}
+	}
+	return out
+}
 
 // ParseLength finds the first metric length in a text, else the first one. It
 // gives no length where there is none.
 func ParseLength(text string) Length {
-	var first Length
-	for _, m := range lengthText.FindAllStringSubmatch(text, -1) {
-		unit := unitOf(m[2])
-		var l Length
-		for _, v := range values(m[1]) {
-			l.Vals = append(l.Vals, v*millimetres[unit])
-		}
-		switch {
-		case !l.Written():
-		case unit != "in":
-			return l
-		case !first.Written():
-			first = l
+	all := FindLengths(text)
+	for _, l := range all {
+		if l.Metric() {
+			return l.Length
 		}
 	}
-	return first
+	if len(all) > 0 {
+		return all[0].Length
+	}
+	return Length{}
 }
 
 func unitOf(word string) string {
@@ -62,9 +88,16 @@ func unitOf(word string) string {
 		return "mm"
 	case strings.HasPrefix(word, "m"):
 		return "m"
+	case strings.HasPrefix(word, "y"):
+		return "yd"
+	case strings.HasPrefix(word, "f"):
+		return "ft"
 	}
 	return "in"
 }
+
+// fractionSigns are the fractions that stand in one sign.
+var fractionSigns = map[string]float64{"½": 1. / 2, "¼": 1. / 4, "¾": 3. / 4, "⅓": 1. / 3, "⅔": 2. / 3, "⅛": 1. / 8, "⅜": 3. / 8, "⅝": 5. / 8, "⅞": 7. / 8}
 
 // values reads the numbers of a list, with decimals or vulgar fractions.
 func values(text string) []float64 {
@@ -81,7 +114,7 @@ func values(text string) []float64 {
 				v += top / bottom
 			}
 		}
-		out = append(out, v+map[string]float64{"½": 0.5, "¼": 0.25, "¾": 0.75}[m[4]])
+		out = append(out, v+fractionSigns[m[4]])
 	}
 	return out
 }
@@ -110,7 +143,7 @@ func ParseGauge(text string) Gauge {
 	}
 	for _, at := range gaugeStitches.FindAllStringSubmatchIndex(text, -1) {
 		number, after := text[at[2]:at[3]], text[at[4]:at[5]]
-		word := strings.ToLower(strings.Fields(after)[0])
+		word := gauged(after)
 		if _, unit := millimetres[word]; unit || strings.HasPrefix(word, "row") || strings.HasPrefix(word, "rnd") || strings.HasPrefix(word, "round") || strings.HasPrefix(word, "inch") {
 			continue
 		}
@@ -121,4 +154,16 @@ func ParseGauge(text string) Gauge {
 		break
 	}
 	return g
+}
+
+// gauged is the stitch that a gauge counts: the longest run of words that names
+// one, else the first word.
+func gauged(after string) string {
+	words := strings.Fields(strings.ToLower(after))
+	for n := len(words); n > 1; n-- {
+		if name := strings.Join(words[:n], " "); stitch.Spellings()[name] != (stitch.Meaning{}) {
+			return name
+		}
+	}
+	return words[0]
 }

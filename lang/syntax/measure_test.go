@@ -29,16 +29,28 @@ func TestLengths(t *testing.T) {
 	}
 }
 
+func TestFindLengths(t *testing.T) {
+	text := "46.5 (50, 53.5) cm around, 7⅜ in deep; 20 yd, 4\""
+	var found []string
+	for _, l := range syntax.FindLengths(text) {
+		found = append(found, text[l.Span.Start:l.Span.End]+"="+l.Unit)
+	}
+	assert.Equal(t, []string{"46.5 (50, 53.5) cm=cm", "7⅜ in=in", "20 yd=yd", "4\"=in"}, found)
+	assert.InDelta(t, 7.375*25.4, syntax.FindLengths(text)[1].At(0), 1e-9)
+	assert.False(t, syntax.FindLengths(text)[2].Metric())
+}
+
 func TestGauges(t *testing.T) {
 	for text, want := range map[string]syntax.Gauge{
-		"24 sc and 28 rows = 10 cm":         {Stitches: 24, Rows: 28, Length: 100, Of: "sc"},
-		"10 cm = 20 sts x 10 rows":          {Stitches: 20, Rows: 10, Length: 100, Of: "sts"},
-		"7 sts and 6 rows = 2 inches":       {Stitches: 7, Rows: 6, Length: 50.8, Of: "sts"},
-		"16 dc and 8½ rows to 10 cm / 4 in": {Stitches: 16, Rows: 8.5, Length: 100, Of: "dc"},
-		"14 sts = 9 cm, 7 rows = 10 cm":     {Stitches: 14, Rows: 6.3, Length: 90, Of: "sts"},
-		"7 rows = 10 cm; 14 sts = 10 cm":    {Stitches: 14, Rows: 7, Length: 100, Of: "sts"},
-		"12 rnds = 4 in":                    {Rows: 12, Length: 101.6},
-		"not important":                     {},
+		"24 sc and 28 rows = 10 cm":             {Stitches: 24, Rows: 28, Length: 100, Of: "sc"},
+		"10 cm = 20 sts x 10 rows":              {Stitches: 20, Rows: 10, Length: 100, Of: "sts"},
+		"7 sts and 6 rows = 2 inches":           {Stitches: 7, Rows: 6, Length: 50.8, Of: "sts"},
+		"16 dc and 8½ rows to 10 cm / 4 in":     {Stitches: 16, Rows: 8.5, Length: 100, Of: "dc"},
+		"14 sts = 9 cm, 7 rows = 10 cm":         {Stitches: 14, Rows: 6.3, Length: 90, Of: "sts"},
+		"7 rows = 10 cm; 14 sts = 10 cm":        {Stitches: 14, Rows: 7, Length: 100, Of: "sts"},
+		"13 single crochet and 14 rnds = 10 cm": {Stitches: 13, Rows: 14, Length: 100, Of: "single crochet"},
+		"12 rnds = 4 in":                        {Rows: 12, Length: 101.6},
+		"not important":                         {},
 	} {
 		got := syntax.ParseGauge(text)
 		assert.InDelta(t, want.Length, got.Length, 1e-9, text)

@@ -1,0 +1,165 @@
+// Package materials is what a pattern says is needed and what comes of it:
+// yarns, hooks, notions, gauge, swatch, finished size and for whom, read from
+// the header into types. It judges nothing.
+package materials
+
+import (
+	"regexp"
+	"strings"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/stock"
+	"stitchproof/lang/syntax"
+)
+
+// List is what a pattern's header says of materials and sizes. Places are in
+// the file.
+type List struct {
+	// Given tells whether the pattern lists materials at all.
+	Given bool
+	// Text is all that is listed, in lower case.
+	Text  string
+	Yarns []Yarn
+	Hooks []Hook
+	// Gauges are those of the header, one for each stitch that one is given for.
+	Gauges []Gauge
+	// Swatch is the writer's own weighed swatch, nil for none.
+	Swatch *Swatch
+	// Finished is the finished size as written, nil for none.
+	Finished *syntax.Field
+	// For is for whom the piece is made, "" where that is not said.
+	For Wearer
+}
+
+// Yarn is one yarn of the list.
+type Yarn struct {
+	Name string // as the rows call it: A, MC; "" where it has none
+	// Weights are the standard weights that its description names; several where
+	// a name is used for several.
+	Weights []stock.Weight
+	// Number is the weight's number where it is written: (4).
+	Number *int
+	// WeightSpan is where the weight is named.
+	WeightSpan source.Span
+	Text       string // the description, as written
+	Span       source.Span
+}
+
+// Gauge is a gauge with its place.
+type Gauge struct {
+	syntax.Gauge
+	Span source.Span
+}
+
+// Read reads the header of a pattern.
+func Read(file *syntax.File) *List {
+	l := &List{}
+	var text []string
+	for _, f := range file.Header {
+		switch f.Key {
+		case "yarn":
+			l.addYarn(f.Name, f.Value, f.ValueSpan)
+		case "hook":
+			l.Hooks = append(l.Hooks, readHooks(f.Value, f.ValueSpan, file.Text)...)
+		case "gauge":
+			l.addGauges(f, file.Text)
+		case "swatch":
+			l.Swatch = readSwatch(f)
+		case "finished size":
+			l.Finished = f
+		}
+		if supply[f.Key] {
+			l.Given = l.Given || f.Value != ""
+			text = append(text, f.Name, f.Value)
+		}
+	}
+	for _, span := range file.Supplies {
+		line := file.Text.Slice(span)
+		l.Given = true
+		text = append(text, line)
+		l.supply(line, span, file.Text)
+	}
+	l.Text = plain(strings.Join(text, " "))
+	for _, key := range []string{"for", "sizes", "pattern"} {
+		for _, f := range file.Header {
+			if f.Key == key {
+				l.For = l.For.or(f.Value)
+			}
+		}
+	}
+	return l
+}
+
+// supply are the header fields that list what is needed.
+var supply = map[string]bool{"yarn": true, "hook": true, "notions": true, "materials": true}
+
+// plain is text in lower case with every run of white space as one space.
+func plain(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), " ")) }
+
+// coded is a line of a list that names a yarn by a letter: `A: bark brown`,
+// `MC – gray`, `Color B: …`.
+var coded = regexp.MustCompile(`^[-•*\s]*(?:(?i:yarn|colou?r)\s+)?([A-Z]|MC|CC\d?)\s*[:=–—-]\s*`)
+
+// supply reads a line of a list of materials.
+func (l *List) supply(line string, span source.Span, text *source.Text) {
+	if m := coded.FindStringSubmatch(line); m != nil {
+		l.addYarn(m[1], line[len(m[0]):], source.Span{Start: span.Start + len(m[0]), End: span.End})
+		return
+	}
+	if lower := strings.ToLower(line); strings.Contains(lower, "hook") {
+		l.Hooks = append(l.Hooks, readHooks(line, span, text)...)
+	} else if strings.Contains(lower, "yarn") && !strings.Contains(lower, "needle") {
+		l.addYarn("", line, span)
+	}
+}
+
+func (l *List) addYarn(name, value string, span source.Span) {
+	if value == "" {
+		return
+	}
+	y := Yarn{Name: name, Text: value, Span: span}
+	y.readWeight()
+	l.Yarns = append(l.Yarns, y)
+}
+
+// Named tells whether the list names a yarn by the word, as a letter or in its
+// description.
+func (l *List) Named(word string) bool {
+	for _, y := range l.Yarns {
+		if strings.EqualFold(y.Name, word) {
+			return true
+		}
+	}
+	return hasWords(l.Text, word)
+}
+
+// hasWords tells whether a text holds each of some words.
+func hasWords(text, words string) bool {
+	for w := range strings.FieldsSeq(strings.ToLower(words)) {
+		if !regexp.MustCompile(`(^|[^a-z])` + regexp.QuoteMeta(w) + `([^a-z]|$)`).MatchString(text) {
+			return false
+		}
+	}
+	return true
+}
+
+// addGauges reads a gauge field: one gauge, or several with semicolons between.
+// Stitches and rows that have a length each make one.
+func (l *List) addGauges(f *syntax.Field, text *source.Text) {
+	parts := strings.SplitAfter(text.Slice(f.ValueSpan), ";")
+	whole := syntax.ParseGauge(f.Value)
+	at := f.ValueSpan.Start
+	var out []Gauge
+	for _, part := range parts {
+		g := syntax.ParseGauge(part)
+		if g.Stitches == 0 || g.Length == 0 {
+			out = []Gauge{{whole, f.ValueSpan}}
+			break
+		}
+		out = append(out, Gauge{g, source.Span{Start: at, End: at + len(strings.TrimRight(part, "; \n"))}})
+		at += len(part)
+	}
+	if whole.Length > 0 {
+		l.Gauges = append(l.Gauges, out...)
+	}
+}

@@ -1,0 +1,118 @@
+package materials_test
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"stitchproof/lang/materials"
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+func read(header string) *materials.List {
+	return materials.Read(syntax.Read(source.New(header + "\nPiece: Mat\nCh 5.\n")))
+}
+
+func TestHooks(t *testing.T) {
+	for value, want := range map[string]string{
+		"3.25 mm (US D-3)":              "3.25 US D-3",
+		"G/6 (4 mm)":                    "4 US G-6",
+		"US 7 (4.5 mm)":                 "4.5 US -7",
+		"4.5mm":                         "4.5",
+		"US K/10½ (6.5 mm)":             "6.5 US K-10.5",
+		"US K-10 1/2 (6.5 mm)":          "6.5 US K-10.5",
+		"9 mm (M/N-13)":                 "9 US M-13",
+		"10 mm (N/P-15)":                "10 US N-15",
+		"4 mm (US G-6, UK 8)":           "4 US G-6 UK -8",
+		"5 mm and 4 mm (H-8 and G-6)":   "5 US H-8; 4 US G-6",
+		"5 mm and 4 mm (H-8)":           "5; 4",
+		"1.65 mm (steel 7)":             "1.65 US steel -7",
+		"size H":                        "0 US H-",
+		"4 mm or size needed for gauge": "4",
+	} {
+		var found []string
+		for _, h := range read("Hook: " + value).Hooks {
+			words := []string{fmt.Sprint(h.MM)}
+			for _, l := range h.Labels {
+				words = append(words, l.Kind+" "+l.Letter+"-"+l.Number)
+			}
+			found = append(found, strings.Join(words, " "))
+		}
+		assert.Equal(t, want, strings.Join(found, "; "), value)
+	}
+}
+
+func TestYarnWeights(t *testing.T) {
+	for value, want := range map[string]string{
+		"acorn tan, fingering (1), 12 m": "1",
+		"gray, worsted (4)":              "4",
+		"DK":                             "3",
+		"#5 chunky":                      "5",
+		"fingering":                      "", // two weights are called so
+		"light blue cotton":              "",
+		"light weight cotton":            "3",
+		"super bulky, 100 g":             "6",
+		"baby pink wool":                 "",
+	} {
+		yarns := read("Yarn A: " + value).Yarns
+		require.Len(t, yarns, 1, value)
+		got := ""
+		if w, ok := yarns[0].Weight(); ok {
+			got = fmt.Sprint(w.Number)
+		}
+		assert.Equal(t, want, got, value)
+	}
+}
+
+func TestListBelowAHeading(t *testing.T) {
+	l := read("Pattern: Oak mat\nTerms: US\n\nMaterials\nA: bark brown, worsted (4)\n- Yarn B: leaf green\n5 mm hook\ntapestry needle\n")
+	require.True(t, l.Given)
+	var names []string
+	for _, y := range l.Yarns {
+		names = append(names, y.Name)
+	}
+	assert.ElementsMatch(t, []string{"A", "B"}, names)
+	require.Len(t, l.Hooks, 1)
+	assert.Equal(t, 5.0, l.Hooks[0].MM)
+	assert.Contains(t, l.Text, "tapestry needle")
+	assert.True(t, l.Named("b"))
+	assert.True(t, l.Named("leaf green"))
+	assert.False(t, l.Named("c"))
+	assert.False(t, read("Pattern: Oak mat").Given)
+}
+
+func TestGaugesOfSeveralStitches(t *testing.T) {
+	l := read("Gauge: 15 dc and 8 rows = 10 cm; 18 sc and 20 rows = 10 cm")
+	require.Len(t, l.Gauges, 2)
+	assert.Equal(t, []string{"dc", "sc"}, []string{l.Gauges[0].Of, l.Gauges[1].Of})
+	assert.Len(t, read("Gauge: 7 rows = 10 cm; 14 sts = 10 cm").Gauges, 1)
+	assert.Empty(t, read("Gauge: not important").Gauges)
+}
+
+func TestSwatch(t *testing.T) {
+	s := read("Swatch: 20 sts x 10 rows of sc = 2.1 g").Swatch
+	require.NotNil(t, s)
+	assert.Equal(t, []float64{20, 10, 2.1}, []float64{s.Stitches, s.Rows, s.Grams})
+	assert.Same(t, stitch.ByID("sc"), s.Stitch(stitch.US))
+	assert.Nil(t, read("Swatch: please make one").Swatch)
+}
+
+func TestWearers(t *testing.T) {
+	for header, want := range map[string]materials.Wearer{
+		"Pattern: Hedge mat":                      materials.Nobody,
+		"Pattern: Baby hat":                       materials.Baby,
+		"Pattern: Hat\nFor: children of 3 to 6":   materials.Child,
+		"Pattern: Baby-soft hat\nFor: women":      materials.Woman,
+		"Pattern: Hat\nSizes: toddler (child)":    materials.Toddler,
+		"Pattern: Hat\nFor: men":                  materials.Man,
+		"Pattern: Hat\nFor: grown-ups":            materials.Adult,
+		"Pattern: Mandarin mat\nFor: the kitchen": materials.Nobody,
+	} {
+		assert.Equal(t, want, read(header).For, header)
+	}
+}

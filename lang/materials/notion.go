@@ -1,0 +1,67 @@
+package materials
+
+import (
+	_ "embed"
+	"regexp"
+	"strings"
+
+	"stitchproof/lang/table"
+)
+
+//go:embed notions.tsv
+var notionTable string
+
+// Notion is a thing besides yarn and hook that instructions may ask for.
+type Notion struct {
+	Name   string
+	told   *regexp.Regexp
+	listed []string
+}
+
+var notions = table.Once(func() ([]Notion, error) {
+	records, err := table.Read("notions.tsv", notionTable, "notion", "told", "listed")
+	if err != nil {
+		return nil, err
+	}
+	out := make([]Notion, len(records))
+	for i, r := range records {
+		words := strings.ReplaceAll(regexp.QuoteMeta(r.Text("told")), `\|`, "|")
+		told, err := regexp.Compile(`(?i)\b(?:` + words + `)`)
+		if err != nil {
+			return nil, r.Errorf("%v", err)
+		}
+		out[i] = Notion{r.Text("notion"), told, r.List("listed", "|")}
+	}
+	return out, nil
+})
+
+// Notions is every notion that can be told from instructions.
+func Notions() []Notion { return notions() }
+
+// ToldIn is where a text asks for the notion, as the bounds of the words; nil
+// for nowhere. A sentence that says it is not needed asks for nothing.
+func (n *Notion) ToldIn(text string) []int {
+	at := 0
+	for sentence := range strings.SplitAfterSeq(text, ".") {
+		if m := n.told.FindStringIndex(sentence); m != nil && !needless.MatchString(sentence) {
+			end := m[1] + len(sentence[m[1]:]) - len(strings.TrimLeftFunc(sentence[m[1]:], isLetter))
+			return []int{at + m[0], at + end}
+		}
+		at += len(sentence)
+	}
+	return nil
+}
+
+var needless = regexp.MustCompile(`(?i)\b(?:no|not|none|never|without|instead|optional|optionally|if you|if desired|if wished|you can|may)\b`)
+
+func isLetter(r rune) bool { return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' }
+
+// Has tells whether the list has a notion.
+func (l *List) Has(n *Notion) bool {
+	for _, word := range n.listed {
+		if strings.Contains(l.Text, word) {
+			return true
+		}
+	}
+	return false
+}

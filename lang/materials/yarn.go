@@ -1,0 +1,104 @@
+package materials
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/stock"
+)
+
+// weightNumber is the number of a standard weight: `worsted (4)`, `#4`,
+// `weight 4`, `4 medium`.
+var weightNumber = regexp.MustCompile(`\(([0-7])\)|#([0-7])\b|(?i:weight|category|cyc)\s*([0-7])\b`)
+
+// readWeight finds the weight in a yarn's description: a name, a number or both.
+func (y *Yarn) readWeight() {
+	if m := weightNumber.FindStringSubmatchIndex(y.Text); m != nil {
+		for i := 2; i < len(m); i += 2 {
+			if m[i] >= 0 {
+				n, _ := strconv.Atoi(y.Text[m[i]:m[i+1]]) // the pattern lets only digits through
+				y.Number = &n
+			}
+		}
+		y.WeightSpan = source.Span{Start: m[0], End: m[1]}.Shift(y.Span.Start)
+	}
+	name, at := weightName(y.Text)
+	if name == "" {
+		return
+	}
+	y.Weights = stock.WeightsNamed(name)
+	if span := (source.Span{Start: at, End: at + len(name)}).Shift(y.Span.Start); y.Number == nil {
+		y.WeightSpan = span
+	} else {
+		y.WeightSpan = y.WeightSpan.Union(span)
+	}
+}
+
+// weightName finds the longest name of a weight that stands in a description
+// by itself. A name that says more of yarns than of their weight (`baby`,
+// `light`) is none unless the description calls it a weight.
+func weightName(text string) (name string, at int) {
+	lower := strings.ToLower(text)
+	for _, w := range stock.Weights() {
+		for _, candidate := range append([]string{w.Name}, w.Also...) {
+			i := wordAt(lower, candidate)
+			if i < 0 || len(candidate) <= len(name) {
+				continue
+			}
+			if vague[candidate] && !strings.Contains(lower, candidate+" weight") && !strings.Contains(lower, candidate+"-weight") {
+				continue
+			}
+			name, at = candidate, i
+		}
+	}
+	return name, at
+}
+
+// vague are names of weights that are words for much else.
+var vague = map[string]bool{
+	"baby": true, "fine": true, "light": true, "lace": true, "craft": true, "rug": true, "thread": true, "medium": true, "sock": true, "roving": true,
+	"afghan": true, "super fine": true, "1 ply": true, "2 ply": true, "3 ply": true, "4 ply": true, "5 ply": true, "8 ply": true, "10 ply": true, "12 ply": true, "14 ply": true,
+}
+
+// wordAt is where a word stands by itself in a text, -1 for nowhere.
+func wordAt(text, word string) int {
+	for from := 0; ; {
+		i := strings.Index(text[from:], word)
+		if i < 0 {
+			return -1
+		}
+		i += from
+		if !letterAt(text, i-1) && !letterAt(text, i+len(word)) {
+			return i
+		}
+		from = i + 1
+	}
+}
+
+func letterAt(text string, i int) bool {
+	return i >= 0 && i < len(text) && (text[i] >= 'a' && text[i] <= 'z' || text[i] >= '0' && text[i] <= '9')
+}
+
+// Weight is the standard weight that the description settles on: the number's
+// where one is written, else that of a name which is used for one weight only.
+func (y *Yarn) Weight() (stock.Weight, bool) {
+	switch {
+	case y.Number != nil:
+		return stock.WeightNumbered(*y.Number)
+	case len(y.Weights) == 1:
+		return y.Weights[0], true
+	}
+	return stock.Weight{}, false
+}
+
+// Doubled tells whether more than one strand is held at once.
+func (l *List) Doubled() bool {
+	for _, words := range []string{"held", "strands", "double strand", "two strand"} {
+		if strings.Contains(l.Text, words) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,194 @@
+// Package measure tells how large the worked pieces come out by the pattern's
+// gauge, and how much yarn they take by its swatch. It gives figures and how
+// far they can be trusted, and judges nothing.
+package measure
+
+import (
+	"strings"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/materials"
+	"stitchproof/lang/stitch"
+)
+
+// Size is how large a piece comes out in one size, in millimetres. What cannot
+// be told is 0.
+type Size struct {
+	// Width is that of the widest row; Around is the longest way round; Across is
+	// the width of a disc worked from its middle; Height is that of all rows.
+	Width, Around, Across, Height float64
+	// Stitches and Rows are what they are reckoned from.
+	Stitches, Rows int
+	// Exact is set where all but a few rows are in the stitch that the gauge counts,
+	// with no spaces between. Edged is set where an edging goes round, which is not
+	// in the figures.
+	Exact, Edged bool
+	// Gauge is the one reckoned with.
+	Gauge materials.Gauge
+}
+
+// Round tells whether the piece is worked round.
+func (s Size) Round() bool { return s.Around > 0 }
+
+// Of reckons how large a piece comes out in one size. It tells nothing without
+// a gauge, or where a row of the piece could not be counted or is not what it
+// states.
+func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size int) Size {
+	r := reckoner{list: list, dialect: worked.Dialect, size: size, grows: true}
+	if len(list.Gauges) == 0 || piece.From != nil {
+		return Size{}
+	}
+	flat := flatly(piece, size)
+	for _, row := range piece.Rows {
+		switch {
+		case !row.Works():
+		case row.Round == flat:
+			r.out.Edged = true
+		case !r.add(row):
+			return Size{}
+		}
+	}
+	return r.total(flat)
+}
+
+// flatly tells whether most rows of a piece are worked flat: the others are its
+// edging.
+func flatly(piece *fabric.Piece, size int) bool {
+	flat, round := 0, 0
+	for _, row := range piece.Rows {
+		switch {
+		case !row.Works():
+		case row.Round:
+			round += row.Repeats[size]
+		default:
+			flat += row.Repeats[size]
+		}
+	}
+	return flat >= round
+}
+
+// reckoner adds up the rows of a piece in one size.
+type reckoner struct {
+	list    *materials.List
+	dialect stitch.Dialect
+	size    int
+	out     Size
+	widest  float64
+	before  int
+	inexact int  // rows that are not in the gauge's stitch
+	sharp   bool // the widest row is
+	grows   bool // every round is longer than the one before it
+}
+
+// add puts a row to the others. It is false where the row tells nothing.
+func (r *reckoner) add(row *fabric.Row) bool {
+	t := &row.Tallies[r.size]
+	if !t.Works {
+		return true // this size leaves the row out
+	}
+	if !t.Known || len(t.Faults) > 0 || t.Agrees() == fabric.Disagrees {
+		return false
+	}
+	main := MainStitch(row, r.size)
+	g, ratio, exact := r.gaugeFor(main)
+	n := t.Made + t.Chains
+	if unit := gaugedStitch(g, r.dialect); unit != nil && unit.Class == stitch.Group {
+		n = groups(row, r.size, unit.Abbreviation(r.dialect))
+		exact = n > 0
+	} else if t.Chains > 0 {
+		exact = false
+	}
+	if g.Stitches == 0 || g.Length == 0 {
+		return false
+	}
+	if width := float64(n) * g.Length / g.Stitches; width > r.widest {
+		r.widest, r.sharp, r.out.Stitches, r.out.Gauge = width, exact, n, g
+	}
+	rows := row.Repeats[r.size]
+	if g.Rows > 0 {
+		r.out.Height += float64(rows) * g.Length / g.Rows * ratio
+	}
+	r.grows = r.grows && n > r.before && (rows == 1 || row.Index == 0)
+	r.before = n
+	r.out.Rows += rows
+	if !exact {
+		r.inexact += rows
+	}
+	return true
+}
+
+// fewOf is one row in how many may be in another stitch without making the
+// height of a piece doubtful.
+const fewOf = 10
+
+// total is what the rows come to.
+func (r *reckoner) total(flat bool) Size {
+	r.out.Exact = r.sharp && fewOf*r.inexact <= r.out.Rows
+	if flat {
+		r.out.Width = r.widest
+		return r.out
+	}
+	r.out.Around = r.widest
+	if r.grows {
+		r.out.Across = 2 * r.out.Height
+	}
+	return r.out
+}
+
+// gaugeFor is the gauge for rows of a stitch: that of the stitch, that of no
+// stitch in particular, or another's with how much higher the rows are.
+func (r *reckoner) gaugeFor(main *stitch.Stitch) (g materials.Gauge, ratio float64, exact bool) {
+	for _, g := range r.list.Gauges {
+		of := gaugedStitch(g, r.dialect)
+		if of == nil || main != nil && of.Plain() == main.Plain() {
+			return g, 1, true
+		}
+	}
+	g = r.list.Gauges[0]
+	of := gaugedStitch(g, r.dialect)
+	if of.Class == stitch.Group {
+		return g, 1, true
+	}
+	if main == nil || main.HeightInSC == 0 || of.HeightInSC == 0 {
+		return g, 1, false
+	}
+	return g, main.Plain().HeightInSC / of.HeightInSC, false
+}
+
+// gaugedStitch is the stitch that a gauge counts, nil where it counts stitches
+// of any kind.
+func gaugedStitch(g materials.Gauge, d stitch.Dialect) *stitch.Stitch {
+	m, _ := stitch.Find(g.Of)
+	return m.In(d)
+}
+
+// groups counts the groups of a name in a row, shells or V-stitches, or in each
+// of the rows that it stands for.
+func groups(row *fabric.Row, size int, name string) int {
+	seen := map[int]bool{}
+	for i := range row.Piece.Stitches[size] {
+		if s := &row.Piece.Stitches[size][i]; s.Row == row.Index && s.Object > 0 && strings.EqualFold(s.Own, name) {
+			seen[s.Object] = true
+		}
+	}
+	return len(seen) / max(1, row.Repeats[size])
+}
+
+// MainStitch is the plain stitch that most stitches of a row are built on, nil
+// for none.
+func MainStitch(row *fabric.Row, size int) *stitch.Stitch {
+	counts := map[*stitch.Stitch]int{}
+	var main *stitch.Stitch
+	for i := range row.Piece.Stitches[size] {
+		s := &row.Piece.Stitches[size][i]
+		if s.Row != row.Index || s.IsSpace() || s.Apart {
+			continue
+		}
+		k := s.Kind.Plain()
+		counts[k]++
+		if main == nil || counts[k] > counts[main] {
+			main = k
+		}
+	}
+	return main
+}

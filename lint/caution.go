@@ -1,0 +1,115 @@
+package lint
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+
+	"stitchproof/lang/materials"
+	"stitchproof/lang/source"
+	"stitchproof/lang/stock"
+)
+
+// notice ends every caution. Nothing in one may be read as leave to do without
+// the law of the place.
+const notice = ": follow the rules in force where the piece is made, sold or given (this is information, no legal advice)"
+
+// caution reports what could hurt somebody, with the published figures that
+// bear on it. It offers no fix: what is to be done is for people to decide.
+func (p *Pass) caution(at source.Span, what string, figures ...string) {
+	f := Finding{Span: at, Message: quoted(p.File.Text.Slice(at)) + what + notice}
+	for _, key := range figures {
+		l := stock.SafetyLimit(key)
+		words := l.Holds
+		if l.Figure > 0 {
+			words += ": " + strconv.FormatFloat(l.Figure, 'f', -1, 64) + " " + l.Unit
+		}
+		f.Related = append(f.Related, Related{at, words + " (" + l.Source + ")"})
+	}
+	p.Report(f)
+}
+
+// wearer is for whom the pattern is: as the header says, else the names of its
+// pieces, else its first lines.
+func (p *Pass) wearer() materials.Wearer {
+	if p.Materials.For != materials.Nobody {
+		return p.Materials.For
+	}
+	var names []string
+	for _, piece := range p.File.Pieces {
+		names = append(names, piece.Name)
+	}
+	if who := materials.WearerIn(strings.Join(names, " ")); who != materials.Nobody {
+		return who
+	}
+	return materials.WearerIn(p.opening())
+}
+
+// opening is the first line of the pattern, which stands for a title where the
+// header has none.
+func (p *Pass) opening() string {
+	for i := range p.File.Text.Lines() {
+		line := strings.TrimSpace(p.File.Text.Slice(p.File.Text.Line(i)))
+		if line != "" && !strings.HasPrefix(line, "//") {
+			return line
+		}
+	}
+	return ""
+}
+
+var (
+	agesSaid = regexp.MustCompile(`\b(?:\d+|one|two|three|four|five|six|eight|ten|twelve|fourteen) ?(?:-| )?(?:years?|yrs?|months?)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
+	playful  = regexp.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy filling|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`)
+)
+
+// isToy tells whether the pattern speaks of a toy.
+func (p *Pass) isToy() bool { return among(p.File.Text.String(), playful) }
+
+// firstOf is the first place where the pattern speaks of a thing, in the
+// sentences that do not say it is left out.
+func (p *Pass) firstOf(thing *regexp.Regexp) (source.Span, bool) {
+	return p.firstIn(p.passages(), thing)
+}
+
+func (p *Pass) firstIn(passages []source.Span, thing *regexp.Regexp) (source.Span, bool) {
+	for _, span := range passages {
+		at := span.Start
+		for sentence := range strings.SplitAfterSeq(p.File.Text.Slice(span), ".") {
+			lower := strings.ToLower(sentence)
+			if m := thing.FindStringIndex(lower); m != nil && len(lower) == len(sentence) && !leftOut.MatchString(lower) {
+				return source.Span{Start: at + m[0], End: at + m[1]}, true
+			}
+			at += len(sentence)
+		}
+	}
+	return source.Span{}, false
+}
+
+// leftOut tells of a sentence in which a thing is kept out of the piece.
+var leftOut = regexp.MustCompile(`\b(?:no|not|none|never|without|instead of|rather than|embroider(?:ed|y)?)\b`)
+
+// passages lists the parts of the file that speak to the maker, each line of a
+// paragraph of prose with those that it goes on in.
+func (p *Pass) passages() []source.Span {
+	prose, comments := map[source.Span]bool{}, map[source.Span]bool{}
+	for _, span := range p.File.Prose {
+		prose[span] = true
+	}
+	for _, c := range p.File.Comments {
+		comments[c.Span] = true
+	}
+	var out []source.Span
+	runsOn := false
+	for _, span := range p.File.Parts() {
+		if comments[span] {
+			continue
+		}
+		if last := len(out) - 1; runsOn && prose[span] && p.File.Text.LineOf(span.Start)-p.File.Text.LineOf(out[last].End) < 2 {
+			out[last].End = span.End
+		} else {
+			out = append(out, span)
+		}
+		runsOn = prose[span]
+	}
+	return out
+}

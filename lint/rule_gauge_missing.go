@@ -1,0 +1,42 @@
+package lint
+
+import "strings"
+
+var gaugeMissing = &Rule{
+	Name:     "gauge-missing",
+	Family:   "materials",
+	Severity: Info,
+	Summary:  "A pattern that promises a finished size gives a gauge.",
+	Why:      "The counts give the size only at one gauge. Without it a maker learns that hers differs when the piece is finished.",
+	Bad: `Pattern: Oak leaf mat
+Terms: US
+Finished size: 9 cm x 2.5 cm (3 1/2 in x 1 in)
+
+Piece: Mat
+Ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across. (12 sc)
+Fasten off.
+`,
+	Good: `Pattern: Oak leaf mat
+Terms: US
+Gauge: 13 sc and 14 rows = 10 cm (4 in)
+Finished size: about 9 cm (3 1/2 in) wide
+
+Piece: Mat
+Ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across. (12 sc)
+Fasten off.
+`,
+	Check: checkGaugeMissing,
+}
+
+func checkGaugeMissing(p *Pass) {
+	finished := p.Materials.Finished
+	if finished == nil || finished.Value == "" || len(p.Materials.Gauges) > 0 {
+		return
+	}
+	if text := strings.ToLower(p.File.Text.String()); says(text, "gauge", "tension", "swatch") {
+		return // it is told elsewhere, or said not to matter
+	}
+	p.Report(Finding{Span: finished.KeySpan, Message: "a finished size is promised, and no gauge is given to reach it"})
+}

@@ -1,0 +1,292 @@
+package lint
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/materials"
+	"stitchproof/lang/measure"
+	"stitchproof/lang/syntax"
+)
+
+var measureMismatch = &Rule{
+	Name:     "measure-mismatch",
+	Family:   "materials",
+	Severity: Warning,
+	Summary:  "The finished size is what stitches and rows come to at the gauge, and the same in centimetres and in inches.",
+	Why: "A maker who has met the gauge trusts the size. Where the pattern's own figures do not agree, one of them is wrong, " +
+		"and she finds out which when it is finished.",
+	Bad: `Pattern: Oak leaf scarf
+Terms: US
+Gauge: 15 hdc and 10 rows = 10 cm (4 in)
+Finished size: 25 cm x 100 cm (10 in x 39 1/2 in)
+Turning chains: ch 2 does not count as a st.
+
+Piece: Scarf
+With A, ch 32.
+Row 1: Hdc in 3rd ch from hook and in each ch across; turn. (30 hdc)
+Rows 2-100: Ch 2, hdc in each st across; turn. (30 hdc)
+Fasten off.
+`,
+	Good: `Pattern: Oak leaf scarf
+Terms: US
+Gauge: 15 hdc and 10 rows = 10 cm (4 in)
+Finished size: 20 cm x 100 cm (8 in x 39 1/2 in)
+Turning chains: ch 2 does not count as a st.
+
+Piece: Scarf
+With A, ch 32.
+Row 1: Hdc in 3rd ch from hook and in each ch across; turn. (30 hdc)
+Rows 2-100: Ch 2, hdc in each st across; turn. (30 hdc)
+Fasten off.
+`,
+	Sources: []string{
+		"Width = stitches ÷ stitches to a length. Allowed: half a stitch or row of the gauge, and half a centimetre or a quarter of an inch of the size, as each may have been rounded; twice that where the size is called about",
+		"Conversions: 62 in printed as 168 cm and 42 in as 122 cm were met in published sheets (read). Allowed: 7 mm and 15 in a thousand, so that 4 in may be 10 cm",
+	},
+	Check: checkMeasureMismatch,
+}
+
+func checkMeasureMismatch(p *Pass) {
+	for _, f := range p.File.Header {
+		if f.Key == "finished size" || f.Key == "gauge" {
+			p.conversions(f)
+		}
+	}
+	if p.Materials.Finished == nil || len(p.Materials.Gauges) == 0 {
+		return
+	}
+	for _, c := range p.claims() {
+		p.holdAgainstGauge(c)
+	}
+}
+
+// Allowed between a length in one system and in the other.
+const (
+	conversionGive  = 7     // millimetres
+	conversionShare = 0.015 // of the length
+)
+
+// conversions holds the metric lengths of a field against those in inches, in
+// the order they stand in.
+func (p *Pass) conversions(f *syntax.Field) {
+	var metric, imperial []syntax.WrittenLength
+	for _, l := range p.lengthsIn(f) {
+		if l.Metric() {
+			metric = append(metric, l)
+		} else {
+			imperial = append(imperial, l)
+		}
+	}
+	if len(metric) != len(imperial) {
+		return
+	}
+	for i, m := range metric {
+		in := imperial[i]
+		for size := range max(len(m.Vals), len(in.Vals)) {
+			if len(m.Vals) != len(in.Vals) || math.Abs(m.At(size)-in.At(size)) <= conversionGive+conversionShare*m.At(size) {
+				continue
+			}
+			p.Report(Finding{
+				Span: in.Span.Shift(f.ValueSpan.Start),
+				Message: fmt.Sprintf("%s in is %s cm, and %s cm is given", inches(in.At(size)), centimetres(in.At(size)),
+					centimetres(m.At(size))),
+				Related: []Related{{m.Span.Shift(f.ValueSpan.Start), centimetres(m.At(size)) + " cm is " + inches(m.At(size)) + " in"}},
+			})
+			break
+		}
+	}
+}
+
+// claim is what the finished size says of one piece: one length or two.
+type claim struct {
+	piece   *fabric.Piece
+	lengths []syntax.WrittenLength
+	around  bool
+	about   bool
+	// asWorked is set where the size is said to be that before an edging.
+	asWorked bool
+}
+
+var (
+	aroundWords = regexp.MustCompile(`^\W*(?:around|circumference|round)`)
+	aboutWords  = regexp.MustCompile(`\b(?:about|approx|approximately|roughly|circa|ca)\b`)
+	// A size before its edging is that of the rows; one without something else, or
+	// of something folded, is that of some of them.
+	asWorked = regexp.MustCompile(`\b(?:before|without|excluding) (?:the )?(?:edging|border)`)
+	inPart   = regexp.MustCompile(`\b(?:without|excluding|plus|folded|stretched|gathered|blocked|after)\b`)
+)
+
+// claims reads the finished size: widths with heights, and ways around. What it
+// says of pieces that are joined from others is left alone.
+func (p *Pass) claims() []claim {
+	f := p.Materials.Finished
+	text := strings.ToLower(p.File.Text.Slice(f.ValueSpan))
+	bare := asWorked.MatchString(text)
+	if !bare && inPart.MatchString(text) {
+		return nil
+	}
+	var out []claim
+	lengths := syntax.FindLengths(text)
+	for i := 0; i < len(lengths); i++ {
+		c := claim{lengths: lengths[i : i+1], about: aboutWords.MatchString(text), asWorked: bare}
+		before := text[:lengths[i].Span.Start]
+		if i+1 < len(lengths) && crossed(unworded.ReplaceAllString(text[lengths[i].Span.End:lengths[i+1].Span.Start], "")) {
+			c.lengths = lengths[i : i+2]
+			i++
+		}
+		end := c.lengths[len(c.lengths)-1].Span.End
+		c.around = aroundWords.MatchString(text[end:])
+		if c.piece = p.claimedPiece(before); c.piece != nil && c.lengths[0].Metric() == lengths[0].Metric() && (len(c.lengths) == 2 || c.around) {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// unworded are words that may stand between a width and a height.
+var unworded = regexp.MustCompile(`\b(?:wide|deep|tall|long|high|around|square)\b`)
+
+// claimedPiece is the piece that a size is of: the one named before it, else the
+// only one there is.
+func (p *Pass) claimedPiece(before string) *fabric.Piece {
+	before = before[strings.LastIndexAny(before, ",;")+1:]
+	var only *fabric.Piece
+	for _, piece := range p.Fabric.Pieces {
+		name := strings.ToLower(piece.Tree.Name)
+		if name != "" && strings.Contains(before, name) {
+			return piece
+		}
+		if piece.Tree.Make.Or(0, 1) == 1 {
+			only = piece
+		}
+	}
+	if len(p.Fabric.Pieces) > 1 {
+		return nil
+	}
+	return only
+}
+
+// dimension is one measure of a worked piece, in millimetres, and what it is
+// reckoned from: so many of something at so many to a length.
+type dimension struct {
+	length, per float64
+	count       int
+	noun        string
+}
+
+// dimensions are the width of a piece, or its way around, and its height.
+func dimensions(s measure.Size) (width, height dimension) {
+	width = dimension{max(s.Width, s.Around), s.Gauge.Stitches, s.Stitches, "sts"}
+	if s.Gauge.Rows > 0 {
+		height = dimension{s.Height, s.Gauge.Rows, s.Rows, "rows"}
+	}
+	return width, height
+}
+
+// gap is a length that is not what the gauge gives.
+type gap struct {
+	says, give float64 // in millimetres
+	dimension
+}
+
+// holdAgainstGauge compares what is claimed with what the gauge gives, in every
+// size. A width and a height may stand in either order.
+func (p *Pass) holdAgainstGauge(c claim) {
+	gaps := make([]sized[gap], len(c.lengths))
+	var gauge materials.Gauge
+	for size := range p.Fabric.Sizes() {
+		s := measure.Of(p.Materials, p.Fabric, c.piece, size)
+		if !s.Exact || s.Edged && !c.asWorked {
+			return
+		}
+		gauge = s.Gauge
+		for i, g := range c.against(s, size) {
+			if g != nil {
+				gaps[i].add(size, *g)
+			}
+		}
+	}
+	for i, g := range gaps {
+		if len(g.facts) > 0 {
+			p.inSizes(g.sizes, Finding{
+				Span:    c.lengths[i].Span.Shift(p.Materials.Finished.ValueSpan.Start),
+				Message: gapWords(g, gauge),
+				Related: []Related{{gauge.Span, "the gauge"}},
+			})
+		}
+	}
+}
+
+// gapWords says both lengths and how far apart they may be.
+func gapWords(g sized[gap], gauge materials.Gauge) string {
+	first := g.facts[0]
+	each := func(write func(float64) string, get func(gap) float64) string {
+		words := make([]string, len(g.facts))
+		for i, f := range g.facts {
+			words[i] = write(get(f))
+		}
+		return syntax.PerSize(words)
+	}
+	says, makes := func(f gap) float64 { return f.says }, func(f gap) float64 { return f.length }
+	return fmt.Sprintf("says %s cm (%s in), and %s %s at %s to %s cm make %s cm (%s in), give or take %s cm",
+		each(centimetres, says), each(inches, says), g.num(func(f gap) int { return f.count }), first.noun, trimmed(first.per),
+		centimetres(gauge.Length), each(centimetres, makes), each(inches, makes), trimmed(first.give/10))
+}
+
+// against tells which of its lengths a claim does not keep in a size, nil for
+// those that it does.
+func (c claim) against(s measure.Size, size int) []*gap {
+	width, height := dimensions(s)
+	switch {
+	case c.around && s.Round() && len(c.lengths) == 1:
+		return []*gap{c.gap(0, size, width)}
+	case s.Round() || len(c.lengths) == 1 || height.length == 0:
+		return nil // a strip may be joined at its ends or at its sides
+	}
+	upright := []*gap{c.gap(0, size, width), c.gap(1, size, height)}
+	sideways := []*gap{c.gap(0, size, height), c.gap(1, size, width)}
+	if kept(sideways) > kept(upright) {
+		return sideways
+	}
+	return upright
+}
+
+func kept(gaps []*gap) int {
+	n := 0
+	for _, g := range gaps {
+		if g == nil {
+			n++
+		}
+	}
+	return n
+}
+
+// What may be between a size and what the gauge gives, in millimetres: the size
+// may have been rounded to half a centimetre or to quarter of an inch.
+const (
+	metricGive   = 5
+	imperialGive = 25.4 / 4
+)
+
+// gap tells of a length that is not a dimension of the piece, nil where it is.
+func (c claim) gap(i, size int, d dimension) *gap {
+	says := c.lengths[i].At(size)
+	give := 0.5/d.per*d.length + imperialGive
+	if c.lengths[i].Metric() {
+		give += metricGive - imperialGive
+	}
+	if c.about {
+		give *= 2
+	}
+	if math.Abs(says-d.length) <= give {
+		return nil
+	}
+	return &gap{says, give, d}
+}
+
+func trimmed(v float64) string { return strconv.FormatFloat(math.Round(v*10)/10, 'f', -1, 64) }

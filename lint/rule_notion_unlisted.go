@@ -1,0 +1,82 @@
+package lint
+
+import (
+	"strings"
+
+	"stitchproof/lang/materials"
+	"stitchproof/lang/source"
+)
+
+var notionUnlisted = &Rule{
+	Name:     "notion-unlisted",
+	Family:   "materials",
+	Severity: Warning,
+	Summary:  "What the instructions ask for besides yarn and hook is in the materials.",
+	Why:      "A maker who has gathered what is listed sits down to work. A marker, filling or needle that was not listed is missing when it is needed.",
+	Bad: `Pattern: Acorn
+Terms: US
+Hook: 3.25 mm (US D-3)
+Notions: tapestry needle
+
+Piece: Acorn
+Rnd 1: 6 sc in magic ring, place marker in first st; do not join. (6 sc)
+Rnd 2: 2 sc in each st around, move marker up. (12 sc)
+Rnd 3: Sc in each st around. (12 sc)
+Fasten off.
+`,
+	Good: `Pattern: Acorn
+Terms: US
+Hook: 3.25 mm (US D-3)
+Notions: tapestry needle, stitch marker
+
+Piece: Acorn
+Rnd 1: 6 sc in magic ring, place marker in first st; do not join. (6 sc)
+Rnd 2: 2 sc in each st around, move marker up. (12 sc)
+Rnd 3: Sc in each st around. (12 sc)
+Fasten off.
+`,
+	Check: checkNotionUnlisted,
+}
+
+func checkNotionUnlisted(p *Pass) {
+	if !p.Materials.Given {
+		return
+	}
+	for _, n := range materials.Notions() {
+		if p.Materials.Has(&n) {
+			continue
+		}
+		at, found := p.toldOf(&n)
+		if !found {
+			continue
+		}
+		p.Report(Finding{
+			Span:    at,
+			Message: quoted(p.File.Text.Slice(at)) + " needs " + n.Name + ", which is not in the materials",
+			Fix:     p.listNotion(n.Name),
+		})
+	}
+}
+
+// toldOf is the first place where the instructions ask for a notion.
+func (p *Pass) toldOf(n *materials.Notion) (at source.Span, found bool) {
+	for _, span := range p.directions() {
+		if m := n.ToldIn(p.File.Text.Slice(span)); m != nil {
+			here := source.Span{Start: m[0], End: m[1]}.Shift(span.Start)
+			if !found || here.Start < at.Start {
+				at, found = here, true
+			}
+		}
+	}
+	return at, found
+}
+
+// listNotion adds a notion to the materials, nil where they have no line for it.
+func (p *Pass) listNotion(name string) *Fix {
+	for _, f := range p.File.Header {
+		if f.Key == "notions" && f.Value != "" && !strings.EqualFold(f.Value, "none") {
+			return &Fix{Title: "list " + name, Safe: true, Edits: []source.Edit{{Span: source.At(f.ValueSpan.End), New: ", " + name}}}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,59 @@
+package lint
+
+import (
+	"regexp"
+
+	"stitchproof/lang/materials"
+)
+
+var sleepLoose = &Rule{
+	Name:     "sleep-loose",
+	Family:   "caution",
+	Severity: Caution,
+	Summary:  "Blankets, cushions and soft toys for a baby or a cot are told of, with the advice on safe sleep.",
+	Why:      "A baby cannot push away what lies over its face. Whoever makes a blanket for a cot ought to know what doctors say of it before she chooses the yarn.",
+	Bad: `Pattern: Baby blanket
+Terms: US
+
+Piece: Blanket
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Fasten off.
+`,
+	Good: `Pattern: Sofa blanket
+Terms: US
+
+Piece: Blanket
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Fasten off.
+`,
+	Sources: []string{
+		"American Academy of Pediatrics, Pediatrics, July 2022, summary (read): under 12 months nothing soft or loose in the sleep space",
+		"Advice differs from country to country; that of the United Kingdom speaks of blankets that are firmly tucked in (memory)",
+	},
+	Check: checkSleepLoose,
+}
+
+var (
+	// inCot names the place of sleep itself.
+	inCot = regexp.MustCompile(`\b(?:cots?|cribs?|cradles?|prams?|moses baskets?|bassinets?|nursery|stroller|carriage (?:cover|robe|blanket))\b`)
+	// loose is what lies loose in a bed. Nothing is one by its name alone.
+	loose = regexp.MustCompile(`\b(?:blankets?|afghans?|coverlets?|quilts?|pillows?|cushions?|bumpers?|lovey|loveys|lovies|comforters?|carriage robe|sleeping bags?)\b`)
+)
+
+func checkSleepLoose(p *Pass) {
+	who := p.wearer()
+	small := who == materials.Preemie || who == materials.Newborn || who == materials.Baby
+	_, bed := p.firstOf(inCot)
+	if !small && !bed {
+		return
+	}
+	at, found := p.firstOf(loose)
+	if !found {
+		if at, found = p.firstOf(playful); !found || !small {
+			return
+		}
+	}
+	p.caution(at, " for a baby lies loose where it sleeps; advice differs from country to country", "sleep")
+}

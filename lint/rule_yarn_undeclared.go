@@ -1,0 +1,57 @@
+package lint
+
+import "slices"
+
+var yarnUndeclared = &Rule{
+	Name:     "yarn-undeclared",
+	Family:   "materials",
+	Severity: Warning,
+	Summary:  "Every yarn that the rows name is in the materials.",
+	Why:      "A maker buys what is listed. A yarn that first appears in row 12 sends her back to the shop, or to guess which of hers is meant.",
+	Bad: `Pattern: Oak leaf mat
+Terms: US
+Yarn A: bark brown, worsted (4), 20 m (22 yd)
+Yarn B: leaf green, worsted (4), 10 m (11 yd)
+
+Piece: Mat
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: With B, ch 1, sc in each st across; turn. (12 sc)
+Row 3: With C, ch 1, sc in each st across. (12 sc)
+Fasten off.
+`,
+	Good: `Pattern: Oak leaf mat
+Terms: US
+Yarn A: bark brown, worsted (4), 20 m (22 yd)
+Yarn B: leaf green, worsted (4), 10 m (11 yd)
+Yarn C: haw red, worsted (4), 10 m (11 yd)
+
+Piece: Mat
+With A, ch 13.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)
+Row 2: With B, ch 1, sc in each st across; turn. (12 sc)
+Row 3: With C, ch 1, sc in each st across. (12 sc)
+Fasten off.
+`,
+	Check: checkYarnUndeclared,
+}
+
+// Only a list that names its yarns by letters can lack one: words for colours
+// vary too much between list and rows to be held against each other.
+func checkYarnUndeclared(p *Pass) {
+	named := namedYarns(p.Materials)
+	if !slices.ContainsFunc(named, yarnCode.MatchString) {
+		return
+	}
+	seen := map[string]bool{}
+	for _, use := range p.yarnsUsed() {
+		if seen[use.name] || !yarnCode.MatchString(use.name) || p.Materials.Named(use.name) {
+			continue
+		}
+		seen[use.name] = true
+		p.Report(Finding{
+			Span:    use.span,
+			Message: "yarn " + use.written + " is used, and the materials list only " + both(named),
+		})
+	}
+}

@@ -1,0 +1,77 @@
+package lint
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+
+	"stitchproof/lang/materials"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// directions lists the parts of the file that tell a maker what to do: the
+// rows, and the prose that stands among them or after them.
+func (p *Pass) directions() []source.Span {
+	var out []source.Span
+	begin := p.File.Text.Len()
+	for _, piece := range p.File.Pieces {
+		begin = min(begin, piece.Span.Start)
+		for _, row := range piece.Rows {
+			out = append(out, row.Written())
+		}
+	}
+	for _, span := range p.File.Prose {
+		if span.Start > begin {
+			out = append(out, span)
+		}
+	}
+	return out
+}
+
+// yarnUse is a yarn where a row names it.
+type yarnUse struct {
+	name    string // as the tree has it: lower case
+	written string
+	span    source.Span
+}
+
+// yarnsUsed lists every place where a row takes up a yarn by name.
+func (p *Pass) yarnsUsed() []yarnUse {
+	var out []yarnUse
+	for row := range p.Fabric.Rows() {
+		syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
+			name := ""
+			switch n := c.Node.(type) {
+			case *syntax.Yarn:
+				name = n.Yarn
+			case *syntax.Work:
+				name = n.Yarn
+			}
+			if name != "" {
+				out = append(out, yarnUse{name, row.Tree.AsWritten(name), row.Tree.Abs(c.Span)})
+			}
+		})
+	}
+	return out
+}
+
+// namedYarns are the names that the materials give to yarns, in order.
+func namedYarns(l *materials.List) []string {
+	var out []string
+	for _, y := range l.Yarns {
+		if y.Name != "" {
+			out = append(out, y.Name)
+		}
+	}
+	return out
+}
+
+// yarnCode is a yarn's name that is no word: A, MC, CC2.
+var yarnCode = regexp.MustCompile(`^(?i:[a-z]|mc|cc\d?)$`)
+
+// mm writes a size of hook: 4 mm, 3.25 mm.
+func mm(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) + " mm" }
+
+// among tells whether a text speaks of one of the patterns' words.
+func among(text string, words *regexp.Regexp) bool { return words.MatchString(strings.ToLower(text)) }
