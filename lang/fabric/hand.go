@@ -83,6 +83,8 @@ type hand struct {
 	after     []syntax.Clause // what the row says after the clause at work
 	coming    []syntax.Clause // what follows the clause at work, in its repeat too
 	together  bool            // the next clause is worked already, together with the one before
+	pieces    int             // how many times other pieces were worked into: the round joins them
+	bridge    int             // chains between joined pieces
 	edge      bool            // row ends are, or were, worked into
 	along     bool            // what follows goes along row ends
 	rows      int             // rows worked of the piece, as far as they are numbered

@@ -76,6 +76,12 @@ func (h *hand) lastTime(r *syntax.Repeat, last bool) []syntax.Clause {
 	case !last:
 	case r.Stops && r.StopAt >= 0:
 		return r.Body[:r.StopAt]
+	case r.Omits != nil:
+		for i := len(r.Body) - 1; i >= 0; i-- {
+			if _, chain := r.Omits.(*syntax.Chain); chain == isChain(r.Body[i].Node) && (chain || worksOn(r.Body[i:i+1])) {
+				return r.Body[:i]
+			}
+		}
 	case h.replaces(r):
 		for i := len(r.Body) - 1; i >= 0; i-- {
 			if worksOn(r.Body[i : i+1]) {
@@ -84,6 +90,11 @@ func (h *hand) lastTime(r *syntax.Repeat, last bool) []syntax.Clause {
 		}
 	}
 	return r.Body
+}
+
+func isChain(n syntax.Node) bool {
+	_, ok := n.(*syntax.Chain)
+	return ok
 }
 
 // replaces tells whether the ending stands in the stead of the last repeat's
@@ -216,7 +227,7 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 // choosing picks how many repeats leave room for what the row says next.
 func (h *hand) choosing(r *syntax.Repeat, tries []attempt, tail []syntax.Clause, end int) hand {
 	most := tries[len(tries)-1].hand
-	if r.Stops && r.StopAt >= 0 || h.replaces(r) {
+	if r.Stops && r.StopAt >= 0 || r.Omits != nil || h.replaces(r) {
 		return h.stopping(r, tries, end)
 	}
 	after := append(slices.Clone(r.Ending), tail...)

@@ -46,6 +46,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.attached = false
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
 	h.spare = false
+	h.pieces, h.bridge = 0, 0
 	h.edge, h.along, h.together = false, false, false
 	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
@@ -434,7 +435,7 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		return c // petals, blocks, points: what one is made of is not known
 	}
 	if !t.Known || stated.Change != 0 || p.Noun.Word == "corner" && !p.Noun.Length.Written() ||
-		p.Number.PerSize() && len(p.Number.Vals) != h.sizes {
+		p.Number.PerSize() && len(p.Number.Vals) != h.sizes || stated.Reached && c.Made != c.Stated {
 		return c
 	}
 	c.Result = Disagrees

@@ -56,6 +56,10 @@ func (h *hand) node(node syntax.Node) {
 		h.openBranch(n)
 	case *syntax.Return:
 		h.returnTo(n)
+	case *syntax.Total:
+		if n.Reached && h.works && h.rowMade != n.Parts[0].Number.At(h.size) {
+			h.lose() // after so many rounds as that takes
+		}
 	case *syntax.NoJoin:
 		h.round = true
 	case *syntax.Finish:
@@ -118,8 +122,12 @@ func (h *hand) chain(n *syntax.Chain) {
 	if !h.nested && !h.fixed && len(h.row) > 0 && h.onlySlips() && h.chains == 0 && (h.round || h.risesBy(n.Number.At(h.size))) {
 		h.arrive()
 	}
-	if !n.Number.Written() && n.Multiple.Written() {
-		h.lose()
+	if !n.Number.Written() {
+		h.lose() // a multiple, or a length to reach
+		return
+	}
+	if n.Piece != "" {
+		h.joinPieces(n.Number.At(h.size))
 		return
 	}
 	if unit := n.Multiple.At(h.size); unit > 0 {
@@ -368,6 +376,8 @@ func (h *hand) leave(p syntax.Place) {
 // all in the place of the group.
 func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 	switch {
+	case h.pieces > 0:
+		h.makeRest(k, own, n, h.effectOf(k))
 	case k.Class == stitch.Slip && n == 1 && h.round && !h.nested && !h.fixed && len(h.row) > 0 && h.remaining(syntax.Noun{}) == 0:
 		h.join(&syntax.Join{}) // nothing is left for it to stand on: it closes the round
 	case h.along && !h.fixed:

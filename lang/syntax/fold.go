@@ -1,6 +1,10 @@
 package syntax
 
-import "stitchproof/lang/source"
+import (
+	"slices"
+
+	"stitchproof/lang/source"
+)
 
 // fold turns a flat run of clauses into what it means together: stars and
 // `rep from *` become repeats, a remark in brackets joins the chain it speaks
@@ -97,11 +101,33 @@ func (f *folder) clause(c Clause) {
 			}
 		}
 	case *Unread:
-		if f.handwork {
-			c.Node = &Remark{} // `embroider two eyes over Rnd 9, 4 sts apart`
+		if f.handwork || f.counted() {
+			c.Node = &Remark{} // `embroider two eyes over Rnd 9, 4 sts apart`; `(12) the neck`
 		}
 	}
 	f.out = append(f.out, c)
+}
+
+// counted tells whether the row has stated its count and nothing more is worked:
+// what else is said is a remark.
+func (f *folder) counted() bool {
+	k := len(f.out)
+	if k == 0 {
+		return false
+	}
+	if _, ok := f.out[k-1].Node.(*Total); !ok {
+		return false
+	}
+	return !slices.ContainsFunc(f.in[f.at:], func(c Clause) bool { return steps(c.Node) })
+}
+
+// steps tells a clause that makes or passes stitches.
+func steps(n Node) bool {
+	switch n.(type) {
+	case *Work, *Group, *Repeat, *RepeatFrom, *Skip, *Chain, *Bracket:
+		return true
+	}
+	return false
 }
 
 // before takes `rep ( ) 10 more times`, which speaks of the bracket before it.
@@ -423,6 +449,11 @@ func (f *folder) ending(c Clause, n *Ending) bool {
 		r, ok := f.out[i].Node.(*Repeat)
 		if !ok {
 			return false
+		}
+		if n.Omits {
+			r.Omits = n.Step
+			f.out[i].Span, f.out[i].Sep = f.out[i].Span.Union(c.Span), c.Sep
+			return true
 		}
 		if n.Step != nil {
 			r.Ending = append(r.Ending, Clause{Span: c.Span, Node: n.Step})

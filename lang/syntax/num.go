@@ -41,6 +41,15 @@ func (n Num) Or(size, other int) int {
 	return n.At(size)
 }
 
+// plus adds another number to it, size by size.
+func (n Num) plus(m Num) Num {
+	out := Num{Vals: make([]int, max(len(n.Vals), len(m.Vals)))}
+	for i := range out.Vals {
+		out.Vals[i] = n.At(i) + m.At(i)
+	}
+	return out
+}
+
 // PerSize tells whether the number is a list of values.
 func (n Num) PerSize() bool { return len(n.Vals) > 1 }
 

@@ -124,6 +124,8 @@ func loose(tokens []Token) Node {
 		switch {
 		case t.Kind == Enclosed || t.Kind == Comma:
 			return nil
+		case t.Kind == Name && t.Canon == "if" && !slices.ContainsFunc(tokens, func(t Token) bool { return t.Kind == Stitch }):
+			return &Remark{} // advice: `if it cups, add a few`
 		case t.Kind == Name && t.Canon == "follows" && i > 0 && tokens[i-1].Canon == "as":
 			return &Likewise{} // how it goes is told next
 		case t.Kind != Word:
@@ -176,6 +178,8 @@ func (r *reader) clause(g *gClause) Node {
 	switch {
 	case g.RepFrom != nil:
 		return r.repeatFrom(g.RepFrom)
+	case g.Until != nil && g.Until.Have != nil:
+		return &Total{Parts: []Part{{Number: r.num(g.Until.Have)}}, Reached: true}
 	case g.Until != nil:
 		return &RepeatFrom{Limit: Measured}
 	case g.RepUntil != nil:
@@ -219,11 +223,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Total != nil:
 		return r.total(g.Total)
 	case g.Again != nil:
-		w := &Work{Number: r.num(g.Again.N), Places: r.places(g.Again.Where)}
-		if g.Again.Loop != nil {
-			w.Loop = loopNamed(g.Again.Loop.Word)
-		}
-		return w
+		return r.again(g.Again)
 	case g.Shaping != nil:
 		return &Shaping{Less: g.Shaping.Less, Number: r.num(g.Shaping.N)}
 	case g.Along != nil:
@@ -265,6 +265,8 @@ func (r *reader) clause(g *gClause) Node {
 		return &Motion{}
 	case g.Comment != nil:
 		return &Remark{}
+	case g.Long != nil:
+		return &Long{Rows: r.num(g.Long.Rows)}
 	case g.YarnAt != nil && g.YarnAt.Name == nil:
 		return &Join{Place: Place{Elsewhere: true}}
 	case g.YarnAt != nil:
@@ -296,6 +298,21 @@ func (r *reader) times(g *gTimesN) (n Num, more bool) {
 		return r.tokens[g.Once.Pos.Offset].Values, g.More4 || g.More5
 	}
 	return r.num(g.M), g.More1 || g.More2 || g.More3
+}
+
+// again reads a step that names no stitch: that of the step before is meant.
+func (r *reader) again(g *gAgain) Node {
+	switch {
+	case g.More != nil:
+		return &Work{Number: r.num(g.More)}
+	case g.Only, g.Last != nil:
+		return &Work{Places: []Place{{Pick: PickLast, Number: r.num(g.Last), Noun: Noun{Kind: NounAny, Word: "st"}}}}
+	}
+	w := &Work{Number: r.num(g.N), Places: r.places(g.Where)}
+	if g.Loop != nil {
+		w.Loop = loopNamed(g.Loop.Word)
+	}
+	return w
 }
 
 func (r *reader) repeatFrom(g *gRepFrom) Node {
@@ -456,6 +473,10 @@ func (r *reader) loopNote(g *gLoop) Node {
 func (r *reader) ending(g *gEnding) Node {
 	out := &Ending{Mirrored: g.Mirror, Last: g.Last}
 	switch {
+	case g.Omit != nil:
+		out.Omits, out.Step = true, &Skip{Place: r.onePlace(g.Omit)}
+	case g.OmitCh != nil:
+		out.Omits, out.Step = true, r.chain(g.OmitCh)
 	case g.At != nil:
 		out.StopAt = g.At.Text
 	case g.Chain != nil:
@@ -551,6 +572,12 @@ func (r *reader) chain(g *gChain) Node {
 		out.Number = r.num(g.M)
 	default:
 		out.Number = One(1)
+	}
+	if g.Plus != nil {
+		out.Number = out.Number.plus(r.num(g.Plus)) // `ch 30 + 1`
+	}
+	if g.On != nil {
+		out.Piece = g.On.Name
 	}
 	if g.For != nil { // `ch 5 for a tr`
 		out.Counts = Counts{Said: true, As: []Part{{Noun: Noun{Kind: NounStitch, Stitch: r.stitch(g.For)}}}}
@@ -733,6 +760,9 @@ func (r *reader) work(g *gWork) Node {
 		if t != nil {
 			out.Times, _ = r.times(t)
 		}
+	}
+	if g.Times != nil && g.Times.N != nil && len(g.Where) > 0 && !out.Number.Written() {
+		out.Number, out.Times = out.Times, Num{} // `dc x 3 in next ch`
 	}
 	for _, l := range [...]*gLoopIn{g.Loop1, g.Loop2, g.Loop3} {
 		if l != nil {

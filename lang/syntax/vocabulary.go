@@ -166,6 +166,9 @@ func (l *scanner) group() []Token {
 			if entry.canon == "group" {
 				t.Written = r.lower
 			}
+			if entry.canon == "post" && strings.HasPrefix(r.lower, "leg") {
+				t.Written = "leg"
+			}
 			if entry.colour {
 				t.Kind, t.Canon, t.Written = Name, r.lower, "colour"
 			}
