@@ -31,12 +31,13 @@ type hand struct {
 	words  *words
 	size   int
 	sizes  int
-	habit  *habit       // what is taken of the writer's habits
-	tall   []turningKey // beginning chains met of which nothing says whether they count
-	said   source.Span  // where a count without brackets is stated
-	budget *int         // clauses that may still be worked for this row
-	over   bool         // a bound was met and said
-	within int          // own stitches being worked within each other
+	habit  *habit              // what is taken of the writer's habits
+	tall   []turningKey        // beginning chains met of which nothing says whether they count
+	shown  map[turningKey]bool // what the joins of rounds show of the chains that begin them
+	said   source.Span         // where a count without brackets is stated
+	budget *int                // clauses that may still be worked for this row
+	over   bool                // a bound was met and said
+	within int                 // own stitches being worked within each other
 
 	earlier []Stitch // every stitch and space of the rows that are done
 	fresh   []Stitch // those of the row at work, numbered on from the earlier ones
@@ -446,6 +447,12 @@ func (h *hand) unsaidCounts(base *stitch.Stitch, n int) bool {
 		return counts
 	}
 	key := turningKey{base.ID, n}
+	if shown, ok := h.joinShows(base); ok {
+		h.shown = with(h.shown, key, shown)
+	}
+	if shown, ok := h.shown[key]; ok {
+		counts = shown
+	}
 	if !slices.Contains(h.tall, key) {
 		h.tall = append(slices.Clip(h.tall), key)
 	}

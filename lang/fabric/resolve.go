@@ -315,8 +315,8 @@ func (w *words) turningPart(tokens []syntax.Token) {
 		switch {
 		case t.Kind == syntax.Word && t.Canon == "not":
 			counts = false
-		case t.Kind == syntax.Word && t.Canon == "count":
-			said = true
+		case t.Kind == syntax.Word && (t.Canon == "count" || t.Canon == "st" && !counts):
+			said = true // or `is never a stitch`
 		case t.Kind == syntax.Stitch:
 			if k := t.Stitch.In(w.dialect); k != nil {
 				named = append(named, k.ID)

@@ -34,12 +34,12 @@ type gClause struct {
 	Chain     *gChain     `parser:"| @@ EOF"`
 	Counts    *gCounts    `parser:"| @@ EOF"`
 	Bracketed *gBracketed `parser:"| @@ EOF"`
+	Shaping   *gShaping   `parser:"| @@ EOF"`
 	Work      *gWork      `parser:"| @@ EOF"`
 	Remark    *gRemark    `parser:"| @@ EOF"`
 	Loop      *gLoop      `parser:"| @@ EOF"`
 	Total     *gTotal     `parser:"| @@ EOF"`
 	Again     *gAgain     `parser:"| @@ EOF"`
-	Shaping   *gShaping   `parser:"| @@ EOF"`
 	Along     *gAlong     `parser:"| @@ EOF"`
 	Place     *gPlace1st  `parser:"| @@ EOF"`
 	Even      *gEven      `parser:"| @@ EOF"`
@@ -52,6 +52,7 @@ type gClause struct {
 	HeldBack  *gHeldBack  `parser:"| @@ EOF"`
 	Comment   *gComment   `parser:"| @@ EOF"`
 	Long      *gLong      `parser:"| @@ EOF"`
+	Start     *gStart     `parser:"| @@ EOF"`
 	Likewise  *gLikewise  `parser:"| @@ EOF"`
 	Motion    *gMotion    `parser:"| @@ EOF"`
 	YarnAt    *gYarnAt    `parser:"| @@ EOF"`
@@ -75,6 +76,12 @@ type gUntil struct {
 	Pos  lexer.Position
 	Have *gNum `parser:"(   'until' 'have' @@ ( 'st' | Stitch )? 'around'? ( ?= EOF ) |"`
 	Rest bool  `parser:"  'until' @( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash )+ )"`
+}
+
+// from the second; starting in 2nd ch from hook: where the first stitch goes
+type gStart struct {
+	Pos lexer.Position
+	At  *gOrd `parser:"( 'from' | 'work'? 'beg' ( 'in' | 'at' | 'from' | 'with' ) ) @@ ( 'ch' | 'st' )? ( 'from' 'hook' )?"`
 }
 
 // for 2 rows: what stands before it is worked in each
@@ -356,9 +363,13 @@ type gAgain struct {
 
 // decreasing 6 evenly
 type gShaping struct {
-	Pos  lexer.Position
-	Less bool  `parser:"( @( 'decreased' | 'less' ) | 'increased' | 'more' )"`
-	N    *gNum `parser:"@@ ( 'st' | Stitch )? ( 'evenly' | 'across' | 'around' | 'over' 'last' Number ( 'st' | Stitch ) ) ( 'across' | 'around' | 'evenly' | 'in' 'each'? ( 'row' | 'rnd' ) )?"`
+	Pos   lexer.Position
+	Kind  *gStitch `parser:"(   @@"`
+	Times *gNum    `parser:"    @@ ( 'x' | '×' )"`
+	Each  *gNum    `parser:"    @@ ( 'st' | Stitch )"`
+	Both  bool     `parser:"    ( ( 'in' | 'at' | 'on' ) @( 'each' | 'both' ) ( 'end' | 'side' | 'edge' ) )? ( 'for' ( Name | 'edge' | 'side' )+ )? Comma? ( ( 'in' | 'on' ) ( 'each' | 'alternate' | Name | Ordinal | 'other' )* ( 'row' | 'rnd' ) )?"`
+	Less  bool     `parser:"| ( @( 'decreased' | 'less' ) | 'increased' | 'more' )"`
+	N     *gNum    `parser:"@@ ( 'st' | Stitch )? ( 'evenly' | 'across' | 'around' | 'over' 'last' Number ( 'st' | Stitch ) ) ( 'across' | 'around' | 'evenly' | 'in' 'each'? ( 'row' | 'rnd' ) )? )"`
 }
 
 // working in row ends
@@ -523,14 +534,14 @@ type gMarkAt struct {
 // the last in top of ch-2; working behind the petals: remarks on other clauses
 type gRemark struct {
 	Pos  lexer.Position
-	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | ( 'last' ( 'st' | Stitch )? ( 'in' | 'to' | Name ( ?= 'join' ) ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | ( 'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // work firmly; with hook 4 mm; brings thread in position for next row
 type gComment struct {
 	Pos lexer.Position
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
-	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at'"`
+	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
 	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands
 	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) )"`
@@ -580,10 +591,12 @@ type gEnding struct {
 	Pos    lexer.Position
 	Omit   *gWhere `parser:"( 'omit' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
 	OmitCh *gChain `parser:"| 'omit' 'last' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
+	Joined bool    `parser:"| @( 'last' ( 'st' | Stitch ) Name ) 'join' ( ?= EOF )"`
 	Last   bool    `parser:"| ( 'end' | 'ending' | 'with' ( ?= 'only' ) ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
 	At     *gStar  `parser:"(   'at' @@"`
 	Chain  *gChain `parser:"  | ( 'with' | 'by' )? 'only'? ( @@"`
 	Skip   *gSkip  `parser:"    | @@"`
+	Rest   *gNum   `parser:"    | @@ ( 'st' | 'ch' ) 'remaining'?"`
 	Work   *gWork  `parser:"    | @@ )"`
 	Where  *gWhere `parser:"| ( ?= 'in' ) @@"`
 	Mirror bool    `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | 'at' ( Name | 'edge' | 'back' | 'front' | 'side' )+ | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) ) )"`

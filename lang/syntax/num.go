@@ -42,10 +42,15 @@ func (n Num) Or(size, other int) int {
 }
 
 // plus adds another number to it, size by size.
-func (n Num) plus(m Num) Num {
+func (n Num) plus(m Num) Num { return n.with(m, func(a, b int) int { return a + b }) }
+
+// times multiplies it by another number, size by size.
+func (n Num) times(m Num) Num { return n.with(m, func(a, b int) int { return a * b }) }
+
+func (n Num) with(m Num, op func(a, b int) int) Num {
 	out := Num{Vals: make([]int, max(len(n.Vals), len(m.Vals)))}
 	for i := range out.Vals {
-		out.Vals[i] = n.At(i) + m.At(i)
+		out.Vals[i] = op(n.At(i), m.At(i))
 	}
 	return out
 }

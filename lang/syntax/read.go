@@ -225,7 +225,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Again != nil:
 		return r.again(g.Again)
 	case g.Shaping != nil:
-		return &Shaping{Less: g.Shaping.Less, Number: r.num(g.Shaping.N)}
+		return r.shapingTimes(g.Shaping)
 	case g.Along != nil:
 		return &Along{}
 	case g.Place != nil:
@@ -264,6 +264,11 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Motion != nil:
 		return &Motion{}
 	case g.Comment != nil:
+		return &Remark{}
+	case g.Start != nil:
+		if nth := r.ordinal(g.Start.At); nth > 1 {
+			return &Skip{Place: Place{Number: One(nth - 1), Noun: Noun{Kind: NounChain, Word: "ch"}}}
+		}
 		return &Remark{}
 	case g.Long != nil:
 		return &Long{Rows: r.num(g.Long.Rows)}
@@ -475,6 +480,10 @@ func (r *reader) ending(g *gEnding) Node {
 	switch {
 	case g.Omit != nil:
 		out.Omits, out.Step = true, &Skip{Place: r.onePlace(g.Omit)}
+	case g.Joined:
+		out.Omits, out.Step = true, &Skip{} // `the last sc is the join`
+	case g.Rest != nil:
+		out.Step = &Work{Places: []Place{{Number: r.num(g.Rest), Noun: Noun{Kind: NounAny, Word: "st"}}}}
 	case g.OmitCh != nil:
 		out.Omits, out.Step = true, r.chain(g.OmitCh)
 	case g.At != nil:
@@ -888,14 +897,29 @@ func (r *reader) shaping(g *gWork, w *Work) Node {
 	if g.Where[0].Prep != "at" {
 		return nil
 	}
-	twice := Num{Vals: []int{2}}
+	twice := One(2)
 	if w.Number.Written() {
-		twice.Vals = nil
-		for _, v := range w.Number.Vals {
-			twice.Vals = append(twice.Vals, 2*v)
-		}
+		twice = w.Number.times(twice)
 	}
 	return &Shaping{Less: k.Class == stitch.Decrease, Number: twice}
+}
+
+// shapingTimes reads `decreasing 6 evenly`, and `decrease 4x1 st at each side in
+// every 2nd row`.
+func (r *reader) shapingTimes(g *gShaping) Node {
+	if g.Kind == nil {
+		return &Shaping{Less: g.Less, Number: r.num(g.N)}
+	}
+	k := r.stitch(g.Kind).Meaning.In(stitch.Unsettled)
+	if k == nil || k.Class != stitch.Increase && k.Class != stitch.Decrease {
+		r.refused = true
+		return nil
+	}
+	n := r.num(g.Times).times(r.num(g.Each))
+	if g.Both {
+		n = n.times(One(2))
+	}
+	return &Shaping{Less: k.Class == stitch.Decrease, Number: n}
 }
 
 // slip tells the slip stitch that joins from one that is a stitch of the row.

@@ -109,6 +109,11 @@ func (b *builder) list(lo, hi, depth int) []Clause {
 		i = l.token(i, hi)
 	}
 	l.flush(SepNone)
+	if depth > 0 && len(l.out) == 1 {
+		if _, times := l.out[0].Node.(*RepeatFrom); times {
+			return l.out // `fan [4 (5, 6) times]`
+		}
+	}
 	return b.fold(l.out)
 }
 
