@@ -57,7 +57,8 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Return:
 		h.returnTo(n)
 	case *syntax.Total:
-		if n.Reached && h.works && h.rowMade != n.Parts[0].Number.At(h.size) {
+		if n.Reached && h.rowMade != n.Parts[0].Number.At(h.size) {
+			h.works = true
 			h.lose() // after so many rounds as that takes
 		}
 	case *syntax.NoJoin:
@@ -153,6 +154,7 @@ func (h *hand) chain(n *syntax.Chain) {
 // shape makes the row so many stitches more or fewer, wherever they fall.
 func (h *hand) shape(n *syntax.Shaping) {
 	count := n.Number.At(h.size)
+	h.lay()
 	switch {
 	case !h.works && len(h.base) > 0:
 		h.shapedRow(n)

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 )
 
 // fold turns a flat run of clauses into what it means together: stars and
@@ -185,6 +186,11 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 	if rep, ok := f.peek().(*RepeatFrom); ok && rep.From == "" && len(f.open) == 0 {
 		return false // `(…), repeat around`
 	}
+	if f.glosses(n) {
+		c.Node = &Remark{}
+		f.out = append(f.out, c)
+		return true
+	}
 	switch {
 	case n.Total != nil && (f.countStands() || plainCount(n.Total)):
 		c.Node = n.Total
@@ -195,6 +201,30 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 	}
 	f.out = append(f.out, c)
 	return true
+}
+
+// glosses tells a bracket that only names the shaping just worked: `2 dc in next
+// dc (an increase)`.
+func (f *folder) glosses(n *Bracket) bool {
+	k := len(f.out)
+	if k == 0 || len(n.Body) != 1 || f.out[k-1].Sep != SepNone || f.starred() {
+		return false
+	}
+	w, ok := n.Body[0].Node.(*Work)
+	if !ok || w.Number.Written() || w.Times.Written() || len(w.Places) > 0 {
+		return false
+	}
+	named := w.Stitch.Meaning.In(stitch.Unsettled)
+	if named == nil || named.Class != stitch.Increase && named.Class != stitch.Decrease {
+		return false
+	}
+	switch before := f.out[k-1].Node.(type) {
+	case *Bracket:
+		return true
+	case *Work:
+		return len(before.Places) > 0
+	}
+	return false
 }
 
 // multipleOf takes `ch 56 (a multiple of 6 + 2)`.
@@ -222,13 +252,20 @@ func (f *folder) timesOf(c Clause, n *Bracket) bool {
 		return false
 	}
 	rep, ok := n.Body[0].Node.(*RepeatFrom)
-	work, isWork := f.out[k-1].Node.(*Work)
-	if !ok || !isWork || rep.From != "" || !rep.Number.Written() {
+	if !ok || rep.From != "" || !rep.Number.Written() {
+		return false
+	}
+	node := &f.out[k-1].Node
+	if r, ok := (*node).(*Repeat); ok && len(r.Ending) > 0 {
+		node = &r.Ending[len(r.Ending)-1].Node // `rep from * twice, end fan [4 times]`
+	}
+	work, ok := (*node).(*Work)
+	if !ok {
 		return false
 	}
 	w := *work
-	w.Times = rep.Number
-	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &w}
+	w.Times, *node = rep.Number, &w
+	f.out[k-1].Span, f.out[k-1].Sep = f.out[k-1].Span.Union(c.Span), c.Sep
 	return true
 }
 

@@ -342,7 +342,7 @@ type gLikewise struct {
 	Pos lexer.Position
 	// continue so; complete row; work across 9 loops; work 2 rows of sc
 	Goes bool `parser:"(   'continue' | 'made' | 'beg' ( 'on' | 'over' | 'in' | ( ?= EOF ) ) | 'even' ( ?! 'in' Stitch )"`
-	Over bool `parser:"    | Number Stitch 'more' ( 'at' | 'in' | 'on' ) | 'increased' Number? Stitch ( 'at' | 'in' | 'on' ) | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
+	Over bool `parser:"    | 'with' Number 'more' ( 'st' | 'ch' | 'sp' | 'loop' | 'group' | Stitch ) | Number Stitch 'more' ( 'at' | 'in' | 'on' ) | 'increased' Number? Stitch ( 'at' | 'in' | 'on' ) | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
 	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number Hyphen 'ch' Number? ( 'loop' | 'sp' ) | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' | Stitch ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
 	// rep on other side; rep from * of Row 2; rep 2nd block
 	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | 'with' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
@@ -542,7 +542,7 @@ type gComment struct {
 	Pos lexer.Position
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
 	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
-	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
+	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | ( 'in' | 'on' )? 'each' ( Ordinal | 'other' | 'alternate' )? ( 'row' | 'rnd' ) ( ?= EOF ) | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands
 	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) )"`
 	Rest bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
@@ -605,7 +605,7 @@ type gEnding struct {
 // work even for 4 rows
 type gEven struct {
 	Pos    lexer.Position
-	M      *gNum    `parser:"( 'continue' | 'work' )* ( @@ 'more'? ( 'row' | 'rnd' ) )?"`
+	M      *gNum    `parser:"( 'continue' | 'work' )* ( Number Sign? 'inch' ( ?= 'in' 'pattern' | 'even' ) | @@ 'more'? ( 'row' | 'rnd' ) )?"`
 	N      *gNum    `parser:"( 'even' | 'in' 'pattern' | 'even' 'in' 'pattern' | 'in' 'pattern' 'even' ) ( ( 'for' | 'over' | 'on' ) @@ ( 'row' | 'rnd' | 'more' | 'st' )+"`
 	Stitch *gStitch `parser:"| 'in' @@ ( 'across' | 'around' )? )?"`
 }
