@@ -525,6 +525,7 @@ func (h *hand) otherSide() {
 			worked = append(worked, chain)
 		}
 	}
+	h.tipFull = len(worked) > 0 && used[worked[len(worked)-1]] > 1
 	switch {
 	case len(h.base) == 0:
 	case !slices.Contains(h.first, h.base[0]):

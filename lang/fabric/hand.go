@@ -57,6 +57,7 @@ type hand struct {
 	ring     bool  // there is a ring to work into
 	first    []int // the foundation chain, in the order made
 	other    bool  // the other side of the foundation chain is being worked
+	tipFull  bool  // several stitches at its beginning already turn round its end
 	beyond   []int // the row below, where a round began with that other side
 	branches []branch
 	grown    map[string][]int       // what each named branch that is done is made of
@@ -107,6 +108,7 @@ type hand struct {
 	rowMade          int            // stitches of this row that count
 	main             *stitch.Stitch // the row's own stitch, for inc and dec
 	works            bool
+	apartFrom        bool // a semicolon or a stop parts the clause at work from the one before
 	lastWork         bool // the clause at work is the row's last that works
 	joined, turned   bool // how the row ends
 	turnedFirst      bool // the row turns before its first stitch

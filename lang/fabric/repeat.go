@@ -298,7 +298,7 @@ func worksOn(list []syntax.Clause) bool {
 // remainder reports a repeat to the end that leaves places over.
 func (h *hand) remainder(r *syntax.Repeat, from, times int, last bool) {
 	over := h.remaining(syntax.Noun{})
-	if over == 0 || !h.whole() || h.loose || !h.known {
+	if over == 0 || !h.whole() || h.loose || !h.known || h.closesPast(r, over) {
 		return
 	}
 	base := h.end - from
@@ -321,6 +321,18 @@ func (h *hand) remainder(r *syntax.Repeat, from, times int, last bool) {
 	}
 	h.fault(Fault{Kind: RepeatRemainder, N: over, Unit: unit, Base: base, Fits: fitting(len(h.base), over, unit), Span: h.span})
 	h.at, h.sub = h.end, 0
+}
+
+// closesPast tells whether a round closes with the chains of its last repeat over
+// the places that the next one would have skipped: `sc in first st, ch 3, *skip
+// 1, sc in next st, ch 3; rep from * around, join`.
+func (h *hand) closesPast(r *syntax.Repeat, over int) bool {
+	if !h.round || h.chains == 0 || len(h.after) == 0 {
+		return false
+	}
+	_, joins := h.after[0].Node.(*syntax.Join)
+	skip, skips := r.Body[0].Node.(*syntax.Skip)
+	return joins && skips && skip.Place.Number.Or(h.size, 1) == over
 }
 
 // unitOf is how many places one repeat asks for, where not even one fits.

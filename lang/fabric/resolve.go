@@ -59,6 +59,9 @@ func newWords(f *syntax.File) (words, []Evidence) {
 			}
 		}
 	})
+	for _, span := range f.Prose {
+		w.marks = w.marks || slices.ContainsFunc(syntax.Lex(f.Text.Slice(span), 0, syntax.Standard()), func(t syntax.Token) bool { return t.Canon == "marker" })
+	}
 	for _, span := range f.Turning {
 		w.readTurning(f.Text.Slice(span))
 	}

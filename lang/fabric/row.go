@@ -104,7 +104,7 @@ func (h *hand) leftOver() {
 		sp := syntax.Noun{Kind: syntax.NounSpace}
 		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
 	}
-	if f.N == 0 || h.closesOver(f) || h.allInOneChain() {
+	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() {
 		return
 	}
 	if h.filling != nil && f.Name == "" && h.whole() {
@@ -188,6 +188,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	from := h.lineRepeats(clauses, last)
 	for i, c := range clauses {
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
+		h.apartFrom = i > 0 && clauses[i-1].Sep >= syntax.SepSemi
 		if said := h.bareCount(clauses, i); said != nil {
 			if stated == nil || len(clauses)-i > 1 {
 				stated, h.said = said, c.Span.Union(clauses[len(clauses)-1].Span)

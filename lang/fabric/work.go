@@ -380,8 +380,8 @@ func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 	switch {
 	case h.pieces > 0:
 		h.makeRest(k, own, n, h.effectOf(k))
-	case k.Class == stitch.Slip && n == 1 && h.round && !h.nested && !h.fixed && len(h.row) > 0 && h.remaining(syntax.Noun{}) == 0:
-		h.join(&syntax.Join{}) // nothing is left for it to stand on: it closes the round
+	case k.Class == stitch.Slip && n == 1 && h.round && !h.nested && !h.fixed && len(h.row) > 0 && (h.remaining(syntax.Noun{}) == 0 || h.lastWork && h.apartFrom):
+		h.join(&syntax.Join{}) // nothing is left for it to stand on, or it is a sentence of its own: it closes the round
 	case h.along && !h.fixed:
 		h.alongEdge(k, n, !evenly || n > 1, syntax.Place{})
 	case h.ring && !h.fixed && len(h.base) > 0 && h.allInRing():

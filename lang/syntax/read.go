@@ -936,6 +936,9 @@ func (r *reader) slip(g *gWork, w *Work) Node {
 	if len(w.Places) > 0 {
 		j.Place = w.Places[0]
 	}
+	if to := j.Place.To; to.Kind == ToNext {
+		j.Place = Place{Noun: to.Noun} // `sl st to next sp` leads to it
+	}
 	return j
 }
 
