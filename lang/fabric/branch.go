@@ -138,6 +138,11 @@ func (h *hand) onBranch(k *stitch.Stitch, p syntax.Place) {
 // fromHook works into the nth chain from the hook.
 func (h *hand) fromHook(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	nth := max(p.Nth, 1)
+	if p.Noun.Kind != syntax.NounChain && len(h.run) > 0 {
+		h.pass(nth - 1 - len(h.run)) // `skip next st, sc in the 2nd from the hook`: of the row
+		h.nextPlaces(k, own, n, 1, syntax.Noun{})
+		return
+	}
 	if h.picot(k, nth) || !h.chainFromHook(k, nth) {
 		return
 	}
@@ -514,6 +519,7 @@ func (h *hand) otherSide() {
 			worked = append(worked, chain)
 		}
 	}
+	h.tipFull = len(worked) > 0 && used[worked[len(worked)-1]] > 1
 	switch {
 	case len(h.base) == 0:
 	case !slices.Contains(h.first, h.base[0]):

@@ -138,6 +138,37 @@ func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool 
 	return true
 }
 
+// joinShows tells what the end of a round shows of the chain that began it: one
+// that is joined in its `first dc` does not take the chain for one, one that is
+// joined in the top of the chain does.
+func (h *hand) joinShows(k *stitch.Stitch) (counts, ok bool) {
+	for i := len(h.after) - 1; i >= 0; i-- {
+		var p syntax.Place
+		switch n := h.after[i].Node.(type) {
+		case *syntax.Join:
+			p = n.Place
+		case *syntax.Work:
+			if !h.slips(n.Stitch) || len(n.Places) != 1 {
+				return false, false
+			}
+			p = n.Places[0]
+		case *syntax.Repeat, *syntax.Group, *syntax.Skip:
+			return false, false
+		default:
+			continue
+		}
+		if topOfChain(p) || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {
+			return true, true
+		}
+		if p.Noun.Kind == syntax.NounTip && p.Of != nil {
+			p = *p.Of
+		}
+		named, _ := h.words.stitch(p.Noun.Stitch)
+		return false, p.Pick == syntax.PickFirst && p.Noun.Kind == syntax.NounStitch && named != nil && named.Plain() == k
+	}
+	return false, false
+}
+
 // slipsOn tells whether a step slips from a round that is full into the next:
 // `sc in each st around, sl st in next 2 sts`. What it stands on is the round
 // itself.

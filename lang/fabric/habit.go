@@ -1,7 +1,6 @@
 package fabric
 
 import (
-	"maps"
 	"slices"
 
 	"stitchproof/lang/syntax"
@@ -78,12 +77,7 @@ func decideLater(f *Fabric, w *words, p *Piece, before []crew, of habit) {
 func (c crew) habits(of habit) []habit {
 	var out []habit
 	for _, key := range c.tall() {
-		turning := maps.Clone(of.turning)
-		if turning == nil {
-			turning = map[turningKey]bool{}
-		}
-		turning[key] = !turning[key]
-		out = append(out, habit{of.readings, turning})
+		out = append(out, habit{of.readings, with(of.turning, key, !of.turning[key])})
 	}
 	for _, flip := range flips(c.taken()) {
 		out = append(out, habit{of.readings ^ flip, of.turning})

@@ -30,12 +30,13 @@ type hand struct {
 	words  *words
 	size   int
 	sizes  int
-	habit  *habit       // what is taken of the writer's habits
-	tall   []turningKey // beginning chains met of which nothing says whether they count
-	said   source.Span  // where a count without brackets is stated
-	budget *int         // clauses that may still be worked for this row
-	over   bool         // a bound was met and said
-	within int          // own stitches being worked within each other
+	habit  *habit              // what is taken of the writer's habits
+	tall   []turningKey        // beginning chains met of which nothing says whether they count
+	shown  map[turningKey]bool // what the joins of rounds show of the chains that begin them
+	said   source.Span         // where a count without brackets is stated
+	budget *int                // clauses that may still be worked for this row
+	over   bool                // a bound was met and said
+	within int                 // own stitches being worked within each other
 
 	earlier []Stitch // every stitch and space of the rows that are done
 	fresh   []Stitch // those of the row at work, numbered on from the earlier ones
@@ -49,6 +50,7 @@ type hand struct {
 	counts   syntax.Counts
 	begun    bool  // a stitch was worked or a beginning chain settled
 	ring     bool  // there is a ring to work into
+	tipFull  bool  // several stitches at its beginning already turn round its end
 	beyond   []int // the row below, where a round began with that other side
 	branches []branch
 	grown    named[[]int]       // what each named branch that is done is made of
@@ -76,6 +78,8 @@ type hand struct {
 	after     []syntax.Clause // what the row says after the clause at work
 	coming    []syntax.Clause // what follows the clause at work, in its repeat too
 	together  bool            // the next clause is worked already, together with the one before
+	pieces    int             // how many times other pieces were worked into: the round joins them
+	bridge    int             // chains between joined pieces
 	edge      bool            // row ends are, or were, worked into
 	along     bool            // what follows goes along row ends
 	rows      int             // rows worked of the piece, as far as they are numbered
@@ -93,6 +97,7 @@ type hand struct {
 	rowMade          int            // stitches of this row that count
 	main             *stitch.Stitch // the row's own stitch, for inc and dec
 	works            bool
+	apartFrom        bool // a semicolon or a stop parts the clause at work from the one before
 	lastWork         bool // the clause at work is the row's last that works
 	joined, turned   bool // how the row ends
 	turnedFirst      bool // the row turns before its first stitch
@@ -423,6 +428,12 @@ func (h *hand) unsaidCounts(base *stitch.Stitch, n int) bool {
 		return counts
 	}
 	key := turningKey{base.ID, n}
+	if shown, ok := h.joinShows(base); ok {
+		h.shown = with(h.shown, key, shown)
+	}
+	if shown, ok := h.shown[key]; ok {
+		counts = shown
+	}
 	if !slices.Contains(h.tall, key) {
 		h.tall = append(slices.Clip(h.tall), key)
 	}

@@ -2,6 +2,7 @@ package fabric
 
 import (
 	"iter"
+	"maps"
 
 	"github.com/benbjohnson/immutable"
 )
@@ -61,5 +62,15 @@ func (p *past[V]) inOrder() []V {
 		n--
 		out[n] = q.last
 	}
+	return out
+}
+
+// with is a small map with one value set.
+func with[K comparable, V any](m map[K]V, key K, value V) map[K]V {
+	out := maps.Clone(m)
+	if out == nil {
+		out = map[K]V{}
+	}
+	out[key] = value
 	return out
 }

@@ -58,8 +58,15 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
 	}
 	switch {
+	case p.Elsewhere && p.Name != "":
+		h.joinPieces(h.chains)
+		h.onPieces(k, own, n, numbered || p.Pick == syntax.PickNth || p.Pick == syntax.PickFirst, p)
+		return
 	case p.Elsewhere:
 		h.elsewhere(k)
+		return
+	case h.pieces > 0 && p.From != syntax.FromHook:
+		h.onPieces(k, own, n, numbered, p)
 		return
 	case p.From == syntax.FromHook:
 		h.fromHook(k, own, n, p)
@@ -194,6 +201,32 @@ func (h *hand) elsewhere(k *stitch.Stitch) {
 	if k.Class != stitch.Slip {
 		h.lose()
 	}
+}
+
+// joinPieces begins, or goes on with, a round that joins pieces worked before:
+// the legs of a toy, with so many chains between them.
+func (h *hand) joinPieces(chains int) {
+	h.pieces++
+	h.works, h.loose, h.full = true, true, true
+	h.bridge = max(h.bridge, chains)
+	h.chains, h.counts = 0, syntax.Counts{}
+}
+
+// onPieces works as many stitches as are said into joined pieces and the chains
+// between them. How many each piece has is not looked up: where no number is said,
+// the row cannot be counted.
+func (h *hand) onPieces(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place) {
+	switch chains := p.Noun.Kind == syntax.NounChain || p.Noun.Kind == syntax.NounOther; {
+	case p.Number.Written():
+		n *= p.Number.At(h.size)
+	case numbered, p.Pick == syntax.PickSame, p.Pick == syntax.PickLast, p.Pick == syntax.PickFirst, p.Pick == syntax.PickNext && !p.Each:
+	case chains && h.bridge > 0:
+		n *= h.bridge
+	default:
+		h.lose()
+		return
+	}
+	h.makeRest(k, own, n, h.effectOf(k))
 }
 
 // inMarked works into the next marked stitch.

@@ -35,6 +35,9 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 		}
 		return k.numbered(cycle(list, min(total, maxUnits)), row), true
 	}
+	if long := longOf(tree.Clauses); long != nil {
+		named = max(named, long.Rows.At(k.size))
+	}
 	u := unit{tree: tree}
 	if even := evenOf(tree.Clauses); even != nil {
 		u.even = true
@@ -223,6 +226,15 @@ func reference(clauses []syntax.Clause) *syntax.Rows {
 			return n
 		case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Chain:
 			return nil
+		}
+	}
+	return nil
+}
+
+func longOf(clauses []syntax.Clause) *syntax.Long {
+	for _, c := range clauses {
+		if n, ok := c.Node.(*syntax.Long); ok {
+			return n
 		}
 	}
 	return nil

@@ -76,6 +76,12 @@ func (h *hand) lastTime(r *syntax.Repeat, last bool) []syntax.Clause {
 	case !last:
 	case r.Stops && r.StopAt >= 0:
 		return r.Body[:r.StopAt]
+	case r.Omits != nil:
+		for i := len(r.Body) - 1; i >= 0; i-- {
+			if _, chain := r.Omits.(*syntax.Chain); chain == isChain(r.Body[i].Node) && (chain || worksOn(r.Body[i:i+1])) {
+				return r.Body[:i]
+			}
+		}
 	case h.replaces(r):
 		for i := len(r.Body) - 1; i >= 0; i-- {
 			if worksOn(r.Body[i : i+1]) {
@@ -84,6 +90,11 @@ func (h *hand) lastTime(r *syntax.Repeat, last bool) []syntax.Clause {
 		}
 	}
 	return r.Body
+}
+
+func isChain(n syntax.Node) bool {
+	_, ok := n.(*syntax.Chain)
+	return ok
 }
 
 // replaces tells whether the ending stands in the stead of the last repeat's
@@ -216,7 +227,7 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 // choosing picks how many repeats leave room for what the row says next.
 func (h *hand) choosing(r *syntax.Repeat, tries []attempt, tail []syntax.Clause, end int) hand {
 	most := tries[len(tries)-1].hand
-	if r.Stops && r.StopAt >= 0 || h.replaces(r) {
+	if r.Stops && r.StopAt >= 0 || r.Omits != nil || h.replaces(r) {
 		return h.stopping(r, tries, end)
 	}
 	after := append(slices.Clone(r.Ending), tail...)
@@ -287,7 +298,7 @@ func worksOn(list []syntax.Clause) bool {
 // remainder reports a repeat to the end that leaves places over.
 func (h *hand) remainder(r *syntax.Repeat, from, times int, last bool) {
 	over := h.remaining(syntax.Noun{})
-	if over == 0 || !h.whole() || h.loose || !h.known {
+	if over == 0 || !h.whole() || h.loose || !h.known || h.closesPast(r, over) {
 		return
 	}
 	base := h.end - from
@@ -310,6 +321,18 @@ func (h *hand) remainder(r *syntax.Repeat, from, times int, last bool) {
 	}
 	h.fault(Fault{Kind: RepeatRemainder, N: over, Unit: unit, Base: base, Fits: fitting(len(h.base), over, unit), Span: h.span})
 	h.at, h.sub = h.end, 0
+}
+
+// closesPast tells whether a round closes with the chains of its last repeat over
+// the places that the next one would have skipped: `sc in first st, ch 3, *skip
+// 1, sc in next st, ch 3; rep from * around, join`.
+func (h *hand) closesPast(r *syntax.Repeat, over int) bool {
+	if !h.round || h.chains == 0 || len(h.after) == 0 {
+		return false
+	}
+	_, joins := h.after[0].Node.(*syntax.Join)
+	skip, skips := r.Body[0].Node.(*syntax.Skip)
+	return joins && skips && skip.Place.Number.Or(h.size, 1) == over
 }
 
 // unitOf is how many places one repeat asks for, where not even one fits.

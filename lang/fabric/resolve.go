@@ -57,6 +57,9 @@ func newWords(f *syntax.File, d stitch.Dialect) words {
 			}
 		}
 	})
+	for _, span := range f.Prose {
+		w.marks = w.marks || slices.ContainsFunc(syntax.Lex(f.Text.Slice(span), 0, syntax.Standard()), func(t syntax.Token) bool { return t.Canon == "marker" })
+	}
 	for _, span := range f.Turning {
 		w.readTurning(f.Text.Slice(span))
 	}
@@ -217,8 +220,8 @@ func (w *words) turningPart(tokens []syntax.Token) {
 		switch {
 		case t.Kind == syntax.Word && t.Canon == "not":
 			counts = false
-		case t.Kind == syntax.Word && t.Canon == "count":
-			said = true
+		case t.Kind == syntax.Word && (t.Canon == "count" || t.Canon == "st" && !counts):
+			said = true // or `is never a stitch`
 		case t.Kind == syntax.Stitch:
 			if k := t.Stitch.In(w.dialect); k != nil {
 				named = append(named, k.ID)

@@ -46,6 +46,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.attached = false
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
 	h.spare = false
+	h.pieces, h.bridge = 0, 0
 	h.edge, h.along, h.together = false, false, false
 	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
@@ -103,7 +104,7 @@ func (h *hand) leftOver() {
 		sp := syntax.Noun{Kind: syntax.NounSpace}
 		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
 	}
-	if f.N == 0 || h.closesOver(f) || h.allInOneChain() {
+	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() {
 		return
 	}
 	if h.filling != nil && f.Name == "" && h.whole() {
@@ -187,6 +188,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	from := h.lineRepeats(clauses, last)
 	for i, c := range clauses {
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
+		h.apartFrom = i > 0 && clauses[i-1].Sep >= syntax.SepSemi
 		if said := h.bareCount(clauses, i); said != nil {
 			if stated == nil || len(clauses)-i > 1 {
 				stated, h.said = said, c.Span.Union(clauses[len(clauses)-1].Span)
@@ -434,7 +436,7 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		return c // petals, blocks, points: what one is made of is not known
 	}
 	if !t.Known || stated.Change != 0 || p.Noun.Word == "corner" && !p.Noun.Length.Written() ||
-		p.Number.PerSize() && len(p.Number.Vals) != h.sizes {
+		p.Number.PerSize() && len(p.Number.Vals) != h.sizes || stated.Reached && c.Made != c.Stated {
 		return c
 	}
 	c.Result = Disagrees

@@ -56,6 +56,11 @@ func (h *hand) node(node syntax.Node) {
 		h.openBranch(n)
 	case *syntax.Return:
 		h.returnTo(n)
+	case *syntax.Total:
+		if n.Reached && h.rowMade != n.Parts[0].Number.At(h.size) {
+			h.works = true
+			h.lose() // after so many rounds as that takes
+		}
 	case *syntax.NoJoin:
 		h.round = true
 	case *syntax.Finish:
@@ -118,8 +123,12 @@ func (h *hand) chain(n *syntax.Chain) {
 	if !h.nested && !h.fixed && len(h.row) > 0 && h.onlySlips() && h.chains == 0 && (h.round || h.risesBy(n.Number.At(h.size))) {
 		h.arrive()
 	}
-	if !n.Number.Written() && n.Multiple.Written() {
-		h.lose()
+	if !n.Number.Written() {
+		h.lose() // a multiple, or a length to reach
+		return
+	}
+	if n.Piece != "" {
+		h.joinPieces(n.Number.At(h.size))
 		return
 	}
 	if unit := n.Multiple.At(h.size); unit > 0 {
@@ -145,6 +154,7 @@ func (h *hand) chain(n *syntax.Chain) {
 // shape makes the row so many stitches more or fewer, wherever they fall.
 func (h *hand) shape(n *syntax.Shaping) {
 	count := n.Number.At(h.size)
+	h.lay()
 	switch {
 	case !h.works && len(h.base) > 0:
 		h.shapedRow(n)
@@ -368,8 +378,10 @@ func (h *hand) leave(p syntax.Place) {
 // all in the place of the group.
 func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 	switch {
-	case k.Class == stitch.Slip && n == 1 && h.round && !h.nested && !h.fixed && len(h.row) > 0 && h.remaining(syntax.Noun{}) == 0:
-		h.join(&syntax.Join{}) // nothing is left for it to stand on: it closes the round
+	case h.pieces > 0:
+		h.makeRest(k, own, n, h.effectOf(k))
+	case k.Class == stitch.Slip && n == 1 && h.round && !h.nested && !h.fixed && len(h.row) > 0 && (h.remaining(syntax.Noun{}) == 0 || h.lastWork && h.apartFrom):
+		h.join(&syntax.Join{}) // nothing is left for it to stand on, or it is a sentence of its own: it closes the round
 	case h.along && !h.fixed:
 		h.alongEdge(k, n, !evenly || n > 1, syntax.Place{})
 	case h.ring && !h.fixed && len(h.base) > 0 && h.allInRing():

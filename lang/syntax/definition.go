@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 )
 
 // definition takes `sc = single crochet` and, before the first row, `Fan:
@@ -72,7 +73,7 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 			kind: blockDefinition, span: source.Span{Start: at, End: span.End}, names: names,
 			nameSpan: source.Span{Start: at, End: at + len(strings.TrimRight(name, " "))},
 			body:     source.Span{Start: bodyAt, End: at + len(trimmed)},
-			special:  special || !known,
+			special:  special || !known || varies(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning),
 		})
 		return true
 	}
@@ -138,6 +139,17 @@ func knownWord(name string) bool {
 func knownStitch(name string) bool {
 	tokens := Lex(name, 0, Standard())
 	return len(tokens) == 1 && tokens[0].Kind == Stitch
+}
+
+// varies tells a name that every pattern gives to something else of its own:
+// shell, fan, bobble.
+func varies(name string) bool {
+	tokens := Lex(name, 0, Standard())
+	if len(tokens) != 1 || tokens[0].Kind != Stitch {
+		return false
+	}
+	k := tokens[0].Stitch.In(stitch.Unsettled)
+	return k != nil && (k.Class == stitch.Group || k.Class == stitch.Texture)
 }
 
 func readsAsWork(meaning string) bool {

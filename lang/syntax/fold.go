@@ -1,6 +1,11 @@
 package syntax
 
-import "stitchproof/lang/source"
+import (
+	"slices"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+)
 
 // fold turns a flat run of clauses into what it means together: stars and
 // `rep from *` become repeats, a remark in brackets joins the chain it speaks
@@ -97,11 +102,33 @@ func (f *folder) clause(c Clause) {
 			}
 		}
 	case *Unread:
-		if f.handwork {
-			c.Node = &Remark{} // `embroider two eyes over Rnd 9, 4 sts apart`
+		if f.handwork || f.counted() {
+			c.Node = &Remark{} // `embroider two eyes over Rnd 9, 4 sts apart`; `(12) the neck`
 		}
 	}
 	f.out = append(f.out, c)
+}
+
+// counted tells whether the row has stated its count and nothing more is worked:
+// what else is said is a remark.
+func (f *folder) counted() bool {
+	k := len(f.out)
+	if k == 0 {
+		return false
+	}
+	if _, ok := f.out[k-1].Node.(*Total); !ok {
+		return false
+	}
+	return !slices.ContainsFunc(f.in[f.at:], func(c Clause) bool { return steps(c.Node) })
+}
+
+// steps tells a clause that makes or passes stitches.
+func steps(n Node) bool {
+	switch n.(type) {
+	case *Work, *Group, *Repeat, *RepeatFrom, *Skip, *Chain, *Bracket:
+		return true
+	}
+	return false
 }
 
 // before takes `rep ( ) 10 more times`, which speaks of the bracket before it.
@@ -159,6 +186,11 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 	if rep, ok := f.peek().(*RepeatFrom); ok && rep.From == "" && len(f.open) == 0 {
 		return false // `(…), repeat around`
 	}
+	if f.glosses(n) {
+		c.Node = &Remark{}
+		f.out = append(f.out, c)
+		return true
+	}
 	switch {
 	case n.Total != nil && (f.countStands() || plainCount(n.Total)):
 		c.Node = n.Total
@@ -169,6 +201,30 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 	}
 	f.out = append(f.out, c)
 	return true
+}
+
+// glosses tells a bracket that only names the shaping just worked: `2 dc in next
+// dc (an increase)`.
+func (f *folder) glosses(n *Bracket) bool {
+	k := len(f.out)
+	if k == 0 || len(n.Body) != 1 || f.out[k-1].Sep != SepNone || f.starred() {
+		return false
+	}
+	w, ok := n.Body[0].Node.(*Work)
+	if !ok || w.Number.Written() || w.Times.Written() || len(w.Places) > 0 {
+		return false
+	}
+	named := w.Stitch.Meaning.In(stitch.Unsettled)
+	if named == nil || named.Class != stitch.Increase && named.Class != stitch.Decrease {
+		return false
+	}
+	switch before := f.out[k-1].Node.(type) {
+	case *Bracket:
+		return true
+	case *Work:
+		return len(before.Places) > 0
+	}
+	return false
 }
 
 // multipleOf takes `ch 56 (a multiple of 6 + 2)`.
@@ -196,13 +252,20 @@ func (f *folder) timesOf(c Clause, n *Bracket) bool {
 		return false
 	}
 	rep, ok := n.Body[0].Node.(*RepeatFrom)
-	work, isWork := f.out[k-1].Node.(*Work)
-	if !ok || !isWork || rep.From != "" || !rep.Number.Written() {
+	if !ok || rep.From != "" || !rep.Number.Written() {
+		return false
+	}
+	node := &f.out[k-1].Node
+	if r, ok := (*node).(*Repeat); ok && len(r.Ending) > 0 {
+		node = &r.Ending[len(r.Ending)-1].Node // `rep from * twice, end fan [4 times]`
+	}
+	work, ok := (*node).(*Work)
+	if !ok {
 		return false
 	}
 	w := *work
-	w.Times = rep.Number
-	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &w}
+	w.Times, *node = rep.Number, &w
+	f.out[k-1].Span, f.out[k-1].Sep = f.out[k-1].Span.Union(c.Span), c.Sep
 	return true
 }
 
@@ -423,6 +486,11 @@ func (f *folder) ending(c Clause, n *Ending) bool {
 		r, ok := f.out[i].Node.(*Repeat)
 		if !ok {
 			return false
+		}
+		if n.Omits {
+			r.Omits = n.Step
+			f.out[i].Span, f.out[i].Sep = f.out[i].Span.Union(c.Span), c.Sep
+			return true
 		}
 		if n.Step != nil {
 			r.Ending = append(r.Ending, Clause{Span: c.Span, Node: n.Step})

@@ -34,12 +34,12 @@ type gClause struct {
 	Chain     *gChain     `parser:"| @@ EOF"`
 	Counts    *gCounts    `parser:"| @@ EOF"`
 	Bracketed *gBracketed `parser:"| @@ EOF"`
+	Shaping   *gShaping   `parser:"| @@ EOF"`
 	Work      *gWork      `parser:"| @@ EOF"`
 	Remark    *gRemark    `parser:"| @@ EOF"`
 	Loop      *gLoop      `parser:"| @@ EOF"`
 	Total     *gTotal     `parser:"| @@ EOF"`
 	Again     *gAgain     `parser:"| @@ EOF"`
-	Shaping   *gShaping   `parser:"| @@ EOF"`
 	Along     *gAlong     `parser:"| @@ EOF"`
 	Place     *gPlace1st  `parser:"| @@ EOF"`
 	Even      *gEven      `parser:"| @@ EOF"`
@@ -51,6 +51,8 @@ type gClause struct {
 	For       *gFor       `parser:"| @@ EOF"`
 	HeldBack  *gHeldBack  `parser:"| @@ EOF"`
 	Comment   *gComment   `parser:"| @@ EOF"`
+	Long      *gLong      `parser:"| @@ EOF"`
+	Start     *gStart     `parser:"| @@ EOF"`
 	Likewise  *gLikewise  `parser:"| @@ EOF"`
 	Motion    *gMotion    `parser:"| @@ EOF"`
 	YarnAt    *gYarnAt    `parser:"| @@ EOF"`
@@ -69,16 +71,29 @@ type gRepFrom struct {
 	Tail  *gTimes `parser:"@@? ( 'likewise' | 'for' Name+ )?"`
 }
 
-// until you come to the last one
+// until you come to the last one; until there are 144 sts
 type gUntil struct {
 	Pos  lexer.Position
-	Rest bool `parser:"'until' @( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash )+"`
+	Have *gNum `parser:"(   'until' 'have' @@ ( 'st' | Stitch )? 'around'? ( ?= EOF ) |"`
+	Rest bool  `parser:"  'until' @( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash )+ )"`
+}
+
+// from the second; starting in 2nd ch from hook: where the first stitch goes
+type gStart struct {
+	Pos lexer.Position
+	At  *gOrd `parser:"( 'from' | 'work'? 'beg' ( 'in' | 'at' | 'from' | 'with' ) ) @@ ( 'ch' | 'st' )? ( 'from' 'hook' )?"`
+}
+
+// for 2 rows: what stands before it is worked in each
+type gLong struct {
+	Pos  lexer.Position
+	Rows *gNum `parser:"'for' 'next'? @@ 'more'? ( 'row' | 'rnd' )"`
 }
 
 // rep from * until there are 8 loops; rep from * across neck edge
 type gRepUntil struct {
 	Pos  lexer.Position
-	From *gStar `parser:"'rep' 'same'? ( 'from' ( ( Ordinal | 'last' )? @@ | 'beg' | 'marks' ) )?"`
+	From *gStar `parser:"( 'rep' | 'work' ( ?= 'marks' ) ) 'same'? ( 'from' ( ( Ordinal | 'last' )? @@ | 'beg' | 'marks' ) | 'marks' | Star Star )?"`
 	To   *gStar `parser:"( 'to' @@ )?"`
 	End  bool   `parser:"@( ( 'until' | 'to' | 'up' | 'around' | 'across' | 'likewise' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash )* )"`
 }
@@ -143,7 +158,7 @@ type gNoun struct {
 	Tch    bool     `parser:"  | @'tch'"`
 	Length *gNum    `parser:"    ( ( Hyphen | Dash )? @@ )?"`
 	Colour *gColour `parser:"| @@?"`
-	Word   string   `parser:"  @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) )"`
+	Word   string   `parser:"  ( ?! 'rnd' Name ) @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) )"`
 	Tail   string   `parser:"@( 'st' | 'sp' | 'group' | 'loop' )?"`
 }
 
@@ -178,26 +193,34 @@ type gWhere struct {
 
 type gMod struct {
 	Pos     lexer.Position
-	Extent  *gExtent `parser:"  @@"`
-	Of      *gOf     `parser:"| @@"`
-	From    *gFrom   `parser:"| @@"`
-	Below   *gBelow  `parser:"| @@"`
-	As      *gAs     `parser:"| @@"`
-	On      *gOn     `parser:"| @@"`
-	By      *gStitch `parser:"| 'by' @@"`
-	Beside  *gNoun   `parser:"| 'to' ( 'right' | 'remaining' ) 'of' @@"`
-	Noun    *gNoun   `parser:"| @@"`
-	Number  *gNum    `parser:"| @@"`
-	Pair    *gPair   `parser:"| @@"`
-	Ordinal *gOrd    `parser:"| @@"`
-	Word    string   `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'corresponding' | 'successive' | 'already' | 'made' )"`
+	Extent  *gExtent  `parser:"  @@"`
+	Of      *gOf      `parser:"| @@"`
+	From    *gFrom    `parser:"| @@"`
+	Below   *gBelow   `parser:"| @@"`
+	As      *gAs      `parser:"| @@"`
+	On      *gOn      `parser:"| @@"`
+	Piece   *gPieceOf `parser:"| 'of'? @@"`
+	By      *gStitch  `parser:"| 'by' @@"`
+	Beside  *gNoun    `parser:"| 'to' ( 'right' | 'remaining' ) 'of' @@"`
+	Noun    *gNoun    `parser:"| @@"`
+	Number  *gNum     `parser:"| @@"`
+	Pair    *gPair    `parser:"| @@"`
+	Ordinal *gOrd     `parser:"| @@"`
+	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'corresponding' | 'successive' | 'already' | 'made' )"`
 }
 
 // in same st as join; in same sp as last dc
 type gAs struct {
 	Pos   lexer.Position
-	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | 'tch' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number )+"`
+	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | 'tch' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number | Hyphen )+"`
+	Place bool `parser:"| @'placeof' ( Ordinal | Number | Stitch | 'st' | 'join' | 'tch' )+"`
 	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number | Hyphen )+ )"`
+}
+
+// the first leg; the other sleeve: a piece that the round joins
+type gPieceOf struct {
+	Pos  lexer.Position
+	Name string `parser:"( Ordinal | 'other' ) @( 'post' | Name ) ( ?! 'st' | 'sp' | 'loop' | Stitch )"`
 }
 
 // on next Daisy; on Band: another piece
@@ -258,7 +281,7 @@ type gWork struct {
 	Spacing  *gSpacing  `parser:"@@?"`
 	Each     bool       `parser:"@( 'each' ( ?= 'in' ) )?"`
 	Where    []*gWhere  `parser:"@@*"`
-	Along    bool       `parser:"@( ( 'around' | 'across' ) Name ( ?= EOF ) )?"`
+	Along    bool       `parser:"@( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )?"`
 	Spacing2 *gSpacing  `parser:"@@?"`
 	Together bool       `parser:"@( 'together' | 'tog' )?"`
 	HeldBack *gHeldBack `parser:"@@?"`
@@ -319,7 +342,7 @@ type gLikewise struct {
 	Pos lexer.Position
 	// continue so; complete row; work across 9 loops; work 2 rows of sc
 	Goes bool `parser:"(   'continue' | 'made' | 'beg' ( 'on' | 'over' | 'in' | ( ?= EOF ) ) | 'even' ( ?! 'in' Stitch )"`
-	Over bool `parser:"    | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
+	Over bool `parser:"    | 'with' Number 'more' ( 'st' | 'ch' | 'sp' | 'loop' | 'group' | Stitch ) | Number Stitch 'more' ( 'at' | 'in' | 'on' ) | 'increased' Number? Stitch ( 'at' | 'in' | 'on' ) | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
 	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number Hyphen 'ch' Number? ( 'loop' | 'sp' ) | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' | Stitch ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
 	// rep on other side; rep from * of Row 2; rep 2nd block
 	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | 'with' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
@@ -330,16 +353,23 @@ type gLikewise struct {
 // 1 in each of next 3; blo in next 6: the stitch is the one worked before
 type gAgain struct {
 	Pos   lexer.Position
-	N     *gNum     `parser:"'work'? ( @@"`
+	More  *gNum     `parser:"(   'with' @@ 'more'"`
+	Last  *gNum     `parser:"| 'last' @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
+	Only  bool      `parser:"| @( 'last' 'st' ) ( 'under' ( Name | Word )+ )?"`
+	N     *gNum     `parser:"| 'work'? ( @@"`
 	Loop  *gLoopIn  `parser:"  @@? | @@ )"`
-	Where []*gWhere `parser:"( ?= 'in' | 'across' | 'around' ) @@+"`
+	Where []*gWhere `parser:"( ?= 'in' | 'across' | 'around' ) @@+ ( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )? )"`
 }
 
 // decreasing 6 evenly
 type gShaping struct {
-	Pos  lexer.Position
-	Less bool  `parser:"( @( 'decreased' | 'less' ) | 'increased' | 'more' )"`
-	N    *gNum `parser:"@@ ( 'st' | Stitch )? ( 'evenly' | 'across' | 'around' | 'over' 'last' Number ( 'st' | Stitch ) ) ( 'across' | 'around' | 'evenly' | 'in' 'each'? ( 'row' | 'rnd' ) )?"`
+	Pos   lexer.Position
+	Kind  *gStitch `parser:"(   @@"`
+	Times *gNum    `parser:"    @@ ( 'x' | '×' )"`
+	Each  *gNum    `parser:"    @@ ( 'st' | Stitch )"`
+	Both  bool     `parser:"    ( ( 'in' | 'at' | 'on' ) @( 'each' | 'both' ) ( 'end' | 'side' | 'edge' ) )? ( 'for' ( Name | 'edge' | 'side' )+ )? Comma? ( ( 'in' | 'on' ) ( 'each' | 'alternate' | Name | Ordinal | 'other' )* ( 'row' | 'rnd' ) )?"`
+	Less  bool     `parser:"| ( @( 'decreased' | 'less' ) | 'increased' | 'more' )"`
+	N     *gNum    `parser:"@@ ( 'st' | Stitch )? ( 'evenly' | 'across' | 'around' | 'over' 'last' Number ( 'st' | Stitch ) ) ( 'across' | 'around' | 'evenly' | 'in' 'each'? ( 'row' | 'rnd' ) )? )"`
 }
 
 // working in row ends
@@ -365,10 +395,12 @@ type gLoop struct {
 // ch 3; 3 ch; ch 3 (counts as dc); ch 12 for handle
 type gChain struct {
 	Pos    lexer.Position
-	N      *gNum    `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
-	M      *gNum    `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
-	For    *gStitch `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? ( 'for' Ordinal? @@ )?"`
-	Counts *gCounts `parser:"( 'at' 'end' 'of' ( 'each' | 'last' | 'next' )? ( 'row' | 'rnd' ) Number? )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
+	N      *gNum     `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
+	M      *gNum     `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
+	For    *gStitch  `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? ( 'once' ( ?= EOF ) )? ( 'for' Ordinal? @@ )?"`
+	Plus   *gNum     `parser:"( ( Sign | 'plus' ) @@ 'ch'? ( 'for' ( Name | 'tch' | 'turn' | 'foundation' | 'beg' )+ )? )?"`
+	On     *gPieceOf `parser:"( ( 'on' | 'from' | 'to' ) @@ )?"`
+	Counts *gCounts  `parser:"( 'at' 'end' 'of' ( 'each' | 'last' | 'next' )? ( 'row' | 'rnd' ) Number? )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
 }
 
 // counts as dc; does not count as a st; counts as dc and ch 1 here and throughout
@@ -398,7 +430,7 @@ type gTotal struct {
 	Pos    lexer.Position
 	Have   bool     `parser:"@( 'have' | Dash | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
 	Bare   *gNum    `parser:"(   @@ 'in'? 'more'? EOF"`
-	Parts  []*gPart `parser:"  | @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
+	Parts  []*gPart `parser:"  | ( ?= Number ) @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
 	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
 }
@@ -430,7 +462,7 @@ type gPlace1st struct {
 // sk next 2 sts; skip 1; miss 2 ch
 type gSkip struct {
 	Pos   lexer.Position
-	Where *gWhere `parser:"'always'? 'skip' @@?"`
+	Where *gWhere `parser:"'always'? ( 'skip' | 'omit' ) @@?"`
 	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'in' Name )? @@?"`
 }
 
@@ -446,7 +478,7 @@ type gTurn struct {
 	Pos    lexer.Position
 	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
 	Not    bool `parser:"  | @'not'?"`
-	Rotate bool `parser:"( 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' )"`
+	Rotate bool `parser:"( 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
 	Other  bool `parser:"| 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
@@ -487,7 +519,8 @@ type gYarnAt struct {
 // place marker in last st; move marker up to 2nd of these 3 sts; mark this st
 type gMarker struct {
 	Pos  lexer.Position
-	Rest []*gMarkAt `parser:"'place' @@*"`
+	Rest []*gMarkAt `parser:"(   'place' @@*"`
+	Bare bool       `parser:"  | @'marker' ( ?= EOF ) )"`
 }
 
 type gMarkAt struct {
@@ -508,8 +541,8 @@ type gRemark struct {
 type gComment struct {
 	Pos lexer.Position
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
-	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' ( Stitch | 'beg' ) ( ?= EOF ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' ) | 'beg' 'at'"`
-	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
+	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
+	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | ( 'in' | 'on' )? 'each' ( Ordinal | 'other' | 'alternate' )? ( 'row' | 'rnd' ) ( ?= EOF ) | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands
 	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) )"`
 	Rest bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
@@ -556,19 +589,23 @@ type gSpan struct {
 // ending with sc in last 3 sts; ending last rep at **; end row to correspond
 type gEnding struct {
 	Pos    lexer.Position
-	Last   bool    `parser:"( 'end' | 'ending' | 'with' ( ?= 'only' ) ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
+	Omit   *gWhere `parser:"( 'omit' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
+	OmitCh *gChain `parser:"| 'omit' 'last' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
+	Joined bool    `parser:"| @( 'last' ( 'st' | Stitch ) Name ) 'join' ( ?= EOF )"`
+	Last   bool    `parser:"| ( 'end' | 'ending' | 'with' ( ?= 'only' ) ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
 	At     *gStar  `parser:"(   'at' @@"`
 	Chain  *gChain `parser:"  | ( 'with' | 'by' )? 'only'? ( @@"`
 	Skip   *gSkip  `parser:"    | @@"`
+	Rest   *gNum   `parser:"    | @@ ( 'st' | 'ch' ) 'remaining'?"`
 	Work   *gWork  `parser:"    | @@ )"`
 	Where  *gWhere `parser:"| ( ?= 'in' ) @@"`
-	Mirror bool    `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | 'at' ( Name | 'edge' | 'back' | 'front' | 'side' )+ | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) )"`
+	Mirror bool    `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | 'at' ( Name | 'edge' | 'back' | 'front' | 'side' )+ | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) ) )"`
 }
 
 // work even for 4 rows
 type gEven struct {
 	Pos    lexer.Position
-	M      *gNum    `parser:"( 'continue' | 'work' )* ( @@ 'more'? ( 'row' | 'rnd' ) )?"`
+	M      *gNum    `parser:"( 'continue' | 'work' )* ( Number Sign? 'inch' ( ?= 'in' 'pattern' | 'even' ) | @@ 'more'? ( 'row' | 'rnd' ) )?"`
 	N      *gNum    `parser:"( 'even' | 'in' 'pattern' | 'even' 'in' 'pattern' | 'in' 'pattern' 'even' ) ( ( 'for' | 'over' | 'on' ) @@ ( 'row' | 'rnd' | 'more' | 'st' )+"`
 	Stitch *gStitch `parser:"| 'in' @@ ( 'across' | 'around' )? )?"`
 }
@@ -603,11 +640,12 @@ type gFinish struct {
 	Rest []string `parser:"@( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign | Enclosed | Period | Star )*"`
 }
 
-// ch a multiple of 6 + 2
+// ch a multiple of 6 + 2; ch to measure 16 inches
 type gMultiple struct {
 	Pos  lexer.Position
+	Long bool  `parser:"(   'ch' @( 'to' 'measures' | 'for' Number Sign? 'inch' | 'long enough' | 'until' | 'as' 'work'? Name ) ( Name | Word | Number | Ordinal | Sign )* |"`
 	N    *gNum `parser:"( 'work' | 'ch' | 'over' | 'in' | 'st' )* 'multiple' 'of' @@ ( 'st' | 'ch' )?"`
-	Plus *gNum `parser:"( ( Sign | 'plus' | Star ) @@ ( 'st' | 'ch' )? )? ( Enclosed | 'for' | Name )*"`
+	Plus *gNum `parser:"( ( Sign | 'plus' | Star ) @@ ( 'st' | 'ch' )? )? ( Enclosed | 'for' | Name )* )"`
 }
 
 // clauseParser is built on first use: a command that reads no pattern does

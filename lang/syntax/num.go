@@ -41,6 +41,20 @@ func (n Num) Or(size, other int) int {
 	return n.At(size)
 }
 
+// plus adds another number to it, size by size.
+func (n Num) plus(m Num) Num { return n.with(m, func(a, b int) int { return a + b }) }
+
+// times multiplies it by another number, size by size.
+func (n Num) times(m Num) Num { return n.with(m, func(a, b int) int { return a * b }) }
+
+func (n Num) with(m Num, op func(a, b int) int) Num {
+	out := Num{Vals: make([]int, max(len(n.Vals), len(m.Vals)))}
+	for i := range out.Vals {
+		out.Vals[i] = op(n.At(i), m.At(i))
+	}
+	return out
+}
+
 // PerSize tells whether the number is a list of values.
 func (n Num) PerSize() bool { return len(n.Vals) > 1 }
 

@@ -162,6 +162,8 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 		case m.As != nil:
 			switch {
 			case p.Pick == PickSame:
+			case m.As.Place:
+				p.Pick = PickSame // `in the place of the first 2 dc`
 			case m.As.Where:
 				p.Below = 1
 			default:
@@ -169,6 +171,8 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			}
 		case m.On != nil:
 			p.Elsewhere = true
+		case m.Piece != nil:
+			r.ofPiece(p, m.Piece)
 		case m.By != nil: // `in loop formed by dc`
 		case m.Beside != nil: // `in next loop to right of picot` is in the next loop
 		case m.Noun != nil:
@@ -206,6 +210,16 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			r.placeWord(p, m.Word)
 		}
 	}
+}
+
+// ofPiece reads `of the first leg` as a place on another piece. The post of a
+// stitch is called a leg by nobody who counts them.
+func (r *reader) ofPiece(p *Place, g *gPieceOf) {
+	if g.Name == "post" && r.tokens[g.Pos.Offset+1].Written != "leg" {
+		r.refuse(g.Pos.Offset)
+		return
+	}
+	p.Elsewhere, p.Name, p.Prep = true, g.Name, In
 }
 
 // elsewhere tells a place on another piece from one of this row: `on 1st

@@ -56,7 +56,15 @@ func instructs(r *Row) bool {
 	if rules(r) {
 		return false
 	}
-	return makesUp(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+	return makesUp(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+}
+
+// reaches tells a line that goes on until there are so many stitches.
+func reaches(r *Row) bool {
+	return slices.ContainsFunc(r.Clauses, func(c Clause) bool {
+		total, ok := c.Node.(*Total)
+		return ok && total.Reached
+	})
 }
 
 // rules tells whether a line only says what beginning chains count for, once
@@ -334,13 +342,17 @@ var ofEvery = regexp.MustCompile(`(?i)\b(?:beg|begin|begins|beginning|start|star
 // rulesTurning tells whether a sentence names a chain, says whether it counts,
 // and says it of every row.
 func rulesTurning(sentence string) bool {
-	chain, counts := false, false
+	chain, counts, not := false, false, false
 	for _, t := range Lex(sentence, 0, Standard()) {
 		switch t.Canon {
 		case "ch", "tch":
 			chain = true
 		case "count":
 			counts = true
+		case "not":
+			not = true
+		case "st":
+			counts = counts || not // `is never a stitch`
 		}
 	}
 	return chain && counts && ofEvery.MatchString(sentence)

@@ -124,6 +124,8 @@ func loose(tokens []Token) Node {
 		switch {
 		case t.Kind == Enclosed || t.Kind == Comma:
 			return nil
+		case t.Kind == Name && t.Canon == "if" && !slices.ContainsFunc(tokens, func(t Token) bool { return t.Kind == Stitch }):
+			return &Remark{} // advice: `if it cups, add a few`
 		case t.Kind == Name && t.Canon == "follows" && i > 0 && tokens[i-1].Canon == "as":
 			return &Likewise{} // how it goes is told next
 		case t.Kind != Word:
@@ -176,6 +178,8 @@ func (r *reader) clause(g *gClause) Node {
 	switch {
 	case g.RepFrom != nil:
 		return r.repeatFrom(g.RepFrom)
+	case g.Until != nil && g.Until.Have != nil:
+		return &Total{Parts: []Part{{Number: r.num(g.Until.Have)}}, Reached: true}
 	case g.Until != nil:
 		return &RepeatFrom{Limit: Measured}
 	case g.RepUntil != nil:
@@ -219,13 +223,9 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Total != nil:
 		return r.total(g.Total)
 	case g.Again != nil:
-		w := &Work{Number: r.num(g.Again.N), Places: r.places(g.Again.Where)}
-		if g.Again.Loop != nil {
-			w.Loop = loopNamed(g.Again.Loop.Word)
-		}
-		return w
+		return r.again(g.Again)
 	case g.Shaping != nil:
-		return &Shaping{Less: g.Shaping.Less, Number: r.num(g.Shaping.N)}
+		return r.shapingTimes(g.Shaping)
 	case g.Along != nil:
 		return &Along{}
 	case g.Place != nil:
@@ -265,6 +265,13 @@ func (r *reader) clause(g *gClause) Node {
 		return &Motion{}
 	case g.Comment != nil:
 		return &Remark{}
+	case g.Start != nil:
+		if nth := r.ordinal(g.Start.At); nth > 1 {
+			return &Skip{Place: Place{Number: One(nth - 1), Noun: Noun{Kind: NounChain, Word: "ch"}}}
+		}
+		return &Remark{}
+	case g.Long != nil:
+		return &Long{Rows: r.num(g.Long.Rows)}
 	case g.YarnAt != nil && g.YarnAt.Name == nil:
 		return &Join{Place: Place{Elsewhere: true}}
 	case g.YarnAt != nil:
@@ -296,6 +303,21 @@ func (r *reader) times(g *gTimesN) (n Num, more bool) {
 		return r.tokens[g.Once.Pos.Offset].Values, g.More4 || g.More5
 	}
 	return r.num(g.M), g.More1 || g.More2 || g.More3
+}
+
+// again reads a step that names no stitch: that of the step before is meant.
+func (r *reader) again(g *gAgain) Node {
+	switch {
+	case g.More != nil:
+		return &Work{Number: r.num(g.More)}
+	case g.Only, g.Last != nil:
+		return &Work{Places: []Place{{Pick: PickLast, Number: r.num(g.Last), Noun: Noun{Kind: NounAny, Word: "st"}}}}
+	}
+	w := &Work{Number: r.num(g.N), Places: r.places(g.Where)}
+	if g.Loop != nil {
+		w.Loop = loopNamed(g.Loop.Word)
+	}
+	return w
 }
 
 func (r *reader) repeatFrom(g *gRepFrom) Node {
@@ -456,6 +478,14 @@ func (r *reader) loopNote(g *gLoop) Node {
 func (r *reader) ending(g *gEnding) Node {
 	out := &Ending{Mirrored: g.Mirror, Last: g.Last}
 	switch {
+	case g.Omit != nil:
+		out.Omits, out.Step = true, &Skip{Place: r.onePlace(g.Omit)}
+	case g.Joined:
+		out.Omits, out.Step = true, &Skip{} // `the last sc is the join`
+	case g.Rest != nil:
+		out.Step = &Work{Places: []Place{{Number: r.num(g.Rest), Noun: Noun{Kind: NounAny, Word: "st"}}}}
+	case g.OmitCh != nil:
+		out.Omits, out.Step = true, r.chain(g.OmitCh)
 	case g.At != nil:
 		out.StopAt = g.At.Text
 	case g.Chain != nil:
@@ -551,6 +581,12 @@ func (r *reader) chain(g *gChain) Node {
 		out.Number = r.num(g.M)
 	default:
 		out.Number = One(1)
+	}
+	if g.Plus != nil {
+		out.Number = out.Number.plus(r.num(g.Plus)) // `ch 30 + 1`
+	}
+	if g.On != nil {
+		out.Piece = g.On.Name
 	}
 	if g.For != nil { // `ch 5 for a tr`
 		out.Counts = Counts{Said: true, As: []Part{{Noun: Noun{Kind: NounStitch, Stitch: r.stitch(g.For)}}}}
@@ -734,6 +770,9 @@ func (r *reader) work(g *gWork) Node {
 			out.Times, _ = r.times(t)
 		}
 	}
+	if g.Times != nil && g.Times.N != nil && len(g.Where) > 0 && !out.Number.Written() {
+		out.Number, out.Times = out.Times, Num{} // `dc x 3 in next ch`
+	}
 	for _, l := range [...]*gLoopIn{g.Loop1, g.Loop2, g.Loop3} {
 		if l != nil {
 			out.Loop = loopNamed(l.Word)
@@ -858,14 +897,29 @@ func (r *reader) shaping(g *gWork, w *Work) Node {
 	if g.Where[0].Prep != "at" {
 		return nil
 	}
-	twice := Num{Vals: []int{2}}
+	twice := One(2)
 	if w.Number.Written() {
-		twice.Vals = nil
-		for _, v := range w.Number.Vals {
-			twice.Vals = append(twice.Vals, 2*v)
-		}
+		twice = w.Number.times(twice)
 	}
 	return &Shaping{Less: k.Class == stitch.Decrease, Number: twice}
+}
+
+// shapingTimes reads `decreasing 6 evenly`, and `decrease 4x1 st at each side in
+// every 2nd row`.
+func (r *reader) shapingTimes(g *gShaping) Node {
+	if g.Kind == nil {
+		return &Shaping{Less: g.Less, Number: r.num(g.N)}
+	}
+	k := r.stitch(g.Kind).Meaning.In(stitch.Unsettled)
+	if k == nil || k.Class != stitch.Increase && k.Class != stitch.Decrease {
+		r.refused = true
+		return nil
+	}
+	n := r.num(g.Times).times(r.num(g.Each))
+	if g.Both {
+		n = n.times(One(2))
+	}
+	return &Shaping{Less: k.Class == stitch.Decrease, Number: n}
 }
 
 // slip tells the slip stitch that joins from one that is a stitch of the row.
@@ -881,6 +935,9 @@ func (r *reader) slip(g *gWork, w *Work) Node {
 	j := &Join{Ring: g.Ring, With: w.Stitch}
 	if len(w.Places) > 0 {
 		j.Place = w.Places[0]
+	}
+	if to := j.Place.To; to.Kind == ToNext {
+		j.Place = Place{Noun: to.Noun} // `sl st to next sp` leads to it
 	}
 	return j
 }

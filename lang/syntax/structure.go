@@ -109,6 +109,11 @@ func (b *builder) list(lo, hi, depth int) []Clause {
 		i = l.token(i, hi)
 	}
 	l.flush(SepNone)
+	if depth > 0 && len(l.out) == 1 {
+		if _, times := l.out[0].Node.(*RepeatFrom); times {
+			return l.out // `fan [4 (5, 6) times]`
+		}
+	}
 	return b.fold(l.out)
 }
 
@@ -486,7 +491,7 @@ func beginsAction(t Token) bool {
 		return true
 	case Word:
 		switch t.Canon {
-		case "ch", "turn", "join", "skip", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue", "likewise", "increased", "decreased":
+		case "ch", "turn", "join", "skip", "omit", "comment", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue", "likewise", "increased", "decreased":
 			return true
 		}
 	}
@@ -558,7 +563,7 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		l.inTwo(flat, cut, sep)
 		return
 	}
-	if rows := l.lastRows(); rows != nil && flat[0].Canon == "with" {
+	if rows := l.lastRows(); rows != nil && (flat[0].Canon == "with" || flat[0].Canon == "work" && flat[min(1, len(flat)-1)].Canon == "rep") {
 		l.changed(rows, spanOf(flat), sep) // `rep Rows 3-6, with more repeats each time`
 		return
 	}
@@ -569,7 +574,8 @@ func (l *lister) clause(flat []Token, sep Separator) {
 // is a clause of its own with another after it. It gives 0 for none.
 func (l *lister) beginning(flat []Token, upTo int) int {
 	for cut := min(upTo, len(flat)-1); cut > 0; cut-- {
-		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" {
+		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" &&
+			!(flat[cut-1].Kind == Enclosed && l.b.totals[flat[cut-1].Group] != nil) {
 			continue
 		}
 		node, reach := l.node(flat[:cut])

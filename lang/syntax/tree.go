@@ -108,6 +108,9 @@ type Chain struct {
 	// Multiple and Plus are said in `ch a multiple of 6 + 2`, alone or of a
 	// number that is given: `ch 56 (a multiple of 6 + 2)`.
 	Multiple, Plus Num
+	// Piece is the piece that they are made on, where rounds are joined into one:
+	// `ch 3 on the second leg`.
+	Piece string
 }
 
 // Counts is what a pattern says of a turning or beginning chain.
@@ -181,6 +184,8 @@ type Repeat struct {
 	// the words say so (Replaces), else as the counts decide.
 	Ending   []Clause
 	Replaces bool
+	// Omits is the kind of step that the last repeat leaves out: `omit last ch 2`.
+	Omits Node
 	// Mirrored is set where the row ends as it began, the other way round:
 	// `ending to correspond`.
 	Mirrored bool
@@ -206,6 +211,8 @@ type RepeatFrom struct {
 type Ending struct {
 	StopAt string
 	Step   Node // nil for none
+	// Omits is set in `omit last dc`: the last repeat leaves Step out.
+	Omits bool
 	// Last is set in `ending last rep with …`, which replaces the last step of
 	// the last repeat; `ending with …` may also follow it.
 	Last bool
@@ -290,6 +297,9 @@ type Rows struct {
 // RowSpan is a run of row numbers.
 type RowSpan struct{ From, To Num }
 
+// Long says over how many rows an instruction goes: `sc around for 4 rounds`.
+type Long struct{ Rows Num }
+
 // Even works without shaping: `work even for 4 rows`.
 type Even struct{ Number Num }
 
@@ -307,6 +317,9 @@ type Total struct {
 	// Change is 1 where the count tells only how many more there are than in the
 	// row below, and -1 where it tells how many fewer.
 	Change int
+	// Reached is set where the count is what the work goes on to: `until there are
+	// 60 sts`.
+	Reached bool
 }
 
 // CountsNote is a remark on the turning chain standing alone.
@@ -368,6 +381,7 @@ func (*Marker) node()     {}
 func (*MagicRing) node()  {}
 func (*Rows) node()       {}
 func (*Even) node()       {}
+func (*Long) node()       {}
 func (*Branch) node()     {}
 func (*Return) node()     {}
 func (*Total) node()      {}

@@ -172,6 +172,9 @@ func (l *scanner) group() []Token {
 			if entry.canon == "group" {
 				t.Written = r.lower
 			}
+			if entry.canon == "post" && strings.HasPrefix(r.lower, "leg") {
+				t.Written = "leg"
+			}
 			if entry.colour {
 				t.Kind, t.Canon, t.Written = Name, r.lower, "colour"
 			}
@@ -190,6 +193,12 @@ func (l *scanner) group() []Token {
 			t.Span.Start, t.Span.End = l.base+r.start, l.base+r.end
 			tokens = append(tokens, t)
 			i++
+		case r.kind == Open && l.ledList(i):
+			values, n := l.alternating(i - 1)
+			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[i+n-2].end]}
+			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-2].end
+			tokens = append(tokens, t)
+			i += n - 1
 		case r.kind == Number, r.kind == Dash && l.dashList(i):
 			t, n := l.numberList(i)
 			tokens = append(tokens, t)
@@ -437,6 +446,16 @@ func (l *scanner) loneList(i int) bool {
 	}
 	entry, _ := l.match(end + 1)
 	return entry != nil && (entry.canon == "st" || entry.kind == Stitch || entry.canon == "times")
+}
+
+// ledList tells the `(102) 114 (126)` of a pattern in three sizes that names the
+// first in brackets.
+func (l *scanner) ledList(i int) bool {
+	if l.vocab.Sizes < 3 || i > 0 && l.raw[i-1].kind == Number {
+		return false
+	}
+	values, _ := l.alternating(i - 1)
+	return len(values) == l.vocab.Sizes
 }
 
 // dashList tells the dash of `- (-, 2, 2) times`, which stands for a size that
