@@ -4,12 +4,14 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"go.lsp.dev/protocol"
 
+	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
 )
@@ -46,6 +48,9 @@ func TestEveryPlaceOfEveryExample(t *testing.T) {
 				for _, h := range inlayHints(v, &protocol.InlayHintParams{Range: whole}) {
 					assert.NotEmpty(t, h.Label)
 				}
+				painted := semanticTokens(v, nil).Data
+				assert.NotEmpty(t, painted)
+				assert.Equal(t, painted, semanticTokensRange(v, &protocol.SemanticTokensRangeParams{Range: whole}).Data)
 				for _, d := range diagnostics(v) {
 					assert.NotEmpty(t, d.Message)
 				}
@@ -55,9 +60,11 @@ func TestEveryPlaceOfEveryExample(t *testing.T) {
 }
 
 func viewOf(text *source.Text) *view {
+	analysis := lint.Analyze(text)
 	return &view{
-		Analysis: lint.Analyze(text), converter: converter{text, source.UTF16}, uri: file,
+		Analysis: analysis, converter: converter{text, source.UTF16}, uri: file,
 		can: abilities{hierarchy: true, markdown: true, related: true}, hints: defaults.hints,
+		names: sync.OnceValue(func() *names.Index { return names.Of(analysis.File) }), memory: &memory{},
 	}
 }
 

@@ -10,6 +10,7 @@ import (
 	"go.lsp.dev/protocol"
 	"go.lsp.dev/uri"
 
+	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
 )
@@ -62,9 +63,11 @@ func guarded(analyze analyzer, logger *log.Logger) func(*source.Text) (*lint.Ana
 type view struct {
 	*lint.Analysis
 	converter
-	uri   uri.URI
-	can   abilities
-	hints hintKinds
+	uri    uri.URI
+	can    abilities
+	hints  hintKinds
+	names  func() *names.Index // worked out when first asked for
+	memory *memory
 }
 
 func (s *server) view(d *document, analysis *lint.Analysis) *view {
@@ -76,6 +79,8 @@ func (s *server) view(d *document, analysis *lint.Analysis) *view {
 		uri:       d.uri,
 		can:       s.can,
 		hints:     s.settings.hints,
+		names:     d.names,
+		memory:    d.memory,
 	}
 }
 
@@ -87,6 +92,10 @@ var features = map[string]feature{
 	protocol.MethodTextDocumentDocumentSymbol: about(documentSymbols),
 	protocol.MethodTextDocumentHover:          about(hover),
 	protocol.MethodTextDocumentInlayHint:      about(inlayHints),
+
+	protocol.MethodTextDocumentSemanticTokensFull:      about(semanticTokens),
+	protocol.MethodTextDocumentSemanticTokensFullDelta: about(semanticTokensDelta),
+	protocol.MethodTextDocumentSemanticTokensRange:     about(semanticTokensRange),
 }
 
 // about makes a feature of what takes decoded parameters.
