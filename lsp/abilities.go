@@ -14,6 +14,10 @@ type abilities struct {
 	markdown  bool // in hovers
 	hierarchy bool // symbols within symbols
 	related   bool // places beside the one of a diagnostic
+	links     bool // a definition with where it was asked from
+	versioned bool // edits of one version of a document
+	annotates bool // edits that are asked about before they are made
+	prepares  bool // to ask whether something can be renamed
 	asked     bool // it answers questions about its settings
 	announces bool // it can be asked to announce changed settings
 
@@ -41,11 +45,17 @@ func abilitiesOf(c *protocol.ClientCapabilities) abilities {
 		if t.DocumentSymbol != nil {
 			can.hierarchy = is(t.DocumentSymbol.HierarchicalDocumentSymbolSupport)
 		}
+		can.links = t.Definition != nil && is(t.Definition.LinkSupport)
+		can.prepares = t.Rename != nil && is(t.Rename.PrepareSupport)
 		if t.PublishDiagnostics != nil {
 			can.related = is(t.PublishDiagnostics.RelatedInformation)
 		}
 	}
 	if w := c.Workspace; w != nil {
+		if e := w.WorkspaceEdit; e != nil {
+			can.versioned = is(e.DocumentChanges)
+			can.annotates = can.versioned && e.ChangeAnnotationSupport != nil
+		}
 		can.asked = is(w.Configuration)
 		can.announces = w.DidChangeConfiguration != nil && is(w.DidChangeConfiguration.DynamicRegistration)
 		can.refreshes.hints = w.InlayHint != nil && is(w.InlayHint.RefreshSupport)

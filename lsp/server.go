@@ -63,11 +63,12 @@ func guarded(analyze analyzer, logger *log.Logger) func(*source.Text) (*lint.Ana
 type view struct {
 	*lint.Analysis
 	converter
-	uri    uri.URI
-	can    abilities
-	hints  hintKinds
-	names  func() *names.Index // worked out when first asked for
-	memory *memory
+	uri     uri.URI
+	version int32
+	can     abilities
+	hints   hintKinds
+	names   func() *names.Index // worked out when first asked for
+	memory  *memory
 }
 
 func (s *server) view(d *document, analysis *lint.Analysis) *view {
@@ -77,6 +78,7 @@ func (s *server) view(d *document, analysis *lint.Analysis) *view {
 		Analysis:  analysis,
 		converter: converter{d.text, s.can.encoding},
 		uri:       d.uri,
+		version:   d.version,
 		can:       s.can,
 		hints:     s.settings.hints,
 		names:     d.names,
@@ -89,10 +91,17 @@ type feature func(*view, jsonrpc2.RawMessage) (any, error)
 
 // features are the requests about a document, one line for each.
 var features = map[string]feature{
-	protocol.MethodTextDocumentDocumentSymbol: about(documentSymbols),
-	protocol.MethodTextDocumentHover:          about(hover),
-	protocol.MethodTextDocumentInlayHint:      about(inlayHints),
-
+	protocol.MethodTextDocumentDefinition:              about(definition),
+	protocol.MethodTextDocumentDocumentHighlight:       about(documentHighlight),
+	protocol.MethodTextDocumentDocumentSymbol:          about(documentSymbols),
+	protocol.MethodTextDocumentFoldingRange:            about(foldingRanges),
+	protocol.MethodTextDocumentHover:                   about(hover),
+	protocol.MethodTextDocumentInlayHint:               about(inlayHints),
+	protocol.MethodTextDocumentLinkedEditingRange:      about(linkedEditing),
+	protocol.MethodTextDocumentPrepareRename:           trying(prepareRename),
+	protocol.MethodTextDocumentReferences:              about(references),
+	protocol.MethodTextDocumentRename:                  trying(rename),
+	protocol.MethodTextDocumentSelectionRange:          about(selectionRanges),
 	protocol.MethodTextDocumentSemanticTokensFull:      about(semanticTokens),
 	protocol.MethodTextDocumentSemanticTokensFullDelta: about(semanticTokensDelta),
 	protocol.MethodTextDocumentSemanticTokensRange:     about(semanticTokensRange),
@@ -100,11 +109,16 @@ var features = map[string]feature{
 
 // about makes a feature of what takes decoded parameters.
 func about[P, R any](answer func(*view, *P) R) feature {
+	return trying(func(v *view, params *P) (R, error) { return answer(v, params), nil })
+}
+
+// trying makes a feature of what takes decoded parameters and may refuse.
+func trying[P, R any](answer func(*view, *P) (R, error)) feature {
 	return func(v *view, raw jsonrpc2.RawMessage) (any, error) {
 		params, err := decode[P](raw)
 		if err != nil {
 			return nil, err
 		}
-		return answer(v, params), nil
+		return answer(v, params)
 	}
 }
