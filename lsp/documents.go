@@ -11,6 +11,7 @@ import (
 	"go.lsp.dev/protocol"
 	"go.lsp.dev/uri"
 
+	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
 )
@@ -27,10 +28,28 @@ type document struct {
 	done    chan struct{} // closed when result and failure are set
 	result  *lint.Analysis
 	failure error
+	names   func() *names.Index // of the result
+
+	memory *memory
 }
 
-func (s *server) newDocument(file uri.URI, version int32, text *source.Text) *document {
-	return &document{uri: file, version: version, text: text, analyze: s.analyze, done: make(chan struct{})}
+// memory is what the client was last given of an open file, so that only what
+// changed need be sent. All versions of the file share it.
+type memory struct {
+	mu     sync.Mutex
+	tokens numbered[[]uint32]
+}
+
+// numbered is an answer with the number that it was given.
+type numbered[T any] struct {
+	id     int
+	answer T
+}
+
+func (s *server) newDocument(file uri.URI, version int32, text *source.Text, of *memory) *document {
+	d := &document{uri: file, version: version, text: text, analyze: s.analyze, done: make(chan struct{}), memory: of}
+	d.names = sync.OnceValue(func() *names.Index { return names.Of(d.result.File) })
+	return d
 }
 
 // analysis is all that is known of the document. It is worked out once, when
@@ -105,7 +124,7 @@ func (s *server) didOpen(_ context.Context, params *protocol.DidOpenTextDocument
 	// The parameters share one copy of the message, text included; what is kept of
 	// them must not keep the rest.
 	file := uri.URI(strings.Clone(string(item.URI)))
-	s.keep(key, s.newDocument(file, item.Version, source.New(item.Text)))
+	s.keep(key, s.newDocument(file, item.Version, source.New(item.Text), &memory{}))
 	s.publisher.reset(key, file)
 	return nil
 }
@@ -143,7 +162,7 @@ func (s *server) didChange(_ context.Context, raw jsonrpc2.RawMessage) (any, err
 			return nil, fmt.Errorf("%s from version %d to %d: %w", key, old.version, params.TextDocument.Version, err)
 		}
 	}
-	s.keep(key, s.newDocument(old.uri, params.TextDocument.Version, text))
+	s.keep(key, s.newDocument(old.uri, params.TextDocument.Version, text, old.memory))
 	s.publisher.due(key, old.uri)
 	return nil, nil
 }

@@ -4,12 +4,14 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"go.lsp.dev/protocol"
 
+	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
 )
@@ -46,6 +48,10 @@ func TestEveryPlaceOfEveryExample(t *testing.T) {
 				for _, h := range inlayHints(v, &protocol.InlayHintParams{Range: whole}) {
 					assert.NotEmpty(t, h.Label)
 				}
+				checkPlaces(t, v)
+				painted := semanticTokens(v, nil).Data
+				assert.NotEmpty(t, painted)
+				assert.Equal(t, painted, semanticTokensRange(v, &protocol.SemanticTokensRangeParams{Range: whole}).Data)
 				for _, d := range diagnostics(v) {
 					assert.NotEmpty(t, d.Message)
 				}
@@ -55,9 +61,11 @@ func TestEveryPlaceOfEveryExample(t *testing.T) {
 }
 
 func viewOf(text *source.Text) *view {
+	analysis := lint.Analyze(text)
 	return &view{
-		Analysis: lint.Analyze(text), converter: converter{text, source.UTF16}, uri: file,
+		Analysis: analysis, converter: converter{text, source.UTF16}, uri: file,
 		can: abilities{hierarchy: true, markdown: true, related: true}, hints: defaults.hints,
+		names: sync.OnceValue(func() *names.Index { return names.Of(analysis.File) }), memory: &memory{},
 	}
 }
 
@@ -69,5 +77,28 @@ func checkSymbol(t *testing.T, v *view, s *protocol.DocumentSymbol, within sourc
 	assert.True(t, all.Covers(head), "%s: %v is not within %v", s.Name, head, all)
 	for i := range s.Children {
 		checkSymbol(t, v, &s.Children[i], all)
+	}
+}
+
+// checkPlaces asks at every name, and at every seventh place besides.
+func checkPlaces(t *testing.T, v *view) {
+	t.Helper()
+	text := source.Span{End: v.Text.Len()}
+	for offset := range v.Text.Len() + 1 {
+		if name, _ := v.names().At(offset); name == nil && offset%7 != 0 {
+			continue
+		}
+		from, to := v.origin(offset)
+		for _, s := range to {
+			assert.True(t, text.Covers(s) && !s.Empty(), "at %d: %v leads to %v", offset, from, s)
+		}
+		nested := v.around(offset)
+		for i, s := range nested {
+			assert.True(t, s.Start <= offset && offset <= s.End && (i == 0 || nested[i-1].Covers(s)), "at %d: %v", offset, nested)
+		}
+	}
+	for _, f := range foldingRanges(v, nil) {
+		assert.Less(t, f.StartLine, f.EndLine)
+		assert.Less(t, int(f.EndLine), v.Text.Lines())
 	}
 }

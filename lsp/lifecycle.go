@@ -3,12 +3,9 @@ package lsp
 import (
 	"context"
 	"runtime/debug"
-	"slices"
 
 	"go.lsp.dev/jsonrpc2"
 	"go.lsp.dev/protocol"
-
-	"stitchproof/lang/source"
 )
 
 // phase is how far a session has come.
@@ -64,17 +61,8 @@ func (s *server) initialize(_ context.Context, raw jsonrpc2.RawMessage) (any, er
 	}
 	s.phase = serving
 	return &protocol.InitializeResult{
-		Capabilities: protocol.ServerCapabilities{
-			PositionEncoding: protocol.PositionEncodingKind(s.can.encoding.String()),
-			TextDocumentSync: &protocol.TextDocumentSyncOptions{
-				OpenClose: new(true),
-				Change:    new(protocol.TextDocumentSyncKindIncremental),
-			},
-			HoverProvider:          protocol.Boolean(true),
-			InlayHintProvider:      protocol.Boolean(true),
-			DocumentSymbolProvider: protocol.Boolean(true),
-		},
-		ServerInfo: protocol.ServerInfo{Name: "stitchproof", Version: version()},
+		Capabilities: s.capabilities(),
+		ServerInfo:   protocol.ServerInfo{Name: "stitchproof", Version: version()},
 	}, nil
 }
 
@@ -105,48 +93,3 @@ func (s *server) exit(context.Context, jsonrpc2.RawMessage) (any, error) {
 	}
 	return nil, nil
 }
-
-// abilities is what the client can do, as far as it matters here.
-type abilities struct {
-	encoding  source.Encoding
-	markdown  bool // in hovers
-	hierarchy bool // symbols within symbols
-	related   bool // places beside the one of a diagnostic
-	asked     bool // it answers questions about its settings
-	announces bool // it can be asked to announce changed settings
-	refreshes bool // it can be told to ask for hints again
-}
-
-// abilitiesOf reads the client's capabilities. Every part of them may be missing.
-func abilitiesOf(c *protocol.ClientCapabilities) abilities {
-	can := abilities{encoding: source.UTF16} // what the protocol says where nothing is said
-	if c.General != nil {
-		for _, kind := range c.General.PositionEncodings {
-			if e, ok := source.ParseEncoding(string(kind)); ok {
-				can.encoding = e
-				break
-			}
-		}
-	}
-	if t := c.TextDocument; t != nil {
-		if t.Hover != nil {
-			formats := t.Hover.ContentFormat
-			can.markdown = slices.Index(formats, protocol.MarkupKindMarkdown) == 0 ||
-				slices.Contains(formats, protocol.MarkupKindMarkdown) && !slices.Contains(formats, protocol.MarkupKindPlainText)
-		}
-		if t.DocumentSymbol != nil {
-			can.hierarchy = is(t.DocumentSymbol.HierarchicalDocumentSymbolSupport)
-		}
-		if t.PublishDiagnostics != nil {
-			can.related = is(t.PublishDiagnostics.RelatedInformation)
-		}
-	}
-	if w := c.Workspace; w != nil {
-		can.asked = is(w.Configuration)
-		can.announces = w.DidChangeConfiguration != nil && is(w.DidChangeConfiguration.DynamicRegistration)
-		can.refreshes = w.InlayHint != nil && is(w.InlayHint.RefreshSupport)
-	}
-	return can
-}
-
-func is(b *bool) bool { return b != nil && *b }

@@ -10,6 +10,7 @@ import (
 	"go.lsp.dev/protocol"
 	"go.lsp.dev/uri"
 
+	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
 )
@@ -62,9 +63,12 @@ func guarded(analyze analyzer, logger *log.Logger) func(*source.Text) (*lint.Ana
 type view struct {
 	*lint.Analysis
 	converter
-	uri   uri.URI
-	can   abilities
-	hints hintKinds
+	uri     uri.URI
+	version int32
+	can     abilities
+	hints   hintKinds
+	names   func() *names.Index // worked out when first asked for
+	memory  *memory
 }
 
 func (s *server) view(d *document, analysis *lint.Analysis) *view {
@@ -74,8 +78,11 @@ func (s *server) view(d *document, analysis *lint.Analysis) *view {
 		Analysis:  analysis,
 		converter: converter{d.text, s.can.encoding},
 		uri:       d.uri,
+		version:   d.version,
 		can:       s.can,
 		hints:     s.settings.hints,
+		names:     d.names,
+		memory:    d.memory,
 	}
 }
 
@@ -84,18 +91,34 @@ type feature func(*view, jsonrpc2.RawMessage) (any, error)
 
 // features are the requests about a document, one line for each.
 var features = map[string]feature{
-	protocol.MethodTextDocumentDocumentSymbol: about(documentSymbols),
-	protocol.MethodTextDocumentHover:          about(hover),
-	protocol.MethodTextDocumentInlayHint:      about(inlayHints),
+	protocol.MethodTextDocumentDefinition:              about(definition),
+	protocol.MethodTextDocumentDocumentHighlight:       about(documentHighlight),
+	protocol.MethodTextDocumentDocumentSymbol:          about(documentSymbols),
+	protocol.MethodTextDocumentFoldingRange:            about(foldingRanges),
+	protocol.MethodTextDocumentHover:                   about(hover),
+	protocol.MethodTextDocumentInlayHint:               about(inlayHints),
+	protocol.MethodTextDocumentLinkedEditingRange:      about(linkedEditing),
+	protocol.MethodTextDocumentPrepareRename:           trying(prepareRename),
+	protocol.MethodTextDocumentReferences:              about(references),
+	protocol.MethodTextDocumentRename:                  trying(rename),
+	protocol.MethodTextDocumentSelectionRange:          about(selectionRanges),
+	protocol.MethodTextDocumentSemanticTokensFull:      about(semanticTokens),
+	protocol.MethodTextDocumentSemanticTokensFullDelta: about(semanticTokensDelta),
+	protocol.MethodTextDocumentSemanticTokensRange:     about(semanticTokensRange),
 }
 
 // about makes a feature of what takes decoded parameters.
 func about[P, R any](answer func(*view, *P) R) feature {
+	return trying(func(v *view, params *P) (R, error) { return answer(v, params), nil })
+}
+
+// trying makes a feature of what takes decoded parameters and may refuse.
+func trying[P, R any](answer func(*view, *P) (R, error)) feature {
 	return func(v *view, raw jsonrpc2.RawMessage) (any, error) {
 		params, err := decode[P](raw)
 		if err != nil {
 			return nil, err
 		}
-		return answer(v, params), nil
+		return answer(v, params)
 	}
 }

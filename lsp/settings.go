@@ -76,7 +76,7 @@ func (s *server) followSettings(ctx context.Context) {
 		}
 	}
 	s.pullSettings(ctx)
-	s.refreshHints(ctx)
+	s.refresh(ctx)
 }
 
 // pullSettings asks the client for the settings, where it can be asked.
@@ -101,17 +101,26 @@ func (s *server) didChangeConfiguration(ctx context.Context, params *protocol.Di
 	err := s.configure(params.Settings)
 	go func() {
 		s.pullSettings(ctx)
-		s.refreshHints(ctx)
+		s.refresh(ctx)
 	}()
 	return err
 }
 
-// refreshHints has the client ask for its hints again, where it can be told to.
-func (s *server) refreshHints(ctx context.Context) {
-	if !s.can.refreshes {
-		return
-	}
-	if err := s.client.InlayHintRefresh(ctx); err != nil {
-		s.log.Printf("hints may be out of date: %v", err)
+// refresh has the client ask again for what settings change, where it can be
+// told to.
+func (s *server) refresh(ctx context.Context) {
+	for _, again := range []struct {
+		can bool
+		ask func(context.Context) error
+	}{
+		{s.can.refreshes.hints, s.client.InlayHintRefresh},
+		{s.can.refreshes.tokens, s.client.SemanticTokensRefresh},
+	} {
+		if !again.can {
+			continue
+		}
+		if err := again.ask(ctx); err != nil {
+			s.log.Printf("what is shown may be out of date: %v", err)
+		}
 	}
 }

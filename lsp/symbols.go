@@ -23,13 +23,12 @@ func documentSymbols(v *view, _ *protocol.DocumentSymbolParams) protocol.Documen
 
 func (v *view) pieceSymbol(piece *fabric.Piece) protocol.DocumentSymbol {
 	tree := piece.Tree
-	all, heading := tree.Span, tree.NameSpan
+	heading := tree.NameSpan
 	if heading.Empty() {
 		heading = tree.Span
 	}
 	symbol := protocol.DocumentSymbol{Name: strings.TrimSpace(tree.Name), Kind: protocol.SymbolKindClass}
 	for _, row := range piece.Rows {
-		all = all.Union(row.Tree.Written())
 		symbol.Children = append(symbol.Children, v.rowSymbol(row))
 	}
 	if symbol.Name == "" {
@@ -38,8 +37,17 @@ func (v *view) pieceSymbol(piece *fabric.Piece) protocol.DocumentSymbol {
 	if tree.Make.Written() {
 		symbol.Detail = new("make " + tree.Make.String())
 	}
-	symbol.Range, symbol.SelectionRange = v.rangeOf(all), v.rangeOf(heading)
+	symbol.Range, symbol.SelectionRange = v.rangeOf(wholePiece(piece)), v.rangeOf(heading)
 	return symbol
+}
+
+// wholePiece is a piece from its heading to the end of its last row.
+func wholePiece(piece *fabric.Piece) source.Span {
+	all := piece.Tree.Span
+	for _, row := range piece.Rows {
+		all = all.Union(row.Tree.Written())
+	}
+	return all
 }
 
 func (v *view) rowSymbol(row *fabric.Row) protocol.DocumentSymbol {

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 
 	"stitchproof/lang/source"
@@ -21,6 +22,45 @@ func Walk(list []Clause, visit func(Clause)) {
 			Walk(n.Ending, visit)
 		}
 	}
+}
+
+// Holders gives, for each token of the row, the innermost clause that it belongs
+// to; one without a node where it belongs to none.
+func (r *Row) Holders() []Clause {
+	out := make([]Clause, len(r.Tokens))
+	Walk(r.Clauses, func(c Clause) { // an outer clause comes before those in it
+		first, _ := slices.BinarySearchFunc(r.Tokens, c.Span.Start, func(t Token, at int) int { return t.Span.Start - at })
+		for i := first; i < len(r.Tokens) && r.Tokens[i].Span.End <= c.Span.End; i++ {
+			out[i] = c
+		}
+	})
+	return out
+}
+
+// Places gives every place that a clause names, without those that the clauses
+// within it name.
+func (c Clause) Places() []Place {
+	switch n := c.Node.(type) {
+	case *Work:
+		return n.Places
+	case *Group:
+		return n.Places
+	case *Skip:
+		return []Place{n.Place}
+	case *Leave:
+		return []Place{n.Place}
+	case *Join:
+		return []Place{n.Place}
+	case *Yarn:
+		return []Place{n.Place}
+	case *Repeat:
+		return []Place{n.Last}
+	case *PlaceFirst:
+		return append(Clause{Node: n.First}.Places(), n.Place)
+	case *Ending:
+		return Clause{Node: n.Step}.Places()
+	}
+	return nil
 }
 
 // Unread lists the places in the row that were not understood.

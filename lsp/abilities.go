@@ -1,0 +1,67 @@
+package lsp
+
+import (
+	"slices"
+
+	"go.lsp.dev/protocol"
+
+	"stitchproof/lang/source"
+)
+
+// abilities is what the client can do, as far as it matters here.
+type abilities struct {
+	encoding  source.Encoding
+	markdown  bool // in hovers
+	hierarchy bool // symbols within symbols
+	related   bool // places beside the one of a diagnostic
+	links     bool // a definition with where it was asked from
+	versioned bool // edits of one version of a document
+	annotates bool // edits that are asked about before they are made
+	prepares  bool // to ask whether something can be renamed
+	asked     bool // it answers questions about its settings
+	announces bool // it can be asked to announce changed settings
+
+	// What it can be told to ask for again.
+	refreshes struct{ hints, tokens bool }
+}
+
+// abilitiesOf reads the client's capabilities. Every part of them may be missing.
+func abilitiesOf(c *protocol.ClientCapabilities) abilities {
+	can := abilities{encoding: source.UTF16} // what the protocol says where nothing is said
+	if c.General != nil {
+		for _, kind := range c.General.PositionEncodings {
+			if e, ok := source.ParseEncoding(string(kind)); ok {
+				can.encoding = e
+				break
+			}
+		}
+	}
+	if t := c.TextDocument; t != nil {
+		if t.Hover != nil {
+			formats := t.Hover.ContentFormat
+			can.markdown = slices.Index(formats, protocol.MarkupKindMarkdown) == 0 ||
+				slices.Contains(formats, protocol.MarkupKindMarkdown) && !slices.Contains(formats, protocol.MarkupKindPlainText)
+		}
+		if t.DocumentSymbol != nil {
+			can.hierarchy = is(t.DocumentSymbol.HierarchicalDocumentSymbolSupport)
+		}
+		can.links = t.Definition != nil && is(t.Definition.LinkSupport)
+		can.prepares = t.Rename != nil && is(t.Rename.PrepareSupport)
+		if t.PublishDiagnostics != nil {
+			can.related = is(t.PublishDiagnostics.RelatedInformation)
+		}
+	}
+	if w := c.Workspace; w != nil {
+		if e := w.WorkspaceEdit; e != nil {
+			can.versioned = is(e.DocumentChanges)
+			can.annotates = can.versioned && e.ChangeAnnotationSupport != nil
+		}
+		can.asked = is(w.Configuration)
+		can.announces = w.DidChangeConfiguration != nil && is(w.DidChangeConfiguration.DynamicRegistration)
+		can.refreshes.hints = w.InlayHint != nil && is(w.InlayHint.RefreshSupport)
+		can.refreshes.tokens = w.SemanticTokens != nil && is(w.SemanticTokens.RefreshSupport)
+	}
+	return can
+}
+
+func is(b *bool) bool { return b != nil && *b }

@@ -1,0 +1,33 @@
+package lsp
+
+import "go.lsp.dev/protocol"
+
+// capabilities are what the server offers this client.
+func (s *server) capabilities() protocol.ServerCapabilities {
+	var renames protocol.RenameProvider = protocol.Boolean(true)
+	if s.can.prepares {
+		renames = &protocol.RenameOptions{PrepareProvider: new(true)}
+	}
+	return protocol.ServerCapabilities{
+		PositionEncoding: protocol.PositionEncodingKind(s.can.encoding.String()),
+		TextDocumentSync: &protocol.TextDocumentSyncOptions{
+			OpenClose: new(true),
+			Change:    new(protocol.TextDocumentSyncKindIncremental),
+		},
+		DefinitionProvider:         protocol.Boolean(true),
+		DocumentHighlightProvider:  protocol.Boolean(true),
+		DocumentSymbolProvider:     protocol.Boolean(true),
+		FoldingRangeProvider:       protocol.Boolean(true),
+		HoverProvider:              protocol.Boolean(true),
+		InlayHintProvider:          protocol.Boolean(true),
+		LinkedEditingRangeProvider: protocol.Boolean(true),
+		ReferencesProvider:         protocol.Boolean(true),
+		RenameProvider:             renames,
+		SelectionRangeProvider:     protocol.Boolean(true),
+		SemanticTokensProvider: &protocol.SemanticTokensOptions{
+			Legend: legend,
+			Full:   &protocol.SemanticTokensFullDelta{Delta: new(true)},
+			Range:  protocol.Boolean(true),
+		},
+	}
+}
