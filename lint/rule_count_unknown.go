@@ -2,6 +2,7 @@ package lint
 
 import (
 	"fmt"
+	"strconv"
 
 	"stitchproof/lang/fabric"
 )
@@ -33,6 +34,9 @@ Fasten off.
 }
 
 func checkCountUnknown(p *Pass) {
+	for _, f := range p.faults(fabric.ChainSupposed) {
+		p.reportFault(f, Finding{Message: "gives no number of chains: the rows are counted over " + strconv.Itoa(f.Unit) + " repeats, ch " + f.num(func(f fabric.Fault) int { return f.N })})
+	}
 	for row := range p.Fabric.Rows() {
 		if miswritten(row.Tree) {
 			continue
@@ -46,7 +50,7 @@ func checkCountUnknown(p *Pass) {
 		if len(lost.sizes) == 0 {
 			continue
 		}
-		if f, ok := blamed(row, lost.facts[0]); ok {
+		if f, ok := blamed(row, lost.facts[0]); ok && !p.misspells(row) {
 			p.inSizes(lost.sizes, f)
 		}
 	}
@@ -54,7 +58,7 @@ func checkCountUnknown(p *Pass) {
 
 // explained tells whether another rule says why a row has no count.
 func explained(t *fabric.Tally) bool {
-	return hasFault(t, misfits...) || hasFault(t, fabric.RowUnknown)
+	return hasFault(t, misfits...) || hasFault(t, fabric.RowUnknown, fabric.MultipleMismatch)
 }
 
 // blamed words why a row has no count: words that are not understood, if there

@@ -37,10 +37,23 @@ Fasten off.
 
 func checkMultipleMismatch(p *Pass) {
 	for _, f := range p.faults(fabric.MultipleMismatch) {
+		if f.N == 0 {
+			p.reportFault(f, Finding{Message: unfit(f)})
+			continue
+		}
 		message := fmt.Sprintf("ch %s is not a multiple of %d + %d", f.num(func(f fabric.Fault) int { return f.N }), f.Unit, f.Base)
 		if len(f.Fits) > 0 && len(f.sizes) == 1 {
 			message += ": " + either(itoas(f.Fits)) + " would fit"
 		}
 		p.reportFault(f, Finding{Message: message})
 	}
+}
+
+// unfit words that no chain of the multiple fits the first row.
+func unfit(f *fault) string {
+	message := fmt.Sprintf("no multiple of %d + %d fits the first row", f.Unit, f.Base)
+	if takes := f.Fits[0]; takes > 0 && takes != f.Unit {
+		message += fmt.Sprintf(", of which each repeat takes %d", takes)
+	}
+	return message
 }

@@ -86,8 +86,8 @@ func alongChain(r *syntax.Row) bool {
 	return found
 }
 
-// aChain finds a word for chains.
-var aChain = regexp.MustCompile(`(?i)\bch(ain)?s?\b`)
+// aChain finds a word for chains, or for their multiple.
+var aChain = regexp.MustCompile(`(?i)\b(ch(ain)?s?|multiples?)\b`)
 
 // there words what is in the stead of a place: the next stitch, what the row
 // below is made of, or a number of places named.

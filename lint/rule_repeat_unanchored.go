@@ -9,7 +9,7 @@ import (
 var repeatUnanchored = &Rule{
 	Name:     "repeat-unanchored",
 	Family:   "order",
-	Severity: Error,
+	Severity: Warning,
 	Summary:  "Every `rep from *` has its star.",
 	Why:      "Without the star nobody knows where the repeat begins, and every guess gives another row.",
 	Bad: `Pattern: Oak leaf mat

@@ -40,6 +40,7 @@ var rules = []*Rule{
 	sleepLoose,
 	smallParts,
 	stemExhausted,
+	stitchMisspelled,
 	tailMissing,
 	termAmbiguous,
 	termsMixed,

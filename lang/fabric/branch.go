@@ -143,7 +143,7 @@ func (h *hand) fromHook(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 		h.nextPlaces(k, own, n, 1, syntax.Noun{})
 		return
 	}
-	if h.picot(k, nth) || !h.chainFromHook(k, nth) {
+	if h.picot(k, n, nth) || !h.chainFromHook(k, nth) {
 		return
 	}
 	m, e := p.Number.Or(h.size, 1), h.effectOf(k)
@@ -263,18 +263,48 @@ func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
 	}
 }
 
-// picot recognises chains closed at once into their own beginning: no branch,
-// and no stitch of the row.
-func (h *hand) picot(k *stitch.Stitch, nth int) bool {
-	if k.Plain().Turning > 1 || h.chains == 0 || nth != h.chains || nth > maxPicot || h.base == nil && len(h.row) == 0 && !h.ring {
+// picot recognises chains closed at once into one of them: no branch, and no
+// stitch of the row.
+func (h *hand) picot(k *stitch.Stitch, n, nth int) bool {
+	if k.Plain().Turning > 1 || h.chains == 0 || nth > h.chains || nth < h.chains && !h.overSpace(nth) || nth > maxPicot || h.base == nil && len(h.row) == 0 && !h.ring {
 		return false // a foundation, or no chain that is closed at once
 	}
 	if n := len(h.branches); n > 0 && h.branches[n-1].chains == 0 && h.branches[n-1].marked {
 		return false
 	}
-	h.chains, h.counts = 0, syntax.Counts{}
+	h.chains, h.counts = h.chains-nth, syntax.Counts{}
 	h.begun = true
+	if n == 1 {
+		h.knot() // several in one chain are a beginning told in another way
+	}
 	return true
+}
+
+// overSpace tells whether a picot of the last n chains on the hook stands on a
+// chain space: `ch 7, sl st in 4th ch from hook, ch 3, sc in next sp`. A branch
+// is worked back along what is left of its chain.
+func (h *hand) overSpace(n int) bool {
+	if n < 3 {
+		return false
+	}
+	if h.within > 0 {
+		return true // the pattern's own picot, within a chain
+	}
+	for i, c := range h.coming {
+		switch at := c.Node.(type) {
+		case *syntax.Chain, *syntax.Remark, *syntax.Made:
+		case *syntax.Work:
+			if len(at.Places) == 1 && at.Places[0].From == syntax.FromHook && i > 0 {
+				continue // another picot
+			}
+			return i > 0 && len(at.Places) > 0 && at.Places[0].Noun.Kind != syntax.NounChain || len(at.Places) > 0 && at.Places[0].Noun.Kind == syntax.NounSpace
+		case *syntax.Group, *syntax.Skip:
+			return true
+		default:
+			return false
+		}
+	}
+	return len(h.coming) > 0
 }
 
 // maxPicot is the most chains that a picot is made of; common practice.

@@ -16,6 +16,7 @@ func (h *hand) startRing() {
 // join closes a ring or a round, or moves along to where the next round
 // begins.
 func (h *hand) join(n *syntax.Join) {
+	h.chains += n.Chains.At(h.size)
 	switch {
 	case n.Place.Elsewhere:
 		h.lose() // what goes on from there is not said
@@ -114,7 +115,7 @@ func (h *hand) risesBy(chains int) bool {
 // comesFull comes back to the place that the round was led to, which is its
 // last where nothing was worked there at first.
 func (h *hand) comesFull(n syntax.Noun) bool {
-	if !h.spare || h.end < len(h.base) || !h.accepts(h.stitch(h.base[0]), n) {
+	if !h.spare || h.end < len(h.base) || !h.accepts(h.stitch(h.base[0]), n) || h.closesByStitch() {
 		return false
 	}
 	h.base = append(slices.Clip(h.base), h.base[0])
@@ -122,11 +123,28 @@ func (h *hand) comesFull(n syntax.Noun) bool {
 	return true
 }
 
+// closesByStitch tells whether the round, which began with chains where it was
+// led to, ends with fewer of them and the stitch that brings the hook back there:
+// `ch 5, sc in next loop, …, ch 2, dc in first ch`.
+func (h *hand) closesByStitch() bool {
+	if len(h.row) == 0 || !h.stitch(h.row[0]).IsSpace() || len(h.after) < 2 {
+		return false
+	}
+	_, chain := h.after[0].Node.(*syntax.Chain)
+	w, stitches := h.after[1].Node.(*syntax.Work)
+	return chain && stitches && !h.slips(w.Stitch) && len(w.Places) == 1 && closing(w.Places[0]) && !worksOn(h.after[2:])
+}
+
+// closing tells a place at which a round is closed: its first stitch, or what
+// stands for that.
+func closing(p syntax.Place) bool {
+	return p.Pick == syntax.PickFirst || topOfChain(p) || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
+}
+
 // joinsWith takes a stitch that closes the round instead of standing on it:
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
-	toFirst := p.Pick == syntax.PickFirst || topOfChain(p) || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
-	last := h.begun && h.round && toFirst && h.lastWork && !w.Number.Written()
+	last := h.begun && h.round && closing(p) && h.lastWork && !w.Number.Written()
 	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip) || h.slipsOn(k, p)
 	if !closing || len(h.row) == 0 || h.fixed {
 		return false
@@ -169,10 +187,13 @@ func (h *hand) joinShows(k *stitch.Stitch) (counts, ok bool) {
 	return false, false
 }
 
-// slipsOn tells whether a step slips from a round that is full into the next:
-// `sc in each st around, sl st in next 2 sts`. What it stands on is the round
-// itself.
+// slipsOn tells whether a step slips from a round that is joined or full into
+// the next: `sc in each st around, sl st in next 2 sts`, `join, sl st to next
+// sp`. What it stands on is the round itself.
 func (h *hand) slipsOn(k *stitch.Stitch, p syntax.Place) bool {
+	if k.Class == stitch.Slip && h.joined && p.To.Kind == syntax.ToNext {
+		return true
+	}
 	return k.Class == stitch.Slip && h.round && h.lastWork && !h.nested && h.chains == 0 && h.remaining(syntax.Noun{}) == 0 &&
 		p.Pick == syntax.PickNext && p.From == syntax.FromHere && p.Prep == syntax.In && p.Noun.Kind != syntax.NounSpace
 }
@@ -191,6 +212,7 @@ func (h *hand) closingSpace(k *stitch.Stitch) {
 		}
 	}
 	h.space()
+	h.inLast = true
 }
 
 // turn turns the work, or goes on along the other side of a chain.
@@ -204,7 +226,7 @@ func (h *hand) turn(n *syntax.Turn) {
 	case len(h.branches) > 0 && h.branches[len(h.branches)-1].chains > 0 && len(h.row) > h.branches[len(h.branches)-1].row:
 		h.turnBranch()
 	case len(h.row) == 0 && !h.begun:
-		if !h.reversed {
+		if !h.reversed && h.base != nil {
 			h.base = reverse(h.base)
 			h.reversed = true
 		}

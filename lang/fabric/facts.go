@@ -73,13 +73,19 @@ const (
 	OfEarlier             // it was made in the piece that this one goes on from
 )
 
-// IsSpace tells whether this is a chain space.
+// IsSpace tells whether this is a chain space or a picot, which is no stitch.
 func (s *Stitch) IsSpace() bool { return s.Kind == nil }
+
+// IsPicot tells whether this is a picot: chains closed into a knot, a place that
+// only its name leads to.
+func (s *Stitch) IsPicot() bool { return s.Kind == nil && s.Chains == 0 }
 
 // Name is how a pattern in a dialect calls it: "dc", "ch-2 sp", or the
 // pattern's own word.
 func (s *Stitch) Name(d stitch.Dialect) string {
 	switch {
+	case s.IsPicot():
+		return "picot"
 	case s.IsSpace():
 		return "ch-" + strconv.Itoa(s.Chains) + " sp"
 	case s.Own != "":
@@ -290,6 +296,7 @@ const (
 	StemExhausted
 	BranchUnmarked // a branch made without the word
 	RowUnknown     // a row or piece that is referred to is not there
+	ChainSupposed  // only a multiple of the foundation is given: it is counted with N chains, which are Unit repeats
 	EdgingOverlaps // N places of an edging are those of another; Base is its row's index
 )
 
@@ -325,6 +332,7 @@ const (
 	ReadCountsChains                       // stated counts count each chain of a space as a stitch
 	ReadLoopOfStitch                       // a `loop` is that of any stitch, where the row below has no spaces
 	ReadAllInRing                          // stitches of a first round go into the ring though no place is named for them
+	ReadListApart                          // of a list of stitches only the last goes in the place named at its end
 	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch
 )
 

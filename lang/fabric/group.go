@@ -13,6 +13,9 @@ import (
 func (h *hand) skip(p syntax.Place) {
 	h.lay()
 	p.Noun = h.openNoun(p)
+	if p.Noun.Kind == syntax.NounTurning && !p.Noun.Length.Written() && h.turningTop() < 0 {
+		return // a turning chain that is no stitch is skipped by itself
+	}
 	if h.unworked(p) {
 		p.Pick = syntax.PickNext
 	}
@@ -117,12 +120,32 @@ func (h *hand) group(g *syntax.Group) {
 
 func (h *hand) groupAll(g *syntax.Group) {
 	h.works = true
+	if g.Listed && h.listApart() {
+		h.list(apart(g))
+		return
+	}
 	if len(g.Places) > 0 && g.Places[0].From != syntax.FromHook {
 		h.lay()
 	}
 	for _, p := range g.Places {
 		h.groupIn(g, p)
 	}
+}
+
+// listApart tells whether only the last of a list goes in the place named.
+func (h *hand) listApart() bool {
+	h.met |= ReadListApart
+	return h.choose&ReadListApart != 0
+}
+
+// apart are the steps of a list, of which only the last goes in the place named.
+func apart(g *syntax.Group) []syntax.Clause {
+	out := slices.Clone(g.Body)
+	last := &out[len(out)-1]
+	w := *last.Node.(*syntax.Work)
+	w.Places = g.Places
+	last.Node = &w
+	return out
 }
 
 func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
@@ -201,6 +224,8 @@ func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
 			}
 			if i = h.groupAhead(group, p); i >= 0 {
 				h.at, h.sub, h.held = max(h.at, i+1), 0, i
+			} else {
+				i = h.next(p.Noun) // a loop that stands alone has a middle, too
 			}
 		case p.Pick == syntax.PickFirst:
 			if i = h.nth(1, p.Noun, false); i >= h.at {

@@ -16,6 +16,7 @@ import (
 type habit struct {
 	readings Reading
 	turning  map[turningKey]bool // beginning chains that are, or are not, a stitch
+	suppose  supposition
 }
 
 // turningKey is a beginning chain: so many chains before a stitch.
@@ -30,7 +31,7 @@ const maxHabits = 8
 // workedByHabit works a piece under the habit that explains its counts best,
 // the default where it does.
 func workedByHabit(f *Fabric, w *words, tree *syntax.Piece, before []crew) (*Piece, crew) {
-	var of habit
+	of := habit{suppose: suppose(f, w, tree, before)}
 	best, ends := workPiece(f, w, tree, before, of)
 	tries := 0
 	for misfit(best) > 0 {
@@ -61,7 +62,7 @@ func decideLater(f *Fabric, w *words, p *Piece, before []crew, of habit) {
 		}
 	}
 	for _, flip := range flips(open) {
-		other, _ := workPiece(f, w, p.Tree, before, habit{of.readings ^ flip, of.turning})
+		other, _ := workPiece(f, w, p.Tree, before, habit{of.readings ^ flip, of.turning, of.suppose})
 		if misfit(other) <= misfit(p) {
 			continue
 		}
@@ -77,10 +78,10 @@ func decideLater(f *Fabric, w *words, p *Piece, before []crew, of habit) {
 func (c crew) habits(of habit) []habit {
 	var out []habit
 	for _, key := range c.tall() {
-		out = append(out, habit{of.readings, with(of.turning, key, !of.turning[key])})
+		out = append(out, habit{of.readings, with(of.turning, key, !of.turning[key]), of.suppose})
 	}
 	for _, flip := range flips(c.taken()) {
-		out = append(out, habit{of.readings ^ flip, of.turning})
+		out = append(out, habit{of.readings ^ flip, of.turning, of.suppose})
 	}
 	return out
 }

@@ -46,6 +46,7 @@ type hand struct {
 
 	row      []int // what this row has made
 	chains   int   // chains made since the last stitch
+	supposed int   // those of them that a maker may choose otherwise
 	inner    bool  // those chains were made inside a repeat
 	counts   syntax.Counts
 	begun    bool  // a stitch was worked or a beginning chain settled
@@ -58,6 +59,7 @@ type hand struct {
 	used     named[source.Span] // branch names in this row, with where they are given
 
 	round     bool // the work goes round
+	inLast    bool // a stitch closed the round into its last space, where the hook stands now
 	reversed  bool // the base stands reversed against the row that made it
 	loop      syntax.Loop
 	yarn      string
@@ -103,6 +105,9 @@ type hand struct {
 	turnedFirst      bool // the row turns before its first stitch
 	notTurned        bool
 	spacing          *spacing      // chains made between stitches, nil for none
+	inBlocks         bool          // the place is said to be one of a block, of which the row's beginning is one
+	ending           bool          // the ending of a repeat is being worked
+	stated           bool          // the row says how many it makes
 	ended            bool          // the yarn is fastened off
 	closing          bool          // the stitch worked last is closed by the motions that follow
 	done             map[int][]int // what each numbered row made
@@ -242,6 +247,10 @@ func (h *hand) stopped() bool {
 // make works n stitches of a kind into the place at index into of the base,
 // using over places.
 func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
+	if k.Class == stitch.Picot {
+		h.knot()
+		return
+	}
 	h.settle(k)
 	target := -1
 	if into >= 0 && into < len(h.base) {
@@ -261,6 +270,13 @@ func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
 		h.add(Stitch{Kind: k, Own: own, Into: target, Over: over, Loop: h.loop, Post: k.Class == stitch.Post})
 	}
 	h.begun = true
+}
+
+// knot makes a picot, which stands before the chains that are on the hook: they
+// may go on after it as one space.
+func (h *hand) knot() {
+	h.begun = h.begun || h.chains == 0
+	h.add(Stitch{Into: -1})
 }
 
 // part makes the chains that are said to stand between stitches.
@@ -355,12 +371,20 @@ func (h *hand) standing(k *stitch.Stitch) {
 	case h.held >= 0 && h.held < len(h.base):
 		into = h.base[h.held]
 		h.spare = false
-	case h.at < len(h.base) && !h.stitch(h.base[h.at]).IsSpace():
+	case h.toStitch():
 		into = h.base[h.at]
 		h.held = h.at
 		h.at++
 	}
 	h.add(Stitch{Kind: k, Turning: true, Into: into, Over: 1})
+}
+
+// toStitch passes over picots and tells whether a stitch comes next.
+func (h *hand) toStitch() bool {
+	for h.at < len(h.base) && h.stitch(h.base[h.at]).IsPicot() {
+		h.at++
+	}
+	return h.at < len(h.base) && !h.stitch(h.base[h.at]).IsSpace()
 }
 
 // standsFor is the stitch that a counted beginning chain replaces.

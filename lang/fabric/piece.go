@@ -298,6 +298,10 @@ func (k *worker) begin(row *Row) *job {
 		k.every = row
 	}
 	units = k.interleaved(units)
+	if row.Tree.GoesAround() && !k.h.round && len(k.h.base) > 0 {
+		k.unknown(row) // a border of rows has their ends for places, too
+		return nil
+	}
 	k.faced = false
 	k.h.goesOn = len(units) == 1 && k.followed(row)
 	return &job{worker: k, units: units, before: k.h.rowMade}
@@ -347,17 +351,17 @@ func (j *job) finish(row *Row) {
 	j.record(row, o)
 }
 
-// followed tells whether the next line has no label and works on.
+// followed tells whether the next line has no label of a row and works on.
 func (k *worker) followed(row *Row) bool {
 	if row.Index+1 >= len(k.piece.Rows) {
 		return false
 	}
 	next := k.piece.Rows[row.Index+1].Tree
-	if next.Label.Kind != syntax.Unlabelled || reference(next.Clauses) != nil || len(next.Clauses) == 0 {
+	if next.Label.Kind != syntax.Unlabelled && !next.Label.Step || reference(next.Clauses) != nil || len(next.Clauses) == 0 {
 		return false
 	}
 	switch n := next.Clauses[0].Node.(type) {
-	case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Unread:
+	case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Skip, *syntax.Bracket, *syntax.Unread, *syntax.Likewise:
 		return true // what is not understood may go on with it
 	case *syntax.Turn:
 		return n.OtherSide
@@ -438,6 +442,7 @@ func (h *hand) setApart() {
 func (k *worker) unknown(row *Row) {
 	k.h.startRow(row.Index, row.Tree.Label)
 	k.h.works = true
+	k.side = syntax.NoSide // how often it turns is not known
 	k.h.span = row.start()
 	k.h.lose()
 	o := outcome{hand: k.h}

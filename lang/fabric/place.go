@@ -10,6 +10,9 @@ import (
 
 // accepts tells whether a stitch or space is a thing of the kind named.
 func (h *hand) accepts(s *Stitch, n syntax.Noun) bool {
+	if s.IsPicot() {
+		return n.Kind == syntax.NounStitch && h.isPicot(n.Stitch)
+	}
 	switch n.Kind {
 	case syntax.NounNone, syntax.NounAny, syntax.NounBase, syntax.NounJoin, syntax.NounMarker, syntax.NounTip, syntax.NounRow:
 		return !s.IsSpace()
@@ -58,6 +61,12 @@ func (h *hand) isStitch(s *Stitch, ref syntax.StitchRef) bool {
 	return k != nil && sameStitch(s.Kind, k)
 }
 
+// isPicot tells whether a word names a picot.
+func (h *hand) isPicot(ref syntax.StitchRef) bool {
+	k, _ := h.words.stitch(ref)
+	return k != nil && k.Class == stitch.Picot
+}
+
 // standsForFirst tells whether one of the pattern's own stitches begins a round
 // in the stead of another: a beg shell is a shell.
 func standsForFirst(own, name string) bool {
@@ -77,7 +86,7 @@ func sameStitch(made, named *stitch.Stitch) bool {
 // be accounted for.
 func (h *hand) whole() bool {
 	for _, i := range h.base {
-		if h.stitch(i).IsSpace() || h.stitch(i).Own != "" {
+		if s := h.stitch(i); !s.IsPicot() && s.IsSpace() || s.Own != "" {
 			return false
 		}
 	}
@@ -96,7 +105,7 @@ func (h *hand) next(n syntax.Noun) int {
 	for i := h.at; i < h.end; i++ {
 		s := h.stitch(h.base[i])
 		if h.accepts(s, n) {
-			if stitches > 0 && n.Kind == syntax.NounStitch && !h.loose && h.whole() {
+			if stitches > 0 && n.Kind == syntax.NounStitch && !s.IsPicot() && !h.loose && h.whole() {
 				h.fault(Fault{Kind: PlaceAbsent, Name: n.Stitch.Word, There: h.stitch(h.base[h.at]).Name(h.words.dialect), N: stitches})
 			}
 			h.passed(stitches, spaces, s.IsSpace())
@@ -108,14 +117,32 @@ func (h *hand) next(n syntax.Noun) int {
 			h.at, h.sub, h.held = i+1, 0, i
 			return i
 		}
-		if s.IsSpace() {
+		switch {
+		case s.IsPicot():
+		case s.IsSpace():
 			spaces++
-		} else {
+		default:
 			stitches++
 		}
 	}
 	if h.comesFull(n) {
 		return h.next(n)
+	}
+	if n.Kind == syntax.NounSpace && h.inBlocks {
+		return h.underTurning(n)
+	}
+	return -1
+}
+
+// underTurning finds the next beginning chain of so many chains, which a writer
+// may call a space though it stands for a stitch.
+func (h *hand) underTurning(n syntax.Noun) int {
+	for i := h.at; i < h.end; i++ {
+		if s := h.stitch(h.base[i]); s.Turning && s.Kind.Turning == n.Length.At(h.size) {
+			h.passed(i-h.at, 0, true)
+			h.at, h.sub, h.held = i+1, 0, i
+			return i
+		}
 	}
 	return -1
 }
@@ -130,6 +157,9 @@ func (h *hand) passed(stitches, spaces int, toSpace bool) {
 // nextChain finds the next single chain: of the foundation, or one of those
 // that a chain space is made of.
 func (h *hand) nextChain() (int, bool) {
+	for h.at < h.end && h.stitch(h.base[h.at]).IsPicot() {
+		h.at++
+	}
 	if h.at >= h.end {
 		return -1, false
 	}

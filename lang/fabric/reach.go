@@ -57,6 +57,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	if topOfChain(p) {
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
 	}
+	if p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Noun.Kind == syntax.NounChain && p.Of == nil && len(h.base) > 0 && len(h.row) == 0 && h.chains >= p.Nth {
+		p.From = syntax.FromHook // `ch 6, dc in 4th ch`
+	}
 	switch {
 	case p.Elsewhere && p.Name != "":
 		h.joinPieces(h.chains)
@@ -71,8 +74,10 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.From == syntax.FromHook:
 		h.fromHook(k, own, n, p)
 		return
-	case n == 1 && len(h.row) > 0 && h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && p.Number.At(h.size) == h.chains && h.picot(k, h.chains):
+	case n == 1 && len(h.row) > 0 && h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && p.Number.At(h.size) == h.chains && h.picot(k, n, h.chains):
 		return // `ch 4, sl st in 1st of the 4 ch`
+	case h.closesKnot(k, n, p):
+		return
 	case h.hasGrown(p.Name):
 		h.onBranch(k, p)
 		return
@@ -145,6 +150,13 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	default:
 		h.nextNamed(k, own, n, p)
 	}
+}
+
+// closesKnot tells the slip stitch that holds several picots together, in the
+// first of their chains.
+func (h *hand) closesKnot(k *stitch.Stitch, n int, p syntax.Place) bool {
+	return k.Class == stitch.Slip && n == 1 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && !p.Number.Written() &&
+		h.chains == 0 && len(h.row) > 0 && h.stitch(h.row[len(h.row)-1]).IsPicot()
 }
 
 // rowsBelow works into stitches further down, each in the stead of the one
@@ -427,6 +439,10 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		}
 	}
 	uses := h.usesOf(k, own).uses
+	if k.Class == stitch.Decrease && p.Prep == syntax.Under && n == 1 && m > uses && m%uses != 0 {
+		h.nextPlaces(gathering(k, m), own, 1, 1, p.Noun) // `dec over 5`
+		return
+	}
 	if uses > 1 {
 		// `dc3tog over next 3 sts` is one; `sc2tog over next 8 sts` is four
 		times := max(1, m/uses)
@@ -442,7 +458,16 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 			n = 1 // `3 sc in next 3 sts`
 		}
 	}
+	h.inBlocks = p.Of != nil && p.Of.Noun.Kind == syntax.NounGroup
 	h.nextPlaces(k, own, n, m, p.Noun)
+	h.inBlocks = false
+}
+
+// gathering is a decrease of so many stitches into one.
+func gathering(k *stitch.Stitch, n int) *stitch.Stitch {
+	wider := *k
+	wider.Uses = n
+	return &wider
 }
 
 // openNoun is what a place names. Where the row below has no spaces, a `loop`
@@ -488,6 +513,9 @@ func (h *hand) sameKind(n syntax.Noun) {
 	if n.Kind != syntax.NounSpace || h.held < 0 || h.held >= len(h.base) || h.stitch(h.base[h.held]).IsSpace() || h.count(syntax.Noun{Kind: syntax.NounSpace}) == 0 {
 		return
 	}
+	if h.stitch(h.base[h.held]).Turning && len(h.row) > 1 {
+		return // a beginning chain that was called a space
+	}
 	if last := len(h.base) - 1; h.round && len(h.row) <= 1 && h.stitch(h.base[last]).IsSpace() {
 		h.held = last
 		return
@@ -501,6 +529,9 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	if h.ring && len(h.base) == 0 {
 		h.intoRing(k, own, n)
 		return
+	}
+	if h.spare && h.at == 1 && h.acceptsAny(h.stitch(h.base[0]), p) {
+		h.at = 0 // nothing stands yet in the place that the round was led to
 	}
 	if with := h.alongside(p); with != nil {
 		h.eachWith(k, own, n, p, with)
@@ -651,7 +682,7 @@ func (h *hand) nextAny(p syntax.Place) int {
 	chains := slices.ContainsFunc(append([]syntax.Noun{p.Noun}, p.Also...), func(n syntax.Noun) bool { return n.Kind == syntax.NounChain })
 	for i := h.at; i < h.end; i++ {
 		s := h.stitch(h.base[i])
-		if chains && s.IsSpace() {
+		if chains && s.IsSpace() && !s.IsPicot() {
 			h.at = i
 			return h.nextOfSpace(s)
 		}
@@ -670,6 +701,10 @@ func (h *hand) acceptsAny(s *Stitch, p syntax.Place) bool {
 // eachToLandmark works up to the next marker, corner or space that is named.
 func (h *hand) eachToLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	stop := h.landmarkOf(p.To)
+	if stop < 0 && k.Class == stitch.Slip && h.round && h.onlySlips() {
+		h.loose = true // it leads to a gap that the row below does not count as a space
+		return
+	}
 	if stop < 0 {
 		if p.To.Kind == syntax.ToMarker {
 			h.noMarker()
@@ -742,7 +777,7 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		return
 	}
 	e := h.effectOf(k)
-	if i < h.at && p.Pick == syntax.PickLast && !h.full && !h.loose && h.whole() {
+	if i < h.at && p.Pick == syntax.PickLast && !h.full && (!h.loose && h.whole() || h.ending && !h.stated && h.held == i) {
 		h.missing(p.Noun, min(m, h.at-i)) // they are worked already
 		h.makeRest(k, own, n*m, h.effectOf(k))
 		return
@@ -756,7 +791,7 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		}
 		return
 	}
-	if !h.nested || h.at != h.origin {
+	if leadsIn := k.Class == stitch.Slip && h.round && h.onlySlips(); !leadsIn && (!h.nested || h.at != h.origin) {
 		h.leap(i) // `* dc in 2nd st, repeat` says itself what it passes over
 	}
 	h.at, h.sub = i, 0
@@ -784,7 +819,7 @@ func (h *hand) nthAhead(p syntax.Place) int {
 	if p.From == syntax.FromEnd {
 		return h.nth(p.Nth, p.Noun, true)
 	}
-	if h.at > 1 || len(h.row) > 1 {
+	if len(h.row) > 1 || h.at >= p.Nth {
 		skip := h.at
 		for i := skip; i < h.end; i++ {
 			if h.accepts(h.stitch(h.base[i]), p.Noun) {

@@ -16,6 +16,8 @@ func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	switch {
 	case h.chains == 0:
 		h.begun = true // chains inside a repeat are no beginning chain
+	case h.spare && h.counts.Said == false && closedTogether(r.Body):
+		h.chains, h.begun = 0, true // it only rises to where the first of the clusters is worked
 	case !h.begun && (h.base != nil || h.ring) && h.firstStitch(r.Body) != nil:
 		h.settle(h.mainOf(r.Body)) // nor do they make one longer
 	}
@@ -28,6 +30,20 @@ func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	default:
 		h.toEnd(r, tail)
 	}
+}
+
+// closedTogether tells whether what a repeat works first is closed into one.
+func closedTogether(body []syntax.Clause) bool {
+	for _, c := range body {
+		switch n := c.Node.(type) {
+		case *syntax.Chain, *syntax.Remark:
+		case *syntax.Work:
+			return n.HeldBack
+		default:
+			return false
+		}
+	}
+	return false
 }
 
 // times works a repeat that says how often.
@@ -63,7 +79,7 @@ func (h *hand) times(r *syntax.Repeat) {
 	}
 	h.span = span
 	if !h.replaces(r) {
-		h.list(r.Ending)
+		h.workEnding(r)
 	}
 	if r.Mirrored && h.remaining(syntax.Noun{}) > 0 {
 		h.lose() // what it ends with is not said
@@ -170,8 +186,15 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 		h.full = h.full || tail != nil && !worksOn(tail) && len(r.Ending) == 0
 	}
 	if !r.Stops && !h.replaces(r) {
-		h.list(r.Ending)
+		h.workEnding(r)
 	}
+}
+
+// workEnding works the ending that follows a last repeat.
+func (h *hand) workEnding(r *syntax.Repeat) {
+	h.ending = true
+	h.list(r.Ending)
+	h.ending = false
 }
 
 // attempt is the state after so many whole repeats.

@@ -60,6 +60,7 @@ func newWords(f *syntax.File, d stitch.Dialect) words {
 	for _, span := range f.Prose {
 		w.marks = w.marks || slices.ContainsFunc(syntax.Lex(f.Text.Slice(span), 0, syntax.Standard()), func(t syntax.Token) bool { return t.Canon == "marker" })
 	}
+	w.defineInPassing(f)
 	for _, span := range f.Turning {
 		w.readTurning(f.Text.Slice(span))
 	}
@@ -93,6 +94,29 @@ func (w *words) define(d *syntax.Definition) {
 	for _, name := range d.Names {
 		w.own[spelled(name)] = own
 	}
+}
+
+// defineInPassing takes the stitches that are named where they are first worked:
+// `(2 dc, ch 2, 2 dc) in next st (shell made)`. A name that stands for one
+// stitch, as a cluster does, needs no meaning.
+func (w *words) defineInPassing(f *syntax.File) {
+	define := func(ref syntax.StitchRef, body []syntax.Clause) {
+		k := ref.Meaning.In(w.dialect)
+		if len(body) == 0 || w.own[ref.Word] != nil || k == nil || k.Class != stitch.Group || !workable(body) {
+			return
+		}
+		w.own[ref.Word] = &ownStitch{name: ref.Word, kind: k, body: body, spans: spanned(body), spread: spread(body)}
+	}
+	eachRow(f, func(r *syntax.Row) {
+		syntax.Walk(r.Clauses, func(c syntax.Clause) {
+			switch n := c.Node.(type) {
+			case *syntax.Made:
+				define(n.Stitch, n.Body)
+			case *syntax.Work:
+				define(n.Stitch, n.Body)
+			}
+		})
+	})
 }
 
 // spanned is how many places a definition's body uses: one where all of it

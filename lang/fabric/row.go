@@ -47,9 +47,20 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
 	h.spare = false
 	h.pieces, h.bridge = 0, 0
+	h.standInLast()
 	h.edge, h.along, h.together = false, false, false
 	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
+}
+
+// standInLast begins a round in the last space of the one below, where a stitch
+// closed that into it.
+func (h *hand) standInLast() {
+	if n := len(h.base); h.inLast && h.round && n > 0 && h.stitch(h.base[n-1]).IsSpace() {
+		h.base = append([]int{h.base[n-1]}, h.base[:n-1]...)
+		h.at, h.held, h.spare = 1, 0, true
+	}
+	h.inLast = false
 }
 
 // endRow closes what the row left open and counts what it made.
@@ -184,6 +195,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 			last = i
 		}
 	}
+	h.stated = stated != nil
 	h.main = h.mainFor(clauses)
 	from := h.lineRepeats(clauses, last)
 	for i, c := range clauses {
@@ -275,7 +287,7 @@ func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
 	if i == 0 || clauses[i-1].Sep != syntax.SepStop || !h.works || asCount(clauses[i].Node) == nil {
 		return nil
 	}
-	if !h.full && !h.joined && h.remaining(syntax.Noun{}) > 0 {
+	if !h.full && !h.joined && !h.turned && h.remaining(syntax.Noun{}) > 0 {
 		return nil
 	}
 	var all syntax.Total
@@ -429,7 +441,7 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Name = h.nounName(syntax.Noun{Kind: syntax.NounSpace, Length: p.Noun.Length})
 		c.Made = h.countSpaces(p.Noun)
 		if p.Noun.Kind == syntax.NounChain && !p.Noun.Length.Written() {
-			c.Made = t.Chains
+			c.Name, c.Made = h.nounName(p.Noun), t.Chains
 		}
 	default:
 		c.Name = p.Noun.Word
@@ -505,6 +517,9 @@ func (h *hand) turningSaid(k *stitch.Stitch) bool {
 func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 	total := 0
 	k, own := h.words.stitch(n.Stitch)
+	if own == nil && k != nil && k.Class == stitch.Picot {
+		return h.picots(), true
+	}
 	if name := h.groupName(k, own); name != "" {
 		if n := h.named(name); n > 0 {
 			return n, true
@@ -530,10 +545,36 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 			total++
 		}
 	}
+	if made := h.told(k); total == 0 && made > 0 {
+		return made, true
+	}
 	if k != nil && k.Class == stitch.Texture && h.hasClass(stitch.Together) {
 		return 0, false // stitches worked together may be what the count calls clusters
 	}
 	return total, true
+}
+
+// told is how many stitches of a kind the row says that it has made: `(cluster
+// made)`.
+func (h *hand) told(k *stitch.Stitch) int {
+	n := 0
+	for word, made := range h.objects.all() {
+		if meaning, ok := stitch.Find(word); ok && meaning.In(h.words.dialect) == k {
+			n += made
+		}
+	}
+	return n
+}
+
+// picots is how many picots the row makes.
+func (h *hand) picots() int {
+	n := 0
+	for _, i := range h.row {
+		if h.stitch(i).IsPicot() {
+			n++
+		}
+	}
+	return n
 }
 
 // named counts the pattern's own stitches of a name, and those that begin a
@@ -592,7 +633,7 @@ func (h *hand) groupName(k *stitch.Stitch, own *ownStitch) string {
 	switch {
 	case own != nil && (own.body != nil || own.makes.At(h.size) > 1):
 		return own.name
-	case own == nil && k != nil && (k.Class == stitch.Group || k.Class == stitch.Picot):
+	case own == nil && k != nil && k.Class == stitch.Group:
 		return k.Term(h.words.dialect).Abbr
 	}
 	return ""
@@ -603,7 +644,7 @@ func (h *hand) groupName(k *stitch.Stitch, own *ownStitch) string {
 func (h *hand) countSpaces(n syntax.Noun) int {
 	total, long := 0, 0
 	for _, i := range h.row {
-		if s := h.stitch(i); s.IsSpace() && (!n.Length.Written() || s.Chains == n.Length.At(h.size)) {
+		if s := h.stitch(i); s.IsSpace() && !s.IsPicot() && (!n.Length.Written() || s.Chains == n.Length.At(h.size)) {
 			total++
 			if s.Chains >= longSpace {
 				long++
@@ -627,7 +668,7 @@ func (o *outcome) cost() int { return o.tally.misfit() }
 func (t *Tally) misfit() int {
 	cost := 0
 	for _, f := range t.Faults {
-		if f.Kind != BranchUnmarked && f.Kind != EdgingOverlaps {
+		if f.Kind != BranchUnmarked && f.Kind != EdgingOverlaps && f.Kind != ChainSupposed {
 			cost++
 		}
 	}

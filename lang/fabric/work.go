@@ -35,7 +35,9 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Along:
 		h.works, h.edge, h.along, h.full = true, true, true, true
 	case *syntax.Made:
-		h.tell(n.Stitch.Word, 1)
+		if !n.Defines {
+			h.tell(n.Stitch.Word, 1)
+		}
 	case *syntax.Group:
 		h.group(n)
 	case *syntax.Bracket:
@@ -123,8 +125,12 @@ func (h *hand) chain(n *syntax.Chain) {
 	if !h.nested && !h.fixed && len(h.row) > 0 && h.onlySlips() && h.chains == 0 && (h.round || h.risesBy(n.Number.At(h.size))) {
 		h.arrive()
 	}
+	if !n.Number.Written() && n.Multiple.Written() {
+		h.layMultiple(n)
+		return
+	}
 	if !n.Number.Written() {
-		h.lose() // a multiple, or a length to reach
+		h.lose() // a length to reach
 		return
 	}
 	if n.Piece != "" {
@@ -138,6 +144,13 @@ func (h *hand) chain(n *syntax.Chain) {
 			low := made - (over+unit)%unit
 			h.fault(Fault{Kind: MultipleMismatch, N: made, Unit: unit, Base: plus, Fits: []int{low, low + unit}})
 		}
+	}
+	if h.supposed > 0 && h.supposed == h.chains && h.base == nil && !h.begun {
+		h.chains = 0 // the number itself comes after an example of it
+	}
+	h.supposed = 0
+	if n.Sample {
+		h.supposed = n.Number.At(h.size)
 	}
 	if h.counts.Said && h.chains > 0 && !h.begun && h.base != nil {
 		h.settle(h.main) // what is said of the chain before this one is not said of both
@@ -252,8 +265,10 @@ func (h *hand) work(w *syntax.Work) {
 	if w.Picot {
 		h.chains, h.counts = max(0, h.chains-picotChains(w, h.chains)), syntax.Counts{}
 		h.begun = true
+		h.knot()
 		return
 	}
+	h.closing = k.Class == stitch.Texture || k.Class == stitch.Together // how it is drawn up may follow
 	if w.HeldBack {
 		h.closing = true
 		defer h.closeTogether(len(h.row))
@@ -506,7 +521,9 @@ func (h *hand) inPlace(body []syntax.Clause, place int) {
 // nextPlaces works n into each of the next m places of a kind.
 func (h *hand) nextPlaces(k *stitch.Stitch, own *ownStitch, n, m int, noun syntax.Noun) {
 	e := h.usesOf(k, own)
-	h.settle(k)
+	if k.Class != stitch.Picot {
+		h.settle(k)
+	}
 	for i := range m {
 		if h.stopped() {
 			return

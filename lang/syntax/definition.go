@@ -233,13 +233,33 @@ func isMark(r rune) bool {
 	return isBlank(r) || r == '=' || r == '→' || punctuation(r) == Colon || punctuation(r) == Dash
 }
 
+// inFields finds the words that a sentence of a field defines: `Gauge: … V =
+// (dc, ch 1, dc) in one place.`
+func (d *document) inFields() {
+	for _, f := range d.file.Header {
+		at := f.ValueSpan.Start
+		for sentence := range strings.SplitAfterSeq(d.text(f.ValueSpan), ". ") {
+			name, meaning, found := strings.Cut(sentence, " = ")
+			if names := definedNames(strings.TrimSpace(name)); found && len(names) == 1 && strings.HasPrefix(meaning, "(") && !knownWord(names[0]) && readsAsWork(meaning) {
+				d.inField = append(d.inField, block{
+					kind: blockDefinition, names: names, special: true, listed: true,
+					span:     source.Span{Start: at, End: at + len(sentence)},
+					nameSpan: source.Span{Start: at, End: at + len(name)},
+					body:     source.Span{Start: at + len(name) + len(" = "), End: at + len(sentence)},
+				})
+			}
+			at += len(sentence)
+		}
+	}
+}
+
 func (d *document) readDefinition(b *block) {
 	if strings.Count(d.text(b.span), "=") > 1 && strings.ContainsAny(d.text(b.body), ",;") && !b.special {
 		d.listed(b.span)
 		d.file.Prose = append(d.file.Prose, b.span)
 		return
 	}
-	def := &Definition{Names: b.names, Span: b.span, NameSpan: b.nameSpan, Text: d.text(b.body), Special: b.special}
+	def := &Definition{Names: b.names, Span: b.span, NameSpan: b.nameSpan, Text: d.text(b.body), Special: b.special, Listed: b.listed}
 	if b.special {
 		def.Row = d.newRow(b.body)
 		def.Uses, def.Makes = saidEffect(def.Row.Tokens)

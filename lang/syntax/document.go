@@ -24,9 +24,10 @@ func Read(text *source.Text) *File {
 type document struct {
 	file    *File
 	blocks  []block
-	section string // the header section that lines now belong to
-	started bool   // an instruction has been met
-	width   int    // that the lines are wrapped to, 0 where they are not
+	inField []block // definitions that stand in a field's value
+	section string  // the header section that lines now belong to
+	started bool    // an instruction has been met
+	width   int     // that the lines are wrapped to, 0 where they are not
 }
 
 // blockKind is what a run of lines is.
@@ -210,6 +211,10 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 // vocabulary adds the words the pattern defines to those of the trade.
 func (d *document) vocabulary() {
 	var words []OwnWord
+	d.inFields()
+	for _, b := range d.inField {
+		words = append(words, OwnWord{Text: b.names[0]})
+	}
 	for i := range d.blocks {
 		b := &d.blocks[i]
 		if b.kind == blockText {
@@ -240,6 +245,9 @@ func (d *document) readAll() {
 		if f.Key == "abbreviations" {
 			d.listed(f.ValueSpan)
 		}
+	}
+	for i := range d.inField {
+		d.readDefinition(&d.inField[i])
 	}
 	for i := range d.blocks {
 		b := &d.blocks[i]

@@ -118,6 +118,8 @@ type Label struct {
 	// Round is set for rnd and round; the word alone does not decide how the
 	// work is joined.
 	Round bool
+	// Step is set for a step of a row: `Step 3`.
+	Step bool
 	// Numbers are the rows named. Count is the 4 of `Next 4 rnds`.
 	Numbers []RowSpan
 	Count   Num

@@ -81,7 +81,11 @@ func (f *folder) clause(c Clause) {
 			return
 		}
 		if from := f.listFrom(n); from < len(f.out) {
-			f.listed(from, c, n)
+			f.listed(from, c, n, false)
+			return
+		}
+		if from := f.mixedFrom(n); from < len(f.out) {
+			f.listed(from, c, n, true)
 			return
 		}
 	case *Spacing:
@@ -180,7 +184,7 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 			return true
 		}
 	}
-	if f.timesOf(c, n) || f.multipleOf(c, n) {
+	if f.timesOf(c, n) || f.multipleOf(c, n) || f.names(c, n) || f.worksOver(c, n) {
 		return true
 	}
 	if rep, ok := f.peek().(*RepeatFrom); ok && rep.From == "" && len(f.open) == 0 {
@@ -227,21 +231,49 @@ func (f *folder) glosses(n *Bracket) bool {
 	return false
 }
 
-// multipleOf takes `ch 56 (a multiple of 6 + 2)`.
+// multipleOf takes `ch 56 (a multiple of 6 + 2)` and `ch a multiple of 6 + 2 (56
+// here)`.
 func (f *folder) multipleOf(c Clause, n *Bracket) bool {
 	k := len(f.out)
-	if k == 0 || len(n.Body) != 1 {
+	if k == 0 || len(n.Body) == 0 {
 		return false
 	}
-	said, ok := n.Body[0].Node.(*Chain)
 	ch, isChain := f.out[k-1].Node.(*Chain)
-	if !ok || !isChain || !said.Multiple.Written() || said.Number.Written() {
+	if !isChain {
 		return false
 	}
 	with := *ch
-	with.Multiple, with.Plus = said.Multiple, said.Plus
+	if ch.Multiple.Written() && !ch.Number.Written() {
+		with.sampled(n.Body)
+	} else if said, ok := n.Body[0].Node.(*Chain); ok && len(n.Body) == 1 && said.Multiple.Written() && !said.Number.Written() {
+		with.Multiple, with.Plus = said.Multiple, said.Plus
+	} else {
+		return false
+	}
 	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &with}
 	return true
+}
+
+// sampled takes the number that a remark on a multiple works out, `(6 x 4 = 24, +
+// 3 = 27)`: the last one. What is no such multiple counts stitches, to which
+// chains to turn were added.
+func (c *Chain) sampled(remark []Clause) {
+	for _, r := range remark {
+		t, ok := r.Node.(*Total)
+		if !ok || len(t.Parts) != 1 {
+			continue
+		}
+		if k := t.Parts[0].Noun.Kind; k == NounNone || k == NounAny || k == NounChain {
+			c.Number, c.Sample = t.Parts[0].Number, true
+		}
+	}
+	if c.Sample && c.Number.At(0) < c.Multiple.At(0) {
+		c.Plus, c.Number, c.Sample = c.Plus.plus(c.Number), Num{}, false // `(+ 2 for the base chain)`
+		return
+	}
+	if unit := c.Multiple.At(0); c.Sample && unit > 0 && (c.Number.At(0)-c.Plus.At(0))%unit != 0 {
+		c.Multiple, c.Plus = Num{}, Num{}
+	}
 }
 
 // timesOf takes `fan [4 (5, 6) times]`: the bracket says how often the stitch

@@ -1,5 +1,7 @@
 package syntax
 
+import "stitchproof/lang/stitch"
+
 // What a clause says of its neighbours: chains between stitches, loops held
 // back. Folding gives it to the stitches it is said of.
 
@@ -45,6 +47,46 @@ func (f *folder) listFrom(w *Work) int {
 	return from
 }
 
+// mixedFrom finds where a list of other shape begins that all goes in the space
+// named at its end: `4 sc, picot, 4 sc in next loop`, `2 dc and 1 tr in next sp`.
+// Two numbers of one stitch side by side are no such list. It gives len(f.out)
+// for none.
+func (f *folder) mixedFrom(w *Work) int {
+	none := len(f.out)
+	if len(w.Places) != 1 || w.Places[0].Prep == Between || w.Places[0].Number.Or(0, 1) != 1 || !plainStitch(w.Stitch) {
+		return none
+	}
+	if p := w.Places[0]; p.Noun.Kind != NounSpace && p.Noun.Kind != NounCorner || p.To.Kind != ToNothing && p.To.Kind != ToTheEnd {
+		return none
+	}
+	from, next, mixed := none, w.Stitch.Word, w.Number.Written()
+	for i := none - 1; i >= f.inside(); i-- {
+		if f.out[i].Sep != SepComma {
+			break
+		}
+		if _, chain := f.out[i].Node.(*Chain); chain {
+			next = ""
+			continue // it belongs to the list only with a stitch before it
+		}
+		before, work := f.out[i].Node.(*Work)
+		if !work || len(before.Places) > 0 || before.Times.Written() || before.Stitch.Word == next || !plainStitch(before.Stitch) {
+			break
+		}
+		from, next = i, before.Stitch.Word
+		mixed = mixed || before.Stitch.Word != w.Stitch.Word
+	}
+	if !mixed {
+		return none // `sc, ch 3, sc in next sp` may work the first where it stands
+	}
+	return from
+}
+
+// plainStitch tells a stitch, or a picot, from what shapes or stands for several.
+func plainStitch(ref StitchRef) bool {
+	k := ref.Meaning.In(stitch.Unsettled)
+	return k != nil && (k.Class == stitch.Plain || k.Class == stitch.Picot)
+}
+
 // oneSpace tells a single space or each of several, or what is worked into like
 // one.
 func oneSpace(p Place) bool {
@@ -56,10 +98,10 @@ func oneSpace(p Place) bool {
 }
 
 // listed gathers the clauses from index from on, and c, in the place of c.
-func (f *folder) listed(from int, c Clause, w *Work) {
+func (f *folder) listed(from int, c Clause, w *Work, mixed bool) {
 	last := *w
 	last.Places = nil
-	g := &Group{Body: append([]Clause{}, f.out[from:]...), Places: w.Places}
+	g := &Group{Body: append([]Clause{}, f.out[from:]...), Places: w.Places, Listed: mixed}
 	g.Body = append(g.Body, Clause{Span: c.Span, Sep: c.Sep, Node: &last})
 	f.out = append(f.out[:from], Clause{Span: f.out[from].Span.Union(c.Span), Sep: c.Sep, Node: g})
 }

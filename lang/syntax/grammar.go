@@ -187,7 +187,7 @@ type gStitch struct {
 type gWhere struct {
 	Pos  lexer.Position
 	End  lexer.Position
-	Prep string  `parser:"( ?! 'to' ( 'join' | 'form' ) | 'and' ( 'join' | 'form' ) | 'made' ) ( 'and' | 'or' )? @( 'in' | 'to' | 'on' | 'over' | 'under' | 'between' | 'behind' | 'at' | ( 'around' | 'across' ) ( ?= 'post' | 'next' | 'each' | 'same' | 'last' | 'center' | 'any' | 'edge' | 'rowend' | 'side' | 'other side' | 'of' | 'foundation' | 'ring' | 'stem' | Stitch | Ordinal | Number ) )?"`
+	Prep string  `parser:"( ?! ( 'to' | 'and' ) ( 'join' | 'form' | 'work' 'ring' ) | 'made' ) ( 'and' | 'or' )? @( 'in' | 'to' | 'on' | 'over' | 'under' | 'between' | 'behind' | 'at' | ( 'around' | 'across' ) ( ?= 'post' | 'next' | 'each' | 'same' | 'last' | 'center' | 'any' | 'edge' | 'rowend' | 'side' | 'other side' | 'of' | 'foundation' | 'ring' | 'stem' | Stitch | Ordinal | Number ) )?"`
 	Mods []*gMod `parser:"'of'? @@+"`
 }
 
@@ -202,11 +202,12 @@ type gMod struct {
 	Piece   *gPieceOf `parser:"| 'of'? @@"`
 	By      *gStitch  `parser:"| 'by' @@"`
 	Beside  *gNoun    `parser:"| 'to' ( 'right' | 'remaining' ) 'of' @@"`
+	AndNext *gNoun    `parser:"| @@ 'and' 'next' 'group'? ( ?= EOF )"`
 	Noun    *gNoun    `parser:"| @@"`
 	Number  *gNum     `parser:"| @@"`
 	Pair    *gPair    `parser:"| @@"`
 	Ordinal *gOrd     `parser:"| @@"`
-	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'corresponding' | 'successive' | 'already' | 'made' )"`
+	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'corresponding' | 'successive' | 'already' | 'made' | 'between' ( ?= EOF ) )"`
 }
 
 // in same st as join; in same sp as last dc
@@ -268,7 +269,7 @@ type gBelow struct {
 // sc in next 5 sts; 2 dc in each of next 3 sts; 5 sc; inc x 6; sc across
 type gWork struct {
 	Pos      lexer.Position
-	Loop1    *gLoopIn   `parser:"( 'continue' 'to'? )? 'work'? @@?"`
+	Loop1    *gLoopIn   `parser:"( ?! Stitch Stitch 'made' ) ( 'continue' 'to'? )? 'work'? @@?"`
 	In       bool       `parser:"@( 'in' ( ?= Stitch ) )?"`
 	N        *gNum      `parser:"( 'rs' | 'ws' )? ( @@ ( 'more' )? | 'more' | Ordinal ( ?= Stitch ) )?"`
 	Once1    *gOnce     `parser:"@@?"`
@@ -284,12 +285,13 @@ type gWork struct {
 	Along    bool       `parser:"@( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )?"`
 	Spacing2 *gSpacing  `parser:"@@?"`
 	Together bool       `parser:"@( 'together' | 'tog' )?"`
+	Using    bool       `parser:"@( 'with' 'next' Number ( Stitch | 'st' | 'ch' ) )?"`
 	HeldBack *gHeldBack `parser:"@@?"`
 	Until    bool       `parser:"'likewise'? @( 'until' ( Name | Word | Number | Ordinal | Stitch | Sign | Period )+ )?"`
 	Loop3    *gLoopIn   `parser:"@@?"`
 	Times2   *gTimesN   `parser:"@@?"`
 	For      *gFor      `parser:"@@?"`
-	ToJoin   bool       `parser:"@( ( 'to' | 'and' ) ( 'join' | 'form' ) )?"`
+	ToJoin   bool       `parser:"@( ( 'to' | 'and' ) ( 'join' | 'form' | 'work' ( ?= 'ring' ) ) )?"`
 	Ring     bool       `parser:"@( 'ring' ) ?"`
 }
 
@@ -324,7 +326,7 @@ type gHeldBack struct {
 // yo, insert hook in next st, draw up a loop; 3 times over hook
 type gMotion struct {
 	Pos lexer.Position
-	On  bool `parser:"@( 'motion' | Number 'times' 'over' ( 'hook' | Name ) | ( 'to' | 'in' )? ( 'last' | 'remaining' | 'both' | Number | 'each' )* 'loop' 'on' 'hook' | 'to' Number ( ?= EOF ) | 'to' 'each' Number ( ?= EOF ) ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
+	On  bool `parser:"@( 'motion' | Number 'times' 'over' ( 'hook' | Name ) | ( 'to' | 'in' )? ( 'last' | 'remaining' | 'both' | Number | 'each' )* 'loop' 'on' 'hook' | 'to' Number ( ?= EOF ) | 'to' 'each' Number? ( ?= EOF ) ) ( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
 }
 
 // in next sp: what is worked there comes after
@@ -345,7 +347,7 @@ type gLikewise struct {
 	Over bool `parser:"    | 'with' Number 'more' ( 'st' | 'ch' | 'sp' | 'loop' | 'group' | Stitch ) | Number Stitch 'more' ( 'at' | 'in' | 'on' ) | 'increased' Number? Stitch ( 'at' | 'in' | 'on' ) | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
 	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number Hyphen 'ch' Number? ( 'loop' | 'sp' ) | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' | Stitch ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
 	// rep on other side; rep from * of Row 2; rep 2nd block
-	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | 'with' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
+	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | 'with' | 'step' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
 	From  bool `parser:"    | 'rep' 'from' Star ( 'of' ( 'row' | 'rnd' ) | ( 'to' | 'and' | Dash | Hyphen ) Star ( 'in' | 'on' ) )"`
 	Extra bool `parser:"    | 'with' Enclosed ) @( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Star | Sign | Enclosed | Period )*"`
 }
@@ -392,7 +394,7 @@ type gLoop struct {
 	Free *gNum    `parser:"| 'in'? 'other side' 'of'? ( 'row' | 'rnd' ) @@ )"`
 }
 
-// ch 3; 3 ch; ch 3 (counts as dc); ch 12 for handle
+// ch 3; 3 ch; ch 3 (counts as dc); ch 12 for handle; ch 29 plus 2
 type gChain struct {
 	Pos    lexer.Position
 	N      *gNum     `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
@@ -410,7 +412,7 @@ type gCounts struct {
 	Beg    *gBegCh  `parser:"@@?"`
 	Not    bool     `parser:"( 'to' | 'of' )? @'not'?"`
 	Not2   bool     `parser:"'count' @'not'? ( 'as' | 'for' | 'in' )*"`
-	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* )?"`
+	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* ( 'of' 'next' ( 'row' | 'rnd' ) | 'of' ( 'row' | 'rnd' ) Number )? )?"`
 	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' )*"`
 }
 
@@ -429,7 +431,7 @@ type gPart struct {
 type gTotal struct {
 	Pos    lexer.Position
 	Have   bool     `parser:"@( 'have' | Dash | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
-	Bare   *gNum    `parser:"(   @@ 'in'? 'more'? EOF"`
+	Bare   *gNum    `parser:"(   @@ ( 'in' 'have' | 'have' )? 'in'? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | ( ?= Number ) @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
 	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
@@ -462,7 +464,7 @@ type gPlace1st struct {
 // sk next 2 sts; skip 1; miss 2 ch
 type gSkip struct {
 	Pos   lexer.Position
-	Where *gWhere `parser:"'always'? ( 'skip' | 'omit' ) @@?"`
+	Where *gWhere `parser:"'always'? 'skip' @@?"`
 	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'in' Name )? @@?"`
 }
 
@@ -491,7 +493,7 @@ type gJoin struct {
 	Yarn2  *gName    `parser:"( 'with' @@ )?"`
 	Where  []*gWhere `parser:"@@*"`
 	After  *gStitch  `parser:"( 'with' Number? @@ )?"`
-	Form   bool      `parser:"@( ( 'to' | 'and' )* 'form'? ( 'in' | 'to' )? 'ring' )?"`
+	Form   bool      `parser:"@( ( 'to' | 'and' )* ( 'form' | 'work' )? ( 'in' | 'to' )? 'ring' )?"`
 }
 
 type gName struct {
@@ -534,24 +536,27 @@ type gMarkAt struct {
 // the last in top of ch-2; working behind the petals: remarks on other clauses
 type gRemark struct {
 	Pos  lexer.Position
-	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | ( 'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | ( 'last' ( 'st' | Stitch | Number )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // work firmly; with hook 4 mm; brings thread in position for next row
 type gComment struct {
 	Pos lexer.Position
+	// including the ch 3
+	Counted bool `parser:"(   'including'"`
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
-	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
+	Lead bool `parser:"| 'work' ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
 	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | ( 'in' | 'on' )? 'each' ( Ordinal | 'other' | 'alternate' )? ( 'row' | 'rnd' ) ( ?= EOF ) | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands
 	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) )"`
 	Rest bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
 }
 
-// 6 sc in magic ring is a gWork; this is the ring alone.
+// 6 sc in magic ring is a gWork; this is the ring alone: magic ring; make a ring of 5 ch.
 type gRing struct {
 	Pos  lexer.Position
-	Ring bool `parser:"( 'work' | 'beg' | 'with' )* @'ring'"`
+	Ring bool  `parser:"( 'work' | 'form' | 'beg' | 'with' )* @'ring'"`
+	N    *gNum `parser:"( ( 'of' | 'with' ) @@ 'ch' )?"`
 }
 
 // rep Row 2; rep rows 2 and 3 until piece measures 20 cm; as Row 2; rep last 2 rows 3 times
@@ -589,8 +594,8 @@ type gSpan struct {
 // ending with sc in last 3 sts; ending last rep at **; end row to correspond
 type gEnding struct {
 	Pos    lexer.Position
-	Omit   *gWhere `parser:"( 'omit' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
-	OmitCh *gChain `parser:"| 'omit' 'last' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
+	OmitCh *gChain `parser:"( 'omit' 'last' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'of' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
+	Omit   *gWhere `parser:"| 'omit' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'of' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
 	Joined bool    `parser:"| @( 'last' ( 'st' | Stitch ) Name ) 'join' ( ?= EOF )"`
 	Last   bool    `parser:"| ( 'end' | 'ending' | 'with' ( ?= 'only' ) ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
 	At     *gStar  `parser:"(   'at' @@"`
@@ -644,8 +649,11 @@ type gFinish struct {
 type gMultiple struct {
 	Pos  lexer.Position
 	Long bool  `parser:"(   'ch' @( 'to' 'measures' | 'for' Number Sign? 'inch' | 'long enough' | 'until' | 'as' 'work'? Name ) ( Name | Word | Number | Ordinal | Sign )* |"`
-	N    *gNum `parser:"( 'work' | 'ch' | 'over' | 'in' | 'st' )* 'multiple' 'of' @@ ( 'st' | 'ch' )?"`
-	Plus *gNum `parser:"( ( Sign | 'plus' | Star ) @@ ( 'st' | 'ch' )? )? ( Enclosed | 'for' | Name )* )"`
+	Ch   bool  `parser:"'work'? ( @'ch' | 'over' | 'in' | 'st' )* 'multiple' 'of'"`
+	N    *gNum `parser:"@@"`
+	Of   bool  `parser:"( 'st' | @'ch' )?"`
+	Plus *gNum `parser:"( ( Sign | Comma? 'plus' | Star ) @@"`
+	Of2  bool  `parser:"( 'st' | @'ch' )? )? ( Enclosed | 'for' | Name )* )"`
 }
 
 // clauseParser is built on first use: a command that reads no pattern does

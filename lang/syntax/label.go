@@ -68,6 +68,7 @@ func (r *labelReader) noun() bool {
 		return false
 	}
 	r.label.Round = r.label.Round || r.word("rnd")
+	r.label.Step = r.label.Step || r.word("step")
 	r.at++
 	if r.peek().Kind == Period && r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Number {
 		r.at++ // Rnd. 5

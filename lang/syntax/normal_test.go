@@ -49,7 +49,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Leave:
 		return "leave " + normalPlace(n.Place)
 	case *syntax.Group:
-		return "group " + (&writer{here: true}).body(n.Body) + num(" ch between=", n.Between) + " in " + strings.Join(normalPlaces(n.Places), " and ")
+		return words("group", when(n.Listed, "listed")) + " " + (&writer{here: true}).body(n.Body) + num(" ch between=", n.Between) + " in " + strings.Join(normalPlaces(n.Places), " and ")
 	case *syntax.Bracket:
 		if n.Total != nil {
 			return "steps " + w.body(n.Body) + " or " + w.node(n.Total)
@@ -68,7 +68,7 @@ func (w *writer) node(node syntax.Node) string {
 		}
 		return words("ending", step, after("stop at", n.StopAt), when(n.Last, "instead"), when(n.Mirrored, "mirrored"))
 	case *syntax.Join:
-		return words("join", after("with", notSlip(n.With)), placed("at", n.Place), when(n.Ring, "into a ring"))
+		return words("join", after("with", notSlip(n.With)), placed("at", n.Place), when(n.Ring, "into a ring"), num("of ", n.Chains))
 	case *syntax.Turn:
 		return words("turn", when(n.Not, "not"), when(n.Rotate && !n.OtherSide, "to the side"), when(n.OtherSide, "to the other side"))
 	case *syntax.NoJoin:
@@ -104,7 +104,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Along:
 		return "along"
 	case *syntax.Made:
-		return "made " + normalStitch(n.Stitch)
+		return words(when(n.Defines, "define"), when(!n.Defines, "made"), normalStitch(n.Stitch), w.madeOf(n.Body))
 	case *syntax.Side:
 		return "side " + map[bool]string{false: "right", true: "wrong"}[n.Wrong]
 	case *syntax.Likewise:
@@ -134,7 +134,15 @@ func (w *writer) work(n *syntax.Work) string {
 		each = "each=1"
 	}
 	return words("work", normalStitch(n.Stitch), each, strings.Join(places, " + "), num("times ", n.Times),
-		when(n.Loop != syntax.BothLoops, loops[n.Loop]), when(n.Evenly, "evenly"), when(n.Joins, "to join"), when(n.Picot, "for a picot"), after("yarn", n.Yarn), num("ch between=", n.Between.Chains), when(n.HeldBack, "closed together")) + saidCounts(n.Counts)
+		when(n.Loop != syntax.BothLoops, loops[n.Loop]), when(n.Evenly, "evenly"), when(n.Joins, "to join"), when(n.Picot, "for a picot"), after("yarn", n.Yarn), num("ch between=", n.Between.Chains), when(n.HeldBack, "closed together"), w.madeOf(n.Body)) + saidCounts(n.Counts)
+}
+
+// madeOf is what a stitch is said to be made of.
+func (w *writer) madeOf(body []syntax.Clause) string {
+	if len(body) == 0 {
+		return ""
+	}
+	return "of " + (&writer{here: true}).body(body)
 }
 
 // saidCounts is what is said of the chains before a stitch, if anything is.
@@ -179,6 +187,9 @@ func (w *writer) repeat(n *syntax.Repeat) string {
 	}
 	if n.Stops {
 		out += " last stops there"
+	}
+	if n.Omits != nil {
+		out += " omitting last " + w.node(n.Omits)
 	}
 	if len(n.Ending) > 0 {
 		out += when(!n.Replaces, " ending ") + when(n.Replaces, " ending instead ") + w.body(n.Ending)

@@ -174,6 +174,12 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 		case m.Piece != nil:
 			r.ofPiece(p, m.Piece)
 		case m.By != nil: // `in loop formed by dc`
+		case m.AndNext != nil:
+			if p.Prep != Between {
+				r.refused = true
+			}
+			r.placeNoun(p, m.AndNext)
+			p.Number = One(2) // `between this petal and the next`
 		case m.Beside != nil: // `in next loop to right of picot` is in the next loop
 		case m.Noun != nil:
 			r.placeNoun(p, m.Noun)
@@ -203,7 +209,13 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 				p.Elsewhere = true
 				return
 			}
+			if p.Pick == PickNth && owner.Noun.Kind == NounChain && owner.Number.Written() && owner.Pick == PickNext {
+				owner.Noun, owner.Number = Noun{Kind: NounTurning, Length: owner.Number}, Num{} // `3rd of 6 ch`
+			}
 			p.Of = owner
+			if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && (owner.Noun.Kind == NounGroup || owner.Noun.Kind == NounStitch) {
+				p.Noun.Kind = NounSpace // `in ch-2 of next shell`
+			}
 			settleOwner(p)
 			return
 		default:
@@ -273,6 +285,8 @@ func (r *reader) placeWord(p *Place, word string) {
 		}
 	case "even":
 		p.To.Kind = ToTheEnd
+	case "between": // `in sp between`, whatever it lies between
+		p.Prep, p.Noun, r.refused = Between, Noun{}, r.refused || p.Noun.Kind != NounSpace
 	case "before": // `in sp before next st`
 		if p.Noun.Kind != NounSpace {
 			r.refused = true
@@ -410,6 +424,9 @@ func (r *reader) noun(g *gNoun) Noun {
 // colour of a stitch may be said of it (`in next White sc`).
 func (r *reader) uncoloured(g *gStitch) bool {
 	at := g.Pos.Offset
+	for at > 0 && r.tokens[at-1].Kind == Word && r.tokens[at-1].Canon == "" {
+		at--
+	}
 	return at > 0 && r.tokens[at-1].Kind == Name && r.tokens[at-1].Written != "colour"
 }
 

@@ -204,6 +204,8 @@ func (r *reader) clause(g *gClause) Node {
 			ret.To = r.name(g.Return.To)
 		}
 		return ret
+	case g.Ring != nil && g.Ring.N != nil:
+		return &Join{Ring: true, Chains: r.num(g.Ring.N)}
 	case g.Ring != nil:
 		return &MagicRing{}
 	case g.Skip != nil:
@@ -211,7 +213,8 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Leave != nil:
 		return r.leave(g.Leave.Where)
 	case g.Multiple != nil:
-		return &Chain{Multiple: r.num(g.Multiple.N), Plus: r.num(g.Multiple.Plus)}
+		m := g.Multiple
+		return &Chain{Multiple: r.num(m.N), Plus: r.num(m.Plus), OfStitches: !m.Ch && !m.Of && !m.Of2}
 	case g.Chain != nil:
 		return r.chain(g.Chain)
 	case g.Counts != nil:
@@ -262,7 +265,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Likewise != nil:
 		return &Likewise{}
 	case g.Motion != nil:
-		return &Motion{}
+		return r.motion()
 	case g.Comment != nil:
 		return &Remark{}
 	case g.Start != nil:
@@ -280,6 +283,19 @@ func (r *reader) clause(g *gClause) Node {
 		return r.into(g.Into)
 	}
 	return nil
+}
+
+// motion finds where the hook goes.
+func (r *reader) motion() Node {
+	for i, t := range r.tokens {
+		if t.Kind != Word || t.Canon != "in" {
+			continue
+		}
+		if first, ok := parseClause(r.tokens[i:]).node.(*PlaceFirst); ok && first.First == nil {
+			return &Motion{Place: &first.Place}
+		}
+	}
+	return &Motion{}
 }
 
 func (r *reader) name(g *gWordName) string {
@@ -929,7 +945,7 @@ func (r *reader) slip(g *gWork, w *Work) Node {
 		return w
 	}
 	joins := g.ToJoin || len(g.Where) > 0 && g.Where[0].Prep == "to"
-	if !joins {
+	if !joins || travels(w.Places) {
 		return w
 	}
 	j := &Join{Ring: g.Ring, With: w.Stitch}
@@ -941,6 +957,10 @@ func (r *reader) slip(g *gWork, w *Work) Node {
 	}
 	return j
 }
+
+// travels tells slip stitches that go along to a space, where the next round
+// begins, from one that joins.
+func travels(places []Place) bool { return len(places) == 1 && places[0].To.Kind == ToNext }
 
 func isSlip(s StitchRef) bool {
 	return s.Meaning.US != nil && s.Meaning.US.Class == stitch.Slip || s.Meaning.US == nil && s.Meaning.UK != nil && s.Meaning.UK.Class == stitch.Slip

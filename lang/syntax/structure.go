@@ -1,6 +1,10 @@
 package syntax
 
-import "stitchproof/lang/source"
+import (
+	"slices"
+
+	"stitchproof/lang/source"
+)
 
 // maxDepth bounds nested brackets; deeper ones are left unread.
 const maxDepth = 60
@@ -126,8 +130,10 @@ type lister struct {
 	// counting is set after a dash or an equals sign: what follows is a count
 	// if it can be.
 	counting bool
-	stars    int    // single stars that stand open
-	note     Counts // what a bracket within the clause says of skipped chains
+	stars    int         // single stars that stand open
+	note     Counts      // what a bracket within the clause says of skipped chains
+	told     source.Span // a bracket within the clause that says how its stitch is drawn
+	body     []Clause    // what a bracket within the clause says that its stitch is made of
 }
 
 // token takes the token at i and returns the index of the last one taken.
@@ -136,14 +142,13 @@ func (l *lister) token(i, hi int) int {
 	switch t.Kind {
 	case Open:
 		if end := l.b.match[i]; end > 0 && end < hi {
-			l.bracket(i, end)
-			return end
+			return l.bracket(i, end)
 		}
 		l.flush(SepNone)
 	case Close:
 		l.flush(SepNone)
 	case Comma:
-		if !l.listing(i) && !l.tallying(i) && !l.placing(i) {
+		if !l.listing(i) && !l.tallying(i) && !l.placing(i) && !l.adding(i) {
 			l.flush(SepComma)
 		} else {
 			l.flat = append(l.flat, t)
@@ -196,7 +201,7 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma)
 			break
 		}
-		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" && !excepts(l.flat[0]) || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
+		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" && !excepts(l.flat[0]) || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
 			l.flush(SepNone)
 		}
 		l.flat = append(l.flat, t)
@@ -284,17 +289,29 @@ func (l *lister) ranging(i int) bool {
 	return (before == Number || before == Ordinal) && before == after || before == Star && after == Star
 }
 
-// bracket takes the group from open to end. A bracket begins a new clause,
-// unless words before it say how it is worked.
-func (l *lister) bracket(open, end int) {
+// adding tells the comma of `a multiple of 6, plus 2`.
+func (l *lister) adding(i int) bool {
+	tokens := l.b.tokens
+	return i+1 < len(tokens) && tokens[i+1].Canon == "plus" && slices.ContainsFunc(l.flat, func(t Token) bool { return t.Canon == "multiple" })
+}
+
+// bracket takes the group from open to end and gives the index of the last token
+// taken. A bracket begins a new clause, unless words before it say how it is
+// worked.
+func (l *lister) bracket(open, end int) int {
 	b := l.b
-	if l.gloss(open, end) || l.remark(open, end) {
-		return
+	if l.drawnUp(open, end) {
+		last := l.howOften(end)
+		l.told = source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[last].Span.End}
+		return last
+	}
+	if l.gloss(open, end) || l.remark(open, end) || l.explained(open, end) {
+		return end
 	}
 	if side, ok := clauses.read(b.tokens[open+1 : end]).(*Side); ok {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}, Node: side})
-		return
+		return end
 	}
 	if !l.leads() {
 		l.flush(SepNone)
@@ -314,6 +331,7 @@ func (l *lister) bracket(open, end int) {
 		b.totals[t.Group] = asTotal(b.tokens[open+1 : end])
 	}
 	l.flat = append(l.flat, t)
+	return end
 }
 
 // remark takes a bracket that interrupts a clause to say what skipped chains
@@ -331,9 +349,8 @@ func (l *lister) remark(open, end int) bool {
 	return true
 }
 
-// gloss passes over a bracket that says the words before it again, or how the
-// stitch before it is drawn: `3rd stitch (st) of ch`, `d tr (3 times over hook)
-// in next st`.
+// gloss passes over a bracket that says the words before it again: `3rd stitch
+// (st) of ch`.
 func (l *lister) gloss(open, end int) bool {
 	n := len(l.flat)
 	if n == 0 {
@@ -347,14 +364,16 @@ func (l *lister) gloss(open, end int) bool {
 		(last.Kind == Word && last.Canon == inside[0].Canon || last.Kind == Stitch && last.Stitch == inside[0].Stitch) {
 		return true
 	}
+	if l.defines(open, end) {
+		return true
+	}
 	if len(inside) > 0 && inside[0].Canon == "between" && l.flat[0].Canon == "in" {
 		return true // `in next ch-3 (between 2 dc) make dc`
 	}
 	if len(inside) == 1 && inside[0].Kind == Stitch && end+1 < len(l.b.tokens) && l.b.tokens[end+1].Canon == "in" {
 		return true // `3 dc (shell) in next sp`
 	}
-	_, motion := clauses.read(inside).(*Motion)
-	return motion && l.flat[n-1].Kind == Stitch
+	return false
 }
 
 // leads tells whether the words collected so far go with a bracket after
@@ -528,9 +547,14 @@ func (l *lister) flush(sep Separator) {
 	l.dropNote()
 }
 
-// dropNote leaves a remark that no clause took up where it stands: within the
+// dropNote takes in a bracket that says how the clause's stitch is drawn, and leaves
+// a remark that no clause took up where it stands: within the
 // clause before it.
 func (l *lister) dropNote() {
+	if n := len(l.out); n > 0 && !l.told.Empty() && l.out[n-1].Span.Start <= l.told.Start {
+		l.out[n-1].Span = l.out[n-1].Span.Union(l.told)
+	}
+	l.told = source.Span{}
 	if !l.note.Said {
 		return
 	}
@@ -633,6 +657,11 @@ func excepts(t Token) bool {
 // read takes a clause that was understood, with what a bracket within it says
 // of skipped chains.
 func (l *lister) read(node Node, span source.Span, sep Separator) {
+	if w, ok := node.(*Work); ok && l.body != nil {
+		with := *w
+		with.Body = l.body
+		node, l.body = &with, nil
+	}
 	if w, ok := node.(*Work); ok && l.note.Said && (sep != SepNone || l.note.Span.Start <= span.End) {
 		with := *w
 		with.Counts = l.note
@@ -669,6 +698,12 @@ func filled(node Node, inside []Clause, total *Total) Node {
 	switch n := node.(type) {
 	case *Bracket:
 		return &Bracket{Body: inside, Total: total}
+	case *Chain:
+		ch := *n
+		if ch.Multiple.Written() && !ch.Number.Written() {
+			ch.sampled(inside)
+		}
+		return &ch
 	case *Repeat:
 		r := *n
 		r.Body = inside

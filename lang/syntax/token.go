@@ -136,6 +136,12 @@ func (l *scanner) markPlus(at int) bool {
 	if before == "" {
 		return true
 	}
+	if after := l.text[at+1:]; after != "" && strings.IndexByte(",;", after[0]) >= 0 {
+		return true // `ch 3+, sc in next loop`: nothing is left to add
+	}
+	if sum := strings.TrimLeft(strings.TrimLeft(l.text[at+1:], " "), "0123456789"); strings.HasPrefix(strings.TrimLeft(sum, " "), "=") {
+		return false // `6 x 4 = 24, + 3 = 27`
+	}
 	last := before[len(before)-1]
 	if last == ',' || last == ';' || last == '*' || last == ':' {
 		return !strings.HasPrefix(l.text[at+1:], " ") || last != '*'
@@ -278,7 +284,7 @@ func punctuation(r rune) Kind {
 		return Semi
 	case '.', '!', '?', '…', '。':
 		return Period
-	case ':', '：':
+	case ':', '：', '>':
 		return Colon
 	case '-', '–', '—', '―', '‐', '‑', '−':
 		return Dash

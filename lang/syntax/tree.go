@@ -80,6 +80,9 @@ type Work struct {
 	HeldBack bool
 	// Between is the chains between the stitches: `dc in each st with ch 1 between`.
 	Between Spacing
+	// Body is what the stitch is said to be made of, where it is worked: `shell
+	// (2 dc, ch 2, 2 dc) in next sp`.
+	Body []Clause
 }
 
 // Spacing is said of stitches with chains between them: `with ch 2 between`.
@@ -95,7 +98,9 @@ type Spacing struct {
 type HeldBack struct{}
 
 // Motion tells a stitch by what hook and yarn do: `yo, draw up a loop`.
-type Motion struct{}
+type Motion struct {
+	Place *Place // that the hook goes into, nil where none is named
+}
 
 // Likewise says that the work goes on as elsewhere in the pattern, in words
 // that give no number: `continue in this manner`, `complete to correspond`.
@@ -111,6 +116,12 @@ type Chain struct {
 	// Piece is the piece that they are made on, where rounds are joined into one:
 	// `ch 3 on the second leg`.
 	Piece string
+	// OfStitches is set where no chains are named in it: those to turn may come to
+	// the multiple.
+	OfStitches bool
+	// Sample is set where the number is one that a maker may choose: `a multiple
+	// of 6 + 2 (mine was 98)`.
+	Sample bool
 }
 
 // Counts is what a pattern says of a turning or beginning chain.
@@ -140,6 +151,9 @@ type Leave struct{ Place Place }
 type Group struct {
 	Body   []Clause
 	Places []Place
+	// Listed is set where no bracket holds the steps together: the place may be
+	// that of the last alone, `2 dc, ch 1, 3 tr in next sp`.
+	Listed bool
 	// Between is the number of chains between the stitches, where they are said
 	// once for all: `3 dc with ch 1 between in next st`.
 	Between Num
@@ -225,7 +239,10 @@ type Ending struct {
 type Join struct {
 	Place Place
 	Ring  bool
-	With  StitchRef
+	// Chains are those of the ring where they are said with it: `make a ring of 5
+	// ch`.
+	Chains Num
+	With   StitchRef
 }
 
 // Turn turns the work.
@@ -350,7 +367,13 @@ type Shaping struct {
 type Along struct{}
 
 // Made says that what was just worked is one of something: `(half shell made)`.
-type Made struct{ Stitch StitchRef }
+type Made struct {
+	Stitch StitchRef
+	// Body is what one is made of, as far as it was worked in one place.
+	Body []Clause
+	// Defines is set where it only says what one is: `(shell: 5 dc in one st)`.
+	Defines bool
+}
 
 // Side names the side that faces: `RS facing`.
 type Side struct{ Wrong bool }

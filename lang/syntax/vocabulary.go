@@ -270,6 +270,9 @@ func (l *scanner) counts(before []Token, i int) bool {
 		}
 	}
 	last := before[len(before)-1]
+	if last.Kind == Comma && (i >= len(l.raw) || l.raw[i].kind == Comma || l.raw[i].kind == Semi) {
+		return len(l.raw[i-1].lower) == 1 // `3 sc, p, 3 sc`
+	}
 	switch last.Canon {
 	case "next", "same", "last", "each", "any", "corner", "for", "more", "with", "and":
 		return last.Kind == Word

@@ -107,3 +107,9 @@ func (r *Row) AsWritten(word string) string {
 func (r *Row) Written() source.Span {
 	return source.Span{Start: r.At, End: r.At + len(strings.TrimRight(r.Text, " \t\r\n"))}
 }
+
+// GoesAround tells whether the row is called by a name, as a border is, and says
+// that it goes around.
+func (r *Row) GoesAround() bool {
+	return r.Label.Kind == Named && slices.ContainsFunc(r.Tokens, func(t Token) bool { return t.Kind == Word && t.Canon == "around" })
+}
