@@ -1,6 +1,11 @@
 package lint
 
-import "stitchproof/lang/fabric"
+import (
+	"slices"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+)
 
 var repeatRemainder = &Rule{
 	Name:     "repeat-remainder",
@@ -32,14 +37,23 @@ Fasten off.
 
 func checkRepeatRemainder(p *Pass) {
 	for _, f := range p.faults(fabric.RepeatRemainder) {
+		if unreadAfter(f) {
+			continue // it may be what to do with those that are left
+		}
 		message := "the repeat takes " + f.num(func(f fabric.Fault) int { return f.Unit }) + " of the " +
-			counted(f.num(func(f fabric.Fault) int { return f.Base }), "st") + " there are for it, and " +
+			counted(f.num(func(f fabric.Fault) int { return f.Base }), "st") + " there are for it" + f.onBranch() + ", and " +
 			isLeft(f.num(func(f fabric.Fault) int { return f.N }))
 		if len(f.Fits) > 0 && len(f.sizes) == 1 {
-			message += ": " + either(itoas(f.Fits)) + " in the row below would fit"
+			message += ": " + either(itoas(f.Fits)) + " in " + f.ground() + " would fit"
 		}
 		p.reportMisfit(f, Finding{Message: message})
 	}
+}
+
+// unreadAfter tells whether the row goes on past a fault with words that are not
+// understood.
+func unreadAfter(f *fault) bool {
+	return slices.ContainsFunc(f.row.Tree.Unread(), func(s source.Span) bool { return s.Start >= f.Span.End })
 }
 
 // isLeft gives a number its verb: "1 is left", "2 are left".

@@ -134,6 +134,21 @@ func (r *Row) Works() bool {
 	return false
 }
 
+// Branched tells whether branches leave the row.
+func (r *Row) Branched() bool {
+	for i := range r.Steps {
+		if len(r.Steps[i].Ledger) > 0 {
+			return true
+		}
+	}
+	found := false // those of a repeat come home within its step
+	syntax.Walk(r.Tree.Clauses, func(c syntax.Clause) {
+		_, ok := c.Node.(*syntax.Branch)
+		found = found || ok
+	})
+	return found
+}
+
 // Agrees is how the stated count compares, in the size where it fares worst.
 func (r *Row) Agrees() Agreement {
 	result := NotStated
@@ -279,7 +294,7 @@ const (
 	RowShort         FaultKind = iota // places left unworked and not said to be; N of them
 	RowOver                           // N more places asked for than there are
 	RepeatRemainder                   // a repeat to the end leaves N over; Unit is its size, Base what it had
-	PlaceAbsent                       // the place named is not there; Name names it, There what is
+	PlaceAbsent                       // the place named is not there; Name names it, There what is, Base the row that was named, 0 for none
 	MultipleMismatch                  // the chain does not fit the stated multiple
 	TooMany                           // more stitches than a row may have
 	BranchUnreturned
@@ -290,7 +305,8 @@ const (
 	StemExhausted
 	BranchUnmarked // a branch made without the word
 	RowUnknown     // a row or piece that is referred to is not there
-	EdgingOverlaps // N places of an edging are those of another; Base is its row's index
+	BranchAtTip    // a branch is worked along N times, which is even, and so ends at its tip
+	EdgingOverlaps // N places of an edging are those of another; Base is its row's index, Fits by how far it could be moved
 )
 
 // Fault is one thing that counting found wrong.
@@ -303,6 +319,10 @@ type Fault struct {
 	N, Base, Unit int
 	Fits          []int
 	Name, There   string
+	// OnBranch is set where the ground is not the row below but a branch, whose name
+	// Branch is. Of a PlaceAbsent without a Name there is no such branch.
+	OnBranch bool
+	Branch   string
 	// Related is another place of the same row that explains the fault.
 	Related source.Span
 }
