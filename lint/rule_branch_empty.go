@@ -65,10 +65,10 @@ func (p *Pass) waysBack(f *fault) []Fix {
 	tried := map[string]bool{}
 	for _, t := range f.row.Tree.Tokens {
 		k := t.Stitch.In(p.Fabric.Dialect)
-		if t.Kind != syntax.Stitch || tried[t.Canon] || k == nil || k.Class != stitch.Plain && k.Class != stitch.Slip {
+		if t.Kind != syntax.Stitch || k == nil || tried[k.ID] || k.Class != stitch.Plain && k.Class != stitch.Slip {
 			continue
 		}
-		tried[t.Canon] = true
+		tried[k.ID] = true
 		words := strings.ToLower(f.row.Tree.Source(t.Span)) + " in each rem ch"
 		if free {
 			words = strings.ToLower(f.row.Tree.Source(t.Span)) + " in " + syntax.Nth(max(k.Turning, 1)+1) + " ch from hook and in each rem ch"

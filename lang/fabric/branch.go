@@ -629,7 +629,10 @@ func (h *hand) ledger() []progress {
 		return nil
 	}
 	stem := h.branches[0].parent
-	out := []progress{stem.progress("stem", len(stem.base), h.stemSkipped)}
+	out := []progress{{name: "stem"}}
+	if !h.edge { // row ends are not counted
+		out[0] = stem.progress("stem", len(stem.base), h.stemSkipped)
+	}
 	for i := range h.branches {
 		out = append(out, h.progressOf(i))
 	}

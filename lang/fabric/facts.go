@@ -275,7 +275,8 @@ type Step struct {
 
 // BranchState is how far a branch, or the stem, is worked: its own chain, for
 // the stem the foundation chain or the row below. It has one value a size, 0 in
-// a size in which the branch has no part in the clause.
+// a size in which the branch has no part in the clause, and for a stem of which
+// nobody knows how long it is: a ring, or the ends of rows.
 type BranchState struct {
 	Name                          string
 	Chains, Skipped, Worked, Left []int
