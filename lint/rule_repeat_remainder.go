@@ -4,7 +4,7 @@ import (
 	"slices"
 
 	"stitchproof/lang/fabric"
-	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 var repeatRemainder = &Rule{
@@ -37,8 +37,8 @@ Fasten off.
 
 func checkRepeatRemainder(p *Pass) {
 	for _, f := range p.faults(fabric.RepeatRemainder) {
-		if unreadAfter(f) {
-			continue // it may be what to do with those that are left
+		if wordAfter(f, "if") {
+			continue // `if you are left with an odd st, put an inc in it`
 		}
 		message := "the repeat takes " + f.num(func(f fabric.Fault) int { return f.Unit }) + " of the " +
 			counted(f.num(func(f fabric.Fault) int { return f.Base }), "st") + " there are for it" + f.onBranch() + ", and " +
@@ -50,10 +50,9 @@ func checkRepeatRemainder(p *Pass) {
 	}
 }
 
-// unreadAfter tells whether the row goes on past a fault with words that are not
-// understood.
-func unreadAfter(f *fault) bool {
-	return slices.ContainsFunc(f.row.Tree.Unread(), func(s source.Span) bool { return s.Start >= f.Span.End })
+// wordAfter tells whether a word stands in the row past a fault.
+func wordAfter(f *fault, word string) bool {
+	return slices.ContainsFunc(f.row.Tree.Tokens, func(t syntax.Token) bool { return t.Span.Start >= f.Span.End && t.Canon == word })
 }
 
 // isLeft gives a number its verb: "1 is left", "2 are left".

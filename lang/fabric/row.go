@@ -150,22 +150,7 @@ func (h *hand) leftOver() {
 	if f.Name == "" && h.count(syntax.Noun{Kind: syntax.NounChain}) > 0 && h.stitch(h.base[0]).Kind == chainStitch() {
 		f.Name = "ch"
 	}
-	if f.N == 1 && h.other && h.turnedRoundFoot() {
-		return
-	}
 	h.fault(f)
-}
-
-// turnedRoundFoot tells whether the last chain of the other side is turned round
-// already: several stitches stand in it.
-func (h *hand) turnedRoundFoot() bool {
-	last, n := h.base[len(h.base)-1], 0
-	for i := range h.made() {
-		if s := h.stitch(i); s.Into == last && !s.Turning {
-			n++
-		}
-	}
-	return n > 1
 }
 
 // closesOver tells whether the chains that close a round pass over what it
