@@ -2,6 +2,7 @@ package lint
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"stitchproof/lang/fabric"
@@ -15,6 +16,29 @@ func (f *fault) branch() string {
 		return "the branch"
 	}
 	return "branch " + f.row.Tree.AsWritten(f.Name)
+}
+
+// ground is how a message speaks of what a row is worked on where it goes wrong.
+func (f *fault) ground() string {
+	switch {
+	case f.OnBranch && f.Branch == "":
+		return "this branch"
+	case f.OnBranch:
+		return "branch " + f.row.Tree.AsWritten(f.Branch)
+	case f.Kind == fabric.PlaceAbsent && f.Base > 0:
+		return "Row " + strconv.Itoa(f.Base)
+	case f.row.Before() == nil:
+		return "the chain"
+	}
+	return "the row below"
+}
+
+// onBranch names the branch that places are on, where it is one.
+func (f *fault) onBranch() string {
+	if !f.OnBranch {
+		return ""
+	}
+	return " on " + f.ground()
 }
 
 // writeBranch is the fix that writes the words round an unmarked branch: its
@@ -36,10 +60,10 @@ func writeBranch(f *fault) *Fix {
 		return nil
 	}
 	last := first
-	for last < len(row.Steps) && len(row.Steps[last].Ledger) > 0 {
-		last++ // the ledger is empty from the clause on that comes home
+	for last < len(row.Steps) && len(row.Steps[last].Ledger) > len(row.Steps[first-1].Ledger) {
+		last++ // to the clause that comes home
 	}
-	if last >= len(row.Steps) || len(row.Steps[first-1].Ledger) > 0 {
+	if last >= len(row.Steps) {
 		return nil
 	}
 	name := freeName(row.Tree, "")
@@ -53,6 +77,30 @@ func writeBranch(f *fault) *Fix {
 			{Span: source.At(end), New: ", return"},
 		},
 	}
+}
+
+// outcome is a change by which a branch could be put right, and the row as it then
+// comes out.
+type outcome struct {
+	Fix
+	row *fabric.Row
+}
+
+// tried works a row again in other words.
+func (p *Pass) tried(swatch *fabric.Swatch, title string, c change) outcome {
+	rows, _ := swatch.Try(p.File.Reread(c.row.Tree, c.text()))
+	return outcome{Fix{Title: title, Edits: c.inFile()}, rows[0]}
+}
+
+// likeliest are fixes, first the one after which the row fits best, of equals the
+// one that comes first.
+func likeliest(ways []outcome) []Fix {
+	slices.SortStableFunc(ways, func(a, b outcome) int { return a.row.Misfit() - b.row.Misfit() })
+	var out []Fix
+	for _, w := range ways {
+		out = append(out, w.Fix)
+	}
+	return out
 }
 
 // freeName is a letter that no branch of the row is called: the next one after a
@@ -99,21 +147,8 @@ func namings(r *syntax.Row, name string, in source.Span) []source.Span {
 // either: the first is still open, or the second is closed already.
 func rename(f *fault) *Fix {
 	row := f.row
-	first := -1 // the clause that begins it
-	for i, c := range row.Tree.Clauses {
-		if _, ok := c.Node.(*syntax.Branch); ok && c.Span == f.Span {
-			first = i
-		}
-	}
-	if first < 0 || len(row.Steps) <= first || first > 0 && isOpen(&row.Steps[first-1], f.Name) {
-		return nil
-	}
-	last := first
-	for last+1 < len(row.Steps) && isOpen(&row.Steps[last], f.Name) {
-		last++ // to the clause that comes home
-	}
-	end := row.Tree.Clauses[last].Span.End
-	if len(namings(row.Tree, f.Name, source.Span{Start: end, End: len(row.Tree.Text)})) > 0 {
+	end, ok := endOfBranch(row.Tree.Clauses, f.Span)
+	if !ok || len(namings(row.Tree, f.Name, source.Span{Start: end, End: len(row.Tree.Text)})) > 0 {
 		return nil
 	}
 	name := freeName(row.Tree, f.Name)
@@ -124,9 +159,33 @@ func rename(f *fault) *Fix {
 	return &fix
 }
 
-// isOpen tells whether a branch of a name is open after a clause.
-func isOpen(s *fabric.Step, name string) bool {
-	return slices.ContainsFunc(s.Ledger, func(b fabric.BranchState) bool { return b.Name == name })
+// endOfBranch is where the branch that begins at a place comes home, among some
+// clauses or in a repeat of them. It gives false where it never does, or where one
+// of its name is open when it begins.
+func endOfBranch(list []syntax.Clause, at source.Span) (int, bool) {
+	var open []string
+	depth := -1 // how many were open before it
+	for _, c := range list {
+		switch n := c.Node.(type) {
+		case *syntax.Repeat:
+			if c.Span.Covers(at) {
+				return endOfBranch(n.Body, at)
+			}
+		case *syntax.Branch:
+			if c.Span == at {
+				if slices.Contains(open, n.Name) {
+					return 0, false
+				}
+				depth = len(open)
+			}
+			open = append(open, n.Name)
+		case *syntax.Return:
+			if open = n.Leaves(open); depth >= 0 && len(open) <= depth {
+				return c.Span.End, true
+			}
+		}
+	}
+	return 0, false
 }
 
 // chainAmiss is where in the row a branch, or the stem, is found not to fit what
@@ -134,17 +193,26 @@ func isOpen(s *fabric.Step, name string) bool {
 func chainAmiss(row *fabric.Row) (source.Span, bool) {
 	for size := range row.Tallies {
 		for _, f := range row.Tallies[size].Faults {
-			if f.Kind == fabric.BranchChainLeft || f.Kind == fabric.StemExhausted {
+			switch f.Kind {
+			case fabric.BranchChainLeft, fabric.StemExhausted:
 				return f.Span, true
+			case fabric.PlaceAbsent, fabric.RowOver:
+				if f.OnBranch {
+					return f.Span, true
+				}
+			case fabric.RowShort:
+				if f.Name == "ch" && row.Branched() {
+					return f.Span, true
+				}
 			}
 		}
 	}
 	return source.Span{}, false
 }
 
-// alongChain finds what would make a chain and the stitches along it fit: the
-// chain's own number, or the last number before the maker is at a loss. An
-// earlier one is as able to, but no likelier, and there are many.
+// alongChain finds what would make a chain and the stitches along it fit: a return
+// that goes less far, the chain's own number, or the last number before the maker
+// is at a loss. An earlier one is as able to, but no likelier, and there are many.
 func (s *seeker) alongChain(w *writer, swatch *fabric.Swatch, at source.Span) []mend {
 	s.numbersBelow()
 	for i := range w.tokens {
@@ -152,16 +220,24 @@ func (s *seeker) alongChain(w *writer, swatch *fabric.Swatch, at source.Span) []
 			s.number(w, i, swatch)
 		}
 	}
-	var chains, last []mend
+	for _, name := range openBefore(s.row, at) {
+		if strings.HasPrefix(strings.ToLower(s.row.Tree.Source(at)), "return to ") {
+			c := w.change(byWord, source.Edit{Span: at, New: "return to " + name})
+			s.try(swatch, c, c.title())
+		}
+	}
+	var returns, chains, last []mend
 	for _, m := range s.mends {
 		switch {
+		case m.row == s.row && m.size == byWord:
+			returns = append(returns, m)
 		case m.lengthens():
 			chains = append(chains, m)
 		case m.row == s.row && m.span().Start < at.End:
 			last = []mend{m}
 		}
 	}
-	_, words := best(nil, slices.Concat(last, chains))
+	_, words := best(nil, slices.Concat(returns, last, chains))
 	return words
 }
 

@@ -213,10 +213,18 @@ func (w *writer) kind(i int, k syntax.Kind) bool {
 // times.
 func (w *writer) amount(i int) bool { return w.kind(i, syntax.Number) || w.is(i, "once") }
 
-// number tells whether the ith token is an amount, or the chain from the hook
-// that is worked into.
+// number tells whether the ith token is an amount, the chain from the hook that is
+// worked into, or the stitch in which the yarn is joined.
 func (w *writer) number(i int) bool {
-	return w.amount(i) || w.kind(i, syntax.Ordinal) && w.is(i+1, "ch")
+	return w.amount(i) || w.kind(i, syntax.Ordinal) && (w.is(i+1, "ch") || w.joins(i))
+}
+
+// joins tells whether the ith token tells where the yarn is joined.
+func (w *writer) joins(i int) bool {
+	return slices.ContainsFunc(w.row.Tree.Clauses, func(c syntax.Clause) bool {
+		n, ok := c.Node.(*syntax.Yarn)
+		return ok && n.Action == syntax.YarnJoin && c.Span.Covers(w.tokens[i].Span)
+	})
 }
 
 // renumbered writes the ith token, a number, as another in the sizes that are
@@ -225,7 +233,7 @@ func (w *writer) renumbered(i int, other func(size, n int) int) (change, bool) {
 	t := w.tokens[i]
 	values := slices.Clone(t.Values.Vals)
 	least := 1
-	if t.Kind == syntax.Ordinal {
+	if t.Kind == syntax.Ordinal && w.is(i+1, "ch") {
 		least = 2 // the loop on the hook is no place
 	}
 	if len(values) == 1 {

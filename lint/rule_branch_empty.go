@@ -1,6 +1,14 @@
 package lint
 
-import "stitchproof/lang/fabric"
+import (
+	"slices"
+	"strings"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
 
 var branchEmpty = &Rule{
 	Name:     "branch-empty",
@@ -31,9 +39,43 @@ Fasten off.
 
 func checkBranchEmpty(p *Pass) {
 	for _, f := range p.faults(fabric.BranchEmpty) {
-		p.reportFault(f, Finding{
-			Message: "nothing is worked back along the " + f.num(func(f fabric.Fault) int { return f.N }) + " ch of " + f.branch(),
-			Related: f.related(f.branch() + " leaves here"),
-		})
+		message := f.branch() + " makes no chain to work along"
+		if f.N > 0 {
+			message = "nothing is worked back along the " + f.num(func(f fabric.Fault) int { return f.N }) + " ch of " + f.branch()
+		}
+		finding := Finding{Message: message, Related: f.related(f.branch() + " leaves here")}
+		if ways := p.waysBack(f); len(ways) > 0 {
+			finding.Fix, finding.Alternatives = &ways[0], ways[1:]
+		}
+		p.reportFault(f, finding)
 	}
+}
+
+// waysBack are the fixes that work back along a branch's chain in a stitch that
+// the row works elsewhere: first in the one in which the row then fits best, of
+// equals the one it works first.
+func (p *Pass) waysBack(f *fault) []Fix {
+	after := slices.IndexFunc(f.row.Tree.Clauses, func(c syntax.Clause) bool { return c.Span == f.Span }) - 1
+	swatch := f.row.Swatch()
+	if swatch == nil || after < 0 || f.N == 0 {
+		return nil
+	}
+	_, free := f.row.Tree.Clauses[after].Node.(*syntax.Chain) // else its tip is joined
+	var ways []outcome
+	tried := map[string]bool{}
+	for _, t := range f.row.Tree.Tokens {
+		k := t.Stitch.In(p.Fabric.Dialect)
+		if t.Kind != syntax.Stitch || k == nil || tried[k.ID] || k.Class != stitch.Plain && k.Class != stitch.Slip {
+			continue
+		}
+		tried[k.ID] = true
+		words := strings.ToLower(f.row.Tree.Source(t.Span)) + " in each rem ch"
+		if free {
+			words = strings.ToLower(f.row.Tree.Source(t.Span)) + " in " + syntax.Nth(max(k.Turning, 1)+1) + " ch from hook and in each rem ch"
+		}
+		ways = append(ways, p.tried(swatch, "write "+quoted(words), change{
+			row: f.row, edits: []source.Edit{{Span: source.At(f.row.Tree.Clauses[after].Span.End), New: ", " + words}},
+		}))
+	}
+	return likeliest(ways)
 }

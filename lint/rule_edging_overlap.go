@@ -4,6 +4,8 @@ import (
 	"strconv"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 var edgingOverlap = &Rule{
@@ -43,6 +45,34 @@ func checkEdgingOverlap(p *Pass) {
 		if rows := f.row.Piece.Rows; first.Base < len(rows) {
 			finding.Related = []Related{{headSpan(rows[first.Base].Tree), "the other edging"}}
 		}
+		finding.Fix = moveEdging(f)
 		p.reportFault(f, finding)
 	}
+}
+
+// moveEdging is the fix that begins an edging where it shares no place with
+// another; nil where there is no room.
+func moveEdging(f *fault) *Fix {
+	if len(f.Fits) == 0 || len(f.sizes) != len(f.row.Tallies) {
+		return nil
+	}
+	for _, c := range f.row.Tree.Clauses {
+		yarn, ok := c.Node.(*syntax.Yarn)
+		if !ok || yarn.Place.Pick != syntax.PickNth {
+			continue
+		}
+		nth := yarn.Place.Nth + f.Fits[0]
+		if yarn.Place.From == syntax.FromEnd {
+			nth = yarn.Place.Nth - f.Fits[0]
+		}
+		for _, t := range f.row.Tree.Tokens {
+			if t.Kind == syntax.Ordinal && c.Span.Covers(t.Span) && nth > 0 {
+				return &Fix{
+					Title: "begin it in the " + syntax.Nth(nth) + " st",
+					Edits: []source.Edit{{Span: f.row.Tree.Abs(t.Span), New: syntax.Nth(nth)}},
+				}
+			}
+		}
+	}
+	return nil
 }

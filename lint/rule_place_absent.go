@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -40,9 +41,55 @@ Fasten off.
 
 func checkPlaceAbsent(p *Pass) {
 	for _, f := range p.faults(fabric.PlaceAbsent) {
-		p.reportMisfit(f, Finding{Message: "asks for " + quoted(f.Name) + " here, and " + there(f.There)})
+		finding := Finding{Message: absent(f), Related: f.related(f.ground() + " leaves here")}
+		if names := p.namesMeant(f); len(names) > 0 {
+			finding.Fix, finding.Alternatives = &names[0], names[1:]
+			p.reportFault(f, finding)
+			continue
+		}
+		p.reportMisfit(f, finding)
 	}
 	p.checkChainMade()
+}
+
+// namesMeant are the fixes that speak of a branch that is done, where none is called
+// what the row says: of those with which it comes out right the latest first.
+func (p *Pass) namesMeant(f *fault) []Fix {
+	if f.Name != "" || f.Branch == "" {
+		return nil
+	}
+	swatch, at := f.row.Swatch(), namings(f.row.Tree, f.Branch, f.Span)
+	if swatch == nil || len(at) == 0 {
+		return nil
+	}
+	var made []string
+	open := branchesAt(f.row.Tree, f.Span.Start)
+	syntax.Walk(f.row.Tree.Clauses, func(c syntax.Clause) {
+		if b, ok := c.Node.(*syntax.Branch); ok && b.Name != "" && c.Span.Start < f.Span.Start && !slices.Contains(open, b.Name) {
+			made = append(made, f.row.Tree.AsWritten(b.Name))
+		}
+	})
+	var out []outcome
+	for _, name := range slices.Backward(made) {
+		c := change{row: f.row, edits: []source.Edit{{Span: at[0], New: name}}}
+		if o := p.tried(swatch, "speak of branch "+name, c); o.row.Misfit() == 0 && len(out) < maxNamed {
+			out = append(out, o)
+		}
+	}
+	return likeliest(out)
+}
+
+// absent words what is asked for and what there is.
+func absent(f *fault) string {
+	switch {
+	case f.Name != "" && f.OnBranch && listed(f.There):
+		return "asks for " + quoted(f.Name) + " of " + f.ground() + " here, and it has " + f.There
+	case f.Name != "":
+		return "asks for " + quoted(f.Name) + " here, and " + there(f)
+	case f.Branch == "":
+		return "speaks of branches here, and the row below has none"
+	}
+	return "speaks of branch " + f.row.Tree.AsWritten(f.Branch) + " here, and no branch of that name is made before"
 }
 
 // checkChainMade finds stitches that are worked into a chain, counted from the
@@ -89,17 +136,26 @@ func alongChain(r *syntax.Row) bool {
 // aChain finds a word for chains, or for their multiple.
 var aChain = regexp.MustCompile(`(?i)\b(ch(ain)?s?|multiples?)\b`)
 
-// there words what is in the stead of a place: the next stitch, what the row
-// below is made of, or a number of places named.
-func there(found string) string {
+// listed tells what a ground is made of, such as `15 sts`, from a number of places
+// and from the stitch that comes next.
+func listed(found string) bool {
+	number, noun, _ := strings.Cut(found, " ")
+	_, err := strconv.Atoi(number)
+	return err == nil && noun != ""
+}
+
+// there words what is in the stead of a place: the next stitch, what the ground is
+// made of, or a number of places named.
+func there(f *fault) string {
+	found := f.There
 	_, err := strconv.Atoi(found)
 	switch {
 	case found == "":
 		return "there is none"
 	case err == nil:
 		return found + " are named"
-	case found[0] >= '0' && found[0] <= '9':
-		return "the row below has " + found
+	case listed(found):
+		return f.ground() + " has " + found
 	}
 	return "the next is " + quoted(found)
 }

@@ -1,6 +1,11 @@
 package lint
 
-import "stitchproof/lang/fabric"
+import (
+	"slices"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/syntax"
+)
 
 var repeatRemainder = &Rule{
 	Name:     "repeat-remainder",
@@ -32,14 +37,22 @@ Fasten off.
 
 func checkRepeatRemainder(p *Pass) {
 	for _, f := range p.faults(fabric.RepeatRemainder) {
+		if wordAfter(f, "if") {
+			continue // `if you are left with an odd st, put an inc in it`
+		}
 		message := "the repeat takes " + f.num(func(f fabric.Fault) int { return f.Unit }) + " of the " +
-			counted(f.num(func(f fabric.Fault) int { return f.Base }), "st") + " there are for it, and " +
+			counted(f.num(func(f fabric.Fault) int { return f.Base }), "st") + " there are for it" + f.onBranch() + ", and " +
 			isLeft(f.num(func(f fabric.Fault) int { return f.N }))
 		if len(f.Fits) > 0 && len(f.sizes) == 1 {
-			message += ": " + either(itoas(f.Fits)) + " in the row below would fit"
+			message += ": " + either(itoas(f.Fits)) + " in " + f.ground() + " would fit"
 		}
 		p.reportMisfit(f, Finding{Message: message})
 	}
+}
+
+// wordAfter tells whether a word stands in the row past a fault.
+func wordAfter(f *fault, word string) bool {
+	return slices.ContainsFunc(f.row.Tree.Tokens, func(t syntax.Token) bool { return t.Span.Start >= f.Span.End && t.Canon == word })
 }
 
 // isLeft gives a number its verb: "1 is left", "2 are left".

@@ -5,6 +5,7 @@ import (
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 var returnUnknown = &Rule{
@@ -36,12 +37,13 @@ Fasten off.
 
 func checkReturnUnknown(p *Pass) {
 	for _, f := range p.faults(fabric.ReturnUnknown) {
-		open := openBranches(f)
-		message := "nothing to return from: no branch is open"
-		if len(open) > 0 && f.Name != "" {
-			message = "no " + f.branch() + " to return to: " + both(open) + " can be returned to"
-		} else if f.Name != "" {
-			message = "no " + f.branch() + " to return to: no branch is open"
+		open := openBefore(f.row, f.Span)
+		if len(open) == 0 && hasFault(&f.row.Tallies[f.sizes[0]], fabric.BranchChainLeft) {
+			continue // an earlier return went too far
+		}
+		message := "nothing to return from: no branch is open here"
+		if len(open) > 0 {
+			message = "no " + f.branch() + " to return to: " + returnable(open) + " can be returned to"
 		}
 		finding := Finding{Message: message}
 		if fixes := p.returns(f, open); len(fixes) > 0 {
@@ -51,21 +53,44 @@ func checkReturnUnknown(p *Pass) {
 	}
 }
 
-// openBranches names what could have been returned to: the stem and the
+// returnable lists the stem and the branches that are open.
+func returnable(open []string) string {
+	if len(open) == 1 {
+		return "only the stem"
+	}
+	return both(append([]string{"the stem"}, open[1:]...))
+}
+
+// openBefore names what could be returned to at a place: the stem and the
 // branches that are open, but for the innermost, which is being left.
-func openBranches(f *fault) []string {
-	var open []string
-	for _, s := range f.row.Steps {
-		if s.Span.Start >= f.Span.Start {
-			break
-		}
-		open = nil
-		for i, b := range s.Ledger {
-			if i < len(s.Ledger)-1 && b.Name != "" {
-				open = append(open, f.row.Tree.AsWritten(b.Name))
-			}
+func openBefore(row *fabric.Row, at source.Span) []string {
+	open := branchesAt(row.Tree, at.Start)
+	if len(open) == 0 {
+		return nil
+	}
+	out := []string{"stem"}
+	for _, name := range open[:len(open)-1] {
+		if name != "" {
+			out = append(out, row.Tree.AsWritten(name))
 		}
 	}
+	return out
+}
+
+// branchesAt names the branches that are open at a place, the innermost last.
+func branchesAt(r *syntax.Row, at int) []string {
+	var open []string
+	syntax.Walk(r.Clauses, func(c syntax.Clause) {
+		if c.Span.Start >= at {
+			return
+		}
+		switch n := c.Node.(type) {
+		case *syntax.Branch:
+			open = append(open, n.Name)
+		case *syntax.Return:
+			open = n.Leaves(open)
+		}
+	})
 	return open
 }
 
@@ -83,24 +108,14 @@ func (p *Pass) returns(f *fault, open []string) []Fix {
 	if swatch == nil || len(names) == 0 {
 		return nil
 	}
-	type way struct {
-		Fix
-		misfit int
-	}
-	var ways []way
+	var ways []outcome
 	for _, name := range slices.Backward(open) {
 		c := change{row: f.row, edits: []source.Edit{{Span: names[0], New: name}}}
-		rows, _ := swatch.Try(p.File.Reread(f.row.Tree, c.text()))
-		if lostReturns(rows[0]) < lostReturns(f.row) {
-			ways = append(ways, way{Fix{Title: "return to " + name, Edits: c.inFile()}, rows[0].Misfit()})
+		if w := p.tried(swatch, "return to "+name, c); lostReturns(w.row) < lostReturns(f.row) {
+			ways = append(ways, w)
 		}
 	}
-	slices.SortStableFunc(ways, func(a, b way) int { return a.misfit - b.misfit })
-	var out []Fix
-	for _, w := range ways {
-		out = append(out, w.Fix)
-	}
-	return out
+	return likeliest(ways)
 }
 
 // lostReturns counts the returns of a row for which there is no way, in all

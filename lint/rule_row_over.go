@@ -38,7 +38,7 @@ func checkRowOver(p *Pass) {
 		}
 		message := "asks for " + counted(f.num(func(f fabric.Fault) int { return f.N }), noun) + " more than "
 		if there := f.num(func(f fabric.Fault) int { return f.Base }); there != "0" {
-			message += "the " + there + " there are, which run out here"
+			message += "the " + there + " there are" + f.onBranch() + ", which run out here"
 		} else {
 			message += "there are, and they run out here"
 		}

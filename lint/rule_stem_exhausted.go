@@ -33,7 +33,7 @@ Fasten off.
 func checkStemExhausted(p *Pass) {
 	for _, f := range p.faults(fabric.StemExhausted) {
 		p.reportMisfit(f, Finding{
-			Message: "asks for " + f.num(func(f fabric.Fault) int { return f.N }) + " ch of the stem more than the " +
+			Message: "asks for " + counted(f.num(func(f fabric.Fault) int { return f.N }), f.Name) + " of the stem more than the " +
 				f.num(func(f fabric.Fault) int { return f.Base }) + " there are, which run out here",
 		})
 	}

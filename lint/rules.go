@@ -7,6 +7,7 @@ var rules = []*Rule{
 	abbreviationUnlisted,
 	abbreviationUnused,
 	bracketUnclosed,
+	branchAtTip,
 	branchChainLeft,
 	branchEmpty,
 	branchNameReused,

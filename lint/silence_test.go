@@ -45,6 +45,14 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"rounds after rows", "row-order", mat + "Row 2: " + plainRow + "Rnd 1: " + plainRnd + "Rnd 2: " + plainRnd + "Fasten off.\n", 0},
 		{"going on from another number", "row-order", mat + "Fasten off.\nJoin B with sl st in first st.\nRow 9: " + plainRow + "Row 10: " + plainRow + "Fasten off.\n", 0},
 
+		{"an odd stitch", "repeat-remainder", mat + "Row 2: [Sc in next 4 sts, 2 sc in next st] across; turn.\nFasten off.\n", 1},
+		{"an odd stitch, and what to do with it", "repeat-remainder", mat + "Row 2: [Sc in next 4 sts, 2 sc in next st] across; turn. If you are left with an odd stitch, put a sc in it.\nFasten off.\n", 0},
+
+		{"round one post", "row-short", mat + "Row 2: Ch 1, (3 sc, hdc, 3 sc) around post of next st; turn.\nFasten off.\n", 0},
+		{"a word that is misspelt along a branch", "branch-chain-left", mat + "Row 2: Ch 1, sc in next 6 sts, branch A: ch 6, sc in 2nd ch from hook, csd in next 4 ch, return to row, sc in next 6 sts.\nFasten off.\n", 0},
+		{"a branch at its foot", "branch-at-tip", mat + "Row 2: Ch 1, sc in next 6 sts, branch A: ch 6, sc in 2nd ch from hook and in next 4 ch, turn, sc in next 5 sts, turn, sc in next 5 sts, return to row, sc in next 6 sts.\nFasten off.\n", 0},
+		{"a branch at its tip", "branch-at-tip", mat + "Row 2: Ch 1, sc in next 6 sts, branch A: ch 6, sc in 2nd ch from hook and in next 4 ch, turn, sc in next 5 sts, return to row, sc in next 6 sts.\nFasten off.\n", 1},
+
 		{"twice", "row-repeated", mat + "Row 2: " + plainRow + "Row 2: " + plainRow + "Row 3: " + plainRow + "Fasten off.\n", 1},
 		{"one for each size", "row-repeated", mat + "Row 2 (small): " + plainRow + "Row 2 (large): " + plainRow + "Row 3: " + plainRow + "Fasten off.\n", 0},
 		{"a second shoulder", "row-repeated", mat + "Row 2: " + plainRow + "Fasten off.\nJoin A with sl st in first st.\nRow 2: " + plainRow + "Fasten off.\n", 0},

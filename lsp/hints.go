@@ -62,7 +62,9 @@ func branches(row *syntax.Row, step *fabric.Step) string {
 		out = append(out, standing(row, b))
 	}
 	for i := len(step.Ledger) - 1; i >= 0; i-- {
-		out = append(out, standing(row, step.Ledger[i]))
+		if b := step.Ledger[i]; some(b.Chains) {
+			out = append(out, standing(row, b))
+		}
 	}
 	return strings.Join(out, ", ")
 }

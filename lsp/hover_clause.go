@@ -41,6 +41,9 @@ func (v *view) clauseCard(row *fabric.Row, i int) *card {
 		c.add(branchName(row.Tree, branch)+", closed", ledger(branch))
 	}
 	for _, branch := range step.Ledger {
+		if !some(branch.Chains) {
+			continue // a stem that nobody can measure
+		}
 		c.add(branchName(row.Tree, branch), ledger(branch))
 	}
 	return c

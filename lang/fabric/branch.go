@@ -20,6 +20,8 @@ type branch struct {
 	turned  int // stitches the row had when the branch was last turned, 0 for never
 	parent  ground
 	along   *ground    // the chain as it was left for other ground, nil while it is worked along
+	short   bool       // it was turned before its chain was used up
+	passes  int        // how often it was turned, or gone round: where that is odd, its tip is at hand
 	inner   *past[run] // what branches that left it have made of the row
 }
 
@@ -39,7 +41,16 @@ type ground struct {
 	overSpaces bool  // spaces were passed over without a word
 	first      []int // the chain that is worked along, in the order made
 	other      bool  // its other side is being worked
+	beyond     []int // what is met past the end of that side: the row below, or the side worked first
 	headway    headway
+}
+
+// innermost is the branch that is worked on, nil while there is none.
+func (h *hand) innermost() *branch {
+	if n := len(h.branches); n > 0 {
+		return &h.branches[n-1]
+	}
+	return nil
 }
 
 // openBranch leaves the work along a new chain.
@@ -49,9 +60,10 @@ func (h *hand) openBranch(n *syntax.Branch) {
 	name := n.Name
 	if name != "" {
 		if at, taken := h.used.get(name); taken && at != h.span {
-			h.fault(Fault{Kind: BranchNameReused, Name: name})
+			h.fault(Fault{Kind: BranchNameReused, Name: name, Related: at})
+		} else {
+			h.used = h.used.with(name, h.span)
 		}
-		h.used = h.used.with(name, h.span)
 	}
 	h.branched = true
 	h.push(branch{name: name, marked: true, span: h.span})
@@ -65,6 +77,7 @@ func (h *hand) push(b branch) {
 		return
 	}
 	b.row, b.parent = len(h.row), h.ground
+	h.beyond = nil
 	h.branches = append(slices.Clip(h.branches), b)
 	h.begun, h.works = true, true
 }
@@ -103,10 +116,12 @@ func (h *hand) turnBranch() {
 	b := &branches[len(branches)-1]
 	h.branches = branches
 	if left := h.remaining(syntax.Noun{}); left > 0 && b.turned == 0 {
+		b.short = true
 		h.fault(Fault{Kind: BranchChainLeft, Name: b.name, N: left, Base: b.chains, Related: b.span})
 	}
 	made := h.row[max(b.row, b.turned):]
 	b.turned = len(h.row)
+	b.passes++
 	b.leaveChain(h.ground)
 	h.standOn(reverse(made))
 	h.begun = false
@@ -119,20 +134,147 @@ func (b *branch) leaveChain(g ground) {
 	}
 }
 
-// onBranch works at a stitch of a branch that is done: the work is joined
-// there, and no stitch of it is used up.
-func (h *hand) onBranch(k *stitch.Stitch, p syntax.Place) {
-	h.chainOf()
-	grown, _ := h.grown.get(p.Name)
-	nth := max(p.Nth, 1)
+// aside works at a place that is named as another branch's, or as the stem's,
+// while this one is open: the work is joined there. It gives false where the
+// place is one to go on along.
+func (h *hand) aside(k *stitch.Stitch, n int, p syntax.Place) bool {
+	h.closeUnmarked()
+	own, done := h.grown.get(p.Name)
+	open := h.openAt(p.Name)
 	switch {
-	case len(grown) == 0:
-		h.fault(Fault{Kind: PlaceAbsent, Name: "branch " + p.Name, N: 1})
-	case nth > len(grown):
-		h.fault(Fault{Kind: PlaceAbsent, Name: "st " + itoa(nth) + " of branch " + p.Name, There: itoa(len(grown)) + " sts", N: 1})
-	case k.Class != stitch.Slip:
-		h.add(Stitch{Kind: k, Into: grown[nth-1], Over: 1})
+	case open == len(h.branches):
+		return false // its own ground
+	case open >= 0 && (p.Noun.Kind == syntax.NounChain || p.Pick != syntax.PickNth && p.Pick != syntax.PickFirst && p.Pick != syntax.PickLast):
+		h.comeHome(open)
+		return false
+	case open >= 0:
+		own = h.ownUpTo(open)
+	case !done && !h.branched:
+		return false // it names no branch
+	case !done:
+		misnamed := func(f Fault) bool { return f.Kind == BranchNameReused }
+		if slices.ContainsFunc(h.faults, misnamed) {
+			return false // it may be the name that is meant
+		}
+		h.fault(Fault{Kind: PlaceAbsent, Branch: p.Name, N: 1})
+		return p.Noun.Kind != syntax.NounChain
 	}
+	h.joinTo(k, n, p, own)
+	return true
+}
+
+// openAt is how many branches are open with one of a name, which is the innermost
+// of them: 0 for the stem, -1 where it is not open.
+func (h *hand) openAt(name string) int {
+	if name == "stem" {
+		return 0
+	}
+	for i := len(h.branches); i > 0; i-- {
+		if h.branches[i-1].name == name {
+			return i
+		}
+	}
+	return -1
+}
+
+// comeHome goes on along a branch that others are still open on: they are over,
+// and nobody said so.
+func (h *hand) comeHome(open int) {
+	for len(h.branches) > open {
+		b := h.branches[len(h.branches)-1]
+		if b.marked && h.at >= h.end {
+			h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span})
+			h.pop()
+			continue
+		}
+		h.closeBranch()
+	}
+}
+
+// joinTo works into one of the stitches of a branch. A slip stitch there joins
+// the work, and is no stitch of the row; more of them go along the branch. No
+// place of the ground is used up.
+func (h *hand) joinTo(k *stitch.Stitch, n int, p syntax.Place, own []int) {
+	if !h.chainsOn() {
+		h.chainOf()
+	}
+	m, nth := p.Number.Or(h.size, 1), max(p.Nth, 1)
+	if p.Pick == syntax.PickLast {
+		nth = len(own) - m + 1
+	}
+	if len(own) == 0 {
+		return // that nothing is worked along it is told where it came home
+	}
+	if last := nth + m - 1; nth < 1 || last > len(own) {
+		at, _ := h.used.get(p.Name)
+		h.fault(Fault{
+			Kind: PlaceAbsent, Name: "st " + itoa(max(last, 1)), Branch: p.Name, OnBranch: true,
+			There: itoa(len(own)) + " sts", N: 1, Related: at,
+		})
+		return
+	}
+	if k.Class == stitch.Slip && m == 1 {
+		return
+	}
+	for i := range m {
+		for range n {
+			h.add(Stitch{Kind: k, Into: own[nth-1+i], Over: 1})
+		}
+	}
+}
+
+// chainsOn tells whether the chain of a branch goes on past where it is joined:
+// `ch 4, sl st in 3rd st of branch A, ch 4`.
+func (h *hand) chainsOn() bool {
+	n := len(h.branches)
+	if n == 0 || h.branches[n-1].chains > 0 || len(h.coming) == 0 {
+		return false
+	}
+	_, chains := h.coming[0].Node.(*syntax.Chain)
+	return chains
+}
+
+// ownUpTo lists the stitches of an open branch, 0 for the stem, that others have
+// left since, or are about to.
+func (h *hand) ownUpTo(open int) []int {
+	from, inner := 0, h.leaving
+	if open > 0 {
+		from, inner = h.branches[open-1].row, h.branches[open-1].inner
+	}
+	return h.without(inner, from, h.branches[open].row)
+}
+
+// passBranch leaves the stitches of a branch of the row below alone, or those of
+// all where no name is given.
+func (h *hand) passBranch(name string) {
+	passed := map[int]bool{}
+	for of, runs := range h.offshoots.all() {
+		if name != "" && name != of {
+			continue
+		}
+		for _, i := range slices.Concat(runs.inOrder()...) {
+			passed[i] = true
+		}
+	}
+	var base []int
+	at, end := h.at, h.end
+	for i, place := range h.base {
+		switch {
+		case !passed[place]:
+			base = append(base, place)
+		default:
+			if i < h.at {
+				at--
+			}
+			if i < h.end {
+				end--
+			}
+		}
+	}
+	if len(base) == len(h.base) {
+		h.fault(Fault{Kind: PlaceAbsent, Branch: name, OnBranch: name == "", N: 1})
+	}
+	h.base, h.at, h.end, h.held = base, at, end, min(h.held, at-1)
 }
 
 // fromHook works into the nth chain from the hook.
@@ -172,7 +314,7 @@ func (h *hand) chainFromHook(k *stitch.Stitch, nth int) bool {
 		h.begin(k, nth)
 	case n > 0 && h.branches[n-1].chains == 0:
 		h.shortChain(nth)
-		h.setChain(nth - 1)
+		h.leaveTip(k, nth)
 	case h.chains > 0:
 		h.leaveUnmarked(k, nth)
 	default:
@@ -191,12 +333,16 @@ func (h *hand) leaveUnmarked(k *stitch.Stitch, nth int) {
 	}
 	h.push(branch{span: h.span})
 	h.shortChain(nth)
+	h.leaveTip(k, nth)
+}
+
+// leaveTip begins to work back along the chain of a branch. What is skipped at its
+// tip stands for what it does at the beginning of a piece.
+func (h *hand) leaveTip(k *stitch.Stitch, nth int) {
 	said := h.counts
 	h.setChain(nth - 1)
-	if fresh {
-		h.counts = said
-		h.skippedStands(k, nth)
-	}
+	h.counts = said
+	h.skippedStands(k, nth)
 }
 
 // shortChain reports a chain that ends before the place named.
@@ -349,14 +495,19 @@ func (h *hand) pop() branch {
 	b := h.branches[n-1]
 	h.home = h.home.and(arrival{n, h.progressOf(n - 1)})
 	h.branches = h.branches[: n-1 : n-1]
+	made := run{min(b.row, len(h.row)), len(h.row)}
 	if b.name != "" {
 		h.grown = h.grown.with(b.name, h.ownOf(&b))
 	}
+	before, _ := h.offshoots.get(b.name)
+	h.offshoots = h.offshoots.with(b.name, before.and(slices.Clone(h.row[made.from:])))
 	if n > 1 {
 		branches := slices.Clone(h.branches)
 		parent := &branches[n-2]
-		parent.inner = parent.inner.and(run{b.row, len(h.row)})
+		parent.inner = parent.inner.and(made)
 		h.branches = branches
+	} else {
+		h.leaving = h.leaving.and(made)
 	}
 	h.ground = b.parent
 	return b
@@ -364,19 +515,22 @@ func (h *hand) pop() branch {
 
 // ownOf lists the stitches of a branch, without those of the branches that left
 // it.
-func (h *hand) ownOf(b *branch) []int {
+func (h *hand) ownOf(b *branch) []int { return h.without(b.inner, b.row, len(h.row)) }
+
+// without lists the row's stitches between two, but for some runs of them.
+func (h *hand) without(inner *past[run], from, to int) []int {
 	var out []int
-	from := min(b.row, len(h.row))
-	for _, r := range b.inner.and(run{len(h.row), len(h.row)}).inOrder() {
-		out = append(out, h.row[from:max(from, r.from)]...)
-		from = max(from, r.to)
+	from, to = min(from, len(h.row)), min(to, len(h.row))
+	for _, r := range inner.and(run{to, to}).inOrder() {
+		out = append(out, h.row[from:max(from, min(r.from, to))]...)
+		from = max(from, min(r.to, to))
 	}
 	return out
 }
 
 // returnTo comes home from a branch.
 func (h *hand) returnTo(n *syntax.Return) {
-	depth := h.depthOf(n.To)
+	depth := h.depthOf(n)
 	if depth < 0 {
 		h.fault(Fault{Kind: ReturnUnknown, Name: n.To})
 		return
@@ -384,50 +538,68 @@ func (h *hand) returnTo(n *syntax.Return) {
 	if h.chains > 0 {
 		h.chainOf()
 	}
-	for len(h.branches) > depth {
-		h.closeBranch()
+	for before := len(h.faults); len(h.branches) > depth; {
+		if len(h.faults) == before {
+			h.closeBranch()
+		} else {
+			h.pop() // that the first is left too soon says all
+		}
 	}
 }
 
-// forgotReturn comes home from a branch whose chains are used up while the
-// row goes on and no return is written any more.
+// forgotReturn comes home from a branch whose chains are used up while the row
+// goes on and has no return of its own for it any more.
 func (h *hand) forgotReturn() bool {
 	n := len(h.branches)
 	if n == 0 || !h.branches[n-1].marked || h.branches[n-1].chains == 0 || h.at < h.end || h.chains > 0 {
 		return false
 	}
-	for _, c := range h.after {
-		if _, ok := c.Node.(*syntax.Return); ok {
-			return false
-		}
+	if h.returnsLater() {
+		return false
 	}
 	b := h.pop()
 	h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span})
 	return true
 }
 
-// depthOf is how many branches stay open after a return, -1 where the name is
-// of none that is open.
-func (h *hand) depthOf(to string) int {
-	open := len(h.branches)
-	if open == 0 {
-		return -1
+// returnsLater tells whether the rest of the row comes home from the innermost
+// branch, and from no other in the same step.
+func (h *hand) returnsLater() bool {
+	var open []string
+	for i := range h.branches {
+		open = append(open, h.branches[i].name)
 	}
-	switch to {
-	case "":
-		return open - 1
-	case "stem", "foundation", "row", "rnd", "base", "edge":
-		return 0
-	}
-	for i := open - 1; i >= 0; i-- {
-		if h.branches[i].name == to {
-			if i == open-1 {
-				return i // `return A` said of the innermost: it comes home
+	depth := len(open)
+	for _, c := range h.after {
+		switch n := c.Node.(type) {
+		case *syntax.Branch:
+			open = append(open, n.Name)
+		case *syntax.Return:
+			from := len(open)
+			if open = n.Leaves(open); len(open) < depth {
+				return from == depth && len(open) == depth-1
 			}
-			return i + 1
 		}
 	}
-	return -1
+	return false
+}
+
+// depthOf is how many branches stay open after a return, -1 where the name is
+// of none that is open.
+func (h *hand) depthOf(n *syntax.Return) int {
+	open := len(h.branches)
+	switch {
+	case open == 0:
+		return -1
+	case n.To == "":
+		return open - 1
+	case n.ToStem():
+		return 0
+	}
+	if at := h.openAt(n.To); at < open {
+		return at
+	}
+	return open - 1 // `return A` said of the innermost: it comes home
 }
 
 // closeBranch ends the innermost branch and checks that nothing of it is
@@ -437,17 +609,28 @@ func (h *hand) closeBranch() {
 	at := h.at
 	b := h.pop()
 	switch {
+	case h.lostOn(&b):
 	case len(h.row) == b.row || at == b.skipped && b.chains > 0 && left == b.chains-b.skipped:
 		h.fault(Fault{Kind: BranchEmpty, Name: b.name, N: b.chains, Related: b.span})
 	case left > 0 && b.turned == 0:
 		h.fault(Fault{Kind: BranchChainLeft, Name: b.name, N: left, Base: b.chains, Related: b.span})
+	case b.passes%2 == 1:
+		h.fault(Fault{Kind: BranchAtTip, Name: b.name, N: b.passes + 1, Related: b.span})
 	}
 }
+
+// lostOn tells whether the row could not be counted any more from somewhere along
+// a branch: how far that is worked is not known then.
+func (h *hand) lostOn(b *branch) bool { return !h.known && h.blame.Start >= b.span.Start }
 
 // closeBranches ends the branches that a row leaves open.
 func (h *hand) closeBranches() {
 	for len(h.branches) > 0 {
 		b := h.branches[len(h.branches)-1]
+		if h.lostOn(&b) {
+			h.pop()
+			continue
+		}
 		if b.marked {
 			h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span, N: h.remaining(syntax.Noun{})})
 		} else if left := h.remaining(syntax.Noun{}); left > 0 && b.row > 0 {
@@ -476,7 +659,10 @@ func (h *hand) ledger() []progress {
 		return nil
 	}
 	stem := h.branches[0].parent
-	out := []progress{stem.progress("stem", len(stem.base), h.stemSkipped)}
+	out := []progress{{name: "stem"}}
+	if !h.edge { // row ends are not counted
+		out[0] = stem.progress("stem", len(stem.base), h.stemSkipped)
+	}
 	for i := range h.branches {
 		out = append(out, h.progressOf(i))
 	}
@@ -562,26 +748,27 @@ func (h *hand) otherSide() {
 	}
 	if n := len(h.branches); n > 0 {
 		h.branches = slices.Clone(h.branches)
-		h.branches[n-1].leaveChain(h.ground)
+		b := &h.branches[n-1]
+		b.leaveChain(h.ground)
+		b.passes++
+		h.beyond = h.ownOf(b) // round the tip, and down the side worked first
 	} else {
 		h.stemSkipped = 0
 	}
 	h.standOn(worked)
 }
 
-// comesRound goes on into the row below, where the other side of the chain
-// that a round began with is worked to its end.
+// comesRound goes on where the other side of a chain is worked to its end: into
+// the row below, where a round began with it, or round a branch's tip.
 func (h *hand) comesRound() bool {
 	if h.beyond == nil || h.at < h.end {
 		return false
 	}
 	h.standOn(h.beyond)
 	h.beyond = nil
+	if n := len(h.branches); n > 0 {
+		h.branches = slices.Clone(h.branches)
+		h.branches[n-1].passes++
+	}
 	return true
-}
-
-// hasGrown tells whether a branch of a name is done.
-func (h *hand) hasGrown(name string) bool {
-	grown, _ := h.grown.get(name)
-	return grown != nil && !slices.ContainsFunc(h.branches, func(b branch) bool { return b.name == name })
 }

@@ -18,6 +18,7 @@ func (h *hand) startRing() {
 func (h *hand) join(n *syntax.Join) {
 	h.chains += n.Chains.At(h.size)
 	switch {
+	case n.Place.Name != "" && len(h.branches) > 0 && h.aside(stitch.ByID("sl st"), 1, n.Place):
 	case n.Place.Elsewhere:
 		h.lose() // what goes on from there is not said
 	case len(h.row) == 0 && !h.begun && h.base == nil && h.chains > 0:
@@ -30,11 +31,19 @@ func (h *hand) join(n *syntax.Join) {
 		h.joined = true
 	case len(h.row) == 0 && !h.begun && h.chains == 0 && len(h.base) > 0 && n.Place.Noun.Kind != syntax.NounNone:
 		h.travel(n.Place)
+	case len(h.row) > 0 && nextStitch(n.Place) && h.remaining(syntax.Noun{}) > 0:
+		h.nextPlaces(stitch.ByID("sl st"), nil, 1, 1, n.Place.Noun) // `sl st to next st`, on the way
 	default:
 		h.closeDone()
 		h.space()
 		h.joined, h.round = true, true
 	}
+}
+
+// nextStitch tells whether a place is just the next stitch.
+func nextStitch(p syntax.Place) bool {
+	n := p.Noun.Kind
+	return p.Pick == syntax.PickNext && p.From == syntax.FromHere && (n == syntax.NounStitch || n == syntax.NounAny)
 }
 
 // travel moves to a place without making stitches: slip stitches at a
@@ -68,7 +77,14 @@ func (h *hand) travel(p syntax.Place) {
 	default:
 		i = h.next(p.Noun)
 	}
-	if i < 0 {
+	switch {
+	case i < 0 && p.Pick == syntax.PickNth && h.base != nil:
+		h.fault(Fault{
+			Kind: PlaceAbsent, Name: "st " + itoa(p.Nth), N: 1, Base: max(0, p.Row.At(h.size)),
+			There: itoa(h.count(p.Noun)) + " sts",
+		})
+		return
+	case i < 0:
 		h.missing(p.Noun, 1)
 		return
 	}
@@ -144,7 +160,7 @@ func closing(p syntax.Place) bool {
 // joinsWith takes a stitch that closes the round instead of standing on it:
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
-	last := h.begun && h.round && closing(p) && h.lastWork && !w.Number.Written()
+	last := h.begun && (h.round || h.other) && closing(p) && h.lastWork && !w.Number.Written()
 	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip) || h.slipsOn(k, p)
 	if !closing || len(h.row) == 0 || h.fixed {
 		return false
@@ -275,6 +291,7 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 		return
 	}
 	h.travel(n.Place)
+	h.joinedAt = h.held
 	if k, _ := h.words.stitch(n.With); k != nil && k.Plain().Turning == 1 {
 		h.works = true
 		h.make(k, "", 1, h.held, 1)

@@ -140,6 +140,21 @@ func (r *Row) Works() bool {
 	return false
 }
 
+// Branched tells whether branches leave the row.
+func (r *Row) Branched() bool {
+	for i := range r.Steps {
+		if len(r.Steps[i].Ledger) > 0 {
+			return true
+		}
+	}
+	found := false // those of a repeat come home within its step
+	syntax.Walk(r.Tree.Clauses, func(c syntax.Clause) {
+		_, ok := c.Node.(*syntax.Branch)
+		found = found || ok
+	})
+	return found
+}
+
 // Agrees is how the stated count compares, in the size where it fares worst.
 func (r *Row) Agrees() Agreement {
 	result := NotStated
@@ -266,7 +281,8 @@ type Step struct {
 
 // BranchState is how far a branch, or the stem, is worked: its own chain, for
 // the stem the foundation chain or the row below. It has one value a size, 0 in
-// a size in which the branch has no part in the clause.
+// a size in which the branch has no part in the clause, and for a stem of which
+// nobody knows how long it is: a ring, or the ends of rows.
 type BranchState struct {
 	Name                          string
 	Chains, Skipped, Worked, Left []int
@@ -285,7 +301,7 @@ const (
 	RowShort         FaultKind = iota // places left unworked and not said to be; N of them
 	RowOver                           // N more places asked for than there are
 	RepeatRemainder                   // a repeat to the end leaves N over; Unit is its size, Base what it had
-	PlaceAbsent                       // the place named is not there; Name names it, There what is
+	PlaceAbsent                       // the place named is not there; Name names it, There what is, Base the row that was named, 0 for none
 	MultipleMismatch                  // the chain does not fit the stated multiple
 	TooMany                           // more stitches than a row may have
 	BranchUnreturned
@@ -297,7 +313,8 @@ const (
 	BranchUnmarked // a branch made without the word
 	RowUnknown     // a row or piece that is referred to is not there
 	ChainSupposed  // only a multiple of the foundation is given: it is counted with N chains, which are Unit repeats
-	EdgingOverlaps // N places of an edging are those of another; Base is its row's index
+	BranchAtTip    // a branch is worked along N times, which is even, and so ends at its tip
+	EdgingOverlaps // N places of an edging are those of another; Base is its row's index, Fits by how far it could be moved
 )
 
 // Fault is one thing that counting found wrong.
@@ -310,6 +327,10 @@ type Fault struct {
 	N, Base, Unit int
 	Fits          []int
 	Name, There   string
+	// OnBranch is set where the ground is not the row below but a branch, whose name
+	// Branch is. Of a PlaceAbsent without a Name there is no such branch.
+	OnBranch bool
+	Branch   string
 	// Related is another place of the same row that explains the fault.
 	Related source.Span
 }

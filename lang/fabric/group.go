@@ -148,9 +148,23 @@ func apart(g *syntax.Group) []syntax.Clause {
 	return out
 }
 
+// stitchesIn is how many stitches are told one by one in some clauses.
+func stitchesIn(body []syntax.Clause, size int) int {
+	n := 0
+	for _, c := range body {
+		if w, ok := c.Node.(*syntax.Work); ok {
+			n += w.Number.Or(size, 1)
+		}
+	}
+	return n
+}
+
 func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	if p.From != syntax.FromHook {
 		h.settleFor(g.Body)
+	}
+	if p.Prep == syntax.AroundPost && stitchesIn(g.Body, h.size) > 2 {
+		h.loose = true // they lie along the side of that stitch
 	}
 	switch {
 	case p.From == syntax.FromHook:

@@ -44,19 +44,20 @@ type hand struct {
 	footing *footing // the edges that the row stands on, the one at work first
 	fixed   bool     // every stitch goes into held: inside a group
 
-	row      []int // what this row has made
-	chains   int   // chains made since the last stitch
-	supposed int   // those of them that a maker may choose otherwise
-	inner    bool  // those chains were made inside a repeat
-	counts   syntax.Counts
-	begun    bool  // a stitch was worked or a beginning chain settled
-	ring     bool  // there is a ring to work into
-	tipFull  bool  // several stitches at its beginning already turn round its end
-	beyond   []int // the row below, where a round began with that other side
-	branches []branch
-	grown    named[[]int]       // what each named branch that is done is made of
-	home     *past[arrival]     // the branches that came home in the clause at work
-	used     named[source.Span] // branch names in this row, with where they are given
+	row       []int // what this row has made
+	chains    int   // chains made since the last stitch
+	supposed  int   // those of them that a maker may choose otherwise
+	inner     bool  // those chains were made inside a repeat
+	counts    syntax.Counts
+	begun     bool // a stitch was worked or a beginning chain settled
+	ring      bool // there is a ring to work into
+	tipFull   bool // several stitches at its beginning already turn round its end
+	branches  []branch
+	grown     named[[]int]        // what each named branch that is done is made of
+	home      *past[arrival]      // the branches that came home in the clause at work
+	used      named[source.Span]  // branch names in this row, with where they are given
+	leaving   *past[run]          // what branches have made of this row
+	offshoots named[*past[[]int]] // what branches and those that left them have made, by their names
 
 	round     bool // the work goes round
 	inLast    bool // a stitch closed the round into its last space, where the hook stands now
@@ -70,6 +71,7 @@ type hand struct {
 	run       []int           // the stitches and spaces skipped since the last stitch
 	passedRun []int           // the run before that
 	attached  bool            // the row is an edging, joined at a counted stitch
+	joinedAt  int             // where in the ground that is
 	edged     map[edged]int   // the row that each place is edged by
 	openings  []opening       // runs of skipped stitches with chains over them
 	opened    bool            // an opening is being worked around
@@ -121,6 +123,7 @@ type hand struct {
 	branched         bool             // a branch left the row by its word
 	filling          *Fault           // the row's last repeat to the end, for what it leaves
 	goesOn           bool             // the next line, without a label, goes on with this row
+	goesRound        bool             // it does so along the other side of the chain
 	plainLine        bool             // the instruction has no label
 	keeps            bool             // this line goes on with the row before it
 	adrift           bool             // what lies below is not known
@@ -179,18 +182,31 @@ func (h *hand) fault(f Fault) {
 			return
 		}
 	}
+	if b := h.innermost(); b != nil && f.Branch == "" && !f.OnBranch {
+		f.Branch, f.OnBranch = b.name, true
+	}
 	f.Size = h.size
 	if f.Span == (source.Span{}) {
 		f.Span = h.span
 	}
 	for _, g := range h.faults {
-		if g.Kind == BranchUnmarked && f.Kind == g.Kind && f.Span == g.Span {
+		if ofBranches(f.Kind) && f.Kind == g.Kind && f.Span == g.Span && f.Name == g.Name {
 			return // a branch in a repeat is one branch to a reader
 		}
 	}
 	if len(h.faults) < maxFaults {
 		h.faults = append(h.faults, f)
 	}
+}
+
+// ofBranches tells whether a fault is of a branch, not of the places it is worked
+// into.
+func ofBranches(k FaultKind) bool {
+	switch k {
+	case BranchUnreturned, BranchChainLeft, BranchEmpty, BranchNameReused, ReturnUnknown, BranchUnmarked, BranchAtTip:
+		return true
+	}
+	return false
 }
 
 // lose gives up counting this row: blame is the clause that cannot be counted.

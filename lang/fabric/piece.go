@@ -303,7 +303,8 @@ func (k *worker) begin(row *Row) *job {
 		return nil
 	}
 	k.faced = false
-	k.h.goesOn = len(units) == 1 && k.followed(row)
+	k.h.goesOn, k.h.goesRound = k.followed(row)
+	k.h.goesOn = k.h.goesOn && len(units) == 1
 	return &job{worker: k, units: units, before: k.h.rowMade}
 }
 
@@ -351,20 +352,36 @@ func (j *job) finish(row *Row) {
 	j.record(row, o)
 }
 
-// followed tells whether the next line has no label of a row and works on.
-func (k *worker) followed(row *Row) bool {
+// followed tells whether the next line works on and has no label, or one that only
+// numbers the steps of a row; and whether it goes round to the other side of the
+// chain.
+func (k *worker) followed(row *Row) (on, round bool) {
 	if row.Index+1 >= len(k.piece.Rows) {
-		return false
+		return false, false
 	}
 	next := k.piece.Rows[row.Index+1].Tree
-	if next.Label.Kind != syntax.Unlabelled && !next.Label.Step || reference(next.Clauses) != nil || len(next.Clauses) == 0 {
-		return false
+	steps := next.Label.Step || next.Label.Bare && byStep(k.piece.Tree)
+	if next.Label.Kind != syntax.Unlabelled && !steps || reference(next.Clauses) != nil || len(next.Clauses) == 0 {
+		return false, false
 	}
 	switch n := next.Clauses[0].Node.(type) {
 	case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Skip, *syntax.Bracket, *syntax.Unread, *syntax.Likewise:
-		return true // what is not understood may go on with it
+		return true, false // what is not understood may go on with it
 	case *syntax.Turn:
-		return n.OtherSide
+		return n.OtherSide, n.OtherSide
+	case *syntax.Join:
+		return nextStitch(n.Place), false
+	}
+	return false, false
+}
+
+// byStep tells whether the bare numbers before a piece's lines number its steps,
+// not its rows: the first of them only lays the chain.
+func byStep(tree *syntax.Piece) bool {
+	for _, r := range tree.Rows {
+		if r.Label.Bare {
+			return lays(r.Clauses) && !worksOn(r.Clauses)
+		}
 	}
 	return false
 }

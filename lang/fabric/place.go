@@ -187,7 +187,17 @@ func (h *hand) nextOfSpace(s *Stitch) int {
 // missing reports that there is no next place of a kind: too many were asked
 // for, or there never was one.
 func (h *hand) missing(n syntax.Noun, want int) {
-	if h.base == nil {
+	b := h.innermost()
+	switch {
+	case b != nil && b.short:
+		return // it is told already
+	case b != nil && !b.marked && b.row > 0 && n.Kind == syntax.NounSpace:
+		h.lose() // that it is a branch is not said: the space may be one of this row
+		return
+	case h.base == nil:
+		if b != nil && b.marked && h.known {
+			h.fault(Fault{Kind: BranchEmpty, Name: b.name, Related: b.span})
+		}
 		h.lose() // nothing lies below that this piece made
 		return
 	}
@@ -212,7 +222,19 @@ func (h *hand) missing(n syntax.Noun, want int) {
 	if h.branched && len(h.branches) == 0 {
 		kind = StemExhausted
 	}
-	h.fault(Fault{Kind: kind, N: want, Base: h.count(n), Name: h.nounName(n)})
+	h.fault(Fault{Kind: kind, N: want, Base: h.count(n) - h.passedAtTip(), Name: h.nounName(n)})
+}
+
+// passedAtTip is how many chains are passed before the first stitch of the chain
+// that is worked along.
+func (h *hand) passedAtTip() int {
+	switch b := h.innermost(); {
+	case b == nil:
+		return h.stemSkipped
+	case b.along == nil:
+		return b.skipped
+	}
+	return 0
 }
 
 // count is how many places of a kind the row below has.

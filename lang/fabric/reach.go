@@ -71,15 +71,14 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case h.pieces > 0 && p.From != syntax.FromHook:
 		h.onPieces(k, own, n, numbered, p)
 		return
-	case p.From == syntax.FromHook:
+	case p.From == syntax.FromHook, h.onHook(p):
 		h.fromHook(k, own, n, p)
 		return
 	case n == 1 && len(h.row) > 0 && h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && p.Number.At(h.size) == h.chains && h.picot(k, n, h.chains):
 		return // `ch 4, sl st in 1st of the 4 ch`
 	case h.closesKnot(k, n, p):
 		return
-	case h.hasGrown(p.Name):
-		h.onBranch(k, p)
+	case p.Name != "" && h.aside(k, n, p):
 		return
 	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
 		h.intoRing(k, own, n)
@@ -157,6 +156,13 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 func (h *hand) closesKnot(k *stitch.Stitch, n int, p syntax.Place) bool {
 	return k.Class == stitch.Slip && n == 1 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && !p.Number.Written() &&
 		h.chains == 0 && len(h.row) > 0 && h.stitch(h.row[len(h.row)-1]).IsPicot()
+}
+
+// onHook tells whether a numbered chain is one of those on the hook, partway through
+// a row: `ch 7, dc in 3rd ch`.
+func (h *hand) onHook(p syntax.Place) bool {
+	return p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickNth && p.Nth > 1 && p.Nth <= h.chains &&
+		p.From == syntax.FromHere && p.Of == nil && p.Name == "" && len(h.row) > 0
 }
 
 // rowsBelow works into stitches further down, each in the stead of the one
@@ -282,8 +288,7 @@ func (h *hand) reserved() int {
 		return end
 	}
 	for _, c := range h.after {
-		switch c.Node.(type) {
-		case *syntax.Return, *syntax.Branch:
+		if leavesGround(c.Node) {
 			return max(h.at, end) // what comes then is worked on other ground
 		}
 		if h.isSlip(c.Node) {
@@ -299,6 +304,20 @@ func (h *hand) reserved() int {
 		}
 	}
 	return max(h.at, end)
+}
+
+// leavesGround tells whether what follows a clause is worked on other ground: a
+// branch, what it came from, or the other side of the chain.
+func leavesGround(node syntax.Node) bool {
+	switch n := node.(type) {
+	case *syntax.Return, *syntax.Branch:
+		return true
+	case *syntax.Turn:
+		return n.OtherSide || !n.Not && !n.Rotate
+	}
+	return slices.ContainsFunc(placesOf(node), func(p syntax.Place) bool {
+		return p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther
+	})
 }
 
 // isSlip tells whether a clause works a slip stitch, in no number of places.

@@ -18,7 +18,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	case h.turned && !h.joined:
 		h.round = false // rows from a ring, as a half circle is
 	}
-	if h.base != nil && !h.laid {
+	if h.base != nil && !h.laid && !h.keeps {
 		if !h.round && !h.turned && !h.notTurned || h.turned {
 			h.base = reverse(h.base)
 			h.reversed = true
@@ -37,7 +37,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
 	h.ended, h.closing, h.spacing = false, false, nil
 	h.loop, h.object = syntax.BothLoops, 0
-	h.branches, h.home, h.used = nil, nil, named[source.Span]{}
+	h.branches, h.home, h.used, h.leaving = nil, nil, named[source.Span]{}, nil
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.against, h.rowMade = 0, 0, 0
 	h.bySpaces, h.overSpaces, h.inSpaces = false, false, false
@@ -98,10 +98,45 @@ func (h *hand) edgePlaces() {
 		}
 		places[at] = h.rowIndex
 	}
-	h.edged = places
 	if f.N > 0 {
+		f.Fits = h.freeShift(seen)
 		h.fault(f)
 	}
+	h.edged = places
+}
+
+// freeShift is by how many places an edging could be moved so that it shares none,
+// the joining included: the nearest such number, none where there is no room.
+func (h *hand) freeShift(used map[int]bool) []int {
+	free := func(by int) bool {
+		for i, place := range h.base {
+			if !used[place] && i != h.joinedAt {
+				continue
+			}
+			if i+by < 0 || i+by >= len(h.base) || h.edgedByOther(h.base[i+by]) {
+				return false
+			}
+		}
+		return true
+	}
+	for by := 1; by < len(h.base); by++ {
+		for _, way := range [...]int{by, -by} {
+			if free(way) {
+				return []int{way}
+			}
+		}
+	}
+	return nil
+}
+
+// edgedByOther tells whether another edging is worked into a place.
+func (h *hand) edgedByOther(place int) bool {
+	for at := range h.edged {
+		if at.place == place {
+			return true
+		}
+	}
+	return false
 }
 
 // leftOver reports what a row leaves of the row below: stitches, where none
@@ -110,7 +145,7 @@ func (h *hand) leftOver() {
 	f := Fault{Kind: RowShort, Span: source.Span{Start: -1}}
 	switch {
 	case !h.loose:
-		f.N, f.Base = h.remaining(syntax.Noun{}), h.count(syntax.Noun{})
+		f.N, f.Base = h.remaining(syntax.Noun{}), h.count(syntax.Noun{})-h.stemSkipped
 	case h.bySpaces && !h.overSpaces:
 		sp := syntax.Noun{Kind: syntax.NounSpace}
 		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
@@ -122,6 +157,9 @@ func (h *hand) leftOver() {
 		f = *h.filling
 		f.N = h.remaining(syntax.Noun{})
 		f.Fits = fitting(len(h.base), f.N, f.Unit)
+	}
+	if f.Name == "" && h.count(syntax.Noun{Kind: syntax.NounChain}) > 0 && h.stitch(h.base[0]).Kind == chainStitch() {
+		f.Name = "ch"
 	}
 	h.fault(f)
 }
@@ -166,7 +204,8 @@ func (h *hand) allInOneChain() bool {
 // continued tells whether the row is left open and the next line goes on with
 // it: a leaf told one stitch a line is one row.
 func (h *hand) continued() bool {
-	return h.goesOn && h.works && h.known && !h.turned && !h.joined && !h.full && len(h.row) > 0 && h.remaining(syntax.Noun{}) > 0
+	open := h.goesRound || !h.full && h.remaining(syntax.Noun{}) > 0
+	return h.goesOn && open && h.works && h.known && !h.turned && !h.joined && len(h.row) > 0
 }
 
 // onlySlips tells whether the row is nothing but slip stitches, which close a
@@ -668,7 +707,7 @@ func (o *outcome) cost() int { return o.tally.misfit() }
 func (t *Tally) misfit() int {
 	cost := 0
 	for _, f := range t.Faults {
-		if f.Kind != BranchUnmarked && f.Kind != EdgingOverlaps && f.Kind != ChainSupposed {
+		if f.Kind != BranchUnmarked && f.Kind != BranchAtTip && f.Kind != EdgingOverlaps && f.Kind != ChainSupposed {
 			cost++
 		}
 	}

@@ -54,6 +54,8 @@ func (h *hand) node(node syntax.Node) {
 		h.startRing()
 	case *syntax.LoopNote:
 		h.inLoops(n)
+	case *syntax.GoBack:
+		h.onRow(n.Row.At(h.size))
 	case *syntax.Branch:
 		h.openBranch(n)
 	case *syntax.Return:
@@ -63,6 +65,10 @@ func (h *hand) node(node syntax.Node) {
 			h.works = true
 			h.lose() // after so many rounds as that takes
 		}
+	case *syntax.RepeatBranch:
+		h.fault(Fault{Kind: PlaceAbsent, Branch: n.Name, N: 1})
+	case *syntax.PassBranch:
+		h.passBranch(n.Name)
 	case *syntax.NoJoin:
 		h.round = true
 	case *syntax.Finish:

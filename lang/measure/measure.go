@@ -86,6 +86,9 @@ func (r *reckoner) add(row *fabric.Row) bool {
 	if !t.Works {
 		return true // this size leaves the row out
 	}
+	if row.Branched() {
+		return false // it is no strip
+	}
 	if !t.Known || len(t.Faults) > 0 || t.Agrees() == fabric.Disagrees {
 		return false
 	}

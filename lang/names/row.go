@@ -14,7 +14,13 @@ func (f *finder) row(piece int, row *syntax.Row) {
 	f.label(piece, row)
 	f.stitches(row)
 	r := reader{finder: f, piece: piece, row: row, holders: row.Holders()}
-	syntax.Walk(row.Clauses, r.clause)
+	seen := map[source.Span]bool{}
+	syntax.Walk(row.Clauses, func(c syntax.Clause) {
+		if !seen[c.Span] { // a branch that is made again is written once
+			r.clause(c)
+		}
+		seen[c.Span] = true
+	})
 }
 
 // label gives a row its number.
@@ -62,7 +68,7 @@ func (r *reader) clause(c syntax.Clause) {
 	case *syntax.Branch:
 		r.said(key{kind: Branch, piece: r.piece, word: n.Name}, n.Name, tokens, true)
 	case *syntax.Return:
-		if n.To != "stem" {
+		if !n.ToStem() {
 			r.said(key{kind: Branch, piece: r.piece, word: n.To}, n.To, tokens, false)
 		}
 	case *syntax.Yarn:

@@ -83,6 +83,8 @@ func (s *speaker) clause(c syntax.Clause) Reading {
 	switch n := c.Node.(type) {
 	case *syntax.Group:
 		r.Words, r.Steps = s.group(n), s.within(n.Body)
+	case *syntax.Work:
+		r.Words, r.Steps = s.work(n), s.within(n.Body)
 	case *syntax.Bracket:
 		r.Words, r.Steps = s.bracket(n), s.list(n.Body)
 	case *syntax.Repeat:

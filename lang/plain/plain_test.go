@@ -1,6 +1,7 @@
 package plain_test
 
 import (
+	"cmp"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -83,7 +84,7 @@ func TestClausesInPlainWords(t *testing.T) {
 
 // overSteps are stitches worked together over as many as they take: naming
 // those, or not, is one thing.
-var overSteps = regexp.MustCompile(`(dec|\w+tog) each=1 next \d st over`)
+var overSteps = regexp.MustCompile(`(dec|\w*?(\d)tog) each=1 next (\d) st over`)
 
 // meaning is what a wording means; what the normal form of the wording tables
 // keeps apart, though it is one thing, is made one.
@@ -91,7 +92,13 @@ func meaning(normal string) string {
 	if normal == "marker" {
 		return "marker nth=1 of last 1"
 	}
-	return overSteps.ReplaceAllString(normal, "$1 each=1 next 1 st")
+	return overSteps.ReplaceAllStringFunc(normal, func(step string) string {
+		m := overSteps.FindStringSubmatch(step)
+		if m[3] != cmp.Or(m[2], "2") {
+			return step // over more, or fewer, than it takes
+		}
+		return m[1] + " each=1 next 1 st"
+	})
 }
 
 // TestEveryWordingIsSaid goes through all accepted wordings: each is said in

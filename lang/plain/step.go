@@ -48,6 +48,15 @@ func (s *speaker) step(node syntax.Node) string {
 		return "begin a branch" + after(" called ", s.row.AsWritten(n.Name))
 	case *syntax.Return:
 		return s.comeBack(n)
+	case *syntax.RepeatBranch:
+		return "make branch " + s.row.AsWritten(n.Name) + " again, " + times(n.Number)
+	case *syntax.PassBranch:
+		if n.Name == "" {
+			return "leave the branches unworked"
+		}
+		return "leave branch " + s.row.AsWritten(n.Name) + " unworked"
+	case *syntax.GoBack:
+		return "go back and work along row " + n.Row.String()
 	case *syntax.Made:
 		return "what was just worked is 1 " + s.stitch(n.Stitch)
 	case *syntax.Spacing:
@@ -207,7 +216,7 @@ func (s *speaker) total(n *syntax.Total) string {
 
 func (s *speaker) join(n *syntax.Join) string {
 	if n.Ring {
-		return "close the chain into a ring" + when(!n.Place.Empty(), " "+s.in(n.Place))
+		return "close " + ring(n) + " into a ring" + when(!n.Place.Empty(), " "+s.in(n.Place))
 	}
 	out := "close the round"
 	if n.With.Written() && !s.slips(n.With) {
@@ -217,6 +226,14 @@ func (s *speaker) join(n *syntax.Join) string {
 		out += " " + s.in(n.Place)
 	}
 	return out
+}
+
+// ring says what is closed into a ring.
+func ring(n *syntax.Join) string {
+	if n.Chains.Written() {
+		return amount(n.Chains, "chain")
+	}
+	return "the chain"
 }
 
 func (s *speaker) slips(r syntax.StitchRef) bool {

@@ -72,6 +72,10 @@ func (f *folder) clause(c Clause) {
 			return
 		}
 		c.Node = f.loneEnding(n)
+	case *RepeatBranch:
+		if body := f.branch(n.Name); body != nil {
+			c.Node = &Repeat{Body: body, Limit: Times, Number: n.Number, StopAt: -1}
+		}
 	case *PlaceFirst:
 		f.placeFirst(c, n)
 		return
@@ -500,16 +504,43 @@ func (f *folder) whole(c Clause, r *Repeat) {
 	f.out = append(f.out[:from], Clause{Span: r.Body[0].Span.Union(c.Span), Sep: c.Sep, Node: r})
 }
 
+// mostRising is the most chains that a row begins with before what it repeats: the
+// height of a tr and a space. Longer ones are worked again; common practice.
+const mostRising = 7
+
 // begins tells whether a clause belongs to a row's beginning rather than to
 // what it repeats.
 func begins(n Node) bool {
 	switch n := n.(type) {
-	case *Chain, *Turn, *Yarn, *Join, *Side, *LoopNote, *Marker, *Remark, *CountsNote:
+	case *Chain:
+		return n.Number.At(0) <= mostRising
+	case *GoBack, *Turn, *Yarn, *Join, *Side, *LoopNote, *Marker, *Remark, *CountsNote:
 		return true
 	case *Work:
 		return len(n.Places) == 1 && n.Places[0].Pick == PickSame && n.Places[0].Noun.Kind == NounJoin
 	}
 	return false
+}
+
+// branch gives the clauses that make a branch, from its name to its return; nil
+// where the row has none of that name that is done.
+func (f *folder) branch(name string) []Clause {
+	from := -1
+	var open []string
+	for i, c := range f.out {
+		switch n := c.Node.(type) {
+		case *Branch:
+			if from < 0 && n.Name == name {
+				from, open = i, nil
+			}
+			open = append(open, n.Name)
+		case *Return:
+			if open = n.Leaves(open); from >= 0 && len(open) == 0 {
+				return slices.Clone(f.out[from : i+1])
+			}
+		}
+	}
+	return nil
 }
 
 // ending gives the end of the last repeat to the repeat it ends.

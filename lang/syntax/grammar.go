@@ -26,6 +26,8 @@ type gClause struct {
 	Turn      *gTurn      `parser:"| @@ EOF"`
 	Join      *gJoin      `parser:"| @@ EOF"`
 	Branch    *gBranch    `parser:"| @@ EOF"`
+	RepBranch *gRepBranch `parser:"| @@ EOF"`
+	Pass      *gPass      `parser:"| @@ EOF"`
 	Return    *gReturn    `parser:"| @@ EOF"`
 	Ring      *gRing      `parser:"| @@ EOF"`
 	Skip      *gSkip      `parser:"| @@ EOF"`
@@ -47,6 +49,7 @@ type gClause struct {
 	Yarn      *gYarn      `parser:"| @@ EOF"`
 	Side      *gSide      `parser:"| @@ EOF"`
 	Finish    *gFinish    `parser:"| @@ EOF"`
+	GoBack    *gGoBack    `parser:"| @@ EOF"`
 	Spacing   *gSpacing   `parser:"| @@ EOF"`
 	For       *gFor       `parser:"| @@ EOF"`
 	HeldBack  *gHeldBack  `parser:"| @@ EOF"`
@@ -144,7 +147,7 @@ type gExtent struct {
 	Marker bool   `parser:"  | ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
 	Corner bool   `parser:"  | 'next'? @'corner'"`
 	Tch    bool   `parser:"  | @'tch'"`
-	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name ( ?= EOF ) ) )"`
+	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`
 }
 
 // A thing that can be worked into or counted.
@@ -394,6 +397,12 @@ type gLoop struct {
 	Free *gNum    `parser:"| 'in'? 'other side' 'of'? ( 'row' | 'rnd' ) @@ )"`
 }
 
+// back in the stitches of Row 8; working into the sts of Rnd 2
+type gGoBack struct {
+	Pos lexer.Position
+	Row *gNum `parser:"( 'work' | 'back' | 'return' | 'continue' )+ ( 'in' | 'to' | 'across' )+ 'st' ( 'of' | 'in' ) ( 'row' | 'rnd' ) @@"`
+}
+
 // ch 3; 3 ch; ch 3 (counts as dc); ch 12 for handle; ch 29 plus 2
 type gChain struct {
 	Pos    lexer.Position
@@ -481,7 +490,7 @@ type gTurn struct {
 	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
 	Not    bool `parser:"  | @'not'?"`
 	Rotate bool `parser:"( 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
-	Other  bool `parser:"| 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
+	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
 // join; join with sl st in first sc; join to form ring; join B with sl st in next st
@@ -536,7 +545,7 @@ type gMarkAt struct {
 // the last in top of ch-2; working behind the petals: remarks on other clauses
 type gRemark struct {
 	Pos  lexer.Position
-	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | ( 'last' ( 'st' | Stitch | Number )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Made *gStitch `parser:"( 'have' Number Name+ ( ?= EOF ) | Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | ( 'last' ( 'st' | Stitch | Number )? ( 'in' | 'to' ) | 'work'? 'behind' | 'work'? 'back' ( 'across' | 'on' ) | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // work firmly; with hook 4 mm; brings thread in position for next row
@@ -619,6 +628,19 @@ type gEven struct {
 type gBranch struct {
 	Pos  lexer.Position
 	Name *gWordName `parser:"'branch' @@?"`
+}
+
+// rep branch A 3 times
+type gRepBranch struct {
+	Pos   lexer.Position
+	Name  string   `parser:"'rep' 'branch' @Name"`
+	Times *gTimesN `parser:"@@?"`
+}
+
+// skip branch A; leave branches unworked
+type gPass struct {
+	Pos  lexer.Position
+	Name string `parser:"( 'skip' | 'leave' ) ( 'all' | 'each' )? 'branch' @Name? 'remaining'?"`
 }
 
 type gWordName struct {

@@ -91,6 +91,12 @@ func (w *writer) node(node syntax.Node) string {
 		return words("branch", n.Name)
 	case *syntax.Return:
 		return words("return", n.To)
+	case *syntax.RepeatBranch:
+		return words("branch", n.Name, number(n.Number), "times")
+	case *syntax.PassBranch:
+		return words("pass branch", n.Name)
+	case *syntax.GoBack:
+		return words("back to row", number(n.Row))
 	case *syntax.Total:
 		return words("count", normalParts(n.Parts), when(n.Change > 0, "more"), when(n.Change < 0, "fewer"))
 	case *syntax.CountsNote:

@@ -198,6 +198,10 @@ func (r *reader) clause(g *gClause) Node {
 			b.Name = r.name(g.Branch.Name)
 		}
 		return b
+	case g.RepBranch != nil:
+		return r.repeatBranch(g.RepBranch)
+	case g.Pass != nil:
+		return &PassBranch{Name: g.Pass.Name}
 	case g.Return != nil:
 		ret := &Return{}
 		if g.Return.To != nil {
@@ -255,6 +259,8 @@ func (r *reader) clause(g *gClause) Node {
 		return &Remark{}
 	case g.Finish != nil:
 		return r.finish(g.Finish)
+	case g.GoBack != nil:
+		return &GoBack{Row: r.num(g.GoBack.Row)}
 	case g.Spacing != nil:
 		return r.spacing(g.Spacing)
 	case g.For != nil:
@@ -371,6 +377,15 @@ func (r *reader) repeatFrom(g *gRepFrom) Node {
 	}
 	out.Limit, out.Last = r.limit(g.Tail.To)
 	return out
+}
+
+// repeatBranch reads how often a branch is made again: once, where nothing is said.
+func (r *reader) repeatBranch(g *gRepBranch) Node {
+	n, _ := r.times(g.Times)
+	if !n.Written() {
+		n = One(1)
+	}
+	return &RepeatBranch{Name: g.Name, Number: n}
 }
 
 // repeatUntil reads a repeat that goes on to a landmark.
@@ -850,7 +865,23 @@ func (r *reader) work(g *gWork) Node {
 	if s := r.shaping(g, out); s != nil {
 		return s
 	}
+	if slipsBack(g, out) {
+		out.Picot, out.Places = true, nil
+	}
 	return r.slip(g, out)
+}
+
+// slipsBack reads `sl st in each ch back down`, `sl st back along the chain`: all
+// the chains before it become a cord, which is an ornament as a picot is.
+func slipsBack(g *gWork, w *Work) bool {
+	k := w.Stitch.Meaning.In(stitch.Unsettled)
+	if k == nil || k.Class != stitch.Slip || len(w.Places) != 1 || len(g.Where) == 0 || w.Places[0].From == FromHook || w.Places[0].Loop != BothLoops {
+		return false
+	}
+	if n := w.Places[0].Noun.Kind; n != NounChain && n != NounNone {
+		return false
+	}
+	return slices.ContainsFunc(g.Where[0].Mods, func(m *gMod) bool { return m.Word == "back" })
 }
 
 // named reads a stitch that no dictionary has: `rice st`, `4 open meshes`. Its

@@ -81,7 +81,7 @@ type rawToken struct {
 func Lex(text string, base int, vocab *Vocabulary) []Token {
 	l := scanner{text: text, base: base, vocab: vocab, raw: make([]rawToken, 0, len(text)/4+4)}
 	l.scan()
-	return l.group()
+	return l.nameBranches(l.group())
 }
 
 // scan fills l.raw.

@@ -73,7 +73,7 @@ type Work struct {
 	// Yarn is the yarn it is worked in: `sc with A in next st`.
 	Yarn string
 	// Picot is set where the stitch closes the chains before it into a picot:
-	// `ch 4, sl st in 4th ch from hook for picot`.
+	// `ch 4, sl st in 4th ch from hook for picot`; or goes back along all of them.
 	Picot bool
 	// HeldBack is set where the stitches are closed together into one: `2 tr in
 	// same sp, holding back the last loop of each`.
@@ -328,6 +328,40 @@ type Return struct {
 	To string // "" for the innermost branch's parent, "stem" for the row itself
 }
 
+// ToStem tells whether it comes home to the row itself, from all branches.
+func (r *Return) ToStem() bool {
+	switch r.To {
+	case "stem", "foundation", "row", "rnd", "base", "edge":
+		return true
+	}
+	return false
+}
+
+// Leaves gives which of the branches that are open, the innermost last, a return
+// leaves open.
+func (r *Return) Leaves(open []string) []string {
+	if r.ToStem() {
+		return nil
+	}
+	for i := len(open) - 2; i >= 0; i-- {
+		if r.To != "" && open[i] == r.To {
+			return open[:i+1]
+		}
+	}
+	return open[:max(0, len(open)-1)]
+}
+
+// RepeatBranch makes a branch of the row again: `rep branch A 3 times`. After
+// folding only those are left for which the row has no such branch.
+type RepeatBranch struct {
+	Name   string
+	Number Num
+}
+
+// PassBranch passes over a branch of the row below, or over all where it names
+// none: `skip branch A`, `leave branches unworked`.
+type PassBranch struct{ Name string }
+
 // Total is a stated count: `(24 sc)`, `— 24 sts`, `you now have 12 dc and 4 sps`.
 type Total struct {
 	Parts []Part
@@ -348,6 +382,10 @@ type LoopNote struct {
 	Loop Loop
 	Row  Num
 }
+
+// GoBack goes back to an earlier row and works along it: `back in the stitches of
+// Row 8`.
+type GoBack struct{ Row Num }
 
 // PlaceFirst names the place before the stitches: `in next sp work 2 dc, ch 2
 // and 2 dc`. Folding makes it a Group.
@@ -384,43 +422,46 @@ type Remark struct{}
 // Unread is a clause that was not understood.
 type Unread struct{}
 
-func (*Work) node()       {}
-func (*Chain) node()      {}
-func (*Skip) node()       {}
-func (*Leave) node()      {}
-func (*Group) node()      {}
-func (*Bracket) node()    {}
-func (*Repeat) node()     {}
-func (*Mark) node()       {}
-func (*RepeatFrom) node() {}
-func (*Ending) node()     {}
-func (*Join) node()       {}
-func (*Turn) node()       {}
-func (*NoJoin) node()     {}
-func (*Finish) node()     {}
-func (*MakeUp) node()     {}
-func (*Yarn) node()       {}
-func (*Marker) node()     {}
-func (*MagicRing) node()  {}
-func (*Rows) node()       {}
-func (*Even) node()       {}
-func (*Long) node()       {}
-func (*Branch) node()     {}
-func (*Return) node()     {}
-func (*Total) node()      {}
-func (*CountsNote) node() {}
-func (*LoopNote) node()   {}
-func (*PlaceFirst) node() {}
-func (*Shaping) node()    {}
-func (*Along) node()      {}
-func (*Made) node()       {}
-func (*Side) node()       {}
-func (*Remark) node()     {}
-func (*Spacing) node()    {}
-func (*HeldBack) node()   {}
-func (*Likewise) node()   {}
-func (*Motion) node()     {}
-func (*Unread) node()     {}
+func (*Work) node()         {}
+func (*Chain) node()        {}
+func (*Skip) node()         {}
+func (*Leave) node()        {}
+func (*Group) node()        {}
+func (*Bracket) node()      {}
+func (*Repeat) node()       {}
+func (*Mark) node()         {}
+func (*RepeatFrom) node()   {}
+func (*Ending) node()       {}
+func (*Join) node()         {}
+func (*Turn) node()         {}
+func (*NoJoin) node()       {}
+func (*Finish) node()       {}
+func (*MakeUp) node()       {}
+func (*Yarn) node()         {}
+func (*Marker) node()       {}
+func (*MagicRing) node()    {}
+func (*Rows) node()         {}
+func (*Even) node()         {}
+func (*Long) node()         {}
+func (*Branch) node()       {}
+func (*Return) node()       {}
+func (*RepeatBranch) node() {}
+func (*PassBranch) node()   {}
+func (*GoBack) node()       {}
+func (*Total) node()        {}
+func (*CountsNote) node()   {}
+func (*LoopNote) node()     {}
+func (*PlaceFirst) node()   {}
+func (*Shaping) node()      {}
+func (*Along) node()        {}
+func (*Made) node()         {}
+func (*Side) node()         {}
+func (*Remark) node()       {}
+func (*Spacing) node()      {}
+func (*HeldBack) node()     {}
+func (*Likewise) node()     {}
+func (*Motion) node()       {}
+func (*Unread) node()       {}
 
 // Pick says which of the places is meant.
 type Pick uint8

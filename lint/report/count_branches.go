@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -131,6 +132,9 @@ func (b *CountBranch) ledgerIn(size int) string {
 }
 
 func (b *CountBranch) told(number func([]int) string) string {
+	if slices.Max(b.Chains) == 0 {
+		return "not counted" // a ring, or the ends of rows
+	}
 	noun := "ch"
 	if b.onRow {
 		noun = "sts"
