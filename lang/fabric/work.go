@@ -36,6 +36,9 @@ func (h *hand) node(node syntax.Node) {
 		h.works, h.edge, h.along, h.full = true, true, true, true
 	case *syntax.Made:
 		h.tell(n.Stitch.Word, 1)
+		if n.Stitch.Word == syntax.Corner {
+			h.corner = h.lastGroup
+		}
 	case *syntax.Group:
 		h.group(n)
 	case *syntax.Bracket:
@@ -235,6 +238,10 @@ func (h *hand) work(w *syntax.Work) {
 		h.counts = w.Counts
 	}
 	k, own := h.words.stitch(ref)
+	if k == nil && ref.Word == syntax.Corner && len(h.corner) > 0 {
+		h.group(&syntax.Group{Body: h.corner, Places: orNext(w.Places)})
+		return
+	}
 	if k == nil || k.Class == stitch.Tunisian {
 		h.works = true
 		h.lose()
@@ -259,6 +266,14 @@ func (h *hand) work(w *syntax.Work) {
 		defer h.closeTogether(len(h.row))
 	}
 	h.apart(w.Between.Chains, func() { h.workTimes(w, k, own) })
+}
+
+// orNext is the places named, or the next one where none is.
+func orNext(places []syntax.Place) []syntax.Place {
+	if len(places) == 0 {
+		return []syntax.Place{{}}
+	}
+	return places
 }
 
 // apart does work with n chains between every two stitches of it.

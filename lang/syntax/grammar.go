@@ -295,8 +295,10 @@ type gWork struct {
 
 // for picot; for a corner
 type gFor struct {
-	Pos  lexer.Position
-	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'edge' | 'back' | 'front' | Name+ ) | 'to'? 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
+	Pos    lexer.Position
+	What   *gStitch `parser:"( 'for' ( 'corner'? @@"`
+	Corner bool     `parser:"| @'corner'"`
+	Shape  *gStitch `parser:"| 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'edge' | 'back' | 'front' | Name+ ) | 'to'? 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
 }
 
 // rice st; corner: a stitch or a step that no dictionary has
@@ -533,8 +535,10 @@ type gMarkAt struct {
 
 // the last in top of ch-2; working behind the petals: remarks on other clauses
 type gRemark struct {
-	Pos  lexer.Position
-	Made *gStitch `parser:"( Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | ( 'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Pos    lexer.Position
+	Made   *gStitch `parser:"( Ordinal? 'beg'? @@ 'made'"`
+	Corner bool     `parser:"| @'corner' 'made'"`
+	Rest   bool     `parser:"| ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | ( 'last' ( 'st' | Stitch )? ( 'in' | 'to' ) | 'work'? 'behind' | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // work firmly; with hook 4 mm; brings thread in position for next row

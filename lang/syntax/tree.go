@@ -140,10 +140,15 @@ type Leave struct{ Place Place }
 type Group struct {
 	Body   []Clause
 	Places []Place
+	// Corner is set where it is said to make a corner: a later `corner` is the same.
+	Corner bool
 	// Between is the number of chains between the stitches, where they are said
 	// once for all: `3 dc with ch 1 between in next st`.
 	Between Num
 }
+
+// Corner is the word for a step that works a corner as it was worked before.
+const Corner = "corner"
 
 // Bracket is a bracketed run of clauses with nothing said after it.
 type Bracket struct {
