@@ -33,9 +33,10 @@ Fasten off.
 }
 
 func checkCountUnknown(p *Pass) {
+	used := p.stitchWords()
 	for row := range p.Fabric.Rows() {
-		if miswritten(row.Tree) {
-			continue
+		if miswritten(row.Tree) || len(typos(row, used)) > 0 {
+			continue // another rule says what is amiss
 		}
 		var lost sized[*fabric.Tally]
 		for size := range row.Tallies {

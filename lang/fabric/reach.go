@@ -322,6 +322,10 @@ func placesOf(node syntax.Node) []syntax.Place {
 func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.settle(k)
 	if p.Each || p.To.Kind != syntax.ToNothing {
+		if h.cornersCome() {
+			h.lose() // how many there are up to each corner is not said
+			return
+		}
 		if p.Noun.Kind == syntax.NounGroup {
 			h.eachGroupGap(k, own, n, p)
 			return
@@ -349,6 +353,11 @@ func (h *hand) eachGap(k *stitch.Stitch, own *ownStitch, n int) {
 		h.pass(1)
 	}
 	h.at, h.sub, h.full = h.end, 0, true
+}
+
+// cornersCome tells whether the next clause works into corners.
+func (h *hand) cornersCome() bool {
+	return len(h.after) > 0 && slices.ContainsFunc(placesOf(h.after[0].Node), func(p syntax.Place) bool { return p.Noun.Kind == syntax.NounCorner })
 }
 
 // eachGroupGap works after every group that is left.

@@ -239,7 +239,7 @@ func (h *hand) work(w *syntax.Work) {
 	}
 	k, own := h.words.stitch(ref)
 	if k == nil && ref.Word == syntax.Corner && len(h.corner) > 0 {
-		h.group(&syntax.Group{Body: h.corner, Places: orNext(w.Places)})
+		h.group(&syntax.Group{Body: h.corner, Places: h.cornersOr(w.Places)})
 		return
 	}
 	if k == nil || k.Class == stitch.Tunisian {
@@ -268,12 +268,19 @@ func (h *hand) work(w *syntax.Work) {
 	h.apart(w.Between.Chains, func() { h.workTimes(w, k, own) })
 }
 
-// orNext is the places named, or the next one where none is.
-func orNext(places []syntax.Place) []syntax.Place {
-	if len(places) == 0 {
-		return []syntax.Place{{}}
+// cornersOr is the places named or, where none is, the next corner; the next stitch
+// where the row below has none left.
+func (h *hand) cornersOr(places []syntax.Place) []syntax.Place {
+	if len(places) > 0 {
+		return places
 	}
-	return places
+	if corner := (syntax.Noun{Kind: syntax.NounCorner}); h.remaining(corner) > 0 {
+		return []syntax.Place{{Noun: corner}}
+	}
+	if h.loose && h.remaining(syntax.Noun{}) == 0 {
+		return []syntax.Place{{Pick: syntax.PickSame}} // nobody can say where the last one is
+	}
+	return []syntax.Place{{}}
 }
 
 // apart does work with n chains between every two stitches of it.
