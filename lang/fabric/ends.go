@@ -17,6 +17,11 @@ func (h *hand) startRing() {
 // begins.
 func (h *hand) join(n *syntax.Join) {
 	switch {
+	case n.Place.Elsewhere && n.Place.Name != "":
+		h.joinPieces(h.chains)
+		if k, own := h.words.stitch(n.With); k != nil && k.Class != stitch.Slip {
+			h.makeRest(k, own, 1, h.effectOf(k)) // `join to second leg with sc`
+		}
 	case n.Place.Elsewhere:
 		h.lose() // what goes on from there is not said
 	case len(h.row) == 0 && !h.begun && h.base == nil && h.chains > 0:

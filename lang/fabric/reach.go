@@ -322,10 +322,6 @@ func placesOf(node syntax.Node) []syntax.Place {
 func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.settle(k)
 	if p.Each || p.To.Kind != syntax.ToNothing {
-		if h.cornersCome() {
-			h.lose() // how many there are up to each corner is not said
-			return
-		}
 		if p.Noun.Kind == syntax.NounGroup {
 			h.eachGroupGap(k, own, n, p)
 			return
@@ -338,7 +334,11 @@ func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) 
 }
 
 func (h *hand) inGap(k *stitch.Stitch, own *ownStitch, n int) {
-	h.into(k, own, n, -1)
+	if n > 1 {
+		h.worked(func() { h.into(k, own, n, -1) })
+	} else {
+		h.into(k, own, n, -1)
+	}
 	h.gap = h.at
 }
 
@@ -355,9 +355,9 @@ func (h *hand) eachGap(k *stitch.Stitch, own *ownStitch, n int) {
 	h.at, h.sub, h.full = h.end, 0, true
 }
 
-// cornersCome tells whether the next clause works into corners.
-func (h *hand) cornersCome() bool {
-	return len(h.after) > 0 && slices.ContainsFunc(placesOf(h.after[0].Node), func(p syntax.Place) bool { return p.Noun.Kind == syntax.NounCorner })
+// inCorners tells whether a clause works into all corners.
+func inCorners(node syntax.Node) bool {
+	return slices.ContainsFunc(placesOf(node), func(p syntax.Place) bool { return p.Noun.Kind == syntax.NounCorner && p.Each })
 }
 
 // eachGroupGap works after every group that is left.

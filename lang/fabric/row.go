@@ -459,7 +459,7 @@ func (h *hand) counted(c Compared, n syntax.Noun, t *Tally) Compared {
 		if way.more == 0 || c.Made+way.more != c.Stated {
 			continue
 		}
-		if h.choose&way.reading != 0 {
+		if h.choose&way.reading != 0 || way.reading == ReadCountsChains && h.bridges() == way.more {
 			c.Made, c.Result = c.Stated, Agrees
 			t.Readings |= way.reading
 			return c
@@ -467,6 +467,18 @@ func (h *hand) counted(c Compared, n syntax.Noun, t *Tally) Compared {
 		t.Explained |= way.reading
 	}
 	return c
+}
+
+// bridges is how many chains of the row stand over as many stitches passed over:
+// a thumb hole leaves the row as long as it was, and most count it so.
+func (h *hand) bridges() int {
+	total := 0
+	for _, o := range h.openings {
+		if s := h.stitch(o.space); s.Chains == len(o.places) && slices.Contains(h.row, o.space) {
+			total += s.Chains
+		}
+	}
+	return total
 }
 
 // chainsFor is how many chains of the row's spaces a plain number of stitches

@@ -220,7 +220,7 @@ type gAs struct {
 // the first leg; the other sleeve: a piece that the round joins
 type gPieceOf struct {
 	Pos  lexer.Position
-	Name string `parser:"( Ordinal | 'other' ) @( 'post' | Name ) ( ?! 'st' | 'sp' | 'loop' | Stitch )"`
+	Name string `parser:"( Ordinal | 'other' | 'both' ) @( 'post' | Name ) ( ?! 'st' | 'sp' | 'loop' | Stitch )"`
 }
 
 // on next Daisy; on Band: another piece
@@ -268,7 +268,7 @@ type gBelow struct {
 // sc in next 5 sts; 2 dc in each of next 3 sts; 5 sc; inc x 6; sc across
 type gWork struct {
 	Pos      lexer.Position
-	Loop1    *gLoopIn   `parser:"( 'continue' 'to'? )? 'work'? @@?"`
+	Loop1    *gLoopIn   `parser:"( 'continue' 'to'? | 'beg' 'with'? ( ?= Number Stitch ) )? 'work'? @@?"`
 	In       bool       `parser:"@( 'in' ( ?= Stitch ) )?"`
 	N        *gNum      `parser:"( 'rs' | 'ws' )? ( @@ ( 'more' )? | 'more' | Ordinal ( ?= Stitch ) )?"`
 	Once1    *gOnce     `parser:"@@?"`
@@ -289,7 +289,7 @@ type gWork struct {
 	Loop3    *gLoopIn   `parser:"@@?"`
 	Times2   *gTimesN   `parser:"@@?"`
 	For      *gFor      `parser:"@@?"`
-	ToJoin   bool       `parser:"@( ( 'to' | 'and' ) ( 'join' | 'form' ) )?"`
+	ToJoin   bool       `parser:"( 'to' 'weave' )? @( ( 'to' | 'and' ) ( 'join' | 'form' ) )?"`
 	Ring     bool       `parser:"@( 'ring' ) ?"`
 }
 
@@ -481,7 +481,7 @@ type gTurn struct {
 	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
 	Not    bool `parser:"  | @'not'?"`
 	Rotate bool `parser:"( 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
-	Other  bool `parser:"| 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
+	Other  bool `parser:"| ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
 // join; join with sl st in first sc; join to form ring; join B with sl st in next st

@@ -270,6 +270,11 @@ func (r *labelReader) numberFirst() int {
 		r.name = r.at
 		r.at++
 		return r.at
+	case !ordinal && t.Kind == Colon && r.at+1 < len(r.tokens):
+		r.label.Bare = true // `3-5: 10 sc`
+		r.name = r.at
+		r.at++
+		return r.at
 	case !ordinal && t.Kind == Period && r.at+1 < len(r.tokens):
 		r.name = r.at
 		r.at++

@@ -337,6 +337,9 @@ func (r *reader) below(p *Place, g *gBelow) {
 
 func (r *reader) placeNoun(p *Place, g *gNoun) {
 	n := r.noun(g)
+	if n.Kind == NounCorner && r.tokens[g.Pos.Offset].Written == "corners" && !p.Number.Written() {
+		p.Each = true // `3 sc in the corners`
+	}
 	if p.Number.Written() && g.Space != nil && n.Kind == NounTurning && !g.Space.Beg {
 		r.refused = true // `into the 4 ch 1 sc`
 	}

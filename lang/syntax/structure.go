@@ -108,6 +108,9 @@ func (b *builder) list(lo, hi, depth int) []Clause {
 	for i := lo; i < hi; i++ {
 		i = l.token(i, hi)
 	}
+	if n := len(l.out); depth == 0 && len(l.flat) == 1 && l.flat[0].Kind == Number && n > 0 && l.out[n-1].Sep == SepStop {
+		l.counting = true // `… 6 times. 24`
+	}
 	l.flush(SepNone)
 	if depth > 0 && len(l.out) == 1 {
 		if _, times := l.out[0].Node.(*RepeatFrom); times {
