@@ -356,8 +356,8 @@ type gLikewise struct {
 type gAgain struct {
 	Pos   lexer.Position
 	More  *gNum     `parser:"(   'with' @@ 'more'"`
-	Last  *gNum     `parser:"| 'last' @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
-	Only  bool      `parser:"| @( 'last' 'st' ) ( 'under' ( Name | Word )+ )?"`
+	Final bool      `parser:"| @'last'"`
+	Last  *gNum     `parser:"  @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
 	N     *gNum     `parser:"| 'work'? ( @@"`
 	Loop  *gLoopIn  `parser:"  @@? | @@ )"`
 	Where []*gWhere `parser:"( ?= 'in' | 'across' | 'around' ) @@+ ( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )? )"`
@@ -546,7 +546,7 @@ type gComment struct {
 	Pos lexer.Position
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
 	Lead bool `parser:"(   'work' ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
-	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | ( 'in' | 'on' )? 'each' ( Ordinal | 'other' | 'alternate' )? ( 'row' | 'rnd' ) ( ?= EOF ) | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
+	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | 'increased' Name ( ?= EOF ) | ( 'in' | 'on' )? 'each' ( Ordinal | 'other' | 'alternate' )? ( 'row' | 'rnd' ) ( ?= EOF ) | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands
 	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) )"`
 	Rest bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`
@@ -593,8 +593,8 @@ type gSpan struct {
 // ending with sc in last 3 sts; ending last rep at **; end row to correspond
 type gEnding struct {
 	Pos    lexer.Position
-	Omit   *gWhere `parser:"( 'omit' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
-	OmitCh *gChain `parser:"| 'omit' 'last' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
+	OmitCh *gChain `parser:"( 'omit' 'last' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
+	Omit   *gWhere `parser:"| 'omit' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
 	Joined bool    `parser:"| @( 'last' ( 'st' | Stitch ) Name ) 'join' ( ?= EOF )"`
 	Last   bool    `parser:"| ( 'end' | 'ending' | 'with' ( ?= 'only' ) ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
 	At     *gStar  `parser:"(   'at' @@"`

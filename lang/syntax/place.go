@@ -219,7 +219,15 @@ func (r *reader) ofPiece(p *Place, g *gPieceOf) {
 		r.refuse(g.Pos.Offset)
 		return
 	}
-	p.Elsewhere, p.Name, p.Prep = true, g.Name, In
+	p.Elsewhere, p.Name, p.Prep = true, r.pieceName(g), In
+}
+
+// pieceName is what a piece is called: a leg is no post there.
+func (r *reader) pieceName(g *gPieceOf) string {
+	if g.Name == "post" {
+		return "leg"
+	}
+	return g.Name
 }
 
 // elsewhere tells a place on another piece from one of this row: `on 1st

@@ -312,7 +312,7 @@ func (r *reader) again(g *gAgain) Node {
 	switch {
 	case g.More != nil:
 		return &Work{Number: r.num(g.More)}
-	case g.Only, g.Last != nil:
+	case g.Final:
 		return &Work{Places: []Place{{Pick: PickLast, Number: r.num(g.Last), Noun: Noun{Kind: NounAny, Word: "st"}}}}
 	}
 	w := &Work{Number: r.num(g.N), Places: r.places(g.Where)}
@@ -588,7 +588,7 @@ func (r *reader) chain(g *gChain) Node {
 		out.Number = out.Number.plus(r.num(g.Plus)) // `ch 30 + 1`
 	}
 	if g.On != nil {
-		out.Piece = g.On.Name
+		out.Piece = r.pieceName(g.On)
 	}
 	if g.For != nil { // `ch 5 for a tr`
 		out.Counts = Counts{Said: true, As: []Part{{Noun: Noun{Kind: NounStitch, Stitch: r.stitch(g.For)}}}}

@@ -199,12 +199,20 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma)
 			break
 		}
+		if t.Kind == Word && t.Canon == "until" && l.goesOn() && i+1 < hi && l.b.tokens[i+1].Canon == "have" {
+			l.flush(SepComma) // `continue in this manner until there are 60 sts`
+		}
 		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" && !excepts(l.flat[0]) || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
 			l.flush(SepNone)
 		}
 		l.flat = append(l.flat, t)
 	}
 	return i
+}
+
+// goesOn tells whether the clause so far says to go on as before.
+func (l *lister) goesOn() bool {
+	return len(l.flat) > 0 && (firstWord(l.flat).Canon == "continue" || l.flat[len(l.flat)-1].Canon == "likewise")
 }
 
 // heading takes the words before a dash or colon that begin an instruction, or a
@@ -281,8 +289,8 @@ func (l *lister) ranging(i int) bool {
 		return false
 	}
 	before, after := tokens[i-1].Kind, tokens[i+1].Kind
-	if before == Number && !l.ofRows() {
-		return false
+	if before == Number && (!l.ofRows() || tokens[i+1].Values.PerSize() || i+2 < len(tokens) && (tokens[i+2].Kind == Stitch || tokens[i+2].Canon == "st")) {
+		return false // or a count: `as Row 12 – 44 sts`
 	}
 	return (before == Number || before == Ordinal) && before == after || before == Star && after == Star
 }
