@@ -36,7 +36,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
 	h.ended, h.closing, h.spacing = false, false, nil
-	h.loop, h.object = syntax.BothLoops, 0
+	h.loop, h.object = label.Loop, 0
 	h.branches, h.home, h.used = nil, nil, named[source.Span]{}
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.against, h.rowMade = 0, 0, 0

@@ -273,18 +273,8 @@ func readRow(text string, at int, vocab *Vocabulary) *Row {
 		}
 	}
 	clauses, problems := build(r.Tokens[n:])
-	r.Clauses, r.Problems = append(append(r.Clauses, loopsOf(r.Tokens[:n])...), clauses...), problems
+	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
 	return r
-}
-
-// loopsOf reads the loops that a label names for its whole row: `Rnd 7 (BLO):`.
-func loopsOf(label []Token) []Clause {
-	for i, t := range label {
-		if loop := loopNamed(t.Canon); t.Kind == Word && loop != BothLoops && i > 0 {
-			return []Clause{{Span: t.Span, Sep: SepComma, Node: &LoopNote{Loop: loop}}}
-		}
-	}
-	return nil
 }
 
 // newRow reads one instruction in the words of the pattern.
