@@ -38,8 +38,8 @@ func checkCountUnknown(p *Pass) {
 		p.reportFault(f, Finding{Message: "gives no number of chains: the rows are counted over " + strconv.Itoa(f.Unit) + " repeats, ch " + f.num(func(f fabric.Fault) int { return f.N })})
 	}
 	for row := range p.Fabric.Rows() {
-		if miswritten(row.Tree) {
-			continue
+		if miswritten(row.Tree) || len(unknownNames(row.Tree)) > 0 {
+			continue // another rule says what is amiss
 		}
 		var lost sized[*fabric.Tally]
 		for size := range row.Tallies {
@@ -50,7 +50,7 @@ func checkCountUnknown(p *Pass) {
 		if len(lost.sizes) == 0 {
 			continue
 		}
-		if f, ok := blamed(row, lost.facts[0]); ok && !p.misspells(row) {
+		if f, ok := blamed(row, lost.facts[0]); ok {
 			p.inSizes(lost.sizes, f)
 		}
 	}

@@ -4,6 +4,7 @@ import "slices"
 
 // rules is every rule, by name.
 var rules = []*Rule{
+	abbreviationUnknown,
 	abbreviationUnlisted,
 	abbreviationUnused,
 	bracketUnclosed,
@@ -41,7 +42,6 @@ var rules = []*Rule{
 	sleepLoose,
 	smallParts,
 	stemExhausted,
-	stitchMisspelled,
 	tailMissing,
 	termAmbiguous,
 	termsMixed,

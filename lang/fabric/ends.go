@@ -19,6 +19,11 @@ func (h *hand) join(n *syntax.Join) {
 	h.chains += n.Chains.At(h.size)
 	switch {
 	case n.Place.Name != "" && len(h.branches) > 0 && h.aside(stitch.ByID("sl st"), 1, n.Place):
+	case n.Place.Elsewhere && n.Place.Name != "":
+		h.joinPieces(h.chains)
+		if k, own := h.words.stitch(n.With); k != nil && k.Class != stitch.Slip {
+			h.makeRest(k, own, 1, h.effectOf(k)) // `join to second leg with sc`
+		}
 	case n.Place.Elsewhere:
 		h.lose() // what goes on from there is not said
 	case len(h.row) == 0 && !h.begun && h.base == nil && h.chains > 0:
@@ -55,6 +60,12 @@ func (h *hand) travel(p syntax.Place) {
 		return
 	}
 	h.lay()
+	if p = h.betweenGroups(p); p.Prep == syntax.Between {
+		h.skipGroups(1, p)
+		h.base = append(slices.Clone(h.base[h.at:]), h.base[:h.at]...)
+		h.at, h.sub, h.held, h.end, h.gap = 0, 0, -1, len(h.base), 0
+		return
+	}
 	if p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther {
 		h.otherSide()
 	}

@@ -102,15 +102,51 @@ func (h *hand) skipGroups(n int, p syntax.Place) {
 	for range n {
 		i := h.groupAhead(p.Noun, p)
 		if i < 0 {
-			h.missing(p.Noun, 1)
+			if p.Noun.Kind != syntax.NounStitch || !h.unnamedGroups(p.Noun.Stitch) {
+				h.missing(p.Noun, 1) // what groups were worked without their name, their counts must tell
+			}
 			return
 		}
 		object := h.stitch(h.base[i]).Object
-		for i < h.end && h.stitch(h.base[i]).Object == object {
-			i++
+		corners := p.Noun.Kind == syntax.NounStitch && h.unnamedGroups(p.Noun.Stitch)
+		for i < h.end && h.stitch(h.base[i]).Object == object && !(corners && h.stitch(h.base[i]).IsSpace()) {
+			i++ // a corner of two groups is two
 		}
 		h.at, h.sub = i, 0
 	}
+}
+
+// betweenGroups reads a space as the gap between two groups where the row below
+// is made of groups and has chains, if any, only within its corners.
+func (h *hand) betweenGroups(p syntax.Place) syntax.Place {
+	n := p.Noun
+	if n.Kind != syntax.NounSpace || n.Word == "loop" || n.Length.Written() || p.Prep != syntax.In || p.Pick == syntax.PickSame || h.ring {
+		return p
+	}
+	if h.gapped() {
+		p.Prep, p.Noun = syntax.Between, syntax.Noun{Kind: syntax.NounGroup, Word: "group"}
+	}
+	return p
+}
+
+// gapped tells whether the row below is made of groups that nothing parts: most
+// have no chains in them, and none stand between them.
+func (h *hand) gapped() bool {
+	with := map[int]bool{} // groups, and whether there are chains in them
+	chains := 0
+	for _, i := range h.base {
+		s := h.stitch(i)
+		switch {
+		case s.Object == 0 && s.IsSpace():
+			return false
+		case s.Object > 0:
+			if s.IsSpace() && !with[s.Object] {
+				chains++
+			}
+			with[s.Object] = with[s.Object] || s.IsSpace()
+		}
+	}
+	return len(with) > 2*chains
 }
 
 // group works clauses all into one place, or into each of several.
@@ -123,6 +159,10 @@ func (h *hand) groupAll(g *syntax.Group) {
 	if g.Listed && h.listApart() {
 		h.list(apart(g))
 		return
+	}
+	h.lastGroup = g.Body
+	if g.Corner || slices.ContainsFunc(g.Places, func(p syntax.Place) bool { return p.Noun.Kind == syntax.NounCorner }) {
+		h.corner = g.Body
 	}
 	if len(g.Places) > 0 && g.Places[0].From != syntax.FromHook {
 		h.lay()
@@ -166,6 +206,7 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	if p.Prep == syntax.AroundPost && stitchesIn(g.Body, h.size) > 2 {
 		h.loose = true // they lie along the side of that stitch
 	}
+	p = h.betweenGroups(p)
 	switch {
 	case p.From == syntax.FromHook:
 		h.groupFromHook(g, p)

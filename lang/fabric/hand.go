@@ -75,6 +75,8 @@ type hand struct {
 	edged     map[edged]int   // the row that each place is edged by
 	openings  []opening       // runs of skipped stitches with chains over them
 	opened    bool            // an opening is being worked around
+	lastGroup []syntax.Clause // what was worked together in one place last
+	corner    []syntax.Clause // what the pattern works at a corner, as far as it is known
 	gap       int             // where the gap worked into last ended, -1 for none
 	spare     bool            // the round was led to its first place by a slip stitch, and nothing stands there yet
 	marks     []int           // stitches that carry a marker
@@ -384,6 +386,7 @@ func (h *hand) settle(k *stitch.Stitch) {
 func (h *hand) standing(k *stitch.Stitch) {
 	into := -1
 	switch {
+	case h.gap >= 0 && h.gap == h.at: // it stands between two groups
 	case h.held >= 0 && h.held < len(h.base):
 		into = h.base[h.held]
 		h.spare = false

@@ -53,6 +53,7 @@ func (h *hand) marked() int {
 
 // workAt works n stitches at a place that is named.
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
+	p = h.betweenGroups(p)
 	p.Noun = h.openNoun(p)
 	if topOfChain(p) {
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
@@ -352,6 +353,10 @@ func placesOf(node syntax.Node) []syntax.Place {
 func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.settle(k)
 	if p.Each || p.To.Kind != syntax.ToNothing {
+		if p.Noun.Kind == syntax.NounGroup {
+			h.eachGroupGap(k, own, n, p)
+			return
+		}
 		h.eachGap(k, own, n)
 		return
 	}
@@ -360,7 +365,11 @@ func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) 
 }
 
 func (h *hand) inGap(k *stitch.Stitch, own *ownStitch, n int) {
-	h.into(k, own, n, -1)
+	if n > 1 {
+		h.worked(func() { h.into(k, own, n, -1) })
+	} else {
+		h.into(k, own, n, -1)
+	}
 	h.gap = h.at
 }
 
@@ -373,6 +382,20 @@ func (h *hand) eachGap(k *stitch.Stitch, own *ownStitch, n int) {
 	for h.remaining(syntax.Noun{}) > 0 && !h.stopped() {
 		h.inGap(k, own, n)
 		h.pass(1)
+	}
+	h.at, h.sub, h.full = h.end, 0, true
+}
+
+// inCorners tells whether a clause works into all corners.
+func inCorners(node syntax.Node) bool {
+	return slices.ContainsFunc(placesOf(node), func(p syntax.Place) bool { return p.Noun.Kind == syntax.NounCorner && p.Each })
+}
+
+// eachGroupGap works after every group that is left.
+func (h *hand) eachGroupGap(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
+	for h.groupAhead(p.Noun, p) >= 0 && !h.stopped() {
+		h.skipGroups(1, p)
+		h.inGap(k, own, n)
 	}
 	h.at, h.sub, h.full = h.end, 0, true
 }
@@ -516,6 +539,10 @@ func (h *hand) isJoin(n syntax.Noun) bool {
 // sameAgain works into the place that was worked into last.
 func (h *hand) sameAgain(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.settle(k)
+	if h.held < 0 && h.gap >= 0 && h.gap == h.at {
+		h.worked(func() { h.inGap(k, own, n) })
+		return
+	}
 	if h.held < 0 && h.at < len(h.base) {
 		if i := h.next(p.Noun); i < 0 {
 			h.next(syntax.Noun{})
@@ -888,9 +915,10 @@ func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 // groupAhead finds the middle of the next group of stitches that were worked
 // together in one place.
 func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
+	unnamed := group.Kind == syntax.NounStitch && h.unnamedGroups(group.Stitch)
 	for i := h.at; i < h.end; i++ {
 		s := h.stitch(h.base[i])
-		if s.Object == 0 || group.Kind == syntax.NounStitch && s.Own == "" && !h.isStitch(s, group.Stitch) {
+		if s.Object == 0 || group.Kind == syntax.NounStitch && s.Own == "" && !h.isStitch(s, group.Stitch) && !unnamed {
 			continue
 		}
 		from, j := i, i
@@ -915,6 +943,13 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 		return middle
 	}
 	return -1
+}
+
+// unnamedGroups tells whether a word names groups that the pattern defines and
+// the row below was not worked by name: its groups are meant.
+func (h *hand) unnamedGroups(ref syntax.StitchRef) bool {
+	_, own := h.words.stitch(ref)
+	return own != nil && len(own.body) > 0 && !slices.ContainsFunc(h.base, func(i int) bool { return h.isStitch(h.stitch(i), ref) })
 }
 
 // intoRing works n stitches into a ring, which has room for any number.

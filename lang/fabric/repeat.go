@@ -159,6 +159,9 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 		h.list(r.Body)
 		return
 	}
+	if len(tail) > 0 && inCorners(tail[0].Node) && h.count(syntax.Noun{Kind: syntax.NounCorner}) > 0 {
+		h.lose() // how many there are up to each corner is not said
+	}
 	end := h.end
 	if r.Limit == syntax.ToLast {
 		if limit := h.limit(r.Last.Number.At(h.size), r.Last.Noun); limit < h.end {

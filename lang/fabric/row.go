@@ -36,7 +36,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
 	h.ended, h.closing, h.spacing = false, false, nil
-	h.loop, h.object = syntax.BothLoops, 0
+	h.loop, h.object = label.Loop, 0
 	h.branches, h.home, h.used, h.leaving = nil, nil, named[source.Span]{}, nil
 	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
 	h.met, h.against, h.rowMade = 0, 0, 0
@@ -510,7 +510,7 @@ func (h *hand) counted(c Compared, n syntax.Noun, t *Tally) Compared {
 		if way.more == 0 || c.Made+way.more != c.Stated {
 			continue
 		}
-		if h.choose&way.reading != 0 {
+		if h.choose&way.reading != 0 || way.reading == ReadCountsChains && h.bridges() == way.more {
 			c.Made, c.Result = c.Stated, Agrees
 			t.Readings |= way.reading
 			return c
@@ -518,6 +518,18 @@ func (h *hand) counted(c Compared, n syntax.Noun, t *Tally) Compared {
 		t.Explained |= way.reading
 	}
 	return c
+}
+
+// bridges is how many chains of the row stand over as many stitches passed over:
+// a thumb hole leaves the row as long as it was, and most count it so.
+func (h *hand) bridges() int {
+	total := 0
+	for _, o := range h.openings {
+		if s := h.stitch(o.space); s.Chains == len(o.places) && slices.Contains(h.row, o.space) {
+			total += s.Chains
+		}
+	}
+	return total
 }
 
 // chainsFor is how many chains of the row's spaces a plain number of stitches
@@ -562,6 +574,11 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 	if name := h.groupName(k, own); name != "" {
 		if n := h.named(name); n > 0 {
 			return n, true
+		}
+		if own != nil && h.named(name) == 0 {
+			if n := h.groupsOf(own); n > 0 {
+				return n, true
+			}
 		}
 		n := h.alike()
 		return n, n > 0
@@ -664,6 +681,61 @@ func (h *hand) alike() int {
 		return 0
 	}
 	return total
+}
+
+// groupsOf is how many groups of a defined size the row is made of, 0 where it is
+// not made of such groups alone: `block = 3 dc in one space`. A beginning chain
+// is the first stitch of a group, which the round's last stitches may complete.
+func (h *hand) groupsOf(own *ownStitch) int {
+	size := groupSize(own.body)
+	if size < 2 {
+		return 0
+	}
+	var runs []int
+	open, last := false, 0
+	for _, i := range h.row {
+		s := h.stitch(i)
+		if s.IsSpace() {
+			open = false
+			continue
+		}
+		if !open || s.Object != last {
+			runs = append(runs, 0)
+		}
+		runs[len(runs)-1]++
+		open, last = true, s.Object
+	}
+	return groupsIn(runs, size)
+}
+
+// groupsIn counts the groups of a size that runs of stitches make; the first and
+// the last run may be a group between them.
+func groupsIn(runs []int, size int) int {
+	n := len(runs)
+	if n > 2 && runs[0]+runs[1] == size {
+		runs = append([]int{size}, runs[2:]...) // the beginning chain, and the stitches beside it
+	} else if n > 2 && runs[0]+runs[n-1] == size {
+		runs = append([]int{size}, runs[1:n-1]...)
+	}
+	for _, run := range runs {
+		if run != size {
+			return 0
+		}
+	}
+	return len(runs)
+}
+
+// groupSize is how many stitches a definition works in one place, 0 where there
+// is more to it.
+func groupSize(body []syntax.Clause) int {
+	if len(body) != 1 {
+		return 0
+	}
+	w, ok := body[0].Node.(*syntax.Work)
+	if !ok || w.Times.Written() {
+		return 0
+	}
+	return w.Number.At(0)
 }
 
 // groupName is the word under which a stitch that is made of several is

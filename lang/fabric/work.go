@@ -35,8 +35,12 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Along:
 		h.works, h.edge, h.along, h.full = true, true, true, true
 	case *syntax.Made:
-		if !n.Defines {
-			h.tell(n.Stitch.Word, 1)
+		if n.Defines {
+			return
+		}
+		h.tell(n.Stitch.Word, 1)
+		if n.Stitch.Word == syntax.Corner {
+			h.corner = h.lastGroup
 		}
 	case *syntax.Group:
 		h.group(n)
@@ -254,6 +258,10 @@ func (h *hand) work(w *syntax.Work) {
 		h.counts = w.Counts
 	}
 	k, own := h.words.stitch(ref)
+	if k == nil && ref.Word == syntax.Corner && len(h.corner) > 0 {
+		h.group(&syntax.Group{Body: h.corner, Places: h.cornersOr(w.Places)})
+		return
+	}
 	if k == nil || k.Class == stitch.Tunisian {
 		h.works = true
 		h.lose()
@@ -280,6 +288,21 @@ func (h *hand) work(w *syntax.Work) {
 		defer h.closeTogether(len(h.row))
 	}
 	h.apart(w.Between.Chains, func() { h.workTimes(w, k, own) })
+}
+
+// cornersOr is the places named or, where none is, the next corner; the next stitch
+// where the row below has none left.
+func (h *hand) cornersOr(places []syntax.Place) []syntax.Place {
+	if len(places) > 0 {
+		return places
+	}
+	if corner := (syntax.Noun{Kind: syntax.NounCorner}); h.remaining(corner) > 0 {
+		return []syntax.Place{{Noun: corner}}
+	}
+	if h.loose && h.remaining(syntax.Noun{}) == 0 {
+		return []syntax.Place{{Pick: syntax.PickSame}} // nobody can say where the last one is
+	}
+	return []syntax.Place{{}}
 }
 
 // apart does work with n chains between every two stitches of it.

@@ -133,6 +133,8 @@ type Label struct {
 	Bare bool
 	// Side is the side said to face.
 	Side SideKind
+	// Loop is the loop that the whole row is worked in: `Rnd 7 (BLO):`.
+	Loop Loop
 }
 
 // Name is the label as the row is called by it: without the marks around it,

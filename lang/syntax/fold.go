@@ -202,6 +202,8 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 	switch {
 	case n.Total != nil && (f.countStands() || plainCount(n.Total)):
 		c.Node = n.Total
+	case unread(n.Body) && madeFirst(n.Body):
+		c.Node = &Bracket{Body: n.Body[:1]} // `(a corner made, and this is how …)`
 	case unread(n.Body):
 		c.Node = &Remark{}
 	default:
@@ -350,6 +352,14 @@ func unread(body []Clause) bool {
 		}
 	}
 	return n > 0 && 2*n >= len(body) || len(body) == 0
+}
+
+func madeFirst(body []Clause) bool {
+	if len(body) == 0 {
+		return false
+	}
+	_, ok := body[0].Node.(*Made)
+	return ok
 }
 
 // mark takes a star that stands by itself.

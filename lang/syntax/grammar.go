@@ -224,7 +224,7 @@ type gAs struct {
 // the first leg; the other sleeve: a piece that the round joins
 type gPieceOf struct {
 	Pos  lexer.Position
-	Name string `parser:"( Ordinal | 'other' ) @( 'post' | Name ) ( ?! 'st' | 'sp' | 'loop' | Stitch )"`
+	Name string `parser:"( Ordinal | 'other' | 'both' ) @( 'post' | Name ) ( ?! 'st' | 'sp' | 'loop' | Stitch )"`
 }
 
 // on next Daisy; on Band: another piece
@@ -272,7 +272,7 @@ type gBelow struct {
 // sc in next 5 sts; 2 dc in each of next 3 sts; 5 sc; inc x 6; sc across
 type gWork struct {
 	Pos      lexer.Position
-	Loop1    *gLoopIn   `parser:"( ?! Stitch Stitch 'made' ) ( 'continue' 'to'? )? 'work'? @@?"`
+	Loop1    *gLoopIn   `parser:"( ?! Stitch Stitch 'made' ) ( 'continue' 'to'? | 'beg' 'with'? ( ?= Number Stitch ) )? 'work'? @@?"`
 	In       bool       `parser:"@( 'in' ( ?= Stitch ) )?"`
 	N        *gNum      `parser:"( 'rs' | 'ws' )? ( @@ ( 'more' )? | 'more' | Ordinal ( ?= Stitch ) )?"`
 	Once1    *gOnce     `parser:"@@?"`
@@ -294,14 +294,16 @@ type gWork struct {
 	Loop3    *gLoopIn   `parser:"@@?"`
 	Times2   *gTimesN   `parser:"@@?"`
 	For      *gFor      `parser:"@@?"`
-	ToJoin   bool       `parser:"@( ( 'to' | 'and' ) ( 'join' | 'form' | 'work' ( ?= 'ring' ) ) )?"`
+	ToJoin   bool       `parser:"( 'to' 'weave' )? @( ( 'to' | 'and' ) ( 'join' | 'form' | 'work' ( ?= 'ring' ) ) )?"`
 	Ring     bool       `parser:"@( 'ring' ) ?"`
 }
 
 // for picot; for a corner
 type gFor struct {
-	Pos  lexer.Position
-	What *gStitch `parser:"( 'for' ( 'corner'? @@ | 'corner' | 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'edge' | 'back' | 'front' | Name+ ) | 'to'? 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
+	Pos    lexer.Position
+	What   *gStitch `parser:"( 'for' ( 'corner'? @@"`
+	Corner bool     `parser:"| @'corner'"`
+	Shape  *gStitch `parser:"| 'last'? ( 'sp' | 'loop' ) | 'group' | 'beg' | 'edge' | 'back' | 'front' | Name+ ) | 'to'? 'form' ( ?! 'ring' | 'in' ) ( @@ | 'last' | 'corner' | 'group' | 'loop' | 'sp' | 'of' | Number | Name )+ )"`
 }
 
 // rice st; corner: a stitch or a step that no dictionary has
@@ -359,8 +361,8 @@ type gLikewise struct {
 type gAgain struct {
 	Pos   lexer.Position
 	More  *gNum     `parser:"(   'with' @@ 'more'"`
-	Last  *gNum     `parser:"| 'last' @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
-	Only  bool      `parser:"| @( 'last' 'st' ) ( 'under' ( Name | Word )+ )?"`
+	Final bool      `parser:"| @'last'"`
+	Last  *gNum     `parser:"  @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
 	N     *gNum     `parser:"| 'work'? ( @@"`
 	Loop  *gLoopIn  `parser:"  @@? | @@ )"`
 	Where []*gWhere `parser:"( ?= 'in' | 'across' | 'around' ) @@+ ( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )? )"`
@@ -490,7 +492,7 @@ type gTurn struct {
 	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
 	Not    bool `parser:"  | @'not'?"`
 	Rotate bool `parser:"( 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
-	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? 'rotate'? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
+	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
 // join; join with sl st in first sc; join to form ring; join B with sl st in next st
@@ -544,8 +546,10 @@ type gMarkAt struct {
 
 // the last in top of ch-2; working behind the petals: remarks on other clauses
 type gRemark struct {
-	Pos  lexer.Position
-	Made *gStitch `parser:"( 'have' Number Name+ ( ?= EOF ) | Ordinal? 'beg'? @@ 'made' | ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | ( 'last' ( 'st' | Stitch | Number )? ( 'in' | 'to' ) | 'work'? 'behind' | 'work'? 'back' ( 'across' | 'on' ) | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Pos    lexer.Position
+	Made   *gStitch `parser:"( 'have' Number Name+ ( ?= EOF ) | Ordinal? 'beg'? @@ 'made'"`
+	Corner bool     `parser:"| @'corner' 'made'"`
+	Rest   bool     `parser:"| ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | ( 'last' ( 'st' | Stitch | Number )? ( 'in' | 'to' ) | 'work'? 'behind' | 'work'? 'back' ( 'across' | 'on' ) | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // work firmly; with hook 4 mm; brings thread in position for next row
@@ -555,7 +559,7 @@ type gComment struct {
 	Counted bool `parser:"(   'including'"`
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
 	Lead bool `parser:"| 'work' ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
-	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | ( 'in' | 'on' )? 'each' ( Ordinal | 'other' | 'alternate' )? ( 'row' | 'rnd' ) ( ?= EOF ) | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
+	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | 'increased' Name ( ?= EOF ) | ( 'in' | 'on' )? 'each' ( Ordinal | 'other' | 'alternate' )? ( 'row' | 'rnd' ) ( ?= EOF ) | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands
 	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) )"`
 	Rest bool `parser:"( Name | Word | Number | Ordinal | Stitch | Hyphen | Dash | Sign )*"`

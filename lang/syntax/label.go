@@ -32,9 +32,20 @@ func readLabel(tokens []Token, text string) (Label, int) {
 	for bold > 0 && n < len(tokens) && (tokens[n].Kind == Colon || tokens[n].Kind == Period || tokens[n].Kind == Dash) {
 		n++
 	}
+	r.label.Loop = loopIn(tokens[bold:r.name])
 	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[r.name-1].Span.End}
 	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
 	return r.label, n
+}
+
+// loopIn is the loop that a label names for its row.
+func loopIn(label []Token) Loop {
+	for _, t := range label {
+		if loop := loopNamed(t.Canon); t.Kind == Word && loop != BothLoops {
+			return loop
+		}
+	}
+	return BothLoops
 }
 
 type labelReader struct {
@@ -268,6 +279,11 @@ func (r *labelReader) numberFirst() int {
 		return r.end(true)
 	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at == 1 && r.at+1 < len(r.tokens):
 		r.label.Bare = true
+		r.name = r.at
+		r.at++
+		return r.at
+	case !ordinal && t.Kind == Colon && r.at+1 < len(r.tokens):
+		r.label.Bare = true // `3-5: 10 sc`
 		r.name = r.at
 		r.at++
 		return r.at

@@ -49,7 +49,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Leave:
 		return "leave " + normalPlace(n.Place)
 	case *syntax.Group:
-		return words("group", when(n.Listed, "listed")) + " " + (&writer{here: true}).body(n.Body) + num(" ch between=", n.Between) + " in " + strings.Join(normalPlaces(n.Places), " and ")
+		return words("group", when(n.Listed, "listed")) + " " + (&writer{here: true}).body(n.Body) + num(" ch between=", n.Between) + " in " + strings.Join(normalPlaces(n.Places), " and ") + when(n.Corner, " for a corner")
 	case *syntax.Bracket:
 		if n.Total != nil {
 			return "steps " + w.body(n.Body) + " or " + w.node(n.Total)
@@ -85,6 +85,8 @@ func (w *writer) node(node syntax.Node) string {
 		return "ring"
 	case *syntax.Rows:
 		return normalRows(n)
+	case *syntax.Long:
+		return words("over so many rows", number(n.Rows))
 	case *syntax.Even:
 		return words("even", num("for ", n.Number))
 	case *syntax.Branch:
@@ -98,7 +100,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.GoBack:
 		return words("back to row", number(n.Row))
 	case *syntax.Total:
-		return words("count", normalParts(n.Parts), when(n.Change > 0, "more"), when(n.Change < 0, "fewer"))
+		return words("count", normalParts(n.Parts), when(n.Change > 0, "more"), when(n.Change < 0, "fewer"), when(n.Reached, "reached"))
 	case *syntax.CountsNote:
 		return "note" + normalCounts(n.Counts)
 	case *syntax.LoopNote:
@@ -160,7 +162,7 @@ func saidCounts(c syntax.Counts) string {
 }
 
 func normalChain(n *syntax.Chain) string {
-	return words("chain", num("", n.Number), num("multiple of ", n.Multiple), num("plus ", n.Plus)) + saidCounts(n.Counts)
+	return words("chain", num("", n.Number), num("multiple of ", n.Multiple), num("plus ", n.Plus), after("on", n.Piece)) + saidCounts(n.Counts)
 }
 
 // normalCounts leaves out the 1 of `counts as 1 dc`.

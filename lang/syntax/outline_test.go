@@ -89,7 +89,7 @@ func normalLabel(l syntax.Label) string {
 	case syntax.Unlabelled:
 		return "no label"
 	case syntax.Numbered:
-		return words(noun, strings.Join(numbers, ","), when(l.EveryOther, "and every other"), side)
+		return words(noun, strings.Join(numbers, ","), when(l.EveryOther, "and every other"), side, when(l.Loop != syntax.BothLoops, loops[l.Loop]))
 	case syntax.NextRow:
 		return words("next", num("", l.Count), noun, side)
 	case syntax.Setup:

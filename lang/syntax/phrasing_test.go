@@ -112,7 +112,7 @@ func TestPhrasingKinds(t *testing.T) {
 		&syntax.Work{}, &syntax.Chain{}, &syntax.Skip{}, &syntax.Leave{}, &syntax.Group{}, &syntax.Bracket{}, &syntax.Repeat{},
 		&syntax.Join{}, &syntax.Turn{}, &syntax.NoJoin{}, &syntax.Finish{}, &syntax.MakeUp{}, &syntax.Yarn{}, &syntax.Marker{},
 		&syntax.MagicRing{}, &syntax.Rows{}, &syntax.Even{}, &syntax.Branch{}, &syntax.Return{}, &syntax.Total{}, &syntax.CountsNote{},
-		&syntax.LoopNote{}, &syntax.Shaping{}, &syntax.Along{}, &syntax.Made{}, &syntax.Side{}, &syntax.Remark{}, &syntax.Mark{}, &syntax.Likewise{},
+		&syntax.Long{}, &syntax.LoopNote{}, &syntax.Shaping{}, &syntax.Along{}, &syntax.Made{}, &syntax.Side{}, &syntax.Remark{}, &syntax.Mark{}, &syntax.Likewise{},
 	} {
 		if name := fmt.Sprintf("%T", n); !met[name] {
 			t.Errorf("no wording gives %s", name)

@@ -231,7 +231,15 @@ func (r *reader) ofPiece(p *Place, g *gPieceOf) {
 		r.refuse(g.Pos.Offset)
 		return
 	}
-	p.Elsewhere, p.Name, p.Prep = true, g.Name, In
+	p.Elsewhere, p.Name, p.Prep = true, r.pieceName(g), In
+}
+
+// pieceName is what a piece is called: a leg is no post there.
+func (r *reader) pieceName(g *gPieceOf) string {
+	if g.Name == "post" {
+		return "leg"
+	}
+	return g.Name
 }
 
 // elsewhere tells a place on another piece from one of this row: `on 1st
@@ -351,6 +359,9 @@ func (r *reader) below(p *Place, g *gBelow) {
 
 func (r *reader) placeNoun(p *Place, g *gNoun) {
 	n := r.noun(g)
+	if n.Kind == NounCorner && r.tokens[g.Pos.Offset].Written == "corners" && !p.Number.Written() {
+		p.Each = true // `3 sc in the corners`
+	}
 	if p.Number.Written() && g.Space != nil && n.Kind == NounTurning && !g.Space.Beg {
 		r.refused = true // `into the 4 ch 1 sc`
 	}

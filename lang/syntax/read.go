@@ -255,6 +255,8 @@ func (r *reader) clause(g *gClause) Node {
 		return &Side{Wrong: g.Side.Side == "ws"}
 	case g.Remark != nil && g.Remark.Made != nil:
 		return &Made{Stitch: r.stitch(g.Remark.Made)}
+	case g.Remark != nil && g.Remark.Corner:
+		return &Made{Stitch: StitchRef{Word: Corner}}
 	case g.Remark != nil:
 		return &Remark{}
 	case g.Finish != nil:
@@ -264,7 +266,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Spacing != nil:
 		return r.spacing(g.Spacing)
 	case g.For != nil:
-		r.refused = g.For.What != nil
+		r.refused = g.For.stitch() != nil
 		return &Remark{} // `dc in first sc, for last loop`
 	case g.HeldBack != nil:
 		return &HeldBack{}
@@ -332,7 +334,7 @@ func (r *reader) again(g *gAgain) Node {
 	switch {
 	case g.More != nil:
 		return &Work{Number: r.num(g.More)}
-	case g.Only, g.Last != nil:
+	case g.Final:
 		return &Work{Places: []Place{{Pick: PickLast, Number: r.num(g.Last), Noun: Noun{Kind: NounAny, Word: "st"}}}}
 	}
 	w := &Work{Number: r.num(g.N), Places: r.places(g.Where)}
@@ -617,7 +619,7 @@ func (r *reader) chain(g *gChain) Node {
 		out.Number = out.Number.plus(r.num(g.Plus)) // `ch 30 + 1`
 	}
 	if g.On != nil {
-		out.Piece = g.On.Name
+		out.Piece = r.pieceName(g.On)
 	}
 	if g.For != nil { // `ch 5 for a tr`
 		out.Counts = Counts{Said: true, As: []Part{{Noun: Noun{Kind: NounStitch, Stitch: r.stitch(g.For)}}}}
@@ -686,6 +688,7 @@ func (r *reader) bracketed(g *gBracketed) Node {
 		return b
 	}
 	places := r.places(g.Where)
+	corner := g.For != nil && g.For.Corner
 	if n.Written() {
 		rep := &Repeat{Limit: Times, Number: n, StopAt: -1}
 		if more {
@@ -694,7 +697,7 @@ func (r *reader) bracketed(g *gBracketed) Node {
 		if len(places) == 0 {
 			return rep
 		}
-		return &Group{Body: []Clause{{Node: rep}}, Places: places}
+		return &Group{Body: []Clause{{Node: rep}}, Places: places, Corner: corner}
 	}
 	p := places[0]
 	if p.Noun.Kind == NounNone && p.To.Kind != ToNothing && (!p.Each || g.Where[0].Prep == "to") {
@@ -702,7 +705,7 @@ func (r *reader) bracketed(g *gBracketed) Node {
 		rep.Limit, rep.Last = limitOf(p.To)
 		return rep
 	}
-	return &Group{Places: places}
+	return &Group{Places: places, Corner: corner}
 }
 
 func limitOf(to ToLimit) (Limit, Place) {
@@ -857,8 +860,8 @@ func (r *reader) work(g *gWork) Node {
 		}
 	}
 	out.HeldBack = g.HeldBack != nil
-	if g.For != nil && g.For.What != nil {
-		k := r.stitch(g.For.What).Meaning.In(stitch.Unsettled)
+	if g.For != nil && g.For.stitch() != nil {
+		k := r.stitch(g.For.stitch()).Meaning.In(stitch.Unsettled)
 		out.Picot = k != nil && k.Class == stitch.Picot
 		r.refused = r.refused || !out.Picot
 	}
@@ -882,6 +885,14 @@ func slipsBack(g *gWork, w *Work) bool {
 		return false
 	}
 	return slices.ContainsFunc(g.Where[0].Mods, func(m *gMod) bool { return m.Word == "back" })
+}
+
+// stitch is what is made, nil for none: `for picot`, `to form picot`.
+func (g *gFor) stitch() *gStitch {
+	if g.What != nil {
+		return g.What
+	}
+	return g.Shape
 }
 
 // named reads a stitch that no dictionary has: `rice st`, `4 open meshes`. Its
@@ -975,7 +986,11 @@ func (r *reader) slip(g *gWork, w *Work) Node {
 		w.Joins = g.ToJoin
 		return w
 	}
-	joins := g.ToJoin || len(g.Where) > 0 && g.Where[0].Prep == "to"
+	leads := len(g.Where) == 2 && len(w.Places) == 2 && w.Places[0].Noun.Kind == NounNone && w.Places[0].To.Kind == ToTheEnd && g.Where[1].Prep == "to"
+	if leads {
+		w.Places = w.Places[1:] // `sl st around to the sp`
+	}
+	joins := g.ToJoin || leads || len(g.Where) > 0 && g.Where[0].Prep == "to"
 	if !joins || travels(w.Places) {
 		return w
 	}

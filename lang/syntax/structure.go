@@ -112,6 +112,9 @@ func (b *builder) list(lo, hi, depth int) []Clause {
 	for i := lo; i < hi; i++ {
 		i = l.token(i, hi)
 	}
+	if n := len(l.out); depth == 0 && len(l.flat) == 1 && l.flat[0].Kind == Number && n > 0 && l.out[n-1].Sep == SepStop {
+		l.counting = true // `… 6 times. 24`
+	}
 	l.flush(SepNone)
 	if depth > 0 && len(l.out) == 1 {
 		if _, times := l.out[0].Node.(*RepeatFrom); times {
@@ -201,12 +204,20 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma)
 			break
 		}
+		if t.Kind == Word && t.Canon == "until" && l.goesOn() && i+1 < hi && l.b.tokens[i+1].Canon == "have" {
+			l.flush(SepComma) // `continue in this manner until there are 60 sts`
+		}
 		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" && !excepts(l.flat[0]) || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
 			l.flush(SepNone)
 		}
 		l.flat = append(l.flat, t)
 	}
 	return i
+}
+
+// goesOn tells whether the clause so far says to go on as before.
+func (l *lister) goesOn() bool {
+	return len(l.flat) > 0 && (firstWord(l.flat).Canon == "continue" || l.flat[len(l.flat)-1].Canon == "likewise")
 }
 
 // heading takes the words before a dash or colon that begin an instruction, or a
@@ -283,8 +294,8 @@ func (l *lister) ranging(i int) bool {
 		return false
 	}
 	before, after := tokens[i-1].Kind, tokens[i+1].Kind
-	if before == Number && !l.ofRows() {
-		return false
+	if before == Number && (!l.ofRows() || tokens[i+1].Values.PerSize() || i+2 < len(tokens) && (tokens[i+2].Kind == Stitch || tokens[i+2].Canon == "st")) {
+		return false // or a count: `as Row 12 – 44 sts`
 	}
 	return (before == Number || before == Ordinal) && before == after || before == Star && after == Star
 }

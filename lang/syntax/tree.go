@@ -154,10 +154,15 @@ type Group struct {
 	// Listed is set where no bracket holds the steps together: the place may be
 	// that of the last alone, `2 dc, ch 1, 3 tr in next sp`.
 	Listed bool
+	// Corner is set where it is said to make a corner: a later `corner` is the same.
+	Corner bool
 	// Between is the number of chains between the stitches, where they are said
 	// once for all: `3 dc with ch 1 between in next st`.
 	Between Num
 }
+
+// Corner is the word for a step that works a corner as it was worked before.
+const Corner = "corner"
 
 // Bracket is a bracketed run of clauses with nothing said after it.
 type Bracket struct {

@@ -172,6 +172,9 @@ func (l *scanner) group() []Token {
 			if entry.canon == "group" {
 				t.Written = r.lower
 			}
+			if entry.canon == "corner" && strings.HasSuffix(l.raw[i+n-1].lower, "s") {
+				t.Written = "corners"
+			}
 			if entry.canon == "post" && strings.HasPrefix(r.lower, "leg") {
 				t.Written = "leg"
 			}
