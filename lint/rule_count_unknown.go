@@ -2,8 +2,11 @@ package lint
 
 import (
 	"fmt"
+	"slices"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 var countUnknown = &Rule{
@@ -18,7 +21,7 @@ Terms: US
 
 Piece: Nest
 With A, ch 11.
-Row 1: Sc in 2nd ch from hook, zc in next 9 ch. (10 sc)
+Row 1: Sc in 2nd ch from hook, sc lightly as moss over 9 ch. (10 sc)
 Fasten off.
 `,
 	Good: `Pattern: Wren's nest
@@ -46,7 +49,7 @@ func checkCountUnknown(p *Pass) {
 		if len(lost.sizes) == 0 {
 			continue
 		}
-		if f, ok := blamed(row, lost.facts[0]); ok {
+		if f, ok := blamed(row, lost.facts[0]); ok && !misnames(row.Tree, f.Span) {
 			p.inSizes(lost.sizes, f)
 		}
 	}
@@ -55,6 +58,12 @@ func checkCountUnknown(p *Pass) {
 // explained tells whether another rule says why a row has no count.
 func explained(t *fabric.Tally) bool {
 	return hasFault(t, misfits...) || hasFault(t, fabric.RowUnknown)
+}
+
+// misnames tells whether a part of a row holds a word that another rule says no
+// stitch is called by.
+func misnames(r *syntax.Row, part source.Span) bool {
+	return slices.ContainsFunc(unknownNames(r), func(t syntax.Token) bool { return part.Covers(r.Abs(t.Span)) })
 }
 
 // blamed words why a row has no count: words that are not understood, if there

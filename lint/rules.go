@@ -4,6 +4,7 @@ import "slices"
 
 // rules is every rule, by name.
 var rules = []*Rule{
+	abbreviationUnknown,
 	abbreviationUnlisted,
 	abbreviationUnused,
 	bracketUnclosed,

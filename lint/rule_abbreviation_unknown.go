@@ -1,0 +1,242 @@
+package lint
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+)
+
+var abbreviationUnknown = &Rule{
+	Name:     "abbreviation-unknown",
+	Family:   "terms",
+	Severity: Warning,
+	Summary:  "Every word that stands where a stitch is named is one: of the trade, or of the pattern's own.",
+	Why: "A maker who meets cs in place of sc has to guess, and the row cannot be counted. Two letters changed over are the commonest " +
+		"slip of the pen there is; a stitch of the pattern's own that nobody explained is another.",
+	Bad: `Pattern: Wren's nest
+Terms: US
+
+Piece: Nest
+With A, ch 11.
+Row 1: Sc in 2nd ch from hook, cs in next 9 ch. (10 sc)
+Fasten off.
+`,
+	Good: `Pattern: Wren's nest
+Terms: US
+
+Piece: Nest
+With A, ch 11.
+Row 1: Sc in 2nd ch from hook, sc in next 9 ch. (10 sc)
+Fasten off.
+`,
+	Check: checkAbbreviationUnknown,
+}
+
+// checkAbbreviationUnknown tells of each word once, where it stands first.
+func checkAbbreviationUnknown(p *Pass) {
+	places := map[string][]source.Span{}
+	var order []string
+	for _, r := range p.instructions() {
+		for _, t := range unknownNames(r) {
+			word := strings.ToLower(r.Source(t.Span))
+			if places[word] == nil {
+				order = append(order, word)
+			}
+			places[word] = append(places[word], r.Abs(t.Span))
+		}
+	}
+	if len(order) == 0 {
+		return
+	}
+	near := neighbours(p)
+	for _, word := range order {
+		at := places[word]
+		f := Finding{Span: at[0], Message: fmt.Sprintf("no stitch is called %s, and the pattern does not explain it", quoted(p.File.Text.Slice(at[0])))}
+		for _, again := range at[1:] {
+			f.Related = append(f.Related, Related{Span: again, Message: "here again"})
+		}
+		if meant := near.to(word); len(meant) > 0 {
+			f.Message = fmt.Sprintf("no stitch is called %s; the nearest is %s", quoted(p.File.Text.Slice(at[0])), quoted(meant[0]))
+			f.Fix = p.writing(at, meant[0])
+			for _, other := range meant[1:min(len(meant), fewShown)] {
+				f.Alternatives = append(f.Alternatives, *p.writing(at, other))
+			}
+		}
+		p.Report(f)
+	}
+}
+
+// writing is the fix that writes another word in some places. It is not safe: only
+// the writer knows what was meant.
+func (p *Pass) writing(places []source.Span, word string) *Fix {
+	f := &Fix{Title: "write " + word}
+	for _, at := range places {
+		now := word
+		if first := p.File.Text.Slice(at)[:1]; first != strings.ToLower(first) {
+			now = strings.ToUpper(word[:1]) + word[1:]
+		}
+		f.Edits = append(f.Edits, source.Edit{Span: at, New: now})
+	}
+	return f
+}
+
+// unknownNames are the words of a row that stand where a stitch is named, and that
+// nothing knows. Where the words around them are understood they are yarns or
+// branches; where they can be spoken and are like no stitch's name they are
+// English that is not understood.
+func unknownNames(r *syntax.Row) []syntax.Token {
+	var out []syntax.Token
+	for _, unread := range r.Unread() {
+		for i, t := range r.Tokens {
+			if t.Kind == syntax.Name && unread.Covers(t.Span) && namesStitch(r, i) && misspelled(r.Source(t.Span)) {
+				out = append(out, t)
+			}
+		}
+	}
+	return out
+}
+
+// namesStitch tells whether the word at i stands where a stitch is named: where a
+// clause begins or a number counts it, and before a place, a number, or the end
+// of what is counted.
+func namesStitch(r *syntax.Row, i int) bool {
+	begins, counted := i == 0, false
+	if i > 0 {
+		switch r.Tokens[i-1].Kind {
+		case syntax.Number:
+			counted = true
+		case syntax.Open, syntax.Comma, syntax.Semi, syntax.Colon, syntax.Period, syntax.Star, syntax.Dash:
+			begins = true
+		}
+	}
+	if !begins && !counted {
+		return false
+	}
+	if i+1 == len(r.Tokens) {
+		return counted
+	}
+	next := r.Tokens[i+1]
+	switch next.Kind {
+	case syntax.Word:
+		return beginsPlace[next.Canon]
+	case syntax.Number:
+		return begins
+	case syntax.Comma, syntax.Close, syntax.Semi, syntax.Period, syntax.Star:
+		return counted
+	case syntax.Sign:
+		return counted || strings.ContainsAny(next.Canon, "x×*")
+	}
+	return false
+}
+
+// beginsPlace are the words that the place of a stitch begins with.
+var beginsPlace = map[string]bool{"in": true, "next": true, "each": true, "around": true, "across": true, "first": true, "last": true, "over": true}
+
+// misspelled tells a word that looks like an abbreviation, or is one letter away from
+// a stitch's name.
+func misspelled(word string) bool {
+	if strings.ContainsFunc(word, func(r rune) bool { return !(r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9') }) || len(word) < 2 {
+		return false
+	}
+	lower := strings.ToLower(word)
+	if len(word) <= 5 && !strings.ContainsAny(lower, "aeiouy") {
+		return true
+	}
+	return len(word) > 5 && slices.ContainsFunc(stitchWords(), func(name string) bool { return apart(lower, name) == 1 })
+}
+
+// stitchWords are the single words that name stitches in full: treble, crochet.
+var stitchWords = func() func() []string {
+	var words []string
+	for spelling := range stitch.Spellings() {
+		for word := range strings.FieldsSeq(spelling) {
+			if len(word) > 4 && !slices.Contains(words, word) {
+				words = append(words, word)
+			}
+		}
+	}
+	slices.Sort(words)
+	return func() []string { return words }
+}()
+
+// nearest are the words that a slip of the pen may stand for, those that the
+// pattern uses first.
+type nearest struct{ used, known []string }
+
+// neighbours gathers the words that a pattern may have meant: its own, and the
+// stitches of its dialect.
+func neighbours(p *Pass) nearest {
+	var n nearest
+	for _, r := range p.instructions() {
+		for _, t := range r.Tokens {
+			if word := strings.ToLower(r.Source(t.Span)); (t.Kind == syntax.Stitch || t.Canon == "ch") && !slices.Contains(n.used, word) {
+				n.used = append(n.used, word)
+			}
+		}
+	}
+	for _, k := range stitch.All() {
+		if k.Class != stitch.Tunisian {
+			n.known = append(n.known, k.Term(p.Fabric.Dialect).Abbr)
+		}
+	}
+	n.known = append(n.known, stitchWords()...)
+	return n
+}
+
+// to lists the words nearest to one, a slip away: of those that the pattern uses, else
+// of all; those with the same letters in another order first.
+func (n nearest) to(word string) []string {
+	var out []string
+	for _, list := range [...][]string{n.used, n.known} {
+		for _, candidate := range list {
+			if apart(strings.ToLower(word), strings.ToLower(candidate)) == 1 && !slices.Contains(out, candidate) {
+				out = append(out, candidate)
+			}
+		}
+		if len(out) > 0 {
+			slices.SortStableFunc(out, func(a, b string) int {
+				same := func(candidate string) int { return cmp.Compare(inOrder(candidate), inOrder(word)) }
+				return cmp.Compare(same(a)*same(a), same(b)*same(b))
+			})
+			return out
+		}
+	}
+	return nil
+}
+
+// inOrder is the letters of a word in the order of the alphabet.
+func inOrder(word string) string {
+	sorted := []byte(strings.ToLower(word))
+	slices.Sort(sorted)
+	return string(sorted)
+}
+
+// apart is how many slips of the pen part two words: letters left out, put in,
+// exchanged, or changed over with their neighbours; 2 where they are more than
+// one.
+func apart(a, b string) int {
+	if a == b {
+		return 0
+	}
+	if len(a) > len(b) {
+		a, b = b, a
+	}
+	i := 0
+	for i < len(a) && a[i] == b[i] {
+		i++
+	}
+	switch {
+	case len(b) == len(a)+1 && a[i:] == b[i+1:]:
+		return 1
+	case len(b) == len(a) && a[i+1:] == b[i+1:]:
+		return 1
+	case len(b) == len(a) && i+1 < len(a) && a[i] == b[i+1] && a[i+1] == b[i] && a[i+2:] == b[i+2:]:
+		return 1
+	}
+	return 2
+}
