@@ -51,18 +51,26 @@ func Rewrite(f *syntax.File, to stitch.Dialect) ([]source.Edit, error) {
 	if !t.Stated() {
 		r.edits = append(r.edits, Declare(f, to))
 	}
-	slices.SortStableFunc(r.edits, func(a, b source.Edit) int { return a.Span.Start - b.Span.Start })
-	return r.edits, nil
+	return apart(r.edits), nil
+}
+
+// apart sorts edits by place and leaves out what another has done already: a
+// dialect named in a bracket is named in a statement too.
+func apart(edits []source.Edit) []source.Edit {
+	slices.SortStableFunc(edits, func(a, b source.Edit) int { return a.Span.Start - b.Span.Start })
+	done := 0
+	return slices.DeleteFunc(edits, func(e source.Edit) bool {
+		if e.Span.Start < done {
+			return true
+		}
+		done = e.Span.End
+		return false
+	})
 }
 
 // Declare is the edit that writes the line `Terms: US` into a pattern's header.
 func Declare(f *syntax.File, d stitch.Dialect) source.Edit {
-	line := fmt.Sprintf("Terms: %v", d)
-	first := f.Text.LineWithEnd(0)
-	end := strings.TrimLeft(f.Text.Slice(first), f.Text.Slice(f.Text.Line(0)))
-	if end == "" || strings.Trim(end, "\r\n") != "" {
-		end = "\n"
-	}
+	line, end := fmt.Sprintf("Terms: %v", d), f.Text.LineEnd()
 	for _, field := range f.Header {
 		if field.Key == "pattern" {
 			at := f.Text.Line(f.Text.LineOf(field.Span.Start)).End

@@ -56,7 +56,7 @@ func TestPatternsThereAndBack(t *testing.T) {
 			assert.Equal(t, home.Dialect.Other(), terms.Find(read(there)).Dialect)
 			assert.Empty(t, terms.Find(read(there)).Strangers())
 			assert.Equal(t, made(text), made(there))
-			if !strings.Contains(text, "half trebles") { // see TestSpellingsThatComeBackOtherwise
+			if home.Dialect == stitch.US || !strings.Contains(strings.ToLower(text), "trebles") { // see TestSpellingsThatComeBackOtherwise
 				assert.Equal(t, strings.Split(text, "\n"), strings.Split(rewritten(t, there, home.Dialect), "\n"))
 			}
 		})
@@ -107,6 +107,9 @@ func TestWordsThereAndBack(t *testing.T) {
 		{"Notes\nDouble the yarn, as single yarn is triple the work; skip lunch. The double crochets follow.",
 			"Notes\nDouble the yarn, as single yarn is triple the work; skip lunch. The treble crochets follow."},
 		{"Notes\nUS terms are used. The hook is a US 7.", "Notes\nUK terms are used. The hook is a US 7."},
+		{"Notes\nSome read (US terms: dc) and single crochets.", "Notes\nSome read (UK terms: tr) and double crochets."},
+		{"Piece: Single crochet band\nRow 1: Sc in next st.\n\nPiece: Cuff\nWork as Single crochet band.", "Piece: Double crochet band\nRow 1: Dc in next st.\n\nPiece: Cuff\nWork as Double crochet band."},
+		{"Designer: Sc Hedge", "Designer: Sc Hedge"},
 		{"// dc is short\nRnd 1: 6 sc in ring.", "// tr is short\nRnd 1: 6 dc in ring."},
 		{"Hook: 4 mm (US G-6)\nYarn A: double knitting, dc gray", "Hook: 4 mm (US G-6)\nYarn A: double knitting, dc gray"},
 		{"Rnd 1: Ch 3, sl st in first st, ss in next st, inc, shell in next sp.", "Rnd 1: Ch 3, sl st in first st, ss in next st, inc, shell in next sp."},
