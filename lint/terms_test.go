@@ -103,6 +103,9 @@ func TestListsAreExtended(t *testing.T) {
 		if !strings.Contains(list, "inc") {
 			text = strings.Replace(text, "inc, ", "", 1)
 		}
+		if strings.Contains(list, "\r\n") {
+			text = strings.ReplaceAll(strings.ReplaceAll(text, "\r\n", "\n"), "\n", "\r\n")
+		}
 		found := ofRule(text, "abbreviation-unlisted")
 		require.Len(t, found, 1, list)
 		fixed, err := source.New(text).Apply(found[0].Fix.Edits)

@@ -11,7 +11,9 @@ import (
 )
 
 func TestSame(t *testing.T) {
-	worked := func(text string) *fabric.Fabric { return fabric.Work(syntax.Read(source.New("Terms: US\n\nPiece: Cup\n" + text))) }
+	worked := func(text string) *fabric.Fabric {
+		return fabric.Work(syntax.Read(source.New("Terms: US\n\nPiece: Cup\n" + text)))
+	}
 	const cup = "Rnd 1: 6 sc in magic ring.\nRnd 2: [Sc in next st, 2 sc in next st] 3 times.\n"
 	for text, same := range map[string]bool{
 		cup: true,

@@ -76,7 +76,9 @@ func TestRenameThereAndBack(t *testing.T) {
 func TestRenameIsRefused(t *testing.T) {
 	p := patternOf("Pattern: Cup\nTerms: US\nYarn A: bark\nYarn B: haw\n\nPiece: Cup\nWith A, ch 5.\nRow 1: With B, sc in each ch.\n")
 	index := names.Of(p.File)
-	at := func(words string) (*names.Name, names.Mention) { return index.At(strings.Index(p.Text.String(), words)) }
+	at := func(words string) (*names.Name, names.Mention) {
+		return index.At(strings.Index(p.Text.String(), words))
+	}
 	for words, to := range map[string]string{"A: bark": "B", "A, ch": "sc", "B: haw": "\n", "Row 1": "2", "sc in": "dc"} {
 		name, m := at(words)
 		require.NotNil(t, name, words)
