@@ -109,6 +109,7 @@ func TestWordsThereAndBack(t *testing.T) {
 		{"Notes\nUS terms are used. The hook is a US 7.", "Notes\nUK terms are used. The hook is a US 7."},
 		{"Notes\nSome read (US terms: dc) and single crochets.", "Notes\nSome read (UK terms: tr) and double crochets."},
 		{"Piece: Single crochet band\nRow 1: Sc in next st.\n\nPiece: Cuff\nWork as Single crochet band.", "Piece: Double crochet band\nRow 1: Dc in next st.\n\nPiece: Cuff\nWork as Double crochet band."},
+		{"Rnd 1: Sc in the single dc, double loop in next st, working into single loop.", "Rnd 1: Dc in the single tr, double loop in next st, working into single loop."},
 		{"Designer: Sc Hedge", "Designer: Sc Hedge"},
 		{"// dc is short\nRnd 1: 6 sc in ring.", "// tr is short\nRnd 1: 6 dc in ring."},
 		{"Hook: 4 mm (US G-6)\nYarn A: double knitting, dc gray", "Hook: 4 mm (US G-6)\nYarn A: double knitting, dc gray"},
@@ -142,6 +143,7 @@ func TestTermsAreStated(t *testing.T) {
 		"Pattern: Haw\nHook: 4 mm\n\nRnd 1: 6 sc in ring.\n":       "Pattern: Haw\nTerms: UK\nHook: 4 mm\n\nRnd 1: 6 dc in ring.\n",
 		"Hook: 4 mm\r\n\r\nRnd 1: 6 sc in ring.\r\n":               "Terms: UK\r\nHook: 4 mm\r\n\r\nRnd 1: 6 dc in ring.\r\n",
 		"\ufeffRnd 1: 6 sc in ring.\n":                             "\ufeffTerms: UK\n\nRnd 1: 6 dc in ring.\n",
+		"Gauge: 20 sc = 10 cm\n\nRnd 1: 6 sc in ring.\n":           "Terms: UK\nTension: 20 dc = 10 cm\n\nRnd 1: 6 dc in ring.\n",
 		"Rnd 1: 6 sc in ring.":                                     "Terms: UK\n\nRnd 1: 6 dc in ring.",
 		"Haw\nNotes\nUS terms are used.\n\nRnd 1: 6 sc in ring.\n": "Haw\nNotes\nUK terms are used.\n\nRnd 1: 6 dc in ring.\n",
 	} {
