@@ -102,7 +102,7 @@ func (l listing) separator(at int) string {
 	if !d.Listed {
 		line := l.file.Text.LineOf(d.Span.Start)
 		begins := l.file.Text.Line(line).Start
-		return l.lineEnd(line) + l.file.Text.Slice(source.Span{Start: begins, End: d.Span.Start})
+		return l.file.Text.LineEnd() + l.file.Text.Slice(source.Span{Start: begins, End: d.Span.Start})
 	}
 	for i := range len(l.entries) - 1 {
 		if l.entries[i].Listed && l.entries[i+1].Listed {
@@ -110,15 +110,6 @@ func (l listing) separator(at int) string {
 		}
 	}
 	return ", "
-}
-
-// lineEnd is how a line of the file ends.
-func (l listing) lineEnd(line int) string {
-	with, without := l.file.Text.LineWithEnd(line), l.file.Text.Line(line)
-	if end := l.file.Text.Slice(source.Span{Start: without.End, End: with.End}); end != "" {
-		return end
-	}
-	return "\n"
 }
 
 // sorted tells whether the list keeps the alphabet.

@@ -2,9 +2,12 @@ package lint
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 var countUnknown = &Rule{
@@ -19,7 +22,7 @@ Terms: US
 
 Piece: Nest
 With A, ch 11.
-Row 1: Sc in 2nd ch from hook, zc in next 9 ch. (10 sc)
+Row 1: Sc in 2nd ch from hook, sc lightly as moss over 9 ch. (10 sc)
 Fasten off.
 `,
 	Good: `Pattern: Wren's nest
@@ -38,7 +41,7 @@ func checkCountUnknown(p *Pass) {
 		p.reportFault(f, Finding{Message: "gives no number of chains: the rows are counted over " + strconv.Itoa(f.Unit) + " repeats, ch " + f.num(func(f fabric.Fault) int { return f.N })})
 	}
 	for row := range p.Fabric.Rows() {
-		if miswritten(row.Tree) || len(unknownNames(row.Tree)) > 0 {
+		if miswritten(row.Tree) {
 			continue // another rule says what is amiss
 		}
 		var lost sized[*fabric.Tally]
@@ -50,7 +53,7 @@ func checkCountUnknown(p *Pass) {
 		if len(lost.sizes) == 0 {
 			continue
 		}
-		if f, ok := blamed(row, lost.facts[0]); ok {
+		if f, ok := blamed(row, lost.facts[0]); ok && !misnames(row.Tree, f.Span) {
 			p.inSizes(lost.sizes, f)
 		}
 	}
@@ -59,6 +62,12 @@ func checkCountUnknown(p *Pass) {
 // explained tells whether another rule says why a row has no count.
 func explained(t *fabric.Tally) bool {
 	return hasFault(t, misfits...) || hasFault(t, fabric.RowUnknown, fabric.MultipleMismatch)
+}
+
+// misnames tells whether a part of a row holds a word that another rule says no
+// stitch is called by.
+func misnames(r *syntax.Row, part source.Span) bool {
+	return slices.ContainsFunc(unknownNames(r), func(t syntax.Token) bool { return part.Covers(r.Abs(t.Span)) })
 }
 
 // blamed words why a row has no count: words that are not understood, if there

@@ -39,6 +39,8 @@ func TestExitCodes(t *testing.T) {
 		{"found as json", wrong, []string{"check", "--format", "json", "-"}, exitFound},
 		{"below what fails", wrong, []string{"check", "--fail-on", "caution", "-"}, exitClean},
 		{"counting", wrong, []string{"count", "-"}, exitClean},
+		{"rewriting", sound, []string{"terms", "--to", "uk", "-"}, exitClean},
+		{"rewriting what is unsettled", strings.NewReplacer("Terms: US\n", "", "sc", "dc").Replace(sound), []string{"terms", "--to", "uk", "-"}, exitBroke},
 		{"no such file", "", []string{"check", "nowhere.crochet"}, exitBroke},
 		{"no such command", "", []string{"knit"}, exitBroke},
 		{"no such rule", "", []string{"explain", "nothing-like-it"}, exitBroke},

@@ -22,6 +22,7 @@ type commands struct {
 	Check   checkCommand   `cmd:"" help:"Check patterns and say what a maker must be told."`
 	Count   countCommand   `cmd:"" help:"Count a pattern, row by row, for every size."`
 	Explain explainCommand `cmd:"" help:"Explain a rule or a stitch."`
+	Terms   termsCommand   `cmd:"" help:"Write a pattern in US or in UK terms."`
 	LSP     lspCommand     `cmd:"" name:"lsp" help:"Serve an editor over standard input and output."`
 	Version versionCommand `cmd:"" help:"Say which build this is."`
 }

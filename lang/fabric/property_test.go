@@ -13,7 +13,9 @@ import (
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
+	"stitchproof/lang/terms"
 )
 
 // Random pieces whose counts the oracle knows, written in random wording,
@@ -860,6 +862,47 @@ func TestRepeatUnrolledIsTheSameRow(t *testing.T) {
 			}
 		}
 	})
+}
+
+// A pattern rewritten in the other dialect makes the same stitches. A US pattern
+// rewritten again is what it was, byte for byte; a UK one, which may say treble for
+// short or skip for miss, from then on.
+func TestRewrittenInOtherTermsIsTheSamePiece(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := drawPiece(t, rapid.IntRange(1, 3).Draw(t, "sizes"))
+		voice, _ := drawVoice(t)
+		home := stitch.US
+		if voice.uk = rapid.Bool().Draw(t, "uk"); voice.uk {
+			home = stitch.UK
+		}
+		text := voice.write(p, counts(p))
+		there := inTerms(t, text, home.Other())
+		a, b := worked(text), worked(there)
+		if !samePiece(a, b) || !sameCounts(a, b) {
+			t.Fatalf("not the same stitches:\n%s\n%s", text, there)
+		}
+		if home == stitch.UK || len(a.Of(stitch.UK, terms.Word)) > 0 {
+			text = inTerms(t, there, home)
+			there = inTerms(t, text, home.Other())
+		}
+		if back := inTerms(t, there, home); back != text {
+			t.Fatalf("came back otherwise:\n%s\n%s\n%s", text, there, back)
+		}
+	})
+}
+
+// inTerms rewrites a pattern in a dialect.
+func inTerms(t *rapid.T, text string, d stitch.Dialect) string {
+	f := syntax.Read(source.New(text))
+	edits, err := terms.Rewrite(f, d)
+	if err != nil {
+		t.Fatal(err)
+	}
+	out, err := f.Text.Apply(edits)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return out.String()
 }
 
 func TestBothDialectsMakeTheSameStitches(t *testing.T) {

@@ -162,7 +162,7 @@ type build struct {
 func buildOf(spelling string) build {
 	words := strings.Fields(spelling)
 	last, plural := strings.CutSuffix(words[len(words)-1], "s")
-	if end := last[max(0, len(last)-2):]; !strings.ContainsAny(end, "aeiou") {
+	if !strings.ContainsAny(last, "aeiou") || strings.HasSuffix(last, "tr") {
 		return build{short: true, words: len(words)}
 	}
 	return build{plural: plural, crochet: last == "crochet"}

@@ -15,11 +15,11 @@ import (
 type sort uint8
 
 const (
-	prose       sort = iota // notes, comments, what the header says: an ordinary word is no stitch
+	prose       sort = iota // notes, comments, titles, what the header says: an ordinary word is no stitch
 	label                   // the key of a header's field
 	spelled                 // a line of a list of abbreviations
 	instruction             // a row, or a stitch of the pattern's own
-	named                   // yarn, names: searched for habits of spelling, never rewritten
+	named                   // yarns, people: searched for habits of spelling, never rewritten
 )
 
 // passage is a stretch of the file whose words are taken alike. Positions in it
@@ -60,7 +60,7 @@ func mentionsNation(text string) bool {
 
 // names are the header's fields whose values are names, not words of the trade.
 var names = map[string]bool{
-	"pattern": true, "yarn": true, "hook": true, "designer": true, "version": true, "sizes": true, "skill level": true, "materials": true,
+	"yarn": true, "hook": true, "designer": true, "version": true, "sizes": true, "skill level": true, "materials": true,
 }
 
 // passages cuts a file into its passages, in order.
@@ -101,6 +101,7 @@ func passages(f *syntax.File) []passage {
 		}
 	}
 	for _, p := range f.Pieces {
+		add(p.NameSpan, prose)
 		for _, r := range p.Rows {
 			out = append(out, newPassage(r.Text, r.At, instruction, r))
 		}
@@ -160,7 +161,7 @@ func (p passage) loose(at source.Span) bool {
 	for _, c := range p.row.Clauses {
 		if c.Span.Covers(at) {
 			switch c.Node.(type) {
-			case *syntax.Unread, *syntax.Remark, *syntax.MakeUp, *syntax.Yarn:
+			case *syntax.Unread, *syntax.Remark, *syntax.MakeUp, *syntax.Yarn, *syntax.Rows:
 				return true
 			}
 		}

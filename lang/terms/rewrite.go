@@ -1,6 +1,7 @@
 package terms
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -51,18 +52,28 @@ func Rewrite(f *syntax.File, to stitch.Dialect) ([]source.Edit, error) {
 	if !t.Stated() {
 		r.edits = append(r.edits, Declare(f, to))
 	}
-	slices.SortStableFunc(r.edits, func(a, b source.Edit) int { return a.Span.Start - b.Span.Start })
-	return r.edits, nil
+	return apart(r.edits), nil
+}
+
+// apart sorts edits by place and leaves out what another has done already: a
+// dialect named in a bracket is named in a statement too.
+func apart(edits []source.Edit) []source.Edit {
+	slices.SortStableFunc(edits, func(a, b source.Edit) int {
+		return cmp.Or(cmp.Compare(a.Span.Start, b.Span.Start), cmp.Compare(a.Span.End, b.Span.End))
+	})
+	done := 0
+	return slices.DeleteFunc(edits, func(e source.Edit) bool {
+		if e.Span.Start < done {
+			return true
+		}
+		done = e.Span.End
+		return false
+	})
 }
 
 // Declare is the edit that writes the line `Terms: US` into a pattern's header.
 func Declare(f *syntax.File, d stitch.Dialect) source.Edit {
-	line := fmt.Sprintf("Terms: %v", d)
-	first := f.Text.LineWithEnd(0)
-	end := strings.TrimLeft(f.Text.Slice(first), f.Text.Slice(f.Text.Line(0)))
-	if end == "" || strings.Trim(end, "\r\n") != "" {
-		end = "\n"
-	}
+	line, end := fmt.Sprintf("Terms: %v", d), f.Text.LineEnd()
 	for _, field := range f.Header {
 		if field.Key == "pattern" {
 			at := f.Text.Line(f.Text.LineOf(field.Span.Start)).End
@@ -114,12 +125,13 @@ func (r *rewriter) stitches(p passage) {
 	if p.sort == named || p.sort == label {
 		return
 	}
-	for _, t := range p.tokens(r.file.Vocab) {
+	tokens := p.tokens(r.file.Vocab)
+	for i, t := range tokens {
 		if t.Kind != syntax.Stitch || t.Stitch.US == t.Stitch.UK {
 			continue
 		}
 		written := p.text[t.Span.Start:t.Span.End]
-		if p.loose(t.Span) && ordinary(written) || r.only != "" && spell(written) != r.only {
+		if ordinary(written) && (p.loose(t.Span) || describes(tokens[i+1:])) || r.only != "" && spell(written) != r.only {
 			continue
 		}
 		if words, ok := stitch.Counterpart(t.Canon, r.dialectAt(p, t.Span)); ok {
@@ -127,6 +139,23 @@ func (r *rewriter) stitches(p passage) {
 		}
 	}
 }
+
+// describes tells whether an ordinary word stands before what it describes: the
+// single tr between two groups, a double loop.
+func describes(after []syntax.Token) bool {
+	if len(after) == 0 {
+		return false
+	}
+	switch after[0].Kind {
+	case syntax.Stitch, syntax.Name:
+		return true
+	case syntax.Word:
+		return described[after[0].Canon]
+	}
+	return false
+}
+
+var described = map[string]bool{"loop": true, "strand": true, "ch": true, "st": true, "sp": true, "row": true, "rnd": true, "yarn": true, "group": true}
 
 // words rewrites the words beside the stitches' names.
 func (r *rewriter) words(p passage) {

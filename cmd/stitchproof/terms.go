@@ -1,0 +1,67 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+
+	"github.com/rogpeppe/go-internal/diff"
+
+	"stitchproof/cmd/stitchproof/rewrite"
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+	"stitchproof/lang/terms"
+)
+
+type termsCommand struct {
+	File  string `arg:"" help:"A pattern, or - for standard input."`
+	To    string `enum:"us,uk" required:"" placeholder:"us|uk" help:"Whose terms to write it in: ${enum}."`
+	Write bool   `xor:"output" help:"Rewrite the file instead of printing it."`
+	Diff  bool   `xor:"output" help:"Print what would change instead of the whole."`
+}
+
+// dialects are what --to takes.
+var dialects = map[string]stitch.Dialect{"us": stitch.US, "uk": stitch.UK}
+
+// Run rewrites one pattern in the terms asked for. A pattern that is in them
+// already stays as it is.
+func (c *termsCommand) Run(s *streams) error {
+	if c.Write && c.File == stdinName {
+		return errors.New("standard input cannot be rewritten: leave --write out")
+	}
+	was, err := s.read(c.File)
+	if err != nil {
+		return err
+	}
+	now, err := inTerms(was, dialects[c.To])
+	if err != nil {
+		return fmt.Errorf("%s: %w", c.File, err)
+	}
+	switch {
+	case c.Write:
+		return rewrite.File(c.File, []byte(was.String()), []byte(now.String()))
+	case c.Diff:
+		_, err = s.out.Write(difference(c.File, was, now))
+	default:
+		_, err = io.WriteString(s.out, now.String())
+	}
+	return err
+}
+
+// inTerms is a pattern in the words of a dialect.
+func inTerms(text *source.Text, to stitch.Dialect) (*source.Text, error) {
+	edits, err := terms.Rewrite(syntax.Read(text), to)
+	if err != nil {
+		return nil, err
+	}
+	return text.Apply(edits)
+}
+
+// difference shows the lines that change, as patch reads them.
+func difference(name string, was, now *source.Text) []byte {
+	shown := diff.Diff(name, []byte(was.String()), name, []byte(now.String()))
+	_, shown, _ = bytes.Cut(shown, []byte("\n")) // the command that would show it
+	return shown
+}
