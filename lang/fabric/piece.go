@@ -173,7 +173,7 @@ func onEdge(tree *syntax.Piece) bool {
 				places := placesOf(n)
 				return len(places) > 0 && places[0].From != syntax.FromHook && places[0].Noun.Kind != syntax.NounRing &&
 					places[0].Noun.Kind != syntax.NounChain && places[0].Noun.Kind != syntax.NounSpace
-			case *syntax.MagicRing, *syntax.Repeat, *syntax.Yarn, *syntax.Join, *syntax.Rows, *syntax.Branch, *syntax.Unread:
+			case *syntax.MagicRing, *syntax.Repeat, *syntax.Yarn, *syntax.Join, *syntax.Rows, *syntax.Branch, *syntax.Likewise, *syntax.Unread:
 				return false
 			}
 		}
@@ -357,7 +357,7 @@ func (k *worker) followed(row *Row) bool {
 		return false
 	}
 	switch n := next.Clauses[0].Node.(type) {
-	case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Unread:
+	case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Likewise, *syntax.Unread:
 		return true // what is not understood may go on with it
 	case *syntax.Turn:
 		return n.OtherSide

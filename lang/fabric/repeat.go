@@ -286,6 +286,8 @@ func worksOn(list []syntax.Clause) bool {
 			return true
 		case *syntax.Group, *syntax.Skip, *syntax.Repeat:
 			return true
+		case *syntax.Likewise, *syntax.Unread:
+			return true // what is not counted may use what is left
 		case *syntax.Bracket:
 			if worksOn(n.Body) {
 				return true

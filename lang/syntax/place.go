@@ -229,7 +229,7 @@ func elsewhere(p Place) bool {
 		return false
 	}
 	switch p.Noun.Word {
-	case "motif", "motifs", "block", "blocks", "square", "squares", "hexagon", "hexagons", "medallion", "medallions":
+	case "motif", "motifs", "block", "blocks", "square", "squares", "hexagon", "hexagons", "medallion", "medallions", "flower", "flowers":
 		return true
 	}
 	return false

@@ -116,35 +116,6 @@ func parseClause(tokens []Token) reading {
 	return failed
 }
 
-// loose reads a clause of any shape by a word in it that says what it is: a
-// comment, or work as elsewhere in the pattern.
-func loose(tokens []Token) Node {
-	only := false // for one of the sizes
-	for i, t := range tokens {
-		switch {
-		case t.Kind == Enclosed || t.Kind == Comma:
-			return nil
-		case t.Kind == Name && t.Canon == "if" && !slices.ContainsFunc(tokens, func(t Token) bool { return t.Kind == Stitch }):
-			return &Remark{} // advice: `if it cups, add a few`
-		case t.Kind == Name && t.Canon == "follows" && i > 0 && tokens[i-1].Canon == "as":
-			return &Likewise{} // how it goes is told next
-		case t.Kind != Word:
-		case t.Canon == "comment":
-			return &Remark{}
-		case t.Canon == "for":
-			only = true
-		case t.Canon == "likewise", t.Canon == "correspond", t.Canon == "pattern", t.Canon == "size" && only:
-			return &Likewise{}
-		case t.Canon == "as" && i > 0 && i+1 < len(tokens):
-			// same as, as on the other side, like 1st one
-			if next := tokens[i+1]; tokens[i-1].Canon == "same" || next.Kind == Ordinal || next.Canon == "on" || next.Canon == "for" || next.Canon == "from" {
-				return &Likewise{}
-			}
-		}
-	}
-	return nil
-}
-
 // reader turns what the grammar matched into what it means: many wordings,
 // one node.
 type reader struct {
@@ -220,6 +191,8 @@ func (r *reader) clause(g *gClause) Node {
 		return r.bracketed(g.Bracketed)
 	case g.Work != nil:
 		return r.work(g.Work)
+	case g.Striped != nil:
+		return &Likewise{}
 	case g.Total != nil:
 		return r.total(g.Total)
 	case g.Again != nil:
@@ -278,8 +251,26 @@ func (r *reader) clause(g *gClause) Node {
 		return &Yarn{Action: YarnJoin, Yarn: r.yarnName(g.YarnAt.Name), Place: Place{Elsewhere: true}}
 	case g.Into != nil:
 		return r.into(g.Into)
+	case g.At != nil:
+		return r.workAt(g.At)
 	}
 	return nil
+}
+
+// workAt reads stitches worked into what no row made: as many as are said, or,
+// where they run along it, a number that is not known.
+func (r *reader) workAt(g *gWorkAt) Node {
+	named, runs := false, g.In == "around" || g.In == "across" || g.In == "up"
+	for _, t := range r.tokens[g.Stitch.Pos.Offset+1:] {
+		named = named || t.Kind == Name && parts[t.Canon]
+		r.refused = r.refused || t.Kind == Name && !parts[t.Canon]
+		runs = runs || t.Kind == Word && (t.Canon == "each" || t.Canon == "around" || t.Canon == "across" || t.Canon == "both" || t.Canon == "to")
+	}
+	r.refused = r.refused || !named
+	if runs {
+		return &Likewise{}
+	}
+	return &Work{Stitch: r.stitch(g.Stitch), Number: r.num(g.N), Places: []Place{{Elsewhere: true}}}
 }
 
 func (r *reader) name(g *gWordName) string {
@@ -314,6 +305,9 @@ func (r *reader) again(g *gAgain) Node {
 		return &Work{Places: []Place{{Pick: PickLast, Number: r.num(g.Last), Noun: Noun{Kind: NounAny, Word: "st"}}}}
 	}
 	w := &Work{Number: r.num(g.N), Places: r.places(g.Where)}
+	if g.Twice != nil {
+		w.Number = r.tokens[g.Twice.Pos.Offset].Values
+	}
 	if g.Loop != nil {
 		w.Loop = loopNamed(g.Loop.Word)
 	}
@@ -809,6 +803,10 @@ func (r *reader) work(g *gWork) Node {
 	if g.Yarn != nil {
 		out.Yarn = r.yarnName(g.Yarn)
 	}
+	if g.Coloured != nil {
+		out.Yarn = g.Coloured.Name
+		r.refused = r.refused || g.N == nil || !r.namesYarn(g.Coloured.Pos.Offset)
+	}
 	if g.In && len(out.Places) == 0 {
 		r.refused = r.refused || out.Number.Written()
 		out.Places = []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}} // `work in sc`
@@ -850,6 +848,15 @@ func (r *reader) named(g *gWork) StitchRef {
 	}
 	return StitchRef{Word: strings.Join(g.Named.Names, " ") + " " + noun}
 }
+
+// namesYarn tells a word that can only be a yarn: a colour, a single letter, how
+// light it is.
+func (r *reader) namesYarn(at int) bool {
+	t := r.tokens[at]
+	return t.Written == "colour" || len(t.Canon) == 1 && t.Canon != "x" || lightness[t.Canon]
+}
+
+var lightness = map[string]bool{"light": true, "dark": true, "contrasting": true, "medium": true, "bright": true, "pale": true}
 
 // filet are the words that name the meshes of filet work.
 var filet = map[string]bool{"open": true, "solid": true, "closed": true, "close": true, "filled": true}

@@ -47,7 +47,7 @@ func build(tokens []Token) ([]Clause, []Problem) {
 func crosses(tokens []Token) {
 	var marks []int
 	for i, t := range tokens {
-		if t.Kind == Name && t.Canon == "x" && (i == 0 || separates(tokens[i-1])) {
+		if t.Kind == Name && t.Canon == "x" && (i == 0 || separates(tokens[i-1]) || tokens[i-1].Kind == Word && tokens[i-1].Canon == "work") {
 			marks = append(marks, i)
 		}
 	}
@@ -55,7 +55,7 @@ func crosses(tokens []Token) {
 		return
 	}
 	if after := tokens[marks[0]+1]; after.Kind == Number {
-		if next := tokens[marks[0]+2]; next.Kind != Stitch && next.Canon != "ch" {
+		if next := tokens[marks[0]+2]; next.Kind != Stitch && next.Kind != Name && next.Canon != "ch" {
 			return
 		}
 	}
@@ -347,6 +347,9 @@ func (l *lister) gloss(open, end int) bool {
 		(last.Kind == Word && last.Canon == inside[0].Canon || last.Kind == Stitch && last.Stitch == inside[0].Stitch) {
 		return true
 	}
+	if len(inside) == 2 && inside[0].Canon == "with" && inside[1].Kind == Stitch && l.flat[0].Canon == "join" {
+		return true // `join (with sl st) in first sc`
+	}
 	if len(inside) > 0 && inside[0].Canon == "between" && l.flat[0].Canon == "in" {
 		return true // `in next ch-3 (between 2 dc) make dc`
 	}
@@ -443,8 +446,11 @@ func (l *lister) splits(i, hi int) bool {
 	if next >= hi {
 		return true
 	}
-	if t := l.b.tokens[next]; t.Kind == Word && (t.Canon == "in" || t.Canon == "over") && (l.flat[0].Canon == "ch" || l.flat[0].Canon == "turn") {
-		return true // `ch 1 and over each loop work 1 sc`
+	if len(l.flat) == 2 && l.flat[0].Canon == "ch" && l.flat[1].Kind == Number && l.b.tokens[next].Kind != Number && l.b.tokens[next].Canon != "ch" {
+		return true // `ch 4 and down the side of next petal`
+	}
+	if t := l.b.tokens[next]; t.Kind == Word && (t.Canon == "in" || t.Canon == "over" || t.Canon == "made" || t.Canon == "to" && next+1 < hi && isLoop(l.b.tokens[next+1])) && (l.flat[0].Canon == "ch" || l.flat[0].Canon == "turn") {
+		return true // `ch 1 and over each loop work 1 sc`, `turn and through both loops`
 	}
 	if l.b.tokens[next].Kind == Number && next+1 < hi {
 		if after := l.b.tokens[next+1]; after.Kind == Stitch || after.Kind == Word && after.Canon == "ch" && next+2 < hi && l.b.tokens[next+2].Kind != Hyphen {
@@ -452,10 +458,18 @@ func (l *lister) splits(i, hi int) bool {
 		}
 		return false
 	}
+	if t := l.b.tokens[next]; t.Kind == Word && t.Canon == "motion" && l.flat[0].Canon == "motion" {
+		return false // `yarn over and draw through`
+	}
 	if t := l.b.tokens[next]; t.Kind == Word && t.Canon == "ch" && l.inEach() {
 		return false // `in each dc and ch-1 sp`
 	}
 	return beginsAction(l.b.tokens[next]) && !(l.b.tokens[next].Kind == Stitch && l.inEach() && !l.placed(next, hi))
+}
+
+// isLoop tells a word for a loop of a stitch's top.
+func isLoop(t Token) bool {
+	return t.Kind == Word && (t.Canon == "blo" || t.Canon == "flo" || t.Canon == "bothloops" || t.Canon == "thirdloop")
 }
 
 // firstWord is the first token that is no filler.
@@ -491,7 +505,7 @@ func beginsAction(t Token) bool {
 		return true
 	case Word:
 		switch t.Canon {
-		case "ch", "turn", "join", "skip", "omit", "comment", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue", "likewise", "increased", "decreased":
+		case "ch", "turn", "join", "skip", "omit", "comment", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue", "likewise", "increased", "decreased", "motion":
 			return true
 		}
 	}
@@ -567,7 +581,13 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		l.changed(rows, spanOf(flat), sep) // `rep Rows 3-6, with more repeats each time`
 		return
 	}
-	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Unread{}})
+	if l.depth == 0 { // in brackets it is a remark
+		node = l.gist(flat, sep)
+	}
+	if node == nil {
+		node = &Unread{}
+	}
+	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: node})
 }
 
 // beginning finds the longest beginning of flat, of at most upTo tokens, that
