@@ -70,7 +70,7 @@ type gRepFrom struct {
 	Marks bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
 	From2 *gStar  `parser:"| ( 'from' 'beg' ( 'of'? ( 'row' | 'rnd' ) )? ) )? | 'from' @@"`
 	To2   *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
-	Tail  *gTimes `parser:"@@? ( 'likewise' | 'for' Name+ )?"`
+	Tail  *gTimes `parser:"( ( 'around' | 'across' ) ( ?= Number ) )? @@? ( 'likewise' | 'for' Name+ )?"`
 }
 
 // until you come to the last one; until there are 144 sts
@@ -462,7 +462,7 @@ type gTotal struct {
 	Bare   *gNum    `parser:"(   @@ 'in'? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | ( ?= Number ) @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
-	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
+	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? 'have'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
 }
 
 // (…) 6 times; (…) in next ch-2 sp; [...] around; (…) 4 times in next sp

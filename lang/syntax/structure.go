@@ -36,6 +36,7 @@ type builder struct {
 // build reads the tokens of one instruction.
 func build(tokens []Token) ([]Clause, []Problem) {
 	crosses(tokens)
+	emphasis(tokens)
 	b := &builder{tokens: tokens}
 	b.pair()
 	clauses := b.list(0, len(tokens), 0)
@@ -186,6 +187,12 @@ func (l *lister) token(i, hi int) int {
 		if t.Canon == "=" {
 			l.flush(SepComma)
 			l.counting = true
+			break
+		}
+		if t.Canon == "|" { // the next cell of a table
+			l.counting = l.counting || len(l.out) == 0 && asTotal(l.flat) != nil && instructsIn(l.b.tokens[i+1:hi])
+			l.flush(SepStop)
+			l.counting = len(l.out) > 0
 			break
 		}
 		l.flat = append(l.flat, t)
