@@ -104,6 +104,7 @@ type hand struct {
 	notTurned        bool
 	spacing          *spacing      // chains made between stitches, nil for none
 	ended            bool          // the yarn is fastened off
+	leadSkip         int           // how many places the last repeat passes over first
 	closing          bool          // the stitch worked last is closed by the motions that follow
 	done             map[int][]int // what each numbered row made
 	steps            []step

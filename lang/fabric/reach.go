@@ -57,6 +57,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	if topOfChain(p) {
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
 	}
+	if p.Pick == syntax.PickLast && p.Of == nil && h.turnedFirst && len(h.row) == 0 && worksOn(h.coming) {
+		p.Pick = syntax.PickFirst // `ch 1, turn, sc in last sc, sc in next 4 sc`: the last one made
+	}
 	switch {
 	case p.Elsewhere && p.Name != "":
 		h.joinPieces(h.chains)

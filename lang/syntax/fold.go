@@ -400,7 +400,11 @@ func (f *folder) repeat(c Clause, n *RepeatFrom) {
 			return
 		}
 	}
-	f.whole(c, r)
+	if n.From != "" && len(f.open) > 0 {
+		f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Likewise{}}) // another mark stands open
+		return
+	}
+	f.whole(c, r, n.Beginning)
 }
 
 // opened finds the star a repeat goes back to: the latest open one of that
@@ -445,10 +449,10 @@ func (f *folder) again(c Clause, n *RepeatFrom, r *Repeat) {
 }
 
 // whole repeats everything after the row's beginning, where no mark says what.
-func (f *folder) whole(c Clause, r *Repeat) {
+func (f *folder) whole(c Clause, r *Repeat, all bool) {
 	r.Whole, r.Starred, r.StopAt = true, false, -1
 	from := 0
-	for from < len(f.out) && begins(f.out[from].Node) {
+	for from < len(f.out) && begins(f.out[from].Node) && !(all && archChain(f.out[from].Node)) {
 		from++
 	}
 	if rows, ok := f.peek().(*Rows); ok && from == len(f.out) && r.Limit == Measured {
@@ -467,6 +471,17 @@ func (f *folder) whole(c Clause, r *Repeat) {
 	f.open = nil // a star before this repeat has no part in it
 	f.out = append(f.out[:from], Clause{Span: r.Body[0].Span.Union(c.Span), Sep: c.Sep, Node: r})
 }
+
+// archChain tells a chain too long to begin a row with, which a repeat from the
+// beginning repeats.
+func archChain(n Node) bool {
+	ch, ok := n.(*Chain)
+	return ok && ch.Number.Or(0, 0) > mostTurning
+}
+
+// mostTurning is the most chains that a row begins with to reach its height, those
+// of a treble and a space after it. Common practice.
+const mostTurning = 6
 
 // begins tells whether a clause belongs to a row's beginning rather than to
 // what it repeats.
@@ -513,6 +528,9 @@ func (f *folder) ending(c Clause, n *Ending) bool {
 // loneEnding is an ending with no repeat before it: the step it names, or a
 // remark on the rows that are worked again.
 func (f *folder) loneEnding(n *Ending) Node {
+	if k := len(f.out); n.Step != nil && k > 0 && isEven(f.out[k-1].Node) {
+		return &Remark{} // `work even, ending with sl st in last 3 sts`
+	}
 	if n.Step != nil {
 		return n.Step
 	}
@@ -530,6 +548,8 @@ func (f *folder) loneEnding(n *Ending) Node {
 	}
 	return &Unread{}
 }
+
+func isEven(n Node) bool { _, ok := n.(*Even); return ok }
 
 // placeFirst gathers the stitches that go in a place named before them.
 func (f *folder) placeFirst(c Clause, n *PlaceFirst) {

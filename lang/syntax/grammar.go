@@ -68,7 +68,8 @@ type gRepFrom struct {
 	From  *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? ( Ordinal | 'last' )? @@"`
 	To    *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
 	Marks bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
-	From2 *gStar  `parser:"| ( 'from' 'beg' ( 'of'? ( 'row' | 'rnd' ) )? ) )? | 'from' @@"`
+	Beg   bool    `parser:"| ( 'from' @'beg' ( 'of'? ( 'row' | 'rnd' ) )? ) )?"`
+	From2 *gStar  `parser:"| 'from' @@"`
 	To2   *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
 	Tail  *gTimes `parser:"( ( 'around' | 'across' ) ( ?= Number ) )? @@? ( 'likewise' | 'for' Name+ )?"`
 }
@@ -275,7 +276,7 @@ type gWork struct {
 	N        *gNum      `parser:"( 'rs' | 'ws' )? ( @@ ( 'more' )? | 'more' | Ordinal ( ?= Stitch ) )?"`
 	Once1    *gOnce     `parser:"@@?"`
 	Coloured *gInColour `parser:"@@?"`
-	Stitch   *gStitch   `parser:"( ( 'st' 'of' ( ?= Stitch ) )? @@"`
+	Stitch   *gStitch   `parser:"( ( 'st' 'of' ( ?= Stitch ) )? ( ?! Stitch 'loop' 'st' ) @@"`
 	Named    *gNamed    `parser:"| @@ )"`
 	M        *gNum      `parser:"( 'st' ( ?! 'in' ) )? ( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
 	Times    *gTimesN   `parser:"@@?"`
@@ -312,7 +313,8 @@ type gFor struct {
 type gNamed struct {
 	Pos   lexer.Position
 	End   lexer.Position
-	Names []string `parser:"( @Name @Name? ( ?= 'st' | 'sp' )"`
+	Loop  bool     `parser:"( @( ( Stitch | Name )? 'loop' ( ?= 'st' ) )"`
+	Names []string `parser:"| @Name @Name? ( ?= 'st' | 'sp' )"`
 	Step  string   `parser:"| @( 'corner' | 'edge' ) ) ( 'st' | 'sp' )?"`
 }
 

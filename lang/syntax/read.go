@@ -315,7 +315,7 @@ func (r *reader) again(g *gAgain) Node {
 }
 
 func (r *reader) repeatFrom(g *gRepFrom) Node {
-	out := &RepeatFrom{Limit: Unstated}
+	out := &RepeatFrom{Limit: Unstated, Beginning: g.Beg}
 	if g.From != nil {
 		out.From = g.From.Text
 	}
@@ -432,6 +432,9 @@ func (r *reader) rows(g *gRows) Node {
 		if g.LastN != nil {
 			out.Last = r.num(g.LastN)
 		}
+	}
+	if g.Piece != nil && slices.Contains(g.Piece.Words, "follows") {
+		r.refused = true // how it goes is told next
 	}
 	if g.Piece != nil {
 		out.Piece, out.PieceRow, out.Mark = strings.Join(g.Piece.Words, " "), r.num(g.PieceN), g.Mark
@@ -680,6 +683,13 @@ func limitOf(to ToLimit) (Limit, Place) {
 
 func (r *reader) placeFirst(g *gPlace1st) Node {
 	out := &PlaceFirst{Place: r.firstPlace(g.Where)}
+	if p := out.Place; g.Work != nil && p.Loop != BothLoops && p.Pick == PickNext && !p.Each && !p.Number.Written() && (p.Noun.Kind == NounNone || p.Noun.Kind == NounAny) {
+		if w, ok := r.work(g.Work).(*Work); ok { // `in back loops work sc in each st`
+			with := *w
+			with.Loop = p.Loop
+			return &with
+		}
+	}
 	switch {
 	case g.Chain != nil:
 		out.First = r.chain(g.Chain)
@@ -838,8 +848,11 @@ func (r *reader) work(g *gWork) Node {
 // named reads a stitch that no dictionary has: `rice st`, `4 open meshes`. Its
 // words stand together.
 func (r *reader) named(g *gWork) StitchRef {
-	if g.Named.Step != "" {
+	switch {
+	case g.Named.Step != "":
 		return StitchRef{Word: g.Named.Step}
+	case g.Named.Loop:
+		return StitchRef{Word: "loop st"}
 	}
 	to := g.Named.Pos.Offset + len(g.Named.Names)
 	noun := r.tokens[to].Canon

@@ -1,6 +1,11 @@
 package syntax
 
-import "stitchproof/lang/source"
+import (
+	"slices"
+
+	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+)
 
 // maxDepth bounds nested brackets; deeper ones are left unread.
 const maxDepth = 60
@@ -203,7 +208,7 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma)
 			break
 		}
-		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" && !excepts(l.flat[0]) || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
+		if t.Kind == Word && len(l.flat) > 0 && !slices.ContainsFunc(l.flat, excepts) && (t.Canon == "ending" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
 			l.flush(SepNone)
 		}
 		l.flat = append(l.flat, t)
@@ -298,6 +303,11 @@ func (l *lister) bracket(open, end int) {
 	if l.gloss(open, end) || l.remark(open, end) {
 		return
 	}
+	if holds(l.flat, Stitch) && leadsTo(l.flat) && namesOnly(b.tokens[open+1:end]) && !l.worksBracket(end) {
+		l.flush(SepNone) // `2 dc in same sp (shell)`, `3 sc in next st (inc point)`
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
+		return
+	}
 	if side, ok := clauses.read(b.tokens[open+1 : end]).(*Side); ok {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}, Node: side})
@@ -367,6 +377,36 @@ func (l *lister) gloss(open, end int) bool {
 	return motion && l.flat[n-1].Kind == Stitch
 }
 
+// namesOnly tells words that only name what was just made: a group's name, with
+// what kind it is of.
+func namesOnly(tokens []Token) bool {
+	if holds(tokens, Number) && asTotal(tokens) != nil {
+		return false // `(8 shells)` is a count
+	}
+	grouped := false
+	for i, t := range tokens {
+		switch k := t.Stitch.In(stitch.Unsettled); {
+		case t.Kind == Stitch && k != nil && (k.Class == stitch.Group || k.Class == stitch.Picot || k.Class == stitch.Increase):
+			grouped = true
+		case t.Kind == Word && (t.Canon == "group" || t.Canon == "loop" || t.Canon == "corner" || t.Canon == ""):
+		case t.Kind == Number && i == 0, t.Kind == Hyphen, t.Kind == Name, t.Kind == Stitch && i < len(tokens)-1:
+		default:
+			return false
+		}
+	}
+	return grouped
+}
+
+// worksBracket tells whether what follows the bracket that closes at a token says
+// how often or where it is worked.
+func (l *lister) worksBracket(end int) bool {
+	if end+1 >= len(l.b.tokens) {
+		return false
+	}
+	t := l.b.tokens[end+1]
+	return t.Kind == Number || t.Kind == Sign || t.Kind == Word && (t.Canon == "in" || t.Canon == "once" || t.Canon == "times" || t.Canon == "around" || t.Canon == "across")
+}
+
 // leads tells whether the words collected so far go with a bracket after
 // them: `rep (…)`, `6 x (…)`, `in next sp work (…)`.
 func (l *lister) leads() bool {
@@ -410,7 +450,12 @@ func (l *lister) star(i int) {
 // the one after: it begins a repeat.
 func (l *lister) opens(i int) bool {
 	tokens := l.b.tokens
-	return i > 0 && tokens[i-1].Span.End < tokens[i].Span.Start && tokens[i].Span.End == tokens[i+1].Span.Start
+	if i == 0 || tokens[i-1].Span.End == tokens[i].Span.Start {
+		return false
+	}
+	// `(an increase) * 2 dc in next sp`, but `(sc, inc) * 6`
+	steps := i+2 < len(tokens) && tokens[i-1].Kind == Close && (tokens[i+2].Kind == Stitch || tokens[i+2].Canon == "ch")
+	return steps || tokens[i].Span.End == tokens[i+1].Span.Start
 }
 
 // refers tells whether the words before a star make it part of a phrase.
@@ -420,6 +465,9 @@ func (l *lister) refers() bool {
 		return false
 	}
 	last := l.flat[n-1]
+	if n > 1 && l.flat[n-2].Canon == "rep" && last.Canon == "from" {
+		return true // `same as Row 4 but repeating from * 7 times`
+	}
 	if l.flat[0].Canon != "rep" && l.flat[0].Canon != "from" && l.flat[0].Canon != "end" && l.flat[0].Canon != "ending" && l.flat[0].Canon != "work" && l.flat[0].Canon != "as" {
 		return false
 	}
@@ -604,6 +652,9 @@ func (l *lister) beginning(flat []Token, upTo int) int {
 		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" &&
 			!(flat[cut-1].Kind == Enclosed && l.b.totals[flat[cut-1].Group] != nil) {
 			continue
+		}
+		if before := flat[cut-1]; flat[cut].Kind == Stitch && (before.Kind == Ordinal || before.Kind == Word && before.Canon == "of") {
+			continue // `around post of 6th sc from …`
 		}
 		node, reach := l.node(flat[:cut])
 		if node != nil {
