@@ -41,7 +41,7 @@ func TestManuscripts(t *testing.T) {
 
 // manuscript writes what a text was read as: `piece NAME make N`, for each row
 // its line, label and stitches (`-` for no label, `?` where they are not known),
-// and with `!` the line and column of each error or warning.
+// and with `!` the line and column of each error.
 func manuscript(a *lint.Analysis) string {
 	var b strings.Builder
 	for i, p := range a.File.Pieces {
@@ -56,7 +56,7 @@ func manuscript(a *lint.Analysis) string {
 		}
 	}
 	for _, f := range a.Findings {
-		if f.Severity == lint.Error || f.Severity == lint.Warning {
+		if f.Severity == lint.Error {
 			line, column := a.Text.LineColumn(f.Span.Start)
 			fmt.Fprintf(&b, "! %d:%d %s\n", line, column, f.Rule)
 		}
