@@ -107,7 +107,7 @@ func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 				b.first, b.low, b.high = k, k.Turning, k.Turning
 			}
 			b.low, b.high = min(b.low, k.Turning), max(b.high, k.Turning)
-		case *syntax.Unread, *syntax.Rows, *syntax.Even, *syntax.Branch:
+		case *syntax.Unread, *syntax.Likewise, *syntax.Rows, *syntax.Even, *syntax.Branch:
 			known = false
 		}
 	})

@@ -99,7 +99,7 @@ func longestChain(r *syntax.Row) int {
 // worksUnseen tells whether a row may work stitches in words that are not
 // counted, or says that it is no row to be worked.
 func worksUnseen(r *syntax.Row) bool {
-	return has[*syntax.Unread](r) || has[*syntax.Rows](r) || has[*syntax.Even](r) || has[*syntax.Shaping](r) ||
+	return has[*syntax.Unread](r) || has[*syntax.Likewise](r) || has[*syntax.Rows](r) || has[*syntax.Even](r) || has[*syntax.Shaping](r) ||
 		has[*syntax.Finish](r) || has[*syntax.MakeUp](r)
 }
 

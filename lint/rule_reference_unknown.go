@@ -1,9 +1,11 @@
 package lint
 
 import (
+	"regexp"
 	"slices"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
 
@@ -39,7 +41,7 @@ Fasten off.
 
 func checkReferenceUnknown(p *Pass) {
 	for _, f := range p.faults(fabric.RowUnknown) {
-		if f.Name == "" && impliedRow(f.row, f.N) {
+		if f.Name == "" && impliedRow(f.row, f.N) || f.Name != "" && p.headedAbove(f.Name, f.row.Tree) {
 			continue
 		}
 		var message string
@@ -55,6 +57,13 @@ func checkReferenceUnknown(p *Pass) {
 		}
 		p.reportFault(f, Finding{Message: message})
 	}
+}
+
+// headedAbove tells whether some words above a row stand as a heading, within a
+// line as well, though no piece has that name: `EDGE—Sc around. 2nd square: rep Edge`.
+func (p *Pass) headedAbove(name string, row *syntax.Row) bool {
+	heading := regexp.MustCompile(`(?i)(?:^|[.\n>])\W*` + regexp.QuoteMeta(name) + `\s*(?:--|[—–:])`)
+	return heading.MatchString(p.File.Text.Slice(source.Span{End: row.At}))
 }
 
 // impliedRow tells whether a row is there although none has its number: it

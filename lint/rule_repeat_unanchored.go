@@ -3,6 +3,7 @@ package lint
 import (
 	"strings"
 
+	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
 
@@ -35,11 +36,20 @@ Fasten off.
 
 func checkRepeatUnanchored(p *Pass) {
 	for _, s := range p.problems(syntax.RepeatUnanchored) {
+		if m := mark(s.row.Source(s.Span)); m != "*" && p.marksAbove(m, s.row) {
+			continue // `repeat from ** of the first point`: the mark stands in another row
+		}
 		p.Report(Finding{
 			Span:    s.row.Abs(s.Span),
 			Message: quoted(s.row.Source(s.Span)) + " goes back to a mark that is not there: no " + mark(s.row.Source(s.Span)) + " stands before it",
 		})
 	}
+}
+
+// marksAbove tells whether a mark other than the common star stands in some line
+// above a row.
+func (p *Pass) marksAbove(mark string, row *syntax.Row) bool {
+	return strings.Contains(p.File.Text.Slice(source.Span{End: row.At}), mark)
 }
 
 // mark is the repeat mark that words of a pattern speak of.

@@ -1,6 +1,10 @@
 package lint
 
-import "stitchproof/lang/fabric"
+import (
+	"regexp"
+
+	"stitchproof/lang/fabric"
+)
 
 var rowShort = &Rule{
 	Name:     "row-short",
@@ -35,12 +39,18 @@ func checkRowShort(p *Pass) {
 		if t := &f.row.Tallies[f.sizes[0]]; t.Agrees() == fabric.Disagrees || hasFault(t, misfits...) {
 			continue // the count shows the same slip and says more, or the row is out of step
 		}
+		if divides.MatchString(f.row.Tree.Text) {
+			continue // `Divide for neck: sc in next 12 sts, turn`
+		}
 		p.reportMisfit(f, Finding{
 			Message: "leaves " + counted(f.num(func(f fabric.Fault) int { return f.N }), leftNoun(f.facts[0])) + " of " +
 				f.num(func(f fabric.Fault) int { return f.Base }) + " unworked and does not say so",
 		})
 	}
 }
+
+// divides says that a row is worked over a part of the one below.
+var divides = regexp.MustCompile(`(?i)\bdivid(?:e|ing)\b`)
 
 // leftNoun is what is left unworked: spaces where a row is worked by them.
 func leftNoun(f fabric.Fault) string {

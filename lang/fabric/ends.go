@@ -270,6 +270,10 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 		return
 	}
 	h.yarn = n.Yarn
+	if n.Action == syntax.YarnJoin && h.ended && len(h.row) > 0 {
+		h.lose() // another row begins in the same line
+		return
+	}
 	if n.Action != syntax.YarnJoin || len(h.row) > 0 || h.begun {
 		return
 	}

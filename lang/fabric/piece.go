@@ -173,7 +173,7 @@ func onEdge(tree *syntax.Piece) bool {
 				places := placesOf(n)
 				return len(places) > 0 && places[0].From != syntax.FromHook && places[0].Noun.Kind != syntax.NounRing &&
 					places[0].Noun.Kind != syntax.NounChain && places[0].Noun.Kind != syntax.NounSpace
-			case *syntax.MagicRing, *syntax.Repeat, *syntax.Yarn, *syntax.Join, *syntax.Rows, *syntax.Branch, *syntax.Unread:
+			case *syntax.MagicRing, *syntax.Repeat, *syntax.Yarn, *syntax.Join, *syntax.Rows, *syntax.Branch, *syntax.Likewise, *syntax.Unread:
 				return false
 			}
 		}

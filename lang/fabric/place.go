@@ -201,6 +201,10 @@ func (h *hand) missing(n syntax.Noun, want int) {
 		h.lose() // nothing lies below that this piece made
 		return
 	}
+	if h.onOther(n) || h.inPassing(n) {
+		h.lose()
+		return
+	}
 	if n.Kind != syntax.NounNone && n.Kind != syntax.NounAny && n.Kind != syntax.NounChain {
 		found := false
 		for _, i := range h.base {
@@ -361,6 +365,27 @@ func (h *hand) leap(to int) {
 	if passed > 0 {
 		h.fault(Fault{Kind: RowShort, N: passed, Base: h.count(syntax.Noun{})})
 	}
+}
+
+// onOther tells a place that no foundation chain has, where only that lies below: the
+// work is on something that this piece did not make.
+func (h *hand) onOther(n syntax.Noun) bool {
+	if n.Kind != syntax.NounStitch && n.Kind != syntax.NounSpace {
+		return false
+	}
+	for _, i := range h.base {
+		if s := h.stitch(i); s.IsSpace() || s.Kind == nil || s.Kind.Class != stitch.Chain {
+			return false
+		}
+	}
+	return true
+}
+
+// inPassing tells a group or picot of which the row below has none: it is made there
+// in steps, to which the pattern gave that name in passing.
+func (h *hand) inPassing(n syntax.Noun) bool {
+	k := n.Stitch.Meaning.In(h.words.dialect)
+	return n.Kind == syntax.NounStitch && k != nil && (k.Class == stitch.Group || k.Class == stitch.Picot) && h.count(n) == 0
 }
 
 func (h *hand) nounName(n syntax.Noun) string {

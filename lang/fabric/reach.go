@@ -61,6 +61,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	if p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Noun.Kind == syntax.NounChain && p.Of == nil && len(h.base) > 0 && len(h.row) == 0 && h.chains >= p.Nth {
 		p.From = syntax.FromHook // `ch 6, dc in 4th ch`
 	}
+	if p.Pick == syntax.PickLast && p.Of == nil && h.turnedFirst && len(h.row) == 0 && worksOn(h.coming) {
+		p.Pick = syntax.PickFirst // `ch 1, turn, sc in last sc, sc in next 4 sc`: the last one made
+	}
 	switch {
 	case p.Elsewhere && p.Name != "":
 		h.joinPieces(h.chains)

@@ -10,6 +10,11 @@ import (
 // that runs to the end must leave room for; nil where nobody knows.
 func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	h.works = h.works || len(r.Body) > 0
+	if turnsWithin(r.Body) && len(h.branches) == 0 {
+		h.lose() // each time is a row of its own
+		return
+	}
+	defer func() { h.leadSkip = leadingSkip(r, h.size) }()
 	if !h.nested && h.chains == 0 && len(h.row) > 0 && h.round && h.onlySlips() {
 		h.arrive()
 	}
@@ -44,6 +49,27 @@ func closedTogether(body []syntax.Clause) bool {
 		}
 	}
 	return false
+}
+
+// turnsWithin tells whether a repeat turns the work and then works on.
+func turnsWithin(body []syntax.Clause) bool {
+	for i, c := range body {
+		if turn, ok := c.Node.(*syntax.Turn); ok && !turn.Not && !turn.Rotate && !turn.OtherSide {
+			return worksOn(body[i+1:])
+		}
+	}
+	return false
+}
+
+// leadingSkip is how many places a repeat passes over before anything else.
+func leadingSkip(r *syntax.Repeat, size int) int {
+	if len(r.Body) == 0 {
+		return 0
+	}
+	if skip, ok := r.Body[0].Node.(*syntax.Skip); ok {
+		return skip.Place.Number.Or(size, 1)
+	}
+	return 0
 }
 
 // times works a repeat that says how often.
@@ -312,6 +338,8 @@ func worksOn(list []syntax.Clause) bool {
 			return true
 		case *syntax.Group, *syntax.Skip, *syntax.Repeat:
 			return true
+		case *syntax.Likewise, *syntax.Unread:
+			return true // what is not counted may use what is left
 		case *syntax.Bracket:
 			if worksOn(n.Body) {
 				return true

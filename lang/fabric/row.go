@@ -45,7 +45,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.attached = false
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
-	h.spare = false
+	h.spare, h.leadSkip = false, 0
 	h.pieces, h.bridge = 0, 0
 	h.standInLast()
 	h.edge, h.along, h.together = false, false, false
@@ -167,6 +167,9 @@ func (h *hand) leftOver() {
 // closesOver tells whether the chains that close a round pass over what it
 // leaves, as the chains before each of its stitches did: nobody says so.
 func (h *hand) closesOver(f Fault) bool {
+	if h.joined && f.Name == "" && f.N == h.leadSkip {
+		return true // `*skip 1, shell in next st; rep from * around, join`: the first shell stood before the star
+	}
 	if !h.joined || len(h.row) == 0 || !h.stitch(h.row[len(h.row)-1]).IsSpace() {
 		return false
 	}

@@ -56,6 +56,7 @@ func (d *document) text(s source.Span) string { return d.file.Text.Slice(s) }
 // split sorts the lines of the file.
 func (d *document) split() {
 	t := d.file.Text
+	front := frontMatter(t)
 	for i := 0; i < t.Lines(); i++ {
 		span := t.Line(i)
 		line := t.Slice(span)
@@ -63,6 +64,8 @@ func (d *document) split() {
 		switch {
 		case trimmed == "":
 			d.blank()
+		case i < front:
+			d.fronted(trimmed, line, span)
 		case strings.HasPrefix(trimmed, "//"):
 			d.file.Comments = append(d.file.Comments, &Comment{Span: span, Text: strings.TrimSpace(strings.TrimPrefix(trimmed, "//"))})
 		case strings.HasPrefix(trimmed, ">"):
@@ -126,6 +129,10 @@ func (d *document) line(line, trimmed string, span source.Span) {
 	switch {
 	case caption.MatchString(trimmed):
 		d.add(block{kind: blockProse, span: span})
+	case fence.MatchString(trimmed), rule.MatchString(trimmed), pageNumber.MatchString(trimmed), leader.MatchString(trimmed), anchor.MatchString(trimmed):
+		d.add(block{kind: blockProse, span: span})
+	case d.underlined(trimmed, d.file.Text.LineOf(span.Start)):
+		d.addHeading(trimmed, line, span)
 	case d.heading(line, trimmed, span):
 	case !d.started && d.field(line, span):
 	case d.inSection(trimmed, span):
@@ -263,6 +270,7 @@ func (d *document) readAll() {
 		}
 	}
 	d.dropEmptyPieces()
+	d.itemNumbers()
 	d.turning()
 }
 
@@ -298,6 +306,9 @@ func (d *document) readText(b *block) {
 		if !instructs(r) {
 			d.file.Prose = append(d.file.Prose, span)
 			continue
+		}
+		if r.Label.Bare && makesUp(r) {
+			r.Label = r.Label.ofItem() // `8. Fasten off.`
 		}
 		if n := introduction(r); n > 0 {
 			d.file.Prose = append(d.file.Prose, source.Span{Start: span.Start, End: span.Start + n})

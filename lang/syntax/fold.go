@@ -446,6 +446,10 @@ func (f *folder) repeat(c Clause, n *RepeatFrom) {
 			return
 		}
 	}
+	if n.From != "" && len(f.open) > 0 {
+		f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Likewise{}}) // another mark stands open
+		return
+	}
 	f.whole(c, r)
 }
 
@@ -586,6 +590,9 @@ func (f *folder) ending(c Clause, n *Ending) bool {
 // loneEnding is an ending with no repeat before it: the step it names, or a
 // remark on the rows that are worked again.
 func (f *folder) loneEnding(n *Ending) Node {
+	if k := len(f.out); n.Step != nil && k > 0 && isEven(f.out[k-1].Node) {
+		return &Remark{} // `work even, ending with sl st in last 3 sts`
+	}
 	if n.Step != nil {
 		return n.Step
 	}
@@ -603,6 +610,8 @@ func (f *folder) loneEnding(n *Ending) Node {
 	}
 	return &Unread{}
 }
+
+func isEven(n Node) bool { _, ok := n.(*Even); return ok }
 
 // placeFirst gathers the stitches that go in a place named before them.
 func (f *folder) placeFirst(c Clause, n *PlaceFirst) {

@@ -40,6 +40,7 @@ type gClause struct {
 	Work      *gWork      `parser:"| @@ EOF"`
 	Remark    *gRemark    `parser:"| @@ EOF"`
 	Loop      *gLoop      `parser:"| @@ EOF"`
+	Striped   *gStriped   `parser:"| @@ EOF"`
 	Total     *gTotal     `parser:"| @@ EOF"`
 	Again     *gAgain     `parser:"| @@ EOF"`
 	Along     *gAlong     `parser:"| @@ EOF"`
@@ -60,6 +61,7 @@ type gClause struct {
 	Motion    *gMotion    `parser:"| @@ EOF"`
 	YarnAt    *gYarnAt    `parser:"| @@ EOF"`
 	Into      *gInto      `parser:"| @@ EOF"`
+	At        *gWorkAt    `parser:"| @@ EOF"`
 }
 
 // rep from * 5 more times; rep from * to ** once; *...* 6 times; rep around
@@ -69,9 +71,10 @@ type gRepFrom struct {
 	From  *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? ( Ordinal | 'last' )? @@"`
 	To    *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
 	Marks bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
-	From2 *gStar  `parser:"| ( 'from' 'beg' ( 'of' ( 'row' | 'rnd' ) )? ) )? | 'from' @@"`
+	Beg   bool    `parser:"| ( 'from' @'beg' ( 'of'? ( 'row' | 'rnd' ) )? ) )?"`
+	From2 *gStar  `parser:"| 'from' @@"`
 	To2   *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
-	Tail  *gTimes `parser:"@@? ( 'likewise' | 'for' Name+ )?"`
+	Tail  *gTimes `parser:"( ( 'around' | 'across' ) ( ?= Number ) )? @@? ( 'likewise' | 'for' Name+ )?"`
 }
 
 // until you come to the last one; until there are 144 sts
@@ -276,15 +279,16 @@ type gWork struct {
 	In       bool       `parser:"@( 'in' ( ?= Stitch ) )?"`
 	N        *gNum      `parser:"( 'rs' | 'ws' )? ( @@ ( 'more' )? | 'more' | Ordinal ( ?= Stitch ) )?"`
 	Once1    *gOnce     `parser:"@@?"`
-	Stitch   *gStitch   `parser:"( ( 'st' 'of' ( ?= Stitch ) )? @@"`
+	Coloured *gInColour `parser:"@@?"`
+	Stitch   *gStitch   `parser:"( ( 'st' 'of' ( ?= Stitch ) )? ( ?! Stitch 'loop' 'st' ) @@"`
 	Named    *gNamed    `parser:"| @@ )"`
 	M        *gNum      `parser:"( 'st' ( ?! 'in' ) )? ( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
 	Times    *gTimesN   `parser:"@@?"`
 	Loop2    *gLoopIn   `parser:"@@?"`
 	Yarn     *gName     `parser:"( 'with' @@ ( ?= 'in' | 'to' | 'on' ) )?"`
 	Spacing  *gSpacing  `parser:"@@?"`
-	Each     bool       `parser:"@( 'each' ( ?= 'in' ) )?"`
-	Where    []*gWhere  `parser:"@@*"`
+	Each     bool       `parser:"( 'back' ( ?= 'in' | 'on' ) )? @( 'each' ( ?= 'in' ) )?"`
+	Where    []*gWhere  `parser:"@@* ( 'with' Stitch ( ?= EOF ) )?"`
 	Along    bool       `parser:"@( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )?"`
 	Spacing2 *gSpacing  `parser:"@@?"`
 	Together bool       `parser:"@( 'together' | 'tog' )?"`
@@ -296,6 +300,12 @@ type gWork struct {
 	For      *gFor      `parser:"@@?"`
 	ToJoin   bool       `parser:"( 'to' 'weave' )? @( ( 'to' | 'and' ) ( 'join' | 'form' | 'work' ( ?= 'ring' ) ) )?"`
 	Ring     bool       `parser:"@( 'ring' ) ?"`
+}
+
+// 3 White dc; 5 A sc: in that yarn
+type gInColour struct {
+	Pos  lexer.Position
+	Name string `parser:"@Name ( ?= Stitch )"`
 }
 
 // for picot; for a corner
@@ -310,7 +320,8 @@ type gFor struct {
 type gNamed struct {
 	Pos   lexer.Position
 	End   lexer.Position
-	Names []string `parser:"( @Name @Name? ( ?= 'st' | 'sp' )"`
+	Loop  bool     `parser:"( @( ( Stitch | Name )? 'loop' ( ?= 'st' ) )"`
+	Names []string `parser:"| @Name @Name? ( ?= 'st' | 'sp' )"`
 	Step  string   `parser:"| @( 'corner' | 'edge' ) ) ( 'st' | 'sp' )?"`
 }
 
@@ -340,6 +351,16 @@ type gInto struct {
 	Where []*gWhere `parser:"'work'? ( ?= 'in' | 'over' | 'around' ( 'post' | 'next' 'post' | 'each' 'post' ) ) @@+ 'work'?"`
 }
 
+// 5 sc in shoulder seam; sl st in tip of leaf: a place that no row made, named
+// by what a garment or a motif consists of
+type gWorkAt struct {
+	Pos    lexer.Position
+	N      *gNum    `parser:"'work'? @@?"`
+	Stitch *gStitch `parser:"@@ 'st'? 'back'?"`
+	In     string   `parser:"@( 'in' | 'to' | 'over' | 'on' | 'under' | 'at' | 'around' | 'across' | 'up' | 'behind' | 'between' )"`
+	Rest   []string `parser:"@( Name | Word | Number | Ordinal | Stitch | Hyphen )+"`
+}
+
 // A clause of any shape is one of these, too, by a word in it: see loose.
 
 // continue in this manner; complete other side to correspond; work 3 more
@@ -349,6 +370,10 @@ type gLikewise struct {
 	Pos lexer.Position
 	// continue so; complete row; work across 9 loops; work 2 rows of sc
 	Goes bool `parser:"(   'continue' | 'made' | 'beg' ( 'on' | 'over' | 'in' | ( ?= EOF ) ) | 'even' ( ?! 'in' Stitch )"`
+	// 10 Red blocks; 4 more motifs around 1st one
+	Made bool `parser:"    | 'work'? Number 'more'? Name* 'group' ( ?= EOF | 'in' | 'for' | 'around' | 'on' | 'across' )"`
+	// 4 solid over 4 open; sp over next block
+	Mesh bool `parser:"    | 'work'? Number? 'more'? ( 'sp' | 'group' | 'blo' ) 'over' ( ?= Number | 'next' | 'sp' | 'group' | 'blo' ) | Number 'more'? ( 'weave' ( 'group' | 'sp' )? | 'sp' ) ( ?= EOF )"`
 	Over bool `parser:"    | 'with' Number 'more' ( 'st' | 'ch' | 'sp' | 'loop' | 'group' | Stitch ) | Number Stitch 'more' ( 'at' | 'in' | 'on' ) | 'increased' Number? Stitch ( 'at' | 'in' | 'on' ) | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
 	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number Hyphen 'ch' Number? ( 'loop' | 'sp' ) | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' | Stitch ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
 	// rep on other side; rep from * of Row 2; rep 2nd block
@@ -363,7 +388,8 @@ type gAgain struct {
 	More  *gNum     `parser:"(   'with' @@ 'more'"`
 	Final bool      `parser:"| @'last'"`
 	Last  *gNum     `parser:"  @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
-	N     *gNum     `parser:"| 'work'? ( @@"`
+	Twice *gOnce    `parser:"| 'work'? ( @@ ( ?= 'in' )"`
+	N     *gNum     `parser:"  | @@ ( 'st' ( ?= 'in' ) )?"`
 	Loop  *gLoopIn  `parser:"  @@? | @@ )"`
 	Where []*gWhere `parser:"( ?= 'in' | 'across' | 'around' ) @@+ ( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )? )"`
 }
@@ -413,7 +439,7 @@ type gChain struct {
 	For    *gStitch  `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? ( 'once' ( ?= EOF ) )? ( 'for' Ordinal? @@ )?"`
 	Plus   *gNum     `parser:"( ( Sign | 'plus' ) @@ 'ch'? ( 'for' ( Name | 'tch' | 'turn' | 'foundation' | 'beg' )+ )? )?"`
 	On     *gPieceOf `parser:"( ( 'on' | 'from' | 'to' ) @@ )?"`
-	Counts *gCounts  `parser:"( 'at' 'end' 'of' ( 'each' | 'last' | 'next' )? ( 'row' | 'rnd' ) Number? )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
+	Counts *gCounts  `parser:"( 'at' ( 'end' 'of' ( 'each' | 'last' | 'next' )? ( 'row' | 'rnd' ) | 'rowend' ) Number? )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
 }
 
 // counts as dc; does not count as a st; counts as dc and ch 1 here and throughout
@@ -438,6 +464,12 @@ type gPart struct {
 	Noun *gNoun `parser:"@@"`
 }
 
+// 2 rows of White; next 4 rounds each of A: a stripe
+type gStriped struct {
+	Pos  lexer.Position
+	Name bool `parser:"'work'? 'next'? Number 'more'? 'made'? ( 'row' | 'rnd' ) ( 'each' | 'of' | 'in' | 'with' )* @Name ( Name | 'and' )*"`
+}
+
 // (24 sc) as the inside of a bracket; 24 sts; you have 12 dc and 4 ch-2 sps
 type gTotal struct {
 	Pos    lexer.Position
@@ -445,7 +477,7 @@ type gTotal struct {
 	Bare   *gNum    `parser:"(   @@ ( 'in' 'have' | 'have' )? 'in'? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | ( ?= Number ) @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
-	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
+	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? 'have'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
 }
 
 // (…) 6 times; (…) in next ch-2 sp; [...] around; (…) 4 times in next sp

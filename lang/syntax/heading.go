@@ -408,7 +408,7 @@ func (d *document) startsAgain(p *Piece, r *Row) bool {
 		return false
 	}
 	for _, earlier := range p.Rows {
-		if earlier.Label.Kind == Numbered && earlier.Label.First(0) >= 1 && earlier.Label.Round == r.Label.Round {
+		if earlier.Label.Kind == Numbered && earlier.Label.First(0) >= 1 && earlier.Label.Round == r.Label.Round && earlier.Label.Bare == r.Label.Bare {
 			return true
 		}
 	}

@@ -12,6 +12,10 @@ import (
 // of tokens it takes, 0 for none.
 func readLabel(tokens []Token, text string) (Label, int) {
 	r := labelReader{tokens: tokens, text: text}
+	for r.peek().Kind == Sign && (r.peek().Canon == "|" || r.peek().Canon == "#") {
+		r.at++ // a table's row, a heading
+	}
+	r.at += listItem(tokens[r.at:])
 	for r.peek().Kind == Star || r.at == 0 && (r.peek().Kind == Dash || r.peek().Kind == Hyphen) {
 		r.at++ // bold, italic, or a list's mark
 	}
@@ -81,6 +85,9 @@ func (r *labelReader) noun() bool {
 	r.label.Round = r.label.Round || r.word("rnd")
 	r.label.Step = r.label.Step || r.word("step")
 	r.at++
+	if r.peek().Kind == Sign && r.peek().Canon == "#" && r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Number {
+		r.at++ // Row #5
+	}
 	if r.peek().Kind == Period && r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Number {
 		r.at++ // Rnd. 5
 	}
@@ -284,6 +291,8 @@ func (r *labelReader) numberFirst() int {
 		return r.at
 	case !ordinal && t.Kind == Colon && r.at+1 < len(r.tokens):
 		r.label.Bare = true // `3-5: 10 sc`
+	case !ordinal && t.Kind == Sign && t.Canon == "|" && r.at+1 < len(r.tokens):
+		r.label.Bare = true
 		r.name = r.at
 		r.at++
 		return r.at
@@ -420,6 +429,9 @@ func (r *labelReader) end(strict bool) int {
 		if r.peek().Kind == Open && r.remark() {
 			continue
 		}
+		if t := r.peek(); t.Kind == Sign && t.Canon == "/" && r.at+1 < len(r.tokens) && (r.tokens[r.at+1].Canon == "rs" || r.tokens[r.at+1].Canon == "ws") {
+			r.at++ // Row 4/RS
+		}
 		if r.word("rs", "ws") {
 			r.side(r.peek().Canon)
 			r.at++
@@ -444,7 +456,7 @@ func (r *labelReader) end(strict bool) int {
 }
 
 // labelSigns are signs that close a label: `Row 3 =`, `Row 3 ->`.
-var labelSigns = map[string]bool{"=": true, ">": true, "→": true, "|": true}
+var labelSigns = map[string]bool{"=": true, ">": true, "→": true, "|": true, "~": true}
 
 // ofWhat takes what a row is a row of, where a colon closes it: `Row 1 of the
 // border:`.

@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"github.com/alecthomas/participle/v2/lexer"
+
+	"stitchproof/lang/stitch"
 )
 
 func upgrade(l lexer.Lexer) (*lexer.PeekingLexer, error) { return lexer.Upgrade(l) }
@@ -119,6 +121,9 @@ func (r *reader) place(g *gWhere) Place {
 	if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "next" || m.Word == "each" }) {
 		p.Noun.Kind = NounSpace // `in next ch-3` of the row below
 	}
+	if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && p.Of != nil && isGroupNoun(p.Of.Noun) {
+		p.Noun.Kind = NounSpace // `in ch-3 of next shell`
+	}
 	if p.Number.Written() && (p.Pick == PickFirst || p.Pick == PickLast) {
 		p.Each = false // `in each of last 2 sts` says no more than `in last 2 sts`
 	}
@@ -145,6 +150,12 @@ func (r *reader) place(g *gWhere) Place {
 		return Place{Each: true, To: ToLimit{Kind: ToNext, Noun: p.Noun}}
 	}
 	return p
+}
+
+// isGroupNoun tells what is worked in one place, with chains among it.
+func isGroupNoun(n Noun) bool {
+	k := n.Stitch.Meaning.In(stitch.Unsettled)
+	return n.Kind == NounGroup || n.Kind == NounStitch && k != nil && k.Class == stitch.Group
 }
 
 // mods applies the words of a place phrase to p, one after the other.
@@ -249,7 +260,7 @@ func elsewhere(p Place) bool {
 		return false
 	}
 	switch p.Noun.Word {
-	case "motif", "motifs", "block", "blocks", "square", "squares", "hexagon", "hexagons", "medallion", "medallions":
+	case "motif", "motifs", "block", "blocks", "square", "squares", "hexagon", "hexagons", "medallion", "medallions", "flower", "flowers":
 		return true
 	}
 	return false

@@ -24,6 +24,13 @@ func isNote(trimmed string) bool {
 // caption begins the words under a picture: `Photo 3: …`.
 var caption = regexp.MustCompile(`(?i)^[*_(]*(?:photos?|pictures?|pics?|fig|figures?|images?|illustrations?|diagrams?|plates?|page|chart|video)\.? ?(?:\d|[a-d]\b|[:—–])`)
 
+var (
+	// pageNumber is the number at the foot of a printed page.
+	pageNumber = regexp.MustCompile(`^(?:(?i:page|p\.) ?)?[-–— ]*\d{1,3}[-–— ]*$`)
+	// leader is a line of a table of contents: dots lead to the page.
+	leader = regexp.MustCompile(`(?:\. ?){4,}\s*\d{1,3}$|…{2,}\s*\d{1,3}$`)
+)
+
 // beginsInstruction tells a line such as `With A, ch 41.` by its first words.
 func beginsInstruction(trimmed string) bool {
 	tokens := Lex(firstWords(trimmed), 0, Standard())

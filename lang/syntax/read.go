@@ -116,35 +116,6 @@ func parseClause(tokens []Token) reading {
 	return failed
 }
 
-// loose reads a clause of any shape by a word in it that says what it is: a
-// comment, or work as elsewhere in the pattern.
-func loose(tokens []Token) Node {
-	only := false // for one of the sizes
-	for i, t := range tokens {
-		switch {
-		case t.Kind == Enclosed || t.Kind == Comma:
-			return nil
-		case t.Kind == Name && t.Canon == "if" && !slices.ContainsFunc(tokens, func(t Token) bool { return t.Kind == Stitch }):
-			return &Remark{} // advice: `if it cups, add a few`
-		case t.Kind == Name && t.Canon == "follows" && i > 0 && tokens[i-1].Canon == "as":
-			return &Likewise{} // how it goes is told next
-		case t.Kind != Word:
-		case t.Canon == "comment":
-			return &Remark{}
-		case t.Canon == "for":
-			only = true
-		case t.Canon == "likewise", t.Canon == "correspond", t.Canon == "pattern", t.Canon == "size" && only:
-			return &Likewise{}
-		case t.Canon == "as" && i > 0 && i+1 < len(tokens):
-			// same as, as on the other side, like 1st one
-			if next := tokens[i+1]; tokens[i-1].Canon == "same" || next.Kind == Ordinal || next.Canon == "on" || next.Canon == "for" || next.Canon == "from" {
-				return &Likewise{}
-			}
-		}
-	}
-	return nil
-}
-
 // reader turns what the grammar matched into what it means: many wordings,
 // one node.
 type reader struct {
@@ -227,6 +198,8 @@ func (r *reader) clause(g *gClause) Node {
 		return r.bracketed(g.Bracketed)
 	case g.Work != nil:
 		return r.work(g.Work)
+	case g.Striped != nil:
+		return &Likewise{}
 	case g.Total != nil:
 		return r.total(g.Total)
 	case g.Again != nil:
@@ -289,6 +262,8 @@ func (r *reader) clause(g *gClause) Node {
 		return &Yarn{Action: YarnJoin, Yarn: r.yarnName(g.YarnAt.Name), Place: Place{Elsewhere: true}}
 	case g.Into != nil:
 		return r.into(g.Into)
+	case g.At != nil:
+		return r.workAt(g.At)
 	}
 	return nil
 }
@@ -304,6 +279,22 @@ func (r *reader) motion() Node {
 		}
 	}
 	return &Motion{}
+}
+
+// workAt reads stitches worked into what no row made: as many as are said, or,
+// where they run along it, a number that is not known.
+func (r *reader) workAt(g *gWorkAt) Node {
+	named, runs := false, g.In == "around" || g.In == "across" || g.In == "up"
+	for _, t := range r.tokens[g.Stitch.Pos.Offset+1:] {
+		named = named || t.Kind == Name && parts[t.Canon]
+		r.refused = r.refused || t.Kind == Name && !parts[t.Canon]
+		runs = runs || t.Kind == Word && (t.Canon == "each" || t.Canon == "around" || t.Canon == "across" || t.Canon == "both" || t.Canon == "to")
+	}
+	r.refused = r.refused || !named
+	if runs {
+		return &Likewise{}
+	}
+	return &Work{Stitch: r.stitch(g.Stitch), Number: r.num(g.N), Places: []Place{{Elsewhere: true}}}
 }
 
 func (r *reader) name(g *gWordName) string {
@@ -338,6 +329,9 @@ func (r *reader) again(g *gAgain) Node {
 		return &Work{Places: []Place{{Pick: PickLast, Number: r.num(g.Last), Noun: Noun{Kind: NounAny, Word: "st"}}}}
 	}
 	w := &Work{Number: r.num(g.N), Places: r.places(g.Where)}
+	if g.Twice != nil {
+		w.Number = r.tokens[g.Twice.Pos.Offset].Values
+	}
 	if g.Loop != nil {
 		w.Loop = loopNamed(g.Loop.Word)
 	}
@@ -345,7 +339,7 @@ func (r *reader) again(g *gAgain) Node {
 }
 
 func (r *reader) repeatFrom(g *gRepFrom) Node {
-	out := &RepeatFrom{Limit: Unstated}
+	out := &RepeatFrom{Limit: Unstated, Beginning: g.Beg}
 	if g.From != nil {
 		out.From = g.From.Text
 	}
@@ -471,6 +465,9 @@ func (r *reader) rows(g *gRows) Node {
 		if g.LastN != nil {
 			out.Last = r.num(g.LastN)
 		}
+	}
+	if g.Piece != nil && slices.Contains(g.Piece.Words, "follows") {
+		r.refused = true // how it goes is told next
 	}
 	if g.Piece != nil {
 		out.Piece, out.PieceRow, out.Mark = strings.Join(g.Piece.Words, " "), r.num(g.PieceN), g.Mark
@@ -720,6 +717,13 @@ func limitOf(to ToLimit) (Limit, Place) {
 
 func (r *reader) placeFirst(g *gPlace1st) Node {
 	out := &PlaceFirst{Place: r.firstPlace(g.Where)}
+	if p := out.Place; g.Work != nil && p.Loop != BothLoops && p.Pick == PickNext && !p.Each && !p.Number.Written() && (p.Noun.Kind == NounNone || p.Noun.Kind == NounAny) {
+		if w, ok := r.work(g.Work).(*Work); ok { // `in back loops work sc in each st`
+			with := *w
+			with.Loop = p.Loop
+			return &with
+		}
+	}
 	switch {
 	case g.Chain != nil:
 		out.First = r.chain(g.Chain)
@@ -843,6 +847,10 @@ func (r *reader) work(g *gWork) Node {
 	if g.Yarn != nil {
 		out.Yarn = r.yarnName(g.Yarn)
 	}
+	if g.Coloured != nil {
+		out.Yarn = g.Coloured.Name
+		r.refused = r.refused || g.N == nil || !r.namesYarn(g.Coloured.Pos.Offset)
+	}
 	if g.In && len(out.Places) == 0 {
 		r.refused = r.refused || out.Number.Written()
 		out.Places = []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}} // `work in sc`
@@ -898,8 +906,11 @@ func (g *gFor) stitch() *gStitch {
 // named reads a stitch that no dictionary has: `rice st`, `4 open meshes`. Its
 // words stand together.
 func (r *reader) named(g *gWork) StitchRef {
-	if g.Named.Step != "" {
+	switch {
+	case g.Named.Step != "":
 		return StitchRef{Word: g.Named.Step}
+	case g.Named.Loop:
+		return StitchRef{Word: "loop st"}
 	}
 	to := g.Named.Pos.Offset + len(g.Named.Names)
 	noun := r.tokens[to].Canon
@@ -908,6 +919,15 @@ func (r *reader) named(g *gWork) StitchRef {
 	}
 	return StitchRef{Word: strings.Join(g.Named.Names, " ") + " " + noun}
 }
+
+// namesYarn tells a word that can only be a yarn: a colour, a single letter, how
+// light it is.
+func (r *reader) namesYarn(at int) bool {
+	t := r.tokens[at]
+	return t.Written == "colour" || len(t.Canon) == 1 && t.Canon != "x" || lightness[t.Canon]
+}
+
+var lightness = map[string]bool{"light": true, "dark": true, "contrasting": true, "medium": true, "bright": true, "pale": true}
 
 // filet are the words that name the meshes of filet work.
 var filet = map[string]bool{"open": true, "solid": true, "closed": true, "close": true, "filled": true}

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 )
 
 // maxDepth bounds nested brackets; deeper ones are left unread.
@@ -40,6 +41,7 @@ type builder struct {
 // build reads the tokens of one instruction.
 func build(tokens []Token) ([]Clause, []Problem) {
 	crosses(tokens)
+	emphasis(tokens)
 	b := &builder{tokens: tokens}
 	b.pair()
 	clauses := b.list(0, len(tokens), 0)
@@ -51,7 +53,7 @@ func build(tokens []Token) ([]Clause, []Problem) {
 func crosses(tokens []Token) {
 	var marks []int
 	for i, t := range tokens {
-		if t.Kind == Name && t.Canon == "x" && (i == 0 || separates(tokens[i-1])) {
+		if t.Kind == Name && t.Canon == "x" && (i == 0 || separates(tokens[i-1]) || tokens[i-1].Kind == Word && tokens[i-1].Canon == "work") {
 			marks = append(marks, i)
 		}
 	}
@@ -59,7 +61,7 @@ func crosses(tokens []Token) {
 		return
 	}
 	if after := tokens[marks[0]+1]; after.Kind == Number {
-		if next := tokens[marks[0]+2]; next.Kind != Stitch && next.Canon != "ch" {
+		if next := tokens[marks[0]+2]; next.Kind != Stitch && next.Kind != Name && next.Canon != "ch" {
 			return
 		}
 	}
@@ -196,6 +198,12 @@ func (l *lister) token(i, hi int) int {
 			l.counting = true
 			break
 		}
+		if t.Canon == "|" { // the next cell of a table
+			l.counting = l.counting || len(l.out) == 0 && asTotal(l.flat) != nil && instructsIn(l.b.tokens[i+1:hi])
+			l.flush(SepStop)
+			l.counting = len(l.out) > 0
+			break
+		}
 		l.flat = append(l.flat, t)
 	case Star:
 		l.star(i)
@@ -207,7 +215,7 @@ func (l *lister) token(i, hi int) int {
 		if t.Kind == Word && t.Canon == "until" && l.goesOn() && i+1 < hi && l.b.tokens[i+1].Canon == "have" {
 			l.flush(SepComma) // `continue in this manner until there are 60 sts`
 		}
-		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" && !excepts(l.flat[0]) || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
+		if t.Kind == Word && len(l.flat) > 0 && !slices.ContainsFunc(l.flat, excepts) && (t.Canon == "ending" || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
 			l.flush(SepNone)
 		}
 		l.flat = append(l.flat, t)
@@ -319,6 +327,11 @@ func (l *lister) bracket(open, end int) int {
 	if l.gloss(open, end) || l.remark(open, end) || l.explained(open, end) {
 		return end
 	}
+	if holds(l.flat, Stitch) && leadsTo(l.flat) && namesOnly(b.tokens[open+1:end]) && !l.worksBracket(end) {
+		l.flush(SepNone) // `2 dc in same sp (shell)`, `3 sc in next st (inc point)`
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
+		return end
+	}
 	if side, ok := clauses.read(b.tokens[open+1 : end]).(*Side); ok {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}, Node: side})
@@ -378,6 +391,9 @@ func (l *lister) gloss(open, end int) bool {
 	if l.defines(open, end) {
 		return true
 	}
+	if len(inside) == 2 && inside[0].Canon == "with" && inside[1].Kind == Stitch && l.flat[0].Canon == "join" {
+		return true // `join (with sl st) in first sc`
+	}
 	if len(inside) > 0 && inside[0].Canon == "between" && l.flat[0].Canon == "in" {
 		return true // `in next ch-3 (between 2 dc) make dc`
 	}
@@ -385,6 +401,36 @@ func (l *lister) gloss(open, end int) bool {
 		return true // `3 dc (shell) in next sp`
 	}
 	return false
+}
+
+// namesOnly tells words that only name what was just made: a group's name, with
+// what kind it is of.
+func namesOnly(tokens []Token) bool {
+	if holds(tokens, Number) && asTotal(tokens) != nil {
+		return false // `(8 shells)` is a count
+	}
+	grouped := false
+	for i, t := range tokens {
+		switch k := t.Stitch.In(stitch.Unsettled); {
+		case t.Kind == Stitch && k != nil && (k.Class == stitch.Group || k.Class == stitch.Picot || k.Class == stitch.Increase):
+			grouped = true
+		case t.Kind == Word && (t.Canon == "group" || t.Canon == "loop" || t.Canon == "corner" || t.Canon == ""):
+		case t.Kind == Number && i == 0, t.Kind == Hyphen, t.Kind == Name, t.Kind == Stitch && i < len(tokens)-1:
+		default:
+			return false
+		}
+	}
+	return grouped
+}
+
+// worksBracket tells whether what follows the bracket that closes at a token says
+// how often or where it is worked.
+func (l *lister) worksBracket(end int) bool {
+	if end+1 >= len(l.b.tokens) {
+		return false
+	}
+	t := l.b.tokens[end+1]
+	return t.Kind == Number || t.Kind == Sign || t.Kind == Word && (t.Canon == "in" || t.Canon == "once" || t.Canon == "times" || t.Canon == "around" || t.Canon == "across")
 }
 
 // leads tells whether the words collected so far go with a bracket after
@@ -430,7 +476,12 @@ func (l *lister) star(i int) {
 // the one after: it begins a repeat.
 func (l *lister) opens(i int) bool {
 	tokens := l.b.tokens
-	return i > 0 && tokens[i-1].Span.End < tokens[i].Span.Start && tokens[i].Span.End == tokens[i+1].Span.Start
+	if i == 0 || tokens[i-1].Span.End == tokens[i].Span.Start {
+		return false
+	}
+	// `(an increase) * 2 dc in next sp`, but `(sc, inc) * 6`
+	steps := i+2 < len(tokens) && tokens[i-1].Kind == Close && (tokens[i+2].Kind == Stitch || tokens[i+2].Canon == "ch")
+	return steps || tokens[i].Span.End == tokens[i+1].Span.Start
 }
 
 // refers tells whether the words before a star make it part of a phrase.
@@ -440,6 +491,9 @@ func (l *lister) refers() bool {
 		return false
 	}
 	last := l.flat[n-1]
+	if n > 1 && l.flat[n-2].Canon == "rep" && last.Canon == "from" {
+		return true // `same as Row 4 but repeating from * 7 times`
+	}
 	if l.flat[0].Canon != "rep" && l.flat[0].Canon != "from" && l.flat[0].Canon != "end" && l.flat[0].Canon != "ending" && l.flat[0].Canon != "work" && l.flat[0].Canon != "as" {
 		return false
 	}
@@ -473,8 +527,11 @@ func (l *lister) splits(i, hi int) bool {
 	if next >= hi {
 		return true
 	}
-	if t := l.b.tokens[next]; t.Kind == Word && (t.Canon == "in" || t.Canon == "over") && (l.flat[0].Canon == "ch" || l.flat[0].Canon == "turn") {
-		return true // `ch 1 and over each loop work 1 sc`
+	if len(l.flat) == 2 && l.flat[0].Canon == "ch" && l.flat[1].Kind == Number && l.b.tokens[next].Kind != Number && l.b.tokens[next].Canon != "ch" {
+		return true // `ch 4 and down the side of next petal`
+	}
+	if t := l.b.tokens[next]; t.Kind == Word && (t.Canon == "in" || t.Canon == "over" || t.Canon == "made" || t.Canon == "to" && next+1 < hi && isLoop(l.b.tokens[next+1])) && (l.flat[0].Canon == "ch" || l.flat[0].Canon == "turn") {
+		return true // `ch 1 and over each loop work 1 sc`, `turn and through both loops`
 	}
 	if l.b.tokens[next].Kind == Number && next+1 < hi {
 		if after := l.b.tokens[next+1]; after.Kind == Stitch || after.Kind == Word && after.Canon == "ch" && next+2 < hi && l.b.tokens[next+2].Kind != Hyphen {
@@ -482,10 +539,18 @@ func (l *lister) splits(i, hi int) bool {
 		}
 		return false
 	}
+	if t := l.b.tokens[next]; t.Kind == Word && t.Canon == "motion" && l.flat[0].Canon == "motion" {
+		return false // `yarn over and draw through`
+	}
 	if t := l.b.tokens[next]; t.Kind == Word && t.Canon == "ch" && l.inEach() {
 		return false // `in each dc and ch-1 sp`
 	}
 	return beginsAction(l.b.tokens[next]) && !(l.b.tokens[next].Kind == Stitch && l.inEach() && !l.placed(next, hi))
+}
+
+// isLoop tells a word for a loop of a stitch's top.
+func isLoop(t Token) bool {
+	return t.Kind == Word && (t.Canon == "blo" || t.Canon == "flo" || t.Canon == "bothloops" || t.Canon == "thirdloop")
 }
 
 // firstWord is the first token that is no filler.
@@ -521,7 +586,7 @@ func beginsAction(t Token) bool {
 		return true
 	case Word:
 		switch t.Canon {
-		case "ch", "turn", "join", "skip", "omit", "comment", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue", "likewise", "increased", "decreased":
+		case "ch", "turn", "join", "skip", "omit", "comment", "fasten", "work", "rep", "return", "branch", "change", "place", "leave", "drop", "weave", "rotate", "not", "end", "ending", "continue", "likewise", "increased", "decreased", "motion":
 			return true
 		}
 	}
@@ -602,7 +667,13 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		l.changed(rows, spanOf(flat), sep) // `rep Rows 3-6, with more repeats each time`
 		return
 	}
-	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Unread{}})
+	if l.depth == 0 { // in brackets it is a remark
+		node = l.gist(flat, sep)
+	}
+	if node == nil {
+		node = &Unread{}
+	}
+	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: node})
 }
 
 // beginning finds the longest beginning of flat, of at most upTo tokens, that
@@ -612,6 +683,9 @@ func (l *lister) beginning(flat []Token, upTo int) int {
 		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" &&
 			!(flat[cut-1].Kind == Enclosed && l.b.totals[flat[cut-1].Group] != nil) {
 			continue
+		}
+		if before := flat[cut-1]; flat[cut].Kind == Stitch && (before.Kind == Ordinal || before.Kind == Word && before.Canon == "of") {
+			continue // `around post of 6th sc from …`
 		}
 		node, reach := l.node(flat[:cut])
 		if node != nil {

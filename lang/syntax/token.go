@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -87,7 +88,15 @@ func Lex(text string, base int, vocab *Vocabulary) []Token {
 // scan fills l.raw.
 func (l *scanner) scan() {
 	glued := false
+	marks := marked(l.text)
 	for i := 0; i < len(l.text); {
+		for len(marks) > 0 && marks[0].Start < i {
+			marks = marks[1:]
+		}
+		if len(marks) > 0 && marks[0].Start == i {
+			i, glued, marks = marks[0].End, false, marks[1:]
+			continue
+		}
 		r, size := utf8.DecodeRuneInString(l.text[i:])
 		if isBlank(r) {
 			glued = false
@@ -109,9 +118,12 @@ func (l *scanner) scan() {
 		case vulgarFraction(r) > 0:
 			i += size
 			l.add(Number, start, i, l.text[start:i], glued)
+		case r == '"' && (start == 0 || !unicode.IsDigit(rune(l.text[start-1])) && !l.fractionBefore(start)):
+			i += size // quotes; after a number they are inches
+			continue
 		default:
 			i += size
-			l.add(punctuation(r), start, i, l.text[start:i], glued)
+			l.add(l.punctuation(r, start), start, i, l.text[start:i], glued)
 			if last := &l.raw[len(l.raw)-1]; last.kind == Dash && glued && r != '–' && r != '—' && r != '―' && l.wordFollows(i) {
 				last.kind = Hyphen
 			}
@@ -164,6 +176,7 @@ func (l *scanner) word(start int, glued bool) int {
 		switch {
 		case unicode.IsLetter(r) || unicode.Is(unicode.Mn, r):
 		case isApostrophe(r) && end > start && l.wordFollows(end+size):
+		case isSoft(r) && l.wordFollows(end+size):
 		case unicode.IsDigit(r):
 			if letters == 0 {
 				letters = end
@@ -180,11 +193,36 @@ func (l *scanner) word(start int, glued bool) int {
 		end = letters
 	}
 	word := fold(l.text[start:end])
+	if rest := l.hyphenated(end); rest > end {
+		if whole := word + fold(strings.TrimLeft(l.text[end+1:rest], " \t\r\n")); l.vocab.known(whole) {
+			word, end = whole, rest
+		}
+	}
 	if base, plural := strings.CutSuffix(word, "'s"); plural && !l.vocab.known(word) && l.vocab.known(base) {
 		word = base // 3 dc's
 	}
 	l.add(Word, start, end, word, glued)
 	return end
+}
+
+// hyphenated is where a word ends that is cut at the end of a line, which stops
+// at an offset: `cro-` with `chet` below. It gives the offset for none.
+func (l *scanner) hyphenated(end int) int {
+	if end >= len(l.text) || l.text[end] != '-' {
+		return end
+	}
+	at := end + 1 + len(l.text[end+1:]) - len(strings.TrimLeft(l.text[end+1:], " \t\r\n"))
+	if !strings.Contains(l.text[end:at], "\n") {
+		return end
+	}
+	for at < len(l.text) {
+		r, size := utf8.DecodeRuneInString(l.text[at:])
+		if !unicode.IsLower(r) {
+			break
+		}
+		at += size
+	}
+	return at
 }
 
 // number reads digits with an ordinal's ending, a decimal part or a fraction.
@@ -264,13 +302,39 @@ const maxNumber = 100_000_000
 // non-breaking and zero-width spaces, the byte-order mark, soft hyphens.
 func isBlank(r rune) bool {
 	switch r {
-	case '\u00ad', '\u200b', '\u200c', '\u200d', '\u2060', '\ufeff', '_', '•', '·', '●', '▪', '◦':
+	case '\u00ad', '\u200b', '\u200c', '\u200d', '\u2060', '\ufeff', '_', '`', '\\', '“', '”', '„', '«', '»', '•', '·', '●', '▪', '◦':
 		return true
 	}
 	return unicode.IsSpace(r) || unicode.Is(unicode.Cf, r) || unicode.Is(unicode.So, r) || r == '\ufe0f'
 }
 
+// isSoft tells what a word processor puts within a word to cut it there, if need be.
+func isSoft(r rune) bool { return r == '\u00ad' || r == '\u200b' || r == '\u2060' }
+
 func isApostrophe(r rune) bool { return r == '\'' || r == '’' || r == 'ʼ' }
+
+// fractionBefore tells whether a fraction stands right before an offset.
+func (l *scanner) fractionBefore(at int) bool {
+	r, _ := utf8.DecodeLastRuneInString(l.text[:at])
+	return vulgarFraction(r) > 0
+}
+
+// angled are the brackets of a count in angles: `<24 sts>`.
+var angled = regexp.MustCompile(`<\d[^<>\n]*>`)
+
+func (l *scanner) punctuation(r rune, at int) Kind {
+	if r == '<' || r == '>' {
+		for _, in := range angled.FindAllStringIndex(l.text, -1) {
+			switch at {
+			case in[0]:
+				return Open
+			case in[1] - 1:
+				return Close
+			}
+		}
+	}
+	return punctuation(r)
+}
 
 func punctuation(r rune) Kind {
 	switch r {
@@ -297,7 +361,7 @@ var vulgar = map[rune]int{'¼': 25, '½': 50, '¾': 75, '⅓': 33, '⅔': 67, '�
 // vulgarFraction gives a fraction written as one character in hundredths.
 func vulgarFraction(r rune) int { return vulgar[r] }
 
-var apostrophes = strings.NewReplacer("’", "'", "ʼ", "'")
+var apostrophes = strings.NewReplacer("’", "'", "ʼ", "'", "\u00ad", "", "\u200b", "", "\u2060", "")
 
 // fold lower-cases a word and writes every apostrophe alike.
 func fold(s string) string {

@@ -220,10 +220,12 @@ type Mark struct{ Text string }
 // that found no star are left.
 type RepeatFrom struct {
 	From, To string
-	Limit    Limit
-	Number   Num
-	Last     Place
-	StopAt   string
+	// Beginning is set in `repeat from the beginning`.
+	Beginning bool
+	Limit     Limit
+	Number    Num
+	Last      Place
+	StopAt    string
 }
 
 // Ending gives the end of the last repeat: `ending with sc in last 3 sts`.

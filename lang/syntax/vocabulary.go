@@ -40,9 +40,12 @@ type wordEntry struct {
 	// counted is set for a word that names a stitch only where one is counted
 	// or picked: `3 long`, `next p`.
 	counted bool
-	colour  bool // a word that names a yarn wherever it stands
-	values  Num
-	stitch  stitch.Meaning
+	// picked is set for a word of plain English that is one of the trade where one
+	// of several is picked: `next leaf`, `2nd flower`.
+	picked bool
+	colour bool // a word that names a yarn wherever it stands
+	values Num
+	stitch stitch.Meaning
 }
 
 // Standard is the vocabulary of a pattern that defines nothing of its own.
@@ -86,6 +89,7 @@ func newWordEntry(canon, kind string) *wordEntry {
 	kind, value, _ := strings.Cut(kind, ":")
 	e := &wordEntry{canon: canon, filler: kind == "filler"}
 	e.colour = kind == "colour"
+	e.picked = kind == "picked"
 	if e.counted = kind == "counted"; e.counted {
 		e.kind = Stitch
 		e.stitch, _ = stitch.Find(value)
@@ -164,7 +168,7 @@ func (l *scanner) group() []Token {
 		r := l.raw[i]
 		entry, n := l.match(i)
 		switch {
-		case entry != nil && !(entry.filler && l.letter(i, n)) && !(entry.counted && !l.counts(tokens, i+n)):
+		case entry != nil && !(entry.filler && l.letter(i, n)) && !(entry.counted && !l.counts(tokens, i+n)) && !(entry.picked && !picks(tokens)):
 			t := Token{Kind: entry.kind, Canon: entry.canon, Values: entry.values, Stitch: entry.stitch}
 			if entry.filler {
 				t.Canon = ""
@@ -212,11 +216,17 @@ func (l *scanner) group() []Token {
 				t.Kind = Name
 			}
 			n := 1
+			if looks[r.lower] && len(tokens) > 0 && l.isGroup(i+1) {
+				t.Kind, t.Canon = Word, "" // of a small motif, on the finished square
+				if l.raw[i+1].kind == Hyphen {
+					n++ // next half-loop
+				}
+			}
 			if r.kind == Ordinal {
 				t.Canon, t.Values = "", One(r.value)
 				n += l.numberStop(i)
 			}
-			if n < len(l.raw)-i && shades[r.lower] {
+			if n < len(l.raw)-i && (shades[r.lower] || r.lower == "no") {
 				n += l.abbreviationStop(i + 1)
 			}
 			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
@@ -258,11 +268,42 @@ func inColours(tokens []Token) {
 	}
 }
 
+// looks are the words that say of a motif or petal how it looks, and no more.
+var looks = map[string]bool{"small": true, "large": true, "big": true, "little": true, "complete": true, "completed": true, "finished": true, "fill": true, "whole": true, "flower": true, "half": true, "incomplete": true, "incompleted": true, "hemstitched": true}
+
+// isGroup tells whether raw token i names a group of stitches or a motif.
+func (l *scanner) isGroup(i int) bool {
+	if i < len(l.raw) && (l.raw[i].kind == Hyphen || l.raw[i].lower == "in" && l.raw[i-1].lower == "fill") {
+		return l.isGroup(i + 1)
+	}
+	entry, _ := l.match(i)
+	return entry != nil && (entry.canon == "group" || entry.canon == "loop" || entry.canon == "sp")
+}
+
+// picks tells whether the words before pick one of several.
+func picks(before []Token) bool {
+	for len(before) > 0 && before[len(before)-1].Kind == Word && before[len(before)-1].Canon == "" {
+		before = before[:len(before)-1]
+	}
+	if len(before) == 0 {
+		return false
+	}
+	last := before[len(before)-1]
+	switch last.Canon {
+	case "next", "same", "last", "each", "any", "other", "previous":
+		return last.Kind == Word
+	}
+	return last.Kind == Ordinal
+}
+
 // counts tells whether a short name of a stitch, which ends before raw token
 // i, is one here: a number or a pick stands before it, and no noun after it.
 func (l *scanner) counts(before []Token, i int) bool {
 	for len(before) > 0 && before[len(before)-1].Kind == Word && before[len(before)-1].Canon == "" {
 		before = before[:len(before)-1]
+	}
+	if n := len(before); n > 3 && before[n-1].Kind == Close && before[n-3].Kind == Open {
+		before = before[:n-3] // next (center) p
 	}
 	if len(before) == 0 {
 		return false
@@ -357,13 +398,19 @@ func (l *scanner) abbreviationStop(i int) int {
 		return 0
 	}
 	r, before := l.raw[i], l.raw[i-1]
-	if r.kind != Period || !r.glued || l.text[r.start] != '.' || before.kind != Word || !stopped[before.lower] && len(before.lower) > 1 && !shades[before.lower] {
+	if r.kind != Period || !r.glued || l.text[r.start] != '.' || before.kind != Word || !stopped[before.lower] && len(before.lower) > 1 && !shades[before.lower] && before.lower != "no" {
 		return 0
 	}
 	if i+1 >= len(l.raw) {
 		return 0
 	}
 	next := l.raw[i+1]
+	if before.lower == "no" {
+		if next.kind != Number {
+			return 0
+		}
+		return 1 // No. 3
+	}
 	if shades[before.lower] {
 		return 1 // Dk. Green
 	}

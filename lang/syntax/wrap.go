@@ -13,10 +13,22 @@ import (
 // of something.
 func (d *document) continues(line string, span source.Span) bool {
 	b := d.last()
-	if b == nil || b.kind == blockHeading || !d.adjoins(b.span.End, span.Start) {
+	if b == nil || b.kind == blockHeading {
 		return false
 	}
 	trimmed := strings.TrimFunc(line, isBlank)
+	if !d.adjoins(b.span.End, span.Start) {
+		return d.below(b, trimmed)
+	}
+	if pageNumber.MatchString(trimmed) || leader.MatchString(trimmed) {
+		return false
+	}
+	if b.kind == blockText && countAlone(trimmed) {
+		return true
+	}
+	if tableRow(trimmed) || tableRow(strings.TrimFunc(d.text(b.span), isBlank)) {
+		return false
+	}
 	if labelled(trimmed) {
 		return false
 	}
@@ -39,6 +51,23 @@ func (d *document) continues(line string, span source.Span) bool {
 	}
 	r := firstRune(trimmed)
 	return d.started && (unicode.IsLower(r) || unicode.IsDigit(r)) && !endsSentence(before) && len(before) > longLine
+}
+
+// below tells a line that goes on with the label which a heading above it holds.
+func (d *document) below(b *block, trimmed string) bool {
+	head := strings.TrimFunc(d.text(b.span), isBlank)
+	return b.kind == blockText && strings.HasPrefix(head, "#") && onlyLabel(head) && !d.heads(trimmed) && !labelled(trimmed) && !tableRow(trimmed) &&
+		strings.TrimSpace(d.file.Text.Slice(source.Span{Start: b.span.End, End: d.file.Text.Line(d.file.Text.LineOf(b.span.End) + 2).Start})) == ""
+}
+
+// countAlone tells a line that is a stated count in brackets and no more.
+func countAlone(line string) bool {
+	if line == "" || !strings.ContainsRune("([{", rune(line[0])) || len(line) > 2*longLine {
+		return false
+	}
+	tokens := Lex(strings.TrimRight(line, "."), 0, Standard())
+	n := len(tokens)
+	return n > 2 && tokens[n-1].Kind == Close && asTotal(tokens[1:n-1]) != nil
 }
 
 // listed tells a line that begins with the mark of a list.

@@ -1,0 +1,196 @@
+package syntax
+
+import (
+	"slices"
+	"strings"
+
+	"stitchproof/lang/stitch"
+)
+
+// Old books tell a maker what to do in sentences that no grammar holds, and
+// remark on it in the next. What such a sentence is shows in its words: a remark,
+// or work of which the number is not said. Either is read; the second leaves its row
+// uncounted.
+
+// loose reads a clause of any shape by a word in it that says what it is: a
+// comment, or work as elsewhere in the pattern.
+func loose(tokens []Token) Node {
+	only := false // for one of the sizes
+	for i, t := range tokens {
+		switch {
+		case t.Kind == Enclosed || t.Kind == Comma:
+			return nil
+		case t.Kind == Name && t.Canon == "if" && !holds(tokens, Stitch):
+			return &Remark{} // advice: `if it cups, add a few`
+		case t.Kind == Name && t.Canon == "follows" && i > 0 && tokens[i-1].Canon == "as":
+			return &Likewise{} // how it goes is told next
+		case t.Kind != Word:
+		case t.Canon == "comment":
+			return &Remark{}
+		case t.Canon == "for":
+			only = true
+		case t.Canon == "likewise", t.Canon == "correspond", t.Canon == "pattern", t.Canon == "size" && only:
+			return &Likewise{}
+		case t.Canon == "as" && i > 0 && i+1 < len(tokens):
+			// same as, as on the other side, like 1st one
+			if next := tokens[i+1]; tokens[i-1].Canon == "same" || next.Kind == Ordinal || next.Canon == "on" || next.Canon == "for" || next.Canon == "from" {
+				return &Likewise{}
+			}
+		}
+	}
+	return nil
+}
+
+// gist reads words that are no clause, nor several: a sentence that tells how
+// something is, or work that begins with a known word and goes on beyond what any
+// grammar holds. It gives nil where they do not say what they are.
+func (l *lister) gist(tokens []Token, sep Separator) Node {
+	first := firstWord(tokens)
+	if n := len(l.out); n > 0 && onlyYarns(tokens) && isLikewise(l.out[n-1].Node) {
+		return &Likewise{} // 2 rows of A, B, C
+	}
+	if sep == SepStop && titled(tokens) {
+		return &Remark{} // 2nd Petal.
+	}
+	for _, t := range tokens {
+		switch {
+		case t.Kind != Name:
+		case t.Canon == "instead", t.Canon == "alternately":
+			return &Likewise{}
+		case tells[t.Canon]:
+			return told(first)
+		}
+	}
+	switch {
+	case first.Kind == Stitch && shapes(first.Stitch), first.Kind == Name && shapers[first.Canon], excepts(first):
+		return &Likewise{} // decreasing at both ends of every other row
+	case first.Kind == Word:
+		return byFirstWord(first.Canon, tokens)
+	}
+	return nil
+}
+
+// byFirstWord reads words by the first of them.
+func byFirstWord(first string, tokens []Token) Node {
+	switch first {
+	case "increased", "decreased", "ending", "end", "beg", "same", "turn", "with", "change":
+		return &Likewise{} // ending at front edge: with what is not said
+	case "rep":
+		if !holds(tokens, Star) {
+			return &Likewise{}
+		}
+	case "join":
+		if leadsTo(tokens) {
+			return &Join{Place: Place{Elsewhere: true}}
+		}
+		return &Likewise{}
+	case "for", "to":
+		if numbersNothing(tokens) {
+			return &Remark{} // for the sleeve, to shape the neck
+		}
+		return &Likewise{}
+	case "work", "along", "across":
+		if numbersNothing(tokens) {
+			return &Likewise{} // work in blocks down the front
+		}
+	case "in", "on", "at", "of", "over", "under", "between", "around":
+		if knowsAll(tokens) {
+			return &Likewise{} // at the back of the heel
+		}
+	}
+	return nil
+}
+
+// titled tells words that name what comes next: `2nd Petal`, `Last Block`.
+func titled(tokens []Token) bool {
+	named := false
+	for i, t := range tokens {
+		switch {
+		case t.Kind == Name, t.Kind == Word && (t.Canon == "group" || t.Canon == "stem"):
+			named = true
+		case i == 0 && (t.Kind == Ordinal || t.Kind == Word && (t.Canon == "next" || t.Canon == "last" || t.Canon == "center")):
+		default:
+			return false
+		}
+	}
+	return named && tokens[0].Kind != Name && len(tokens) <= maxNamed
+}
+
+func holds(tokens []Token, kind Kind) bool {
+	return slices.ContainsFunc(tokens, func(t Token) bool { return t.Kind == kind })
+}
+
+// leadsTo tells whether words say where something goes.
+func leadsTo(tokens []Token) bool {
+	return slices.ContainsFunc(tokens, func(t Token) bool {
+		return t.Kind == Word && (t.Canon == "in" || t.Canon == "to" || t.Canon == "on")
+	})
+}
+
+// knowsAll tells words of the trade, and of what is made, from slips of the pen.
+func knowsAll(tokens []Token) bool {
+	thing := false
+	for _, t := range tokens {
+		if t.Kind == Name && !parts[t.Canon] {
+			return false
+		}
+		thing = thing || t.Kind == Name || t.Kind == Stitch || t.Kind == Word && (nouns[t.Canon] != NounNone || t.Canon == "side" || t.Canon == "post" || isLoop(t))
+	}
+	return thing
+}
+
+// parts are what a garment, a motif or a stitch consists of.
+var parts = func() map[string]bool {
+	out := map[string]bool{}
+	for word := range strings.FieldsSeq(`armhole armholes back band bands bar bars belt block bodice bow brim bud buttonhole buttonholes calyx center collar crown
+		cuff cuffs curve ear eye fold front fronts gusset half hand heel hem instep knot left leaf leg lower middle neck neckline outer outside inside panel petal
+		pocket point right ribbon ridge ripple seam seams section shoulder shoulders side sleeve sleeves slit sole spoke stem strap straps strip strips
+		stripe thumb toe top trefoil underarm underarms upper vamp waist wing wrist yoke bottom curved straight end large small long short entire whole
+		piece work flower motif shaded inner dark light thickness thicknesses vein veins crossing`) {
+		out[word] = true
+	}
+	return out
+}()
+
+// onlyYarns tells words that name yarns and say nothing else.
+func onlyYarns(tokens []Token) bool {
+	for _, t := range tokens {
+		if t.Kind != Name && !(t.Kind == Word && (t.Canon == "" || t.Canon == "and")) || t.Kind == Name && t.Written != "colour" && len(t.Canon) > 1 {
+			return false
+		}
+	}
+	return true
+}
+
+func isLikewise(n Node) bool { _, ok := n.(*Likewise); return ok }
+
+// told is a sentence that tells how something is: a remark, unless it begins with
+// a step or speaks of stitches that it counts.
+func told(first Token) Node {
+	if beginsAction(first) || first.Kind == Number || first.Kind == Name && shapers[first.Canon] {
+		return &Likewise{}
+	}
+	return &Remark{}
+}
+
+// shapers begin what shapes the work by as much as it needs.
+var shapers = map[string]bool{"narrow": true, "narrowing": true, "widen": true, "widening": true, "these": true, "alternately": true}
+
+func shapes(m stitch.Meaning) bool {
+	k := m.In(stitch.Unsettled)
+	return k != nil && (k.Class == stitch.Increase || k.Class == stitch.Decrease)
+}
+
+// numbersNothing tells words without a number, a stitch, or a place of the row
+// below: no count is lost by not knowing what they say.
+func numbersNothing(tokens []Token) bool {
+	for _, t := range tokens {
+		switch {
+		case t.Kind == Number || t.Kind == Stitch || t.Kind == Ordinal:
+			return false
+		case t.Kind == Word && (t.Canon == "next" || t.Canon == "each" || t.Canon == "same"):
+			return false
+		}
+	}
+	return true
+}

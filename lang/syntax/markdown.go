@@ -1,0 +1,180 @@
+package syntax
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"stitchproof/lang/source"
+)
+
+// A Markdown file is read as it stands: its marks are passed over where words are
+// cut, so every position is that of the file. What its marks mean beyond that,
+// the lines of a table and of what stands before the text, is told here.
+
+// markup finds what is no word of the pattern: a link's brackets and target, an
+// image, a tag, a space by name.
+var markup = regexp.MustCompile(`!\[[^\]\n]*\]\([^()\n]*\)|\]\((?:https?:|mailto:|#|\.{0,2}/)[^()\s]*\)|</?[A-Za-z][^<>\n]{0,60}>|&(?:nbsp|ensp|emsp|thinsp);`)
+
+// marked gives the stretches of a text that are marks and no words, in order.
+func marked(text string) []source.Span {
+	if !strings.ContainsAny(text, "<&") && !strings.Contains(text, "](") {
+		return nil
+	}
+	var out []source.Span
+	for _, at := range markup.FindAllStringIndex(text, -1) {
+		if text[at[0]] == ']' {
+			open := strings.LastIndexByte(text[:at[0]], '[')
+			if open < 0 {
+				continue
+			}
+			out = append(out, source.Span{Start: open, End: open + 1})
+		}
+		out = append(out, source.Span{Start: at[0], End: at[1]})
+	}
+	return out
+}
+
+// tableRow tells a row of a table.
+func tableRow(line string) bool { return strings.HasPrefix(line, "|") }
+
+var (
+	// underline stands below a heading.
+	underline = regexp.MustCompile(`^(?:={3,}|-{3,})$`)
+	// rule stands between parts of a text.
+	rule = regexp.MustCompile(`^(?:(?:[*-] +){2,}[*-]|_{3,}|[=~]{3,}|-{3,})$`)
+	// anchor is a line of a table of contents: a link within the page.
+	anchor = regexp.MustCompile(`^(?:[-*+]|\d+\.)?\s*\[[^\]]*\]\(#[^()]*\)$`)
+	// fence begins and ends a block that is shown as it is typed.
+	fence = regexp.MustCompile("^(?:```+|~~~+)[a-z]*$")
+)
+
+// frontMatter is how many lines at the beginning of a file hold its fields
+// between two rules, the rules with them; 0 for none.
+func frontMatter(t *source.Text) int {
+	if strings.TrimRight(t.Slice(t.Line(0)), " \r\n") != "---" {
+		return 0
+	}
+	for i := 1; i < min(t.Lines(), longestFrontMatter); i++ {
+		switch strings.TrimRight(t.Slice(t.Line(i)), " \r\n") {
+		case "---", "...":
+			return i + 1
+		}
+	}
+	return 0
+}
+
+// longestFrontMatter is the most lines looked at for the end of front matter.
+const longestFrontMatter = 60
+
+// fronted takes a line of the front matter: a field where its key is known.
+func (d *document) fronted(trimmed, line string, span source.Span) {
+	if fence := strings.Trim(trimmed, "-."); fence != "" {
+		if f, ok := readField(line, span.Start); ok {
+			f.unquote()
+			d.file.Header = append(d.file.Header, f)
+			return
+		}
+	}
+	d.add(block{kind: blockProse, span: span})
+}
+
+// unquote takes the quotes off a field's value.
+func (f *Field) unquote() {
+	if n := len(f.Value); n > 1 && (f.Value[0] == '"' || f.Value[0] == '\'') && f.Value[n-1] == f.Value[0] {
+		f.Value = f.Value[1 : n-1]
+		f.ValueSpan.Start++
+		f.ValueSpan.End--
+	}
+}
+
+// underlined tells a heading by the line below it.
+func (d *document) underlined(trimmed string, at int) bool {
+	return underline.MatchString(d.bare(at+1)) && len(strings.Fields(trimmed)) <= maxNamed+4 && !labelled(trimmed) &&
+		!strings.HasSuffix(trimmed, ".") && !underline.MatchString(trimmed)
+}
+
+// listItem is how many tokens of a line number it in a list, before a label that
+// says which row it is: `2. **Row 1:**`, `- [ ] Row 1:`.
+func listItem(tokens []Token) int {
+	at := 0
+	for at < len(tokens) && (tokens[at].Kind == Dash || tokens[at].Kind == Hyphen || tokens[at].Kind == Star && at == 0) {
+		at++
+	}
+	switch {
+	case len(tokens) > at+3 && tokens[at].Kind == Number && (tokens[at+1].Kind == Period || tokens[at+1].Kind == Close):
+		at += 2
+	case len(tokens) > at+4 && tokens[at].Kind == Open && tokens[at+1].Canon == "x" && tokens[at+2].Kind == Close:
+		at += 3
+	case len(tokens) > at+3 && tokens[at].Kind == Open && tokens[at+1].Kind == Close:
+		at += 2
+	default:
+		return 0
+	}
+	next := at
+	for next < len(tokens)-1 && tokens[next].Kind == Star {
+		next++
+	}
+	if !namesRow(tokens[next]) || tokens[next].Kind == Ordinal {
+		return 0
+	}
+	return at
+}
+
+// itemNumbers takes the bare numbers of a piece for those of a list, where
+// another item of it says which row it is: `1. Ch 10.` above `2. Row 1: …`.
+func (d *document) itemNumbers() {
+	for _, p := range d.file.Pieces {
+		listed := slices.ContainsFunc(p.Rows, func(r *Row) bool {
+			return r.Label.Kind == Numbered && r.Label.Span.Start > 0 && r.Tokens[0].Kind == Number
+		})
+		for _, r := range p.Rows {
+			if listed && r.Label.Bare && !tableRow(r.Text) {
+				r.Label = r.Label.ofItem()
+			}
+		}
+	}
+}
+
+// ofItem is the number of a list's item, which is no label.
+func (l Label) ofItem() Label { return Label{Text: l.Text, Span: l.Span} }
+
+// instructsIn tells whether a later cell of a table's row holds steps, so that a
+// count before it is no step.
+func instructsIn(tokens []Token) bool {
+	for i := 0; i < len(tokens); {
+		end := i
+		for end < len(tokens) && tokens[end].Canon != "|" {
+			end++
+		}
+		if cell := tokens[i:end]; len(cell) > 0 && asTotal(cell) == nil && slices.ContainsFunc(cell, func(t Token) bool { return t.Kind == Stitch || beginsAction(t) }) {
+			return true
+		}
+		i = end + 1
+	}
+	return false
+}
+
+// emphasis passes over the stars around a stated count, which mark no repeat:
+// `*(24 sts)*`.
+func emphasis(tokens []Token) {
+	for i := 0; i+1 < len(tokens); i++ {
+		if tokens[i].Kind != Star || tokens[i+1].Kind != Open || tokens[i].Span.End != tokens[i+1].Span.Start {
+			continue
+		}
+		for j := i + 2; j+1 < len(tokens); j++ {
+			if tokens[j].Kind == Open || tokens[j].Kind == Star {
+				break
+			}
+			if tokens[j].Kind != Close {
+				continue
+			}
+			if last := tokens[j+1]; last.Kind == Star && last.Canon == tokens[i].Canon && asTotal(tokens[i+2:j]) != nil {
+				for _, k := range [...]int{i, j + 1} {
+					tokens[k].Kind, tokens[k].Canon = Word, ""
+				}
+			}
+			break
+		}
+	}
+}
