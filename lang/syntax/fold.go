@@ -520,7 +520,7 @@ func (f *folder) whole(c Clause, r *Repeat) {
 
 // mostRising is the most chains that a row begins with before what it repeats: the
 // height of a tr and a space. Longer ones are worked again; common practice.
-const mostRising = 7
+const mostRising = 6
 
 // begins tells whether a clause belongs to a row's beginning rather than to
 // what it repeats.

@@ -289,10 +289,8 @@ func (r *labelReader) numberFirst() int {
 		r.name = r.at
 		r.at++
 		return r.at
-	case !ordinal && t.Kind == Colon && r.at+1 < len(r.tokens):
-		r.label.Bare = true // `3-5: 10 sc`
-	case !ordinal && t.Kind == Sign && t.Canon == "|" && r.at+1 < len(r.tokens):
-		r.label.Bare = true
+	case !ordinal && (t.Kind == Colon || t.Kind == Sign && t.Canon == "|") && r.at+1 < len(r.tokens):
+		r.label.Bare = true // `3-5: 10 sc`, and the cell of a table
 		r.name = r.at
 		r.at++
 		return r.at
