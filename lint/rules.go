@@ -33,6 +33,8 @@ var rules = []*Rule{
 	repeatUnanchored,
 	repeatUnended,
 	returnUnknown,
+	roundCups,
+	roundRuffles,
 	rowOrder,
 	rowOver,
 	rowRepeated,
