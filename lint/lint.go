@@ -99,6 +99,8 @@ type Pass struct {
 	Fabric *fabric.Fabric
 	// Materials is what the header says is needed.
 	Materials *materials.List
+	// House is how the house writes; the zero value leaves each file to its own way.
+	House Style
 
 	rule     *Rule
 	doubts   doubts

@@ -44,6 +44,8 @@ var rules = []*Rule{
 	sleepLoose,
 	smallParts,
 	stemExhausted,
+	stitchMisspelled,
+	styleConsistency,
 	tailMissing,
 	termAmbiguous,
 	termsMixed,
