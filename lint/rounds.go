@@ -25,19 +25,23 @@ const fewGrowing = 3
 // discOf follows a piece from its middle outwards in one size, as far as its
 // rounds are plain and grow. It is false where they do not tell a shape.
 func discOf(piece *fabric.Piece, size int) (d disc, ok bool) {
-	before := 0
+	before, level := 0, 0
 	for _, row := range piece.Rows {
 		t := &row.Tallies[size]
 		if !t.Works {
 			continue
 		}
+		if n := len(d.rounds); n > 0 && t.Known && t.Made <= before {
+			level += row.Repeats[size]
+			d.turnsUpright = t.Made < before || level > edging
+			if d.turnsUpright {
+				break
+			}
+			continue
+		}
 		main, plain := plainRound(row, size)
-		switch {
-		case !plain || len(d.rounds) == 0 && !startsInRing(t):
-			return d, len(d.rounds) > fewGrowing
-		case len(d.rounds) > 0 && t.Made <= before:
-			d.turnsUpright = true
-			return d, len(d.rounds) > fewGrowing
+		if !plain || level > 0 || len(d.rounds) == 0 && !startsInRing(t) {
+			break
 		}
 		if len(d.rounds) > 0 {
 			d.grown += float64(t.Made - before)
@@ -47,6 +51,9 @@ func discOf(piece *fabric.Piece, size int) (d disc, ok bool) {
 	}
 	return d, len(d.rounds) > fewGrowing
 }
+
+// edging is how many rounds that do not grow may border a flat piece.
+const edging = 1
 
 // ringful is the most stitches that are worked into a ring.
 const ringful = 24

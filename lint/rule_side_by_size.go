@@ -54,12 +54,15 @@ func checkSideBySize(p *Pass) {
 				})
 				break
 			}
+			if !row.Turned && !has[*syntax.Even](row.Tree) || row.Round {
+				continue
+			}
 			for size := range turns {
-				if row.Turned && row.Tallies[size].Works {
+				if row.Tallies[size].Works {
 					turns[size] += row.Repeats[size]
 				}
 			}
-			if row.Turned && otherSide(row.Repeats) != nil {
+			if otherSide(row.Repeats) != nil {
 				above = row
 			}
 		}
