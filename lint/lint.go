@@ -12,6 +12,7 @@ import (
 	"slices"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/house"
 	"stitchproof/lang/materials"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
@@ -100,7 +101,7 @@ type Pass struct {
 	// Materials is what the header says is needed.
 	Materials *materials.List
 	// House is how the house writes; the zero value leaves each file to its own way.
-	House Style
+	House house.Style
 
 	rule     *Rule
 	doubts   doubts
