@@ -47,7 +47,6 @@ var rules = []*Rule{
 	sleepLoose,
 	smallParts,
 	stemExhausted,
-	stitchMisspelled,
 	styleConsistency,
 	tailMissing,
 	termAmbiguous,
