@@ -24,10 +24,13 @@ func (p *Pass) caution(at source.Span, what string, figures ...string) {
 		if l.Figure > 0 {
 			words += ": " + strconv.FormatFloat(l.Figure, 'f', -1, 64) + " " + l.Unit
 		}
-		f.Related = append(f.Related, Related{at, words + " (" + l.Source + ")"})
+		f.Related = append(f.Related, Related{at, words + " (" + howHad.Replace(l.Source) + ")"})
 	}
 	p.Report(f)
 }
+
+// howHad tells a maker what the tables note of their sources.
+var howHad = strings.NewReplacer(" (read)", "", "(memory)", "(from memory)")
 
 // wearer is for whom the pattern is: as the header says, else the names of its
 // pieces, else its first lines.

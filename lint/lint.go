@@ -12,6 +12,7 @@ import (
 	"slices"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/house"
 	"stitchproof/lang/materials"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
@@ -99,6 +100,8 @@ type Pass struct {
 	Fabric *fabric.Fabric
 	// Materials is what the header says is needed.
 	Materials *materials.List
+	// House is how the house writes; the zero value leaves each file to its own way.
+	House house.Style
 
 	rule     *Rule
 	doubts   doubts

@@ -31,8 +31,8 @@ type Size struct {
 func (s Size) Round() bool { return s.Around > 0 }
 
 // Of reckons how large a piece comes out in one size. It tells nothing without
-// a gauge, or where a row of the piece could not be counted or is not what it
-// states.
+// a gauge, of a piece with branches, or where a row could not be counted or is
+// not what it states.
 func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size int) Size {
 	r := reckoner{list: list, dialect: worked.Dialect, size: size, grows: true}
 	if len(list.Gauges) == 0 || piece.From != nil {
@@ -42,6 +42,8 @@ func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size i
 	for _, row := range piece.Rows {
 		switch {
 		case !row.Works():
+		case branched(row):
+			return Size{}
 		case row.Round == flat:
 			r.out.Edged = true
 		case !r.add(row):
@@ -49,6 +51,16 @@ func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size i
 		}
 	}
 	return r.total(flat)
+}
+
+// branched tells whether a row leaves its own line for branches.
+func branched(row *fabric.Row) bool {
+	for _, step := range row.Steps {
+		if len(step.Ledger) > 0 || len(step.Home) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // flatly tells whether most rows of a piece are worked flat: the others are its

@@ -2,6 +2,7 @@ package measure_test
 
 import (
 	"os"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -47,4 +48,55 @@ func TestNoSizeWithoutGauge(t *testing.T) {
 	file := syntax.Read(source.New("Pattern: Mat\nTerms: US\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\n"))
 	worked := fabric.Work(file)
 	assert.Zero(t, measure.Of(materials.Read(file), worked, worked.Pieces[0], 0))
+}
+
+const strip = `Terms: US
+Piece: Strip
+With A, ch 21.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (20 sc)
+Rows 2-10: Ch 1, sc in each st across; turn. (20 sc)
+`
+
+func yarnOf(t *testing.T, header, rows string) []measure.Yarn {
+	t.Helper()
+	file := syntax.Read(source.New("Pattern: Strip\n" + header + rows))
+	worked := fabric.Work(file)
+	require.Len(t, worked.Pieces, 1)
+	return measure.YarnOf(materials.Read(file), worked, worked.Pieces[0], 0)
+}
+
+// A piece of as many stitches as the swatch weighs as much, and its chain.
+func TestYarnFromSwatch(t *testing.T) {
+	yarn := yarnOf(t, "Swatch: 20 sts x 10 rows of sc = 2.1 g\n", strip)
+	require.Len(t, yarn, 1)
+	assert.Equal(t, "a", yarn[0].Name)
+	assert.Equal(t, "g", yarn[0].Unit())
+	weight := 2.1 * (200 + 21*4.8/10.6) / 200
+	assert.InDelta(t, weight*0.9, yarn[0].Low, 0.06, "ten in a hundred less")
+	assert.InDelta(t, weight*1.1, yarn[0].High, 0.06)
+}
+
+// windchilde.com: 10.6 in of yarn for an inch of a row of sc, 20.4 for one of dc.
+func TestYarnByEstimate(t *testing.T) {
+	yarn := yarnOf(t, "Gauge: 20 sc and 20 rows = 10 cm\n", strip)
+	require.Len(t, yarn, 1)
+	assert.Equal(t, "m", yarn[0].Unit())
+	metres := (200*10.6 + 21*4.8) * 0.005 // each stitch is 5 mm wide
+	assert.InDelta(t, metres, (yarn[0].Low+yarn[0].High)/2, 0.15)
+	assert.Less(t, yarn[0].Low, 0.65*metres)
+}
+
+// snovej.com: a birch leaf of 15 stitches and 5 chains took 65 in of worsted
+// yarn on a 3.5 mm hook, at which 17 sc go to 10 cm (common practice).
+func TestYarnOfTheBirchLeaf(t *testing.T) {
+	yarn := yarnOf(t, "Terms: US\nGauge: 17 sc = 10 cm\n", "Piece: Leaf\nWith A, ch 6.\n"+
+		"Rnd 1: Sl st in 2nd ch from hook, sc in next ch, hdc in next ch, dc in next ch, 7 dc in last ch, working along opposite side of foundation ch, dc in next ch, hdc in next ch, sc in next ch, sl st in next ch. (15 sts)\n")
+	require.Len(t, yarn, 1)
+	assert.Greater(t, 1.65, yarn[0].Low)
+	assert.Less(t, 1.65, yarn[0].High)
+}
+
+func TestNoYarnWithoutSwatchAndGauge(t *testing.T) {
+	assert.Empty(t, yarnOf(t, "", strip))
+	assert.Empty(t, yarnOf(t, "Gauge: 20 sc = 10 cm\n", strings.Replace(strip, "(20 sc)", "(21 sc)", 1)), "a count that is wrong")
 }

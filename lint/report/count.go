@@ -19,6 +19,8 @@ type Count struct {
 	ShowReading bool `json:"-"`
 	// The totals are of all pieces, each as often as it is made.
 	CountTotals
+	// Needs is the yarn of all of them, nil where it cannot be told.
+	Needs  *CountNeeds  `json:"needs"`
 	Pieces []CountPiece `json:"pieces"`
 }
 
@@ -30,7 +32,12 @@ type CountPiece struct {
 	Make []int `json:"make"`
 	// The totals are of one of it.
 	CountTotals
-	Rows []CountRow `json:"rows"`
+	// Size is how large it comes out by the gauge, in each size; nil where that
+	// cannot be told.
+	Size []*CountSize `json:"size"`
+	// Needs is the yarn that one of it takes, nil where that cannot be told.
+	Needs *CountNeeds `json:"needs"`
+	Rows  []CountRow  `json:"rows"`
 }
 
 // CountRow is one instruction line.
@@ -85,6 +92,7 @@ func Counted(file string, a *lint.Analysis) *Count {
 		out.Pieces = append(out.Pieces, countPiece(a, piece))
 	}
 	out.CountTotals = totalOfPieces(out.Pieces, a.Fabric.Sizes())
+	out.Needs = needsOfPieces(out.Pieces, a.Fabric.Sizes())
 	return out
 }
 
@@ -101,6 +109,7 @@ func countPiece(a *lint.Analysis, piece *fabric.Piece) CountPiece {
 		out.Rows = append(out.Rows, countRow(a, row))
 	}
 	out.addUp(a, piece)
+	out.Size, out.Needs = measured(a, piece), needs(a, piece)
 	return out
 }
 

@@ -20,6 +20,9 @@ func (c *Count) Markdown(w io.Writer) error {
 	if c.several() {
 		fmt.Fprint(b, "\n## All pieces, each as often as it is made\n\n")
 		c.CountTotals.markdown(b)
+		if line := c.Needs.line(); line != "" {
+			fmt.Fprintf(b, "- %s\n", markdown(line))
+		}
 	}
 	return b.Flush()
 }
@@ -46,6 +49,9 @@ func (c *Count) markdownPiece(b *bufio.Writer, p *CountPiece) {
 	}
 	b.WriteByte('\n')
 	p.CountTotals.markdown(b)
+	for _, line := range p.measures() {
+		fmt.Fprintf(b, "- %s\n", markdown(line))
+	}
 	for i := range p.Rows {
 		for _, text := range p.Rows[i].Unread {
 			fmt.Fprintf(b, "- not understood in %s: %s\n", p.Rows[i].where(), markdown(text))

@@ -23,6 +23,9 @@ func (c *Count) Text(w io.Writer) error {
 	if c.several() {
 		fmt.Fprint(b, "\nAll pieces, each as often as it is made\n")
 		c.CountTotals.write(b)
+		if line := c.Needs.line(); line != "" {
+			writeFolded(b, []string{line})
+		}
 	}
 	return b.Flush()
 }
@@ -48,6 +51,7 @@ func (c *Count) textPiece(b *bufio.Writer, p *CountPiece) {
 	}
 	t.write(b)
 	p.CountTotals.write(b)
+	writeFolded(b, p.measures())
 }
 
 // addRow puts the lines of a row into the table. Its number and name stand once;
@@ -70,8 +74,11 @@ func (t *table) addRow(lines [][]string, r *CountRow) {
 	}
 }
 
-func (t *CountTotals) write(b *bufio.Writer) {
-	for _, line := range t.sums() {
+func (t *CountTotals) write(b *bufio.Writer) { writeFolded(b, t.sums()) }
+
+// writeFolded writes lines below a table.
+func writeFolded(b *bufio.Writer, lines []string) {
+	for _, line := range lines {
 		for i, part := range folded(line, totalsWidth) {
 			fmt.Fprintf(b, "%*s%s\n", 2+2*min(i, 1), "", visible(part))
 		}

@@ -1,0 +1,46 @@
+package lint
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/house"
+	"stitchproof/lang/materials"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// styled is a text as the style rule mends it for a house.
+func styled(t *testing.T, style house.Style, text string) string {
+	t.Helper()
+	for range 10 {
+		file := syntax.Read(source.New(text))
+		p := &Pass{File: file, Fabric: fabric.Work(file), Materials: materials.Read(file), House: style, rule: styleConsistency}
+		checkStyleConsistency(p)
+		if len(p.findings) == 0 {
+			return text
+		}
+		fixed, err := source.New(text).Apply(p.findings[0].Fix.Edits)
+		require.NoError(t, err)
+		text = fixed.String()
+	}
+	require.Fail(t, "the fixes come to no end", text)
+	return ""
+}
+
+const ways = "Pattern: Mat\nTerms: US\n\nPiece: Mat\nWith A, ch 14.\n" +
+	"Row 1: Sc in 2nd ch from hook and in each ch across; turn. (13 sc)\n" +
+	"Row 2: Ch 1, 5 sc, skip next st, Skip next st, sc 4, sc in next 2 sts; turn. [11 sc]\n"
+
+func TestHouseStyle(t *testing.T) {
+	got := styled(t, house.Style{Ways: map[string]string{"skip": "miss", "run": "sc in next 5 sts", "count": "(24 sts)"}}, ways)
+	assert.Contains(t, got, "Row 2: Ch 1, sc in next 5 sts, miss next st, Miss next st, sc in next 4 sts, sc in next 2 sts; turn. (11 sc)\n")
+}
+
+// Without a house style a file is left alone where it has no clear habit.
+func TestNoClearHabit(t *testing.T) {
+	assert.Equal(t, ways, styled(t, house.Style{}, ways))
+}

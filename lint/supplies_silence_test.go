@@ -1,0 +1,126 @@
+package lint_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+)
+
+// headed is a sound mat below some header.
+func headed(header string) string {
+	return "Pattern: Hedge mat\nTerms: US\n" + header + "\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\n" +
+		"Rows 2-14: " + plainRow + "Fasten off.\n"
+}
+
+// titled is the same under another name, with more said below it.
+func titled(name, more string) string {
+	return "Pattern: " + name + "\nTerms: US\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\nFasten off.\n" + more
+}
+
+// cupped is a disc of sc that grows by so few stitches that it cups, and what
+// follows it.
+func cupped(name, more string) string {
+	return "Pattern: " + name + "\nTerms: US\nTurning chains: ch 1 does not count as a st.\n\nPiece: Middle\n" +
+		"Rnd 1: 4 sc in magic ring; sl st in first sc to join. (4 sc)\nRnd 2: Ch 1, [sc in next st, 2 sc in next st] 2 times; join. (6 sc)\n" +
+		"Rnd 3: Ch 1, [sc in next 2 sts, 2 sc in next st] 2 times; join. (8 sc)\nRnd 4: Ch 1, [sc in next 3 sts, 2 sc in next st] 2 times; join. (10 sc)\n" + more + "Fasten off.\n"
+}
+
+// What the rules on materials, shape and caution take for a slip or a danger,
+// and beside it the nearest thing that is none.
+func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
+	tests := []struct {
+		name, rule, pattern string
+		found               int
+	}{
+		{"a yarn that is not listed", "yarn-undeclared", headed("Yarn B: green\nYarn C: red\n"), 1},
+		{"yarns by their colours", "yarn-undeclared", headed("Yarn: green, red\n"), 0},
+		{"no list at all", "yarn-undeclared", headed(""), 0},
+		{"a yarn too many", "yarn-unused", headed("Yarn A: brown\nYarn B: green\n"), 1},
+		{"named in a note", "yarn-unused", headed("Yarn A: brown\nYarn B: green\nNote: Sew on the label with B.\n"), 0},
+		{"only one yarn", "yarn-unused", headed("Yarn B: green\n"), 0},
+
+		{"a needle to sew with", "notion-unlisted", headed("Notions: pins\n") + "Sew the mat to its lining.\n", 1},
+		{"no list to stand in", "notion-unlisted", headed("") + "Sew the mat to its lining.\n", 0},
+		{"not needed", "notion-unlisted", headed("Notions: pins\n") + "No sewing is needed.\n", 0},
+		{"another word for it", "notion-unlisted", headed("Notions: darning needle\n") + "Sew the mat to its lining.\n", 0},
+
+		{"wrong letter", "hook-size", headed("Hook: 4 mm (US H-8)\n"), 1},
+		{"a letter of three sizes", "hook-size", headed("Hook: 11.5 mm (US P-16)\n"), 0},
+		{"another of them", "hook-size", headed("Hook: 15 mm (US P)\n"), 0},
+		{"none of them", "hook-size", headed("Hook: 13 mm (US P)\n"), 1},
+		{"a letter of three sizes alone", "hook-size", headed("Hook: US P\n"), 1},
+		{"a steel hook of a yarn hook's number", "hook-size", headed("Hook: 1.65 mm (US steel 7)\n"), 0},
+		{"the old UK number", "hook-size", headed("Hook: 4 mm (UK 8)\n"), 0},
+		{"a letter with another's number", "hook-size", headed("Hook: US G-8\n"), 1},
+
+		{"gauge of a yarn half as thick", "yarn-weight", headed("Yarn A: worsted (4)\nGauge: 26 sc and 28 rows = 10 cm (4 in)\n"), 1},
+		{"a toy, worked tightly", "yarn-weight", headed("Yarn A: worsted (4)\nGauge: 26 sc and 28 rows = 10 cm (4 in)\nNotions: toy filling\n"), 0},
+		{"near the next weight", "yarn-weight", headed("Yarn A: worsted (4)\nGauge: 16 sc and 18 rows = 10 cm (4 in)\n"), 0},
+		{"two strands", "yarn-weight", headed("Yarn A: lace (0), two strands held together\nGauge: 13 sc = 10 cm (4 in)\n"), 0},
+		{"a name of two weights", "yarn-weight", headed("Yarn A: fingering (0)\n"), 0},
+		{"a hook of no such yarn", "yarn-weight", headed("Hook: 2 mm\nYarn A: worsted (4)\n"), 1},
+
+		{"a size half as wide", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 5 cm x 10 cm (2 in x 4 in)\n"), 1},
+		{"the same on its side", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 cm x 10 cm (4 in x 4 in)\n"), 0},
+		{"rounded", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10.5 cm x 10 cm (4 1/4 in x 4 in)\n"), 0},
+		{"of something folded", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 5 cm x 10 cm (2 in x 4 in), folded\n"), 0},
+		{"inches that are not the centimetres", "measure-mismatch", headed("Finished size: 10 cm x 12 cm (4 in x 7 in)\n"), 1},
+		{"the size of a hook in the gauge", "measure-mismatch", headed("Gauge: 12 sc = 4 in with a 5 mm hook\n"), 0},
+
+		{"no head so small", "fit-doubtful", headed("For: women\nGauge: 12 sc and 14 rnds = 10 cm (4 in)\nFinished size: hat 38 cm (15 in) around\n"), 0},
+
+		{"a button on a cozy", "small-parts", titled("Mug cozy", "Sew on the button.\n"), 0},
+		{"a button for a baby", "small-parts", titled("Baby jacket", "Sew on the button.\n"), 1},
+		{"buttons that are crocheted", "small-parts", titled("Baby jacket", "\nPiece: Button\nCh 4.\n"), 0},
+		{"embroidered eyes instead", "small-parts", titled("Dormouse toy", "Embroider the eyes instead of using safety eyes.\n"), 0},
+		{"baby yarn", "small-parts", titled("Coat in baby yarn", "Sew on the button.\n"), 0},
+
+		{"a blanket", "sleep-loose", titled("Sofa blanket", ""), 0},
+		{"for a cot", "sleep-loose", titled("Cot blanket", ""), 1},
+		{"in baby blue", "sleep-loose", titled("Baby blue blanket", ""), 0},
+
+		{"ties for a child", "cord-length", titled("Child's bonnet", "\nPiece: Ties\nCh 60.\n"), 1},
+		{"for grown-ups", "cord-length", titled("Woman's bonnet", "\nPiece: Ties\nCh 60.\n"), 0},
+		{"tying off", "cord-length", titled("Child's scarf", "Tie off the ends.\n"), 0},
+		{"a soother clip", "cord-length", titled("Soother clip", ""), 1},
+
+		{"too few to lie flat", "round-cups", cupped("Hedge mat", ""), 1},
+		{"one more as an edging", "round-cups", cupped("Hedge mat", "Rnd 5: Ch 1, sc in each st around; join. (10 sc)\n"), 1},
+		{"a vessel", "round-cups", cupped("Hedge mat", "Rnds 5-9: Ch 1, sc in each st around; join. (10 sc)\n"), 0},
+		{"a hat", "round-cups", cupped("Hedge hat", ""), 0},
+	}
+	for _, test := range tests {
+		t.Run(test.rule+"/"+test.name, func(t *testing.T) {
+			found := 0
+			a := lint.Analyze(source.New(test.pattern))
+			for _, f := range a.Findings {
+				if f.Rule == test.rule {
+					found++
+				}
+			}
+			assert.Equal(t, test.found, found, "%s", listed(a.Findings))
+		})
+	}
+}
+
+// A caution says that the law of the place decides, names the source of each
+// figure, and offers nothing that would make it go away.
+func TestCautionsGiveNoLeave(t *testing.T) {
+	cautions := 0
+	for _, r := range lint.Rules() {
+		for _, f := range lint.Analyze(source.New(r.Bad)).Findings {
+			if f.Severity != lint.Caution {
+				continue
+			}
+			cautions++
+			assert.Nil(t, f.Fix, r.Name)
+			assert.Contains(t, f.Message, "follow the rules in force where the piece is made, sold or given")
+			assert.NotRegexp(t, `\b(?:safe|allowed|permitted|may be used|complies|approved)\b`, f.Message)
+			assert.NotEmpty(t, f.Related, "no figure: %s", r.Name)
+		}
+	}
+	assert.Equal(t, 3, cautions)
+}
