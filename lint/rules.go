@@ -7,6 +7,10 @@ var rules = []*Rule{
 	abbreviationUnknown,
 	abbreviationUnlisted,
 	abbreviationUnused,
+	allowUnknown,
+	allowUnpaired,
+	allowUnreasoned,
+	allowUnused,
 	bracketUnclosed,
 	branchAtTip,
 	branchChainLeft,
@@ -59,6 +63,15 @@ var rules = []*Rule{
 
 // Rules lists every rule, by name.
 func Rules() []*Rule { return slices.Clone(rules) }
+
+// Names are the names of all rules, sorted.
+func Names() []string {
+	names := make([]string, len(rules))
+	for i, r := range rules {
+		names[i] = r.Name
+	}
+	return names
+}
 
 // Find gives the rule of a name.
 func Find(name string) (*Rule, bool) {

@@ -1,0 +1,112 @@
+package lint
+
+import (
+	"fmt"
+	"slices"
+
+	"stitchproof/lang/stitch"
+)
+
+// Settings are what a house chooses of the checks. The zero value is what holds
+// where nobody has chosen.
+type Settings struct {
+	Levels Levels
+	// Dialect is whose terms a pattern uses where nothing in it shows that.
+	Dialect stitch.Dialect
+	Style   Style
+}
+
+// Style is how a house has its patterns written. The zero value leaves
+// everything as its writer has it.
+type Style struct {
+	// Width is how many characters a line may have.
+	Width int
+	// Repeats is what marks a repeat.
+	Repeats Marks
+}
+
+// Marks are the signs around what is repeated.
+type Marks string
+
+// The ways to mark a repeat.
+const (
+	AsWritten Marks = ""
+	Brackets  Marks = "brackets" // [sc, inc] 6 times
+	Stars     Marks = "stars"    // *sc, inc; rep from * 5 times
+)
+
+// UnmarshalText reads the name of a way to mark a repeat.
+func (m *Marks) UnmarshalText(text []byte) error {
+	*m = Marks(text)
+	if *m != Brackets && *m != Stars {
+		return fmt.Errorf("%q is no way to mark a repeat: brackets and stars are", text)
+	}
+	return nil
+}
+
+// Level is what a house makes of a rule: a severity for what it finds, or Off.
+type Level int8
+
+// Off is the level of a rule that is not run.
+const Off Level = -1
+
+// String is the level's name, as settings spell it.
+func (l Level) String() string {
+	if l == Off {
+		return "off"
+	}
+	return Severity(l).String()
+}
+
+// MarshalText writes the level's name.
+func (l Level) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
+
+// UnmarshalText reads a level's name.
+func (l *Level) UnmarshalText(text []byte) error {
+	if string(text) == Off.String() {
+		*l = Off
+		return nil
+	}
+	var s Severity
+	if err := s.UnmarshalText(text); err != nil {
+		return fmt.Errorf("%q is no level: off, info, warning, error and caution are", text)
+	}
+	*l = Level(s)
+	return nil
+}
+
+// LevelNames are the names that a level may have.
+func LevelNames() []string { return append([]string{Off.String()}, severityNames[:]...) }
+
+// All is the name that a level for every rule goes by.
+const All = "all"
+
+// Levels are the levels chosen, by the name of a rule, of a family, or [All]. A
+// rule's own goes before its family's, and that before the one for all.
+type Levels map[string]Level
+
+// Of is the level of a rule.
+func (l Levels) Of(r *Rule) Level {
+	for _, name := range []string{r.Name, r.Family, All} {
+		if level, ok := l[name]; ok {
+			return level
+		}
+	}
+	return Level(r.Severity)
+}
+
+// Selectors are the names that levels can be chosen for: every rule's, every
+// family's, and [All].
+func Selectors() []string {
+	return slices.Concat([]string{All}, Families(), Names())
+}
+
+// Families are the names of the families of rules, sorted.
+func Families() []string {
+	var names []string
+	for _, r := range rules {
+		names = append(names, r.Family)
+	}
+	slices.Sort(names)
+	return slices.Compact(names)
+}
