@@ -32,13 +32,15 @@ func sources(b *bufio.Writer, works []string) {
 const textWide = 88 // characters in a line of prose
 
 // wrapped breaks prose into lines.
-func wrapped(s string) string {
+func wrapped(s string) string { return wrappedTo(s, textWide) }
+
+func wrappedTo(s string, width int) string {
 	var b strings.Builder
 	column := 0
 	for word := range strings.FieldsSeq(s) {
 		switch n := textWidth(word); {
 		case column == 0:
-		case column+1+n > textWide:
+		case column+1+n > width:
 			b.WriteByte('\n')
 			column = 0
 		default:
@@ -55,7 +57,7 @@ func indented(s string) string {
 	var b strings.Builder
 	for line := range strings.Lines(s) {
 		if strings.TrimSpace(line) != "" {
-			b.WriteString("    ")
+			b.WriteString(margin)
 		}
 		b.WriteString(line)
 	}
