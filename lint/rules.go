@@ -1,6 +1,10 @@
 package lint
 
-import "slices"
+import (
+	"slices"
+
+	"stitchproof/lang/source"
+)
 
 // rules is every rule, by name.
 var rules = []*Rule{
@@ -102,4 +106,14 @@ func Find(name string) (*Rule, bool) {
 		}
 	}
 	return nil, false
+}
+
+// Offers is the change that the rule offers in its bad example, nil for none.
+func (r *Rule) Offers() *Fix {
+	for _, f := range Analyze(source.New(r.Bad)).Findings {
+		if f.Rule == r.Name && f.Fix != nil {
+			return f.Fix
+		}
+	}
+	return nil
 }

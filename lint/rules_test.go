@@ -130,14 +130,11 @@ func rulesPage(rules []*lint.Rule) string {
 
 // fixOf tells what kind of fix the finding in a rule's bad example has.
 func fixOf(r *lint.Rule) string {
-	for _, f := range lint.Analyze(source.New(r.Bad)).Findings {
-		switch {
-		case f.Rule != r.Name || f.Fix == nil:
-		case f.Fix.Safe:
-			return "safe"
-		default:
-			return "to choose"
-		}
+	switch fix := r.Offers(); {
+	case fix == nil:
+		return ""
+	case fix.Safe:
+		return "safe"
 	}
-	return ""
+	return "to choose"
 }

@@ -2,8 +2,10 @@ package lint
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 
+	"stitchproof/lang/nearest"
 	"stitchproof/lang/stitch"
 )
 
@@ -85,6 +87,20 @@ const All = "all"
 // rule's own goes before its family's, and that before the one for all.
 type Levels map[string]Level
 
+// Choose takes later choices over: one for all undoes every choice before, and
+// one for a family those for its rules.
+func (l Levels) Choose(later Levels) {
+	if _, ok := later[All]; ok {
+		clear(l)
+	}
+	for _, r := range rules {
+		if _, ok := later[r.Family]; ok {
+			delete(l, r.Name)
+		}
+	}
+	maps.Copy(l, later)
+}
+
 // Of is the level of a rule.
 func (l Levels) Of(r *Rule) Level {
 	for _, name := range []string{r.Name, r.Family, All} {
@@ -99,6 +115,18 @@ func (l Levels) Of(r *Rule) Level {
 // family's, and [All].
 func Selectors() []string {
 	return slices.Concat([]string{All}, Families(), Names())
+}
+
+// CheckSelector tells what is wrong with a name that a level is chosen for.
+func CheckSelector(name string) error {
+	known := Selectors()
+	if slices.Contains(known, name) {
+		return nil
+	}
+	if meant, ok := nearest.To(name, known); ok {
+		return fmt.Errorf("no rule and no family of rules is called %q; perhaps %q is meant", name, meant)
+	}
+	return fmt.Errorf("no rule and no family of rules is called %q; `stitchproof rules` lists them", name)
 }
 
 // Families are the names of the families of rules, sorted.

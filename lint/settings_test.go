@@ -20,6 +20,17 @@ func TestLevels(t *testing.T) {
 	assert.Equal(t, Level(countMissing.Severity), of(Levels{"branches": Off}))
 }
 
+func TestLaterLevelsUndoEarlierOnes(t *testing.T) {
+	chosen := func(later Levels) Levels {
+		l := Levels{"counts": Off, "count-missing": Level(Info), "row-order": Off}
+		l.Choose(later)
+		return l
+	}
+	assert.Equal(t, Levels{"counts": Off, "count-missing": Level(Error), "row-order": Off}, chosen(Levels{"count-missing": Level(Error)}))
+	assert.Equal(t, Levels{"counts": Level(Error), "row-order": Off}, chosen(Levels{"counts": Level(Error)}))
+	assert.Equal(t, Levels{"all": Off, "row-over": Level(Info)}, chosen(Levels{"all": Off, "row-over": Level(Info)}))
+}
+
 func TestLevelNamesAreReadBack(t *testing.T) {
 	for _, name := range LevelNames() {
 		var l Level

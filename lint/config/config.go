@@ -8,6 +8,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
 	"sync"
 
 	"stitchproof/lint"
@@ -169,7 +170,10 @@ func (c *Config) For(name string) Effective {
 		}
 	}
 	for _, key := range sortedKeys(e.from) {
-		e.Choices = append(e.Choices, e.from[key])
+		name, isRule := strings.CutPrefix(key, "rules.")
+		if _, holds := e.Levels[name]; holds || !isRule {
+			e.Choices = append(e.Choices, e.from[key])
+		}
 	}
 	return e.Effective
 }
@@ -193,10 +197,12 @@ func (e *effect) choose(l *layer, at string, c choices) {
 		e.Style.Repeats = c.Style.Repeats.is
 		e.note(l, at, "style.repeats", e.Style.Repeats)
 	}
+	later := lint.Levels{}
 	for name, level := range c.Rules {
-		e.Levels[name] = level.is
+		later[name] = level.is
 		e.note(l, at, "rules."+name, level.is)
 	}
+	e.Levels.Choose(later)
 }
 
 func (e *effect) note(l *layer, at, key string, value any) {

@@ -16,7 +16,6 @@ import (
 	"os"
 	"path/filepath"
 	"reflect"
-	"slices"
 	"strings"
 
 	"github.com/pelletier/go-toml/v2"
@@ -71,7 +70,8 @@ type choices struct {
 	// Whose terms a pattern uses where nothing in it shows that: US or UK.
 	Dialect *worded[stitch.Dialect] `toml:"dialect,omitempty"`
 	// What is made of a rule, of a family of rules, or of all: a severity, or off.
-	// A rule's own name goes before its family's, and that before all.
+	// A rule's own name goes before its family's, and that before all; an override
+	// goes before what stands outside it.
 	Rules levels `toml:"rules,omitempty"`
 	// How the house has its patterns written.
 	Style style `toml:"style,omitempty"`
@@ -211,10 +211,9 @@ func (l *layer) faults() []error {
 
 func (l *layer) unknownRules(table string, chosen levels) []error {
 	var out []error
-	known := lint.Selectors()
 	for _, name := range sortedKeys(chosen) {
-		if !slices.Contains(known, name) {
-			out = append(out, fmt.Errorf("%s: no rule and no family of rules is called %q%s", l.at(table+"."+name), name, guess(name, known)))
+		if err := lint.CheckSelector(name); err != nil {
+			out = append(out, fmt.Errorf("%s: %w", l.at(table+"."+name), err))
 		}
 	}
 	return out

@@ -102,23 +102,24 @@ func summary(files []Checked) string {
 	var parts []string
 	for s := lint.Caution; ; s-- {
 		if n := counts[s]; n > 0 {
-			parts = append(parts, amount(n, s.String()))
+			parts = append(parts, Amount(n, s.String()))
 		}
 		if s == lint.Info {
 			break
 		}
 	}
 	if len(parts) == 0 {
-		return "nothing found in " + amount(len(files), "file")
+		return "nothing found in " + Amount(len(files), "file")
 	}
-	found := strings.Join(parts, ", ") + " in " + amount(touched, "file")
+	found := strings.Join(parts, ", ") + " in " + Amount(touched, "file")
 	if len(files) > touched {
-		found += ", nothing in " + amount(len(files)-touched, "other")
+		found += ", nothing in " + Amount(len(files)-touched, "other")
 	}
 	return found
 }
 
-func amount(n int, noun string) string {
+// Amount is a number of things: `1 error`, `2 files`.
+func Amount(n int, noun string) string {
 	if n != 1 && noun != "info" {
 		noun += "s"
 	}
