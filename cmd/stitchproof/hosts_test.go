@@ -35,11 +35,13 @@ func read(t *testing.T, name string, into any) {
 	require.NoError(t, yaml.Unmarshal(text, into)) // of which JSON is a part
 }
 
-// runs runs a step as a build server does and gives what it prints.
+// runs runs a step as a build server does and gives what it prints. What Go
+// builds holds no path of the clone, so that the next clone need not build it
+// again.
 func runs(t *testing.T, folder, script string, env ...string) (string, error) {
 	t.Helper()
 	cmd := exec.Command("bash", "-e", "-o", "pipefail", "-c", script)
-	cmd.Dir, cmd.Env = folder, append(os.Environ(), env...)
+	cmd.Dir, cmd.Env = folder, append(append(os.Environ(), "GOFLAGS=-trimpath", "CGO_ENABLED=0"), env...)
 	out, err := cmd.CombinedOutput()
 	return string(out), err
 }
