@@ -5,6 +5,7 @@ import (
 	"maps"
 	"slices"
 
+	"stitchproof/lang/house"
 	"stitchproof/lang/nearest"
 	"stitchproof/lang/stitch"
 )
@@ -15,35 +16,8 @@ type Settings struct {
 	Levels Levels
 	// Dialect is whose terms a pattern uses where nothing in it shows that.
 	Dialect stitch.Dialect
-	Style   Style
-}
-
-// Style is how a house has its patterns written. The zero value leaves
-// everything as its writer has it.
-type Style struct {
-	// Width is how many characters a line may have.
-	Width int
-	// Repeats is what marks a repeat.
-	Repeats Marks
-}
-
-// Marks are the signs around what is repeated.
-type Marks string
-
-// The ways to mark a repeat.
-const (
-	AsWritten Marks = ""
-	Brackets  Marks = "brackets" // [sc, inc] 6 times
-	Stars     Marks = "stars"    // *sc, inc; rep from * 5 times
-)
-
-// UnmarshalText reads the name of a way to mark a repeat.
-func (m *Marks) UnmarshalText(text []byte) error {
-	*m = Marks(text)
-	if *m != Brackets && *m != Stars {
-		return fmt.Errorf("%q is no way to mark a repeat: brackets and stars are", text)
-	}
-	return nil
+	// Style is how patterns are written.
+	Style house.Style
 }
 
 // Level is what a house makes of a rule: a severity for what it finds, or Off.

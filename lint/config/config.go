@@ -152,7 +152,7 @@ type Choice struct {
 // For gives the settings that hold for a file.
 func (c *Config) For(name string) Effective {
 	e := effect{Effective: Effective{FailOn: lint.Error}, from: map[string]Choice{}}
-	e.Levels = lint.Levels{}
+	e.Levels, e.Style.Ways = lint.Levels{}, map[string]string{}
 	whole, err := filepath.Abs(name)
 	if err != nil {
 		whole = name
@@ -193,9 +193,9 @@ func (e *effect) choose(l *layer, at string, c choices) {
 		e.Style.Width = *c.Style.LineWidth
 		e.note(l, at, "style.line-width", e.Style.Width)
 	}
-	if c.Style.Repeats != nil {
-		e.Style.Repeats = c.Style.Repeats.is
-		e.note(l, at, "style.repeats", e.Style.Repeats)
+	for name, way := range c.Style.Ways {
+		e.Style.Ways[name] = way
+		e.note(l, at, "style.ways."+name, way)
 	}
 	later := lint.Levels{}
 	for name, level := range c.Rules {

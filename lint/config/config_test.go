@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"stitchproof/lang/house"
 	"stitchproof/lang/stitch"
 	"stitchproof/lint"
 )
@@ -29,7 +30,7 @@ count-missing = "off"
 
 [style]
 line-width = 100
-repeats = "stars"
+ways.skip = "sk"
 
 [[override]]
 paths = ["us/"]
@@ -73,7 +74,7 @@ func TestChoices(t *testing.T) {
 	e := c.For(filepath.Join(root, "haw.crochet"))
 	assert.Equal(t, stitch.UK, e.Dialect)
 	assert.Equal(t, lint.Warning, e.FailOn)
-	assert.Equal(t, lint.Style{Width: 100, Repeats: lint.Stars}, e.Style)
+	assert.Equal(t, house.Style{Width: 100, Ways: map[string]string{"skip": "sk"}}, e.Style)
 	assert.Equal(t, lint.Levels{"all": lint.Level(lint.Info), "counts": lint.Level(lint.Error), "count-missing": lint.Off}, e.Levels)
 
 	us := c.For(filepath.Join(root, "us", "haw.crochet"))
@@ -88,7 +89,7 @@ func TestChoices(t *testing.T) {
 	}
 	assert.Equal(t, map[string]string{
 		"dialect": "US :20", "fail-on": "warning :2", "rules.all": "info :10", "rules.counts": "warning :22",
-		"rules.count-missing": "caution :26", "style.line-width": "100 :15", "style.repeats": "stars :16",
+		"rules.count-missing": "caution :26", "style.line-width": "100 :15", "style.ways.skip": "sk :16",
 	}, from)
 }
 
@@ -120,6 +121,8 @@ func TestFaultsNameTheirPlaceAndWhatIsMeant(t *testing.T) {
 		"[rules]\nall = \"grave\"\n":                                      `:2:7: "grave" is no level: off, info, warning, error and caution are`,
 		"fail-on = \"grave\"\n":                                           `:1:11: "grave" is no severity`,
 		"[[override]]\ndialect = \"UK\"\n":                                `:1: an override names no paths`,
+		"[style.ways]\nskips = \"sk\"\n":                                  `:2: nothing that is written in several ways is called "skips"; perhaps "skip" is meant`,
+		"style.ways.skip = \"skipp\"\n":                                   `:1: "skipp" is no way of skipping stitches; perhaps "skip" is meant`,
 		"dialect = \"US\n":                                                `:1:`,
 		"extends = \"nowhere.toml\"\n":                                    `:1: cannot extend: `,
 		"extends = \"stitchproof.toml\"\n":                                `extend each other in a circle`,

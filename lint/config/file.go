@@ -16,10 +16,12 @@ import (
 	"os"
 	"path/filepath"
 	"reflect"
+	"slices"
 	"strings"
 
 	"github.com/pelletier/go-toml/v2"
 
+	"stitchproof/lang/house"
 	"stitchproof/lang/nearest"
 	"stitchproof/lang/stitch"
 	"stitchproof/lint"
@@ -79,11 +81,14 @@ type choices struct {
 
 // style is how the house has its patterns written.
 type style struct {
-	// How many characters a line may have.
+	// How many characters a line of an instruction may have.
 	LineWidth *int `toml:"line-width,omitempty"`
-	// What marks a repeat: brackets or stars.
-	Repeats *worded[lint.Marks] `toml:"repeats,omitempty"`
+	// Which way is written, of things that are written in several ways.
+	Ways ways `toml:"ways,omitempty"`
 }
+
+// ways are the ways chosen, by the name of the thing.
+type ways map[string]string
 
 // levels are what is made of rules.
 type levels map[string]worded[lint.Level]
@@ -198,13 +203,37 @@ func keysAt(t reflect.Type, table []string) []string {
 
 // faults are what is wrong with a file that is sound TOML with known keys.
 func (l *layer) faults() []error {
-	out := l.unknownRules("rules", l.Rules)
+	out := append(l.unknownRules("rules", l.Rules), l.unknownWays("style.ways", l.Style.Ways)...)
 	for i, o := range l.Override {
 		at := fmt.Sprintf("override[%d]", i)
 		if len(o.Paths) == 0 {
 			out = append(out, fmt.Errorf("%s: an override names no paths", l.at(at)))
 		}
 		out = append(out, l.unknownRules(at+".rules", o.Rules)...)
+		out = append(out, l.unknownWays(at+".style.ways", o.Style.Ways)...)
+	}
+	return out
+}
+
+func (l *layer) unknownWays(table string, chosen ways) []error {
+	var out []error
+	for _, name := range sortedKeys(chosen) {
+		a := house.ByName(name)
+		switch {
+		case a == nil:
+			out = append(out, fmt.Errorf("%s: nothing that is written in several ways is called %q%s", l.at(table+"."+name), name, guess(name, aspects())))
+		case !slices.Contains(a.Ways, chosen[name]):
+			out = append(out, fmt.Errorf("%s: %q is no way of %s%s", l.at(table+"."+name), chosen[name], a.About, guess(chosen[name], a.Ways)))
+		}
+	}
+	return out
+}
+
+// aspects are the names of what is written in several ways.
+func aspects() []string {
+	var out []string
+	for _, a := range house.Aspects() {
+		out = append(out, a.Name)
 	}
 	return out
 }

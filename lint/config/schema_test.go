@@ -18,6 +18,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"stitchproof/lang/house"
 	"stitchproof/lang/stitch"
 	"stitchproof/lint"
 )
@@ -39,8 +40,14 @@ func written(t reflect.Type) *jsonschema.Schema {
 		return names(lint.LevelNames()[1:]...)
 	case reflect.TypeFor[worded[stitch.Dialect]]():
 		return names("US", "UK", "us", "uk")
-	case reflect.TypeFor[worded[lint.Marks]]():
-		return names(lint.Brackets, lint.Stars)
+	case reflect.TypeFor[ways]():
+		chosen := &jsonschema.Schema{Type: "object", Properties: jsonschema.NewProperties(), AdditionalProperties: jsonschema.FalseSchema}
+		for _, a := range house.Aspects() {
+			way := names(a.Ways...)
+			way.Description = "How to write it: " + a.About + "."
+			chosen.Properties.Set(a.Name, way)
+		}
+		return chosen
 	case reflect.TypeFor[levels]():
 		levels := &jsonschema.Schema{Type: "object", Properties: jsonschema.NewProperties(), AdditionalProperties: jsonschema.FalseSchema}
 		for _, name := range lint.Selectors() {
@@ -120,7 +127,7 @@ func TestSchemaAgreesWithTheReader(t *testing.T) {
 	for name, text := range map[string]string{
 		"empty": "", "all": everything, "uncommented example": uncommented(t),
 		"unknown key": "dialct = \"US\"\n", "unknown rule": "[rules]\ncount-mismach = \"off\"\n", "unknown level": "[rules]\nall = \"grave\"\n",
-		"no paths": "[[override]]\ndialect = \"UK\"\n", "unknown dialect": "dialect = \"French\"\n", "number": "fail-on = 3\n", "unknown mark": "style = { repeats = \"daggers\" }\n",
+		"no paths": "[[override]]\ndialect = \"UK\"\n", "unknown dialect": "dialect = \"French\"\n", "number": "fail-on = 3\n", "unknown way": "style.ways.repeat = \"daggers\"\n", "nothing with ways": "style.ways.moon = \"full\"\n",
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := Load(file1(t, text))

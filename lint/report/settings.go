@@ -2,10 +2,12 @@ package report
 
 import (
 	"bufio"
+	"cmp"
 	"fmt"
 	"io"
 	"strings"
 
+	"stitchproof/lang/house"
 	"stitchproof/lint"
 	"stitchproof/lint/config"
 )
@@ -48,20 +50,15 @@ func Settings(w io.Writer, files []string, e config.Effective, asJSON bool) erro
 	add("dialect", e.Dialect)
 	add("fail-on", e.FailOn)
 	add("style.line-width", e.Style.Width)
-	add("style.repeats", orAsWritten(e.Style.Repeats))
+	for _, a := range house.Aspects() {
+		add("style.ways."+a.Name, cmp.Or(e.Style.Ways[a.Name], "as written"))
+	}
 	for _, r := range lint.Rules() {
 		t.add("rules."+r.Name, e.Levels.Of(r).String(), levelFrom(e, r, from))
 	}
 	b.WriteByte('\n')
 	t.write(b)
 	return b.Flush()
-}
-
-func orAsWritten(m lint.Marks) string {
-	if m == lint.AsWritten {
-		return "as written"
-	}
-	return string(m)
 }
 
 // levelFrom is where a rule's level comes from: the choice for it, for its
