@@ -8,6 +8,7 @@ import (
 	"os"
 	"path/filepath"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -60,6 +61,9 @@ func TestFormatsAreAsTheyWere(t *testing.T) {
 	for _, f := range Formats {
 		t.Run(f.Name, func(t *testing.T) {
 			got := inFormat(t, f.Name, various(t))
+			if f.Name == "sarif" {
+				got = withFewRules(t, got)
+			}
 			golden := filepath.Join("testdata", "report."+f.Name+".golden")
 			if *update {
 				require.NoError(t, os.WriteFile(golden, []byte(got), 0o644))
@@ -67,9 +71,24 @@ func TestFormatsAreAsTheyWere(t *testing.T) {
 			want, err := os.ReadFile(golden)
 			require.NoError(t, err)
 			assert.Equal(t, string(want), got, "run `go test ./lint/report -update` and read the difference")
-			assert.Equal(t, got, inFormat(t, f.Name, various(t)), "the same every time")
+			assert.Equal(t, inFormat(t, f.Name, various(t)), inFormat(t, f.Name, various(t)), "the same every time")
 		})
 	}
+}
+
+// withFewRules leaves out the rules that find nothing, which are many and have
+// pages of their own.
+func withFewRules(t *testing.T, text string) string {
+	t.Helper()
+	var log sarifLog
+	require.NoError(t, json.Unmarshal([]byte(text), &log))
+	driver := &log.Runs[0].Tool.Driver
+	driver.Rules = slices.DeleteFunc(driver.Rules, func(r sarifRule) bool {
+		return !slices.ContainsFunc(log.Runs[0].Results, func(f sarifResult) bool { return f.RuleID == r.ID })
+	})
+	var b bytes.Buffer
+	require.NoError(t, writeJSON(&b, log))
+	return b.String()
 }
 
 func TestFormatsFailWithTheirWriter(t *testing.T) {
