@@ -22,7 +22,7 @@ type progress struct {
 	all  int
 	done int
 	next time.Time // when to tell again
-	told bool
+	told int       // how long what was told is
 }
 
 // progressOn tells on w, if a person looks at it.
@@ -48,14 +48,14 @@ func (p *progress) step() {
 	defer p.mu.Unlock()
 	p.done++
 	if now := time.Now(); now.After(p.next) {
-		fmt.Fprintf(p.w, "\r%d of %d files checked", p.done, p.all)
-		p.next, p.told = now.Add(pace), true
+		n, _ := fmt.Fprintf(p.w, "\r%d of %d files checked", p.done, p.all)
+		p.next, p.told = now.Add(pace), n-1
 	}
 }
 
 // end takes the line back, so that the report stands alone.
 func (p *progress) end() {
-	if p != nil && p.told {
-		fmt.Fprint(p.w, "\r\x1b[K")
+	if p != nil && p.told > 0 {
+		fmt.Fprintf(p.w, "\r%*s\r", p.told, "")
 	}
 }
