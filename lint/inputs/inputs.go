@@ -167,7 +167,7 @@ func (s *search) entry(c *config.Config, name string, e fs.DirEntry) error {
 	switch info, err := os.Stat(name); {
 	case err != nil:
 		s.add(Input{name, plain(err)})
-	case !info.IsDir():
+	case info.Mode().IsRegular(): // a pipe might never end
 		s.add(Input{Name: name})
 	}
 	return nil
