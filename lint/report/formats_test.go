@@ -86,6 +86,10 @@ func withFewRules(t *testing.T, text string) string {
 	driver.Rules = slices.DeleteFunc(driver.Rules, func(r sarifRule) bool {
 		return !slices.ContainsFunc(log.Runs[0].Results, func(f sarifResult) bool { return f.RuleID == r.ID })
 	})
+	for i := range log.Runs[0].Results {
+		f := &log.Runs[0].Results[i]
+		f.RuleIndex = slices.IndexFunc(driver.Rules, func(r sarifRule) bool { return r.ID == f.RuleID })
+	}
 	var b bytes.Buffer
 	require.NoError(t, writeJSON(&b, log))
 	return b.String()
