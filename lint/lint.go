@@ -92,6 +92,9 @@ type Rule struct {
 	// Sources are where the rule's numbers and customs of the trade come from.
 	Sources []string
 	Check   func(*Pass)
+
+	// last is set for a rule that looks at what the others found.
+	last bool
 }
 
 // Pass is one rule's look at one file.
@@ -103,15 +106,24 @@ type Pass struct {
 	// House is how the house writes; the zero value leaves each file to its own way.
 	House house.Style
 
-	rule     *Rule
-	doubts   doubts
-	mendings mendings
-	findings []Finding
+	rule       *Rule
+	severity   Severity // of what it finds
+	doubts     doubts
+	mendings   mendings
+	allowances *allowances
+	findings   []Finding
+}
+
+// of is the pass that a rule makes.
+func (p Pass) of(r *Rule, s Severity) *Pass {
+	p.rule, p.severity = r, s
+	p.allowances.ran(r)
+	return &p
 }
 
 // Report adds a finding of the pass's rule.
 func (p *Pass) Report(f Finding) {
-	f.Rule, f.Severity = p.rule.Name, p.rule.Severity
+	f.Rule, f.Severity = p.rule.Name, p.severity
 	p.findings = append(p.findings, f)
 }
 
@@ -125,20 +137,52 @@ type Analysis struct {
 	Findings  []Finding // by place, then by rule
 }
 
-// Analyze reads a pattern, works it and runs every rule. The same text always
-// gives the same findings in the same order.
-func Analyze(text *source.Text) *Analysis {
-	file := syntax.Read(text)
-	worked := fabric.Work(file)
-	listed := materials.Read(file)
-	return &Analysis{Text: text, File: file, Fabric: worked, Materials: listed, Findings: run(rules, file, worked, listed)}
+// Analyze checks a pattern where nobody has chosen any settings.
+func Analyze(text *source.Text) *Analysis { return Settings{}.Analyze(text) }
+
+// Analyze reads a pattern, works it and runs every rule that is not off. The
+// same text always gives the same findings in the same order.
+func (s Settings) Analyze(text *source.Text) *Analysis {
+	return guarded(text, func() *Analysis {
+		file := syntax.Read(text)
+		look := Pass{File: file, Fabric: fabric.WorkIn(file, s.Dialect), Materials: materials.Read(file)}
+		return &Analysis{Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials, Findings: s.run(rules, look)}
+	})
 }
 
-func run(rules []*Rule, file *syntax.File, worked *fabric.Fabric, listed *materials.List) []Finding {
+// guarded makes an analysis. Where that breaks down, what is left says so.
+func guarded(text *source.Text, analyze func() *Analysis) (a *Analysis) {
+	defer func() {
+		if broken := recover(); broken != nil {
+			a = Unread(text, InternalFailure, fmt.Sprintf("reading this file broke down, and nothing in it is checked: %v; please report it", broken))
+		}
+	}()
+	return analyze()
+}
+
+// Unread is the analysis of a file in which nothing could be checked, with the
+// one finding that says so.
+func Unread(text *source.Text, rule, why string) *Analysis {
+	empty := syntax.Read(source.New(""))
+	return &Analysis{
+		Text: text, File: empty, Fabric: fabric.Work(empty), Materials: materials.Read(empty),
+		Findings: []Finding{{Rule: rule, Severity: Error, Message: why}},
+	}
+}
+
+// run runs rules, those last that look at what the others found.
+func (s Settings) run(rules []*Rule, look Pass) []Finding {
+	look.doubts, look.mendings, look.allowances = doubtsOf(look.Fabric), mendings{}, allowancesOf(look.File, Names())
 	var found []Finding
-	doubts, mended := doubtsOf(worked), mendings{}
-	for _, r := range rules {
-		found = append(found, runOne(&Pass{File: file, Fabric: worked, Materials: listed, rule: r, doubts: doubts, mendings: mended})...)
+	for _, last := range []bool{false, true} {
+		if last {
+			found = look.allowances.filter(look.File.Text, found)
+		}
+		for _, r := range rules {
+			if level := s.Levels.Of(r); r.last == last && level != Off {
+				found = append(found, runOne(look.of(r, Severity(level)))...)
+			}
+		}
 	}
 	slices.SortStableFunc(found, func(a, b Finding) int {
 		return cmp.Or(cmp.Compare(a.Span.Start, b.Span.Start), cmp.Compare(a.Span.End, b.Span.End),
@@ -147,9 +191,12 @@ func run(rules []*Rule, file *syntax.File, worked *fabric.Fabric, listed *materi
 	return found
 }
 
-// InternalFailure is the name that a rule's breakdown is reported under. It is
-// an error: what was not checked must not pass as checked.
-const InternalFailure = "internal-failure"
+// What hinders the checking is reported as an error under a name of its own: what
+// was not checked must not pass as checked.
+const (
+	InternalFailure = "internal-failure" // the checker broke down
+	FileUnreadable  = "file-unreadable"  // there is no text to check
+)
 
 // runOne runs a rule to its end. A rule that panics costs its own findings and
 // no other rule's.

@@ -27,7 +27,7 @@ func analyzeFile(t *testing.T, path string) *lint.Analysis {
 func textReport(t *testing.T, path string, a *lint.Analysis) string {
 	t.Helper()
 	var b bytes.Buffer
-	require.NoError(t, report.Text(&b, []report.Checked{{File: filepath.Base(path), Analysis: a}}, false))
+	require.NoError(t, report.Text(&b, []report.Checked{report.CheckedOf(filepath.Base(path), a)}, report.Options{}))
 	return b.String()
 }
 

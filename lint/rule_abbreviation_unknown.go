@@ -164,14 +164,14 @@ var stitchWords = func() func() []string {
 	return func() []string { return words }
 }()
 
-// nearest are the words that a slip of the pen may stand for, those that the
+// neighbourhood is the words that a slip of the pen may stand for, those that the
 // pattern uses first.
-type nearest struct{ used, known []string }
+type neighbourhood struct{ used, known []string }
 
 // neighbours gathers the words that a pattern may have meant: its own, and the
 // stitches of its dialect.
-func neighbours(p *Pass) nearest {
-	var n nearest
+func neighbours(p *Pass) neighbourhood {
+	var n neighbourhood
 	for _, r := range p.instructions() {
 		for _, t := range r.Tokens {
 			if word := strings.ToLower(r.Source(t.Span)); (t.Kind == syntax.Stitch || t.Canon == "ch") && !slices.Contains(n.used, word) {
@@ -190,7 +190,7 @@ func neighbours(p *Pass) nearest {
 
 // to lists the words nearest to one, a slip away: of those that the pattern uses, else
 // of all; those with the same letters in another order first.
-func (n nearest) to(word string) []string {
+func (n neighbourhood) to(word string) []string {
 	var out []string
 	for _, list := range [...][]string{n.used, n.known} {
 		for _, candidate := range list {

@@ -1,12 +1,20 @@
 package lint
 
-import "slices"
+import (
+	"slices"
+
+	"stitchproof/lang/source"
+)
 
 // rules is every rule, by name.
 var rules = []*Rule{
 	abbreviationUnknown,
 	abbreviationUnlisted,
 	abbreviationUnused,
+	allowUnknown,
+	allowUnpaired,
+	allowUnreasoned,
+	allowUnused,
 	bracketUnclosed,
 	branchAtTip,
 	branchChainLeft,
@@ -66,12 +74,52 @@ var rules = []*Rule{
 // Rules lists every rule, by name.
 func Rules() []*Rule { return slices.Clone(rules) }
 
-// Find gives the rule of a name.
+// Names are the names of all rules, sorted.
+func Names() []string {
+	names := make([]string, len(rules))
+	for i, r := range rules {
+		names[i] = r.Name
+	}
+	return names
+}
+
+// failures are what is told where the checking itself was hindered. They are no
+// rules: nobody can switch them off or answer them.
+var failures = []*Rule{
+	{
+		Name: FileUnreadable, Family: "failures", Severity: Error,
+		Summary: "A file that is to be checked is there, can be opened, and holds text.",
+		Why: "What was not read must not pass as checked. The file is missing or protected, larger than any pattern is, or a " +
+			"picture or program. The other files are checked all the same, and the exit code is 2.",
+	},
+	{
+		Name: InternalFailure, Family: "failures", Severity: Error,
+		Summary: "The checker itself works on every text.",
+		Why: "Where it breaks down, something in the file was not checked, and must not pass as if it were. That is a fault of the " +
+			"checker and not of the pattern: please report it, with the file if you can.",
+	},
+}
+
+// Failures lists what is told where the checking itself was hindered, as rules
+// are listed.
+func Failures() []*Rule { return slices.Clone(failures) }
+
+// Find gives the rule, or the failure, of a name.
 func Find(name string) (*Rule, bool) {
-	for _, r := range rules {
+	for _, r := range slices.Concat(rules, failures) {
 		if r.Name == name {
 			return r, true
 		}
 	}
 	return nil, false
+}
+
+// Offers is the change that the rule offers in its bad example, nil for none.
+func (r *Rule) Offers() *Fix {
+	for _, f := range Analyze(source.New(r.Bad)).Findings {
+		if f.Rule == r.Name && f.Fix != nil {
+			return f.Fix
+		}
+	}
+	return nil
 }

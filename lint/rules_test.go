@@ -36,7 +36,7 @@ func TestEveryRuleFileIsRegistered(t *testing.T) {
 func TestEveryRuleIsDocumented(t *testing.T) {
 	for _, r := range lint.Rules() {
 		t.Run(r.Name, func(t *testing.T) {
-			assert.Contains(t, []string{"counts", "branches", "terms", "order", "materials", "shape", "style", "caution"}, r.Family)
+			assert.Contains(t, []string{"allowances", "counts", "branches", "terms", "order", "materials", "shape", "style", "caution"}, r.Family)
 			assert.True(t, strings.HasSuffix(r.Summary, "."), "the summary is a sentence")
 			assert.NotContains(t, strings.TrimSuffix(r.Summary, "."), ". ", "the summary is one sentence")
 			assert.True(t, strings.HasSuffix(r.Why, "."), "the reason is given in sentences")
@@ -130,14 +130,11 @@ func rulesPage(rules []*lint.Rule) string {
 
 // fixOf tells what kind of fix the finding in a rule's bad example has.
 func fixOf(r *lint.Rule) string {
-	for _, f := range lint.Analyze(source.New(r.Bad)).Findings {
-		switch {
-		case f.Rule != r.Name || f.Fix == nil:
-		case f.Fix.Safe:
-			return "safe"
-		default:
-			return "to choose"
-		}
+	switch fix := r.Offers(); {
+	case fix == nil:
+		return ""
+	case fix.Safe:
+		return "safe"
 	}
-	return ""
+	return "to choose"
 }

@@ -1,77 +1,151 @@
 package main
 
 import (
-	"runtime"
-	"sync"
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
 
-	"stitchproof/lang/source"
 	"stitchproof/lint"
+	"stitchproof/lint/baseline"
 	"stitchproof/lint/report"
 )
 
 type checkCommand struct {
-	Paths      []string      `arg:"" help:"Files, folders, or - for standard input."`
-	Format     string        `enum:"text,json" default:"text" help:"How to report: ${enum}."`
-	FailOn     lint.Severity `default:"error" placeholder:"SEVERITY" help:"The least severity that makes the exit code 1: info, warning, error or caution."`
-	Statistics bool          `help:"Add all files up instead of listing what was found in each."`
+	Paths []string `arg:"" help:"Files, folders, globs (also with **), or - for standard input."`
+
+	Format     string         `short:"f" enum:"${formats}" default:"text" help:"How to report: ${enum}."`
+	Output     []string       `short:"o" sep:"none" placeholder:"[FORMAT=]FILE" help:"Write the report to a file; with a format, write one of that format as well. May be given several times."`
+	FailOn     *lint.Severity `placeholder:"SEVERITY" help:"The least severity that makes the exit code 1: info, warning, error or caution. Else what the settings say, else error."`
+	Statistics bool           `help:"Add all files up instead of listing what was found in each."`
+	Quiet      bool           `short:"q" help:"Tell what was found and nothing else."`
+	Color      string         `enum:"auto,always,never" default:"auto" help:"Colour the report: ${enum}. Auto is on a terminal, unless NO_COLOR is set."`
+
+	settingsFlags
+	inputFlags
+
+	Baseline      string `placeholder:"FILE" help:"Leave out the findings that a baseline sets aside."`
+	WriteBaseline string `placeholder:"FILE" help:"Set all that is found now aside, in a baseline."`
+
+	fixFlags
 }
 
 // Run checks the files and reports them in the order named.
 func (c *checkCommand) Run(s *streams) error {
-	files, err := patternFiles(c.Paths)
+	out, err := c.outputs(s)
 	if err != nil {
 		return err
 	}
-	checked, err := s.analyze(files)
+	run, err := c.run(s)
 	if err != nil {
 		return err
 	}
-	if err := c.write(s, checked); err != nil {
+	found, err := c.find(run.settings)
+	if err != nil {
 		return err
 	}
-	for _, file := range checked {
-		for _, f := range file.Analysis.Findings {
-			if f.Severity >= c.FailOn {
-				return errFound
-			}
-		}
+	if len(found.inputs) == 0 {
+		return c.nothing(s, found)
+	}
+	outcomes := run.all(found.inputs)
+	if c.WriteBaseline != "" {
+		return c.setAside(s, outcomes)
+	}
+	changed, err := c.rewrite(s, outcomes)
+	if err := errors.Join(err, out.write(outcomes)); err != nil {
+		return err
+	}
+	c.tellGone(s, run.baseline)
+	if err := unchecked(outcomes); err != nil {
+		return err
+	}
+	if c.Diff && changed || grave(outcomes) {
+		return errFound
 	}
 	return nil
 }
 
-// write reports what was found, or what it all comes to.
-func (c *checkCommand) write(s *streams, checked []report.Checked) error {
-	json := c.Format == "json"
-	switch {
-	case c.Statistics && json:
-		return report.StatisticsOf(checked).JSON(s.out)
-	case c.Statistics:
-		return report.StatisticsOf(checked).Text(s.out)
-	case json:
-		return report.JSON(s.out, checked)
+// run makes ready what every file is checked with.
+func (c *checkCommand) run(s *streams) (*checkRun, error) {
+	settings, err := c.finder()
+	if err != nil {
+		return nil, err
 	}
-	return report.Text(s.out, checked, report.Coloured(s.out))
+	if err := c.fixFlags.check(); err != nil {
+		return nil, err
+	}
+	r := &checkRun{streams: s, checkCommand: c, settings: settings, progress: progressOn(s.err, c.Quiet)}
+	if c.Baseline != "" {
+		r.baseline, err = baseline.Load(c.Baseline)
+	}
+	return r, err
 }
 
-// analyze reads and checks files, as many at a time as there are processors.
-func (s *streams) analyze(files []string) ([]report.Checked, error) {
-	texts := make([]*source.Text, len(files))
-	for i, name := range files {
-		var err error
-		if texts[i], err = s.read(name); err != nil {
-			return nil, err
+// nothing answers for a run that has no file to check. Where all that was named
+// is ignored, as it may be in a hook, that is as it should be.
+func (c *checkCommand) nothing(s *streams, found finding) error {
+	if found.ignored == 0 {
+		return fmt.Errorf("no %s file in %s", ending, strings.Join(c.Paths, ", "))
+	}
+	if !c.Quiet {
+		fmt.Fprintf(s.err, "stitchproof: nothing is checked: all of %s is ignored\n", strings.Join(c.Paths, ", "))
+	}
+	return nil
+}
+
+// setAside writes a baseline.
+func (c *checkCommand) setAside(s *streams, outcomes []outcome) error {
+	w, err := baseline.NewWriter(c.WriteBaseline)
+	if err != nil {
+		return err
+	}
+	for _, o := range outcomes {
+		w.Add(o.File, o.Text, o.Findings)
+	}
+	content, err := w.Bytes()
+	if err != nil {
+		return err
+	}
+	if err := writeFile(c.WriteBaseline, content); err != nil {
+		return err
+	}
+	if !c.Quiet {
+		fmt.Fprintf(s.out, "%s set aside in %s\n", report.Amount(w.Len(), "finding"), c.WriteBaseline)
+	}
+	return unchecked(outcomes)
+}
+
+// tellGone says that a baseline holds more than is found.
+func (c *checkCommand) tellGone(s *streams, b *baseline.Baseline) {
+	if gone := b.Gone(); gone > 0 && !c.Quiet {
+		fmt.Fprintf(s.err, "stitchproof: %s of %s found no more: write it anew\n", report.Amount(gone, "finding"), c.Baseline)
+	}
+}
+
+// grave tells whether something was found that matters.
+func grave(outcomes []outcome) bool {
+	return slices.ContainsFunc(outcomes, func(o outcome) bool {
+		return slices.ContainsFunc(o.Findings, func(f lint.Finding) bool { return f.Severity >= o.failOn })
+	})
+}
+
+// maxNamed is how many files a message names.
+const maxNamed = 3
+
+// unchecked names the files that could not be checked.
+func unchecked(outcomes []outcome) error {
+	var names []string
+	for _, o := range outcomes {
+		if o.Failed() {
+			names = append(names, o.File)
 		}
 	}
-	checked := make([]report.Checked, len(files))
-	turn := make(chan struct{}, runtime.GOMAXPROCS(0))
-	var all sync.WaitGroup
-	for i := range files {
-		turn <- struct{}{}
-		all.Go(func() {
-			checked[i] = report.Checked{File: files[i], Analysis: lint.Analyze(texts[i])}
-			<-turn
-		})
+	if len(names) == 0 {
+		return nil
 	}
-	all.Wait()
-	return checked, nil
+	more := ""
+	if n := len(names) - maxNamed; n > 0 {
+		names, more = names[:maxNamed], fmt.Sprintf(" and %d more", n)
+	}
+	return fmt.Errorf("could not check %s%s", strings.Join(names, ", "), more)
 }

@@ -3,7 +3,6 @@ package main
 import (
 	"io"
 
-	"stitchproof/lint"
 	"stitchproof/lint/report"
 )
 
@@ -11,6 +10,8 @@ type countCommand struct {
 	File    string `arg:"" help:"A pattern, or - for standard input."`
 	Reading bool   `name:"show-reading" help:"Also say in plain words what each clause was read as, in text and Markdown; JSON always does."`
 	Format  string `enum:"text,csv,markdown,json" default:"text" help:"How to write the table: ${enum}."`
+
+	settingsFlags
 }
 
 // countFormats are the ways to write the table.
@@ -27,7 +28,15 @@ func (c *countCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	counted := report.Counted(c.File, lint.Analyze(text))
+	finder, err := c.finder()
+	if err != nil {
+		return err
+	}
+	settings, err := c.effective(finder, c.File)
+	if err != nil {
+		return err
+	}
+	counted := report.Counted(c.File, settings.Analyze(text))
 	counted.ShowReading = c.Reading
 	return countFormats[c.Format](counted, s.out)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"stitchproof/lang/nearest"
 	"stitchproof/lang/stitch"
 	"stitchproof/lint"
 	"stitchproof/lint/report"
@@ -22,13 +23,8 @@ func (c *explainCommand) Run(s *streams) error {
 	if meaning, ok := stitch.Find(word); ok {
 		return report.ExplainStitch(s.out, word, meaning)
 	}
-	return fmt.Errorf("no rule and no stitch is called %q; the rules are %s", word, strings.Join(ruleNames(), ", "))
-}
-
-func ruleNames() []string {
-	var names []string
-	for _, r := range lint.Rules() {
-		names = append(names, r.Name)
+	if meant, ok := nearest.To(word, lint.Names()); ok {
+		return fmt.Errorf("no rule and no stitch is called %q; perhaps %q is meant", word, meant)
 	}
-	return names
+	return fmt.Errorf("no rule and no stitch is called %q; the rules are %s", word, strings.Join(lint.Names(), ", "))
 }

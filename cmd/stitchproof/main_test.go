@@ -22,7 +22,17 @@ func TestMain(m *testing.M) {
 func TestScripts(t *testing.T) {
 	testscript.Run(t, testscript.Params{
 		Dir: "testdata/script", RequireExplicitExec: true, RequireUniqueNames: true, UpdateScripts: *update,
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"zero": zero},
 	})
+}
+
+// zero puts a zero byte at the end of a file, which a script cannot hold.
+func zero(ts *testscript.TestScript, _ bool, args []string) {
+	f, err := os.OpenFile(ts.MkAbs(args[0]), os.O_APPEND|os.O_WRONLY, 0)
+	ts.Check(err)
+	_, err = f.Write([]byte{0})
+	ts.Check(err)
+	ts.Check(f.Close())
 }
 
 func TestExitCodes(t *testing.T) {

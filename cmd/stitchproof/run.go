@@ -4,8 +4,12 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strings"
 
 	"github.com/alecthomas/kong"
+
+	"stitchproof/lint/config"
+	"stitchproof/lint/report"
 )
 
 // The exit codes. They are part of what scripts rely on.
@@ -19,12 +23,17 @@ const (
 type commands struct {
 	Help helpFlag `help:"Show this help, or that of a command." short:"h"`
 
-	Check   checkCommand   `cmd:"" help:"Check patterns and say what a maker must be told."`
-	Count   countCommand   `cmd:"" help:"Count a pattern, row by row, for every size."`
-	Explain explainCommand `cmd:"" help:"Explain a rule or a stitch."`
-	Terms   termsCommand   `cmd:"" help:"Write a pattern in US or in UK terms."`
-	LSP     lspCommand     `cmd:"" name:"lsp" help:"Serve an editor over standard input and output."`
-	Version versionCommand `cmd:"" help:"Say which build this is."`
+	Check      checkCommand      `cmd:"" help:"Check patterns and say what a maker must be told."`
+	Count      countCommand      `cmd:"" help:"Count a pattern, row by row, for every size."`
+	Explain    explainCommand    `cmd:"" help:"Explain a rule or a stitch."`
+	Rules      rulesCommand      `cmd:"" help:"List the rules."`
+	Config     configCommand     `cmd:"" help:"Show the settings that hold for a file, and where they come from."`
+	Init       initCommand       `cmd:"" help:"Write a file of settings to start from."`
+	Terms      termsCommand      `cmd:"" help:"Write a pattern in US or in UK terms."`
+	LSP        lspCommand        `cmd:"" name:"lsp" help:"Serve an editor over standard input and output."`
+	Completion completionCommand `cmd:"" help:"Write the script by which a shell completes the command line."`
+	Man        manCommand        `cmd:"" help:"Write the manual page."`
+	Version    versionCommand    `cmd:"" help:"Say which build this is."`
 }
 
 // streams are what a command reads and writes.
@@ -57,7 +66,8 @@ func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	parser, err := kong.New(&commands{},
 		kong.Name("stitchproof"),
 		kong.Description("Checks plain-text crochet patterns: counts every row, in every size, and says where the words do not give the stated piece."),
-		kong.NoDefaultHelp(), kong.Writers(stdout, stderr), kong.Bind(s))
+		kong.NoDefaultHelp(), kong.Writers(stdout, stderr), kong.Bind(s),
+		kong.Vars{"formats": strings.Join(report.FormatNames(), ","), "config": config.Name})
 	if err == nil {
 		var ctx *kong.Context
 		if ctx, err = parser.Parse(args); err == nil {

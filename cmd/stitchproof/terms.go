@@ -13,6 +13,7 @@ import (
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 	"stitchproof/lang/terms"
+	"stitchproof/lint/inputs"
 )
 
 type termsCommand struct {
@@ -28,7 +29,7 @@ var dialects = map[string]stitch.Dialect{"us": stitch.US, "uk": stitch.UK}
 // Run rewrites one pattern in the terms asked for. A pattern that is in them
 // already stays as it is.
 func (c *termsCommand) Run(s *streams) error {
-	if c.Write && c.File == stdinName {
+	if c.Write && c.File == inputs.Stdin {
 		return errors.New("standard input cannot be rewritten: leave --write out")
 	}
 	was, err := s.read(c.File)

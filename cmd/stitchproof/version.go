@@ -13,11 +13,7 @@ func (versionCommand) Run(s *streams) error {
 	if !ok {
 		return fmt.Errorf("this build holds no information about itself")
 	}
-	version := info.Main.Version
-	if version == "" {
-		version = "(devel)"
-	}
-	line := "stitchproof " + version
+	line := "stitchproof " + version()
 	for _, setting := range info.Settings {
 		if setting.Key == "vcs.revision" {
 			line += " " + setting.Value
@@ -25,4 +21,12 @@ func (versionCommand) Run(s *streams) error {
 	}
 	_, err := fmt.Fprintf(s.out, "%s, built with %s\n", line, info.GoVersion)
 	return err
+}
+
+// version is what the build says of itself.
+func version() string {
+	if info, ok := debug.ReadBuildInfo(); ok && info.Main.Version != "" {
+		return info.Main.Version
+	}
+	return "(devel)"
 }

@@ -79,10 +79,13 @@ func (t *Text) Span(r Range, e Encoding) Span {
 
 // LineColumn is where offset lies for a reader of a terminal or a report: line and
 // column count from 1, columns in code points, the byte-order mark not counted.
-func (t *Text) LineColumn(offset int) (line, column int) {
-	p := t.Position(max(offset, t.head()), UTF32)
-	if p.Line == 0 && t.head() > 0 {
-		p.Character--
+func (t *Text) LineColumn(offset int) (line, column int) { return t.LineColumnIn(offset, UTF32) }
+
+// LineColumnIn is LineColumn with columns in the units of e.
+func (t *Text) LineColumnIn(offset int, e Encoding) (line, column int) {
+	p := t.Position(max(offset, t.head()), e)
+	if p.Line == 0 {
+		p.Character -= t.Position(t.head(), e).Character
 	}
 	return p.Line + 1, p.Character + 1
 }

@@ -2,7 +2,9 @@ package stitch
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
+	"strings"
 )
 
 // Dialect is the set of stitch names that a pattern uses. From the single
@@ -19,6 +21,19 @@ const (
 var dialectNames = [...]string{"unsettled", "US", "UK"}
 
 func (d Dialect) String() string { return dialectNames[d] }
+
+// MarshalText writes the dialect as String does.
+func (d Dialect) MarshalText() ([]byte, error) { return []byte(d.String()), nil }
+
+// UnmarshalText reads a dialect's name, in capitals or not.
+func (d *Dialect) UnmarshalText(text []byte) error {
+	i := slices.IndexFunc(dialectNames[:], func(name string) bool { return strings.EqualFold(name, string(text)) })
+	if i < 0 {
+		return fmt.Errorf("%q is no dialect: US and UK are", text)
+	}
+	*d = Dialect(i)
+	return nil
+}
 
 // Class is the kind of thing that a stitch is.
 type Class uint8

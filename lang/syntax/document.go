@@ -58,7 +58,7 @@ func (d *document) split() {
 	t := d.file.Text
 	front := frontMatter(t)
 	for i := 0; i < t.Lines(); i++ {
-		span := t.Line(i)
+		span := d.withoutNote(t.Line(i))
 		line := t.Slice(span)
 		trimmed := strings.TrimFunc(line, isBlank)
 		switch {
@@ -66,8 +66,8 @@ func (d *document) split() {
 			d.blank()
 		case i < front:
 			d.fronted(trimmed, line, span)
-		case strings.HasPrefix(trimmed, "//"):
-			d.file.Comments = append(d.file.Comments, &Comment{Span: span, Text: strings.TrimSpace(strings.TrimPrefix(trimmed, "//"))})
+		case strings.HasPrefix(trimmed, commentMark):
+			d.comment(span)
 		case strings.HasPrefix(trimmed, ">"):
 			d.add(block{kind: blockProse, span: span})
 		case d.continuesField(line, span):

@@ -189,12 +189,6 @@ func (l Label) Each(size int) []int {
 // maxRange bounds how many rows one label may name.
 const maxRange = 10_000
 
-// Comment is a writer's own line, begun with //.
-type Comment struct {
-	Span source.Span
-	Text string // without the slashes
-}
-
 // Parts lists the place of every part of the file, in order. What lies
 // between two of them is blank.
 func (f *File) Parts() []source.Span {
@@ -209,7 +203,9 @@ func (f *File) Parts() []source.Span {
 		out = append(out, d.Span)
 	}
 	for _, c := range f.Comments {
-		out = append(out, c.Span)
+		if !c.Within {
+			out = append(out, c.Span)
+		}
 	}
 	for _, p := range f.Pieces {
 		if p.NameSpan.Len() > 0 {

@@ -61,7 +61,8 @@ type Token struct {
 }
 
 // scanner cuts text into tokens. It is total: whatever the text holds, every
-// character that is not white space ends up in exactly one token.
+// character that is neither white space nor in a note to the checker ends up in
+// exactly one token.
 type scanner struct {
 	text  string
 	base  int // offset of text in the file
@@ -101,6 +102,10 @@ func (l *scanner) scan() {
 		if isBlank(r) {
 			glued = false
 			i += size
+			continue
+		}
+		if notes(l.text, i) {
+			i = lineEnd(l.text, i)
 			continue
 		}
 		start := i

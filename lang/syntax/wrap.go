@@ -89,7 +89,7 @@ func (d *document) wrapped(end int, next string) bool {
 		return false
 	}
 	t := d.file.Text
-	before := strings.TrimFunc(t.Slice(t.Line(t.LineOf(end))), isBlank)
+	before := strings.TrimFunc(bare(t.Slice(t.Line(t.LineOf(end)))), isBlank)
 	return fills(before, next, d.width) && !d.begins(next)
 }
 
@@ -128,19 +128,19 @@ const wrapSlack = 16
 func wrapWidth(t *source.Text) int {
 	lines := make([]string, t.Lines())
 	for i := range lines {
-		lines[i] = strings.TrimRightFunc(t.Slice(t.Line(i)), isBlank)
+		lines[i] = strings.TrimRightFunc(bare(t.Slice(t.Line(i))), isBlank)
 	}
 	var goOn []int
 	width := 0
 	for i, line := range lines[:len(lines)-1] {
-		if unicode.IsLower(firstRune(lines[i+1])) && len(line) > longLine && !endsSentence(line) && !strings.HasPrefix(line, "//") {
+		if unicode.IsLower(firstRune(lines[i+1])) && len(line) > longLine && !endsSentence(line) && !strings.HasPrefix(line, commentMark) {
 			goOn = append(goOn, i)
 			width = max(width, utf8.RuneCountInString(line))
 		}
 	}
 	longest := width
 	for _, line := range lines {
-		if n := utf8.RuneCountInString(line); n <= longest+longest/wrapSlack && !strings.HasPrefix(line, "//") {
+		if n := utf8.RuneCountInString(line); n <= longest+longest/wrapSlack && !strings.HasPrefix(line, commentMark) {
 			width = max(width, n)
 		}
 	}
@@ -176,10 +176,10 @@ func goesOn(line string) bool {
 // wrapped.
 const longLine = 48
 
-// adjoins tells whether only line ends stand between two offsets: a blank
-// line or a comment between ends a paragraph.
+// adjoins tells whether only a line end stands between two offsets, and perhaps
+// a note before it: a blank line or a comment between ends a paragraph.
 func (d *document) adjoins(end, start int) bool {
-	return strings.TrimRight(d.file.Text.Slice(source.Span{Start: end, End: start}), "\r\n \t") == "" &&
+	return strings.TrimSpace(beforeNote(d.file.Text.Slice(source.Span{Start: end, End: start}))) == "" &&
 		d.file.Text.LineOf(start)-d.file.Text.LineOf(end) == 1
 }
 
@@ -231,6 +231,7 @@ func (d *document) continuesField(line string, span source.Span) bool {
 
 func (d *document) extendField(span source.Span) {
 	f := d.file.Header[len(d.file.Header)-1]
+	d.takeIn(source.Span{Start: f.Span.Start, End: span.End})
 	f.Span.End, f.ValueSpan.End = span.End, span.End
 	if f.Value == "" {
 		f.ValueSpan.Start = span.Start
@@ -241,6 +242,7 @@ func (d *document) extendField(span source.Span) {
 func (d *document) extend(span source.Span) {
 	b := d.last()
 	b.span.End = span.End
+	d.takeIn(b.span)
 	if b.kind == blockDefinition {
 		b.body.End = span.End
 	}

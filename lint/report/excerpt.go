@@ -11,8 +11,9 @@ import (
 
 const (
 	tabStop      = 4   // cells; a terminal's own stops would not agree with the underline
-	excerptWidth = 108 // cells shown of a line, so that a row in one long line stays readable
+	excerptWidth = 108 // cells shown of a line at most, so that a row in one long line stays readable
 	leadIn       = 30  // cells shown before the place where a line is cut
+	cuts         = 8   // cells that the margin and the signs of a cut take
 )
 
 // cell is one character as a terminal shows it.
@@ -23,12 +24,17 @@ type cell struct {
 }
 
 // excerpt is the line that a place begins on, and a line that underlines the
-// place, as far as it lies on that line.
-func excerpt(t *source.Text, s source.Span) (line, under string) {
+// place, as far as it lies on that line. A terminal of some width, if that is
+// given, must show them in one line each.
+func excerpt(t *source.Text, s source.Span, terminal int) (line, under string) {
+	room := excerptWidth
+	if terminal > 0 {
+		room = min(room, max(leadIn, terminal-cuts))
+	}
 	number, _ := t.LineColumn(s.Start)
 	span := t.Line(number - 1)
 	cells := cellsOf(t.Slice(span), span.Start)
-	from, to := cut(cells, s.Start)
+	from, to := cut(cells, s.Start, room)
 	var words, marks strings.Builder
 	if from > 0 {
 		words.WriteString("… ")
@@ -52,8 +58,9 @@ func excerpt(t *source.Text, s source.Span) (line, under string) {
 	return strings.TrimRight(words.String(), " "), strings.TrimRight(marks.String(), " ")
 }
 
-// cut chooses which cells of a line to show so that the one at offset is among them.
-func cut(cells []cell, offset int) (from, to int) {
+// cut chooses which cells of a line to show in the room there is, so that the
+// one at offset is among them.
+func cut(cells []cell, offset, room int) (from, to int) {
 	total, before := 0, 0
 	for _, c := range cells {
 		if c.at < offset {
@@ -61,16 +68,16 @@ func cut(cells []cell, offset int) (from, to int) {
 		}
 		total += c.width
 	}
-	if total <= excerptWidth {
+	if total <= room {
 		return 0, len(cells)
 	}
-	first := min(max(0, before-leadIn), total-excerptWidth)
+	first := min(max(0, before-min(leadIn, room/3)), total-room)
 	seen := 0
 	for i, c := range cells {
 		if seen < first {
 			from = i + 1
 		}
-		if seen < first+excerptWidth {
+		if seen < first+room {
 			to = i + 1
 		}
 		seen += c.width

@@ -6,6 +6,7 @@ import (
 	"io"
 	"strings"
 
+	"stitchproof/lang/source"
 	"stitchproof/lint"
 )
 
@@ -13,10 +14,30 @@ import (
 func ExplainRule(w io.Writer, r *lint.Rule) error {
 	b := bufio.NewWriter(w)
 	fmt.Fprintf(b, "%s (%s, %s)\n\n%s\n\n%s\n", r.Name, r.Severity, r.Family, wrapped(r.Summary), wrapped(r.Why))
-	fmt.Fprintf(b, "\nFound in:\n\n%s\nNot in:\n\n%s", indented(strings.ToValidUTF8(r.Bad, "\uFFFD")), indented(r.Good))
+	if r.Check != nil {
+		examples(b, r)
+		fmt.Fprintf(b, "\nWhere it is as it should be, say so at the end of the line or in a line before it:\n\n%s// allow %s: the reason\n", margin, r.Name)
+	}
 	sources(b, r.Sources)
 	return b.Flush()
 }
+
+// examples shows what a rule finds, what it says, and what is right.
+func examples(b *bufio.Writer, r *lint.Rule) {
+	fmt.Fprintf(b, "\nFound in:\n\n%s\nIt says there:\n\n", indented(strings.ToValidUTF8(r.Bad, "\uFFFD")))
+	text := source.New(r.Bad)
+	for _, f := range lint.Analyze(text).Findings {
+		line, _ := text.LineColumn(f.Span.Start)
+		fmt.Fprintln(b, indented(wrapped(fmt.Sprintf("line %d: %s", line, f.Message))))
+		if f.Fix != nil {
+			fmt.Fprintln(b, indented(wrapped(fixLead(f.Fix)+": "+f.Fix.Title+by[f.Fix.Safe])))
+		}
+	}
+	fmt.Fprintf(b, "\nNot in:\n\n%s", indented(r.Good))
+}
+
+// by is how a fix is made, safe or not.
+var by = map[bool]string{true: " (check --fix does)", false: " (check --fix-risky does)"}
 
 // sources lists the works behind something, if there are any.
 func sources(b *bufio.Writer, works []string) {
@@ -32,13 +53,15 @@ func sources(b *bufio.Writer, works []string) {
 const textWide = 88 // characters in a line of prose
 
 // wrapped breaks prose into lines.
-func wrapped(s string) string {
+func wrapped(s string) string { return wrappedTo(s, textWide) }
+
+func wrappedTo(s string, width int) string {
 	var b strings.Builder
 	column := 0
 	for word := range strings.FieldsSeq(s) {
 		switch n := textWidth(word); {
 		case column == 0:
-		case column+1+n > textWide:
+		case column+1+n > width:
 			b.WriteByte('\n')
 			column = 0
 		default:
@@ -55,7 +78,7 @@ func indented(s string) string {
 	var b strings.Builder
 	for line := range strings.Lines(s) {
 		if strings.TrimSpace(line) != "" {
-			b.WriteString("    ")
+			b.WriteString(margin)
 		}
 		b.WriteString(line)
 	}

@@ -62,9 +62,9 @@ func termText(t stitch.Term) string {
 
 // figures are what is known of a stitch in numbers.
 func figures(k *stitch.Stitch) []string {
-	out := []string{"uses " + amount(k.Uses, "st") + ", makes " + amount(k.Makes, "st")}
+	out := []string{"uses " + Amount(k.Uses, "st") + ", makes " + Amount(k.Makes, "st")}
 	if k.Loops > 0 {
-		out = append(out, amount(k.Loops, "loop")+" on the hook before the last step")
+		out = append(out, Amount(k.Loops, "loop")+" on the hook before the last step")
 	}
 	if k.Height > 0 {
 		out = append(out, strconv.FormatFloat(k.Height, 'f', -1, 64)+" ch high")

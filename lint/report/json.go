@@ -1,6 +1,7 @@
 package report
 
 import (
+	"bufio"
 	"encoding/json"
 	"io"
 
@@ -27,6 +28,15 @@ type jsonFinding struct {
 	Fix     *jsonFix      `json:"fix,omitempty"`
 	// Alternatives are other fixes, each by itself.
 	Alternatives []jsonFix `json:"alternatives,omitempty"`
+	// Fingerprint is the same for a finding of the same words, wherever its line
+	// moves to.
+	Fingerprint string `json:"fingerprint"`
+}
+
+// jsonLine is a finding that stands alone.
+type jsonLine struct {
+	File string `json:"file"`
+	jsonFinding
 }
 
 type jsonRelated struct {
@@ -46,16 +56,41 @@ type jsonEdit struct {
 }
 
 // JSON writes findings for programs. It fails only where w does.
-func JSON(w io.Writer, files []Checked) error {
+func JSON(w io.Writer, files []Checked, _ Options) error {
 	out := jsonReport{Files: []jsonFile{}}
-	for _, f := range files {
-		file := jsonFile{File: f.File, Findings: []jsonFinding{}}
-		for _, finding := range f.Analysis.Findings {
-			file.Findings = append(file.Findings, jsonOf(f.Analysis.Text, finding))
-		}
+	for _, c := range files {
+		file := jsonFile{File: c.File, Findings: []jsonFinding{}}
+		file.Findings = append(file.Findings, jsonFindings(c)...)
 		out.Files = append(out.Files, file)
 	}
 	return writeJSON(w, out)
+}
+
+// JSONLines writes findings for programs that read a line at a time: an object
+// each, with the file it is in. It fails only where w does.
+func JSONLines(w io.Writer, files []Checked, _ Options) error {
+	b := bufio.NewWriter(w)
+	e := json.NewEncoder(b)
+	e.SetEscapeHTML(false)
+	for _, c := range files {
+		for _, f := range jsonFindings(c) {
+			if err := e.Encode(jsonLine{c.File, f}); err != nil {
+				return err
+			}
+		}
+	}
+	return b.Flush()
+}
+
+func jsonFindings(c Checked) []jsonFinding {
+	var out []jsonFinding
+	signs := lint.Fingerprints(c.Text, c.Findings)
+	for i, f := range c.Findings {
+		finding := jsonOf(c.Text, f)
+		finding.Fingerprint = signs[i]
+		out = append(out, finding)
+	}
+	return out
 }
 
 func jsonOf(t *source.Text, f lint.Finding) jsonFinding {

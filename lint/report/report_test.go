@@ -3,7 +3,6 @@ package report
 import (
 	"bytes"
 	"errors"
-	"os"
 	"strings"
 	"testing"
 
@@ -21,13 +20,13 @@ func found(t *testing.T, text, words string, f lint.Finding) Checked {
 	at := strings.Index(text, words)
 	require.GreaterOrEqual(t, at, 0)
 	f.Span = source.Span{Start: at, End: at + len(words)}
-	return Checked{File: "haw.crochet", Analysis: &lint.Analysis{Text: source.New(text), Findings: []lint.Finding{f}}}
+	return Checked{File: "haw.crochet", Text: source.New(text), Findings: []lint.Finding{f}}
 }
 
 func textOfReport(t *testing.T, colour bool, files ...Checked) string {
 	t.Helper()
 	var b bytes.Buffer
-	require.NoError(t, Text(&b, files, colour))
+	require.NoError(t, Text(&b, files, Options{Colour: colour}))
 	return b.String()
 }
 
@@ -48,7 +47,7 @@ func TestText(t *testing.T) {
 }
 
 func TestTextOfNothing(t *testing.T) {
-	clean := Checked{File: "nest.crochet", Analysis: &lint.Analysis{Text: source.New("")}}
+	clean := Checked{File: "nest.crochet", Text: source.New("")}
 	assert.Equal(t, "nothing found in 2 files\n", textOfReport(t, false, clean, clean))
 	c := found(t, "Ch 5.", "5", lint.Finding{Rule: "x", Severity: lint.Info, Message: "m"})
 	assert.Contains(t, textOfReport(t, false, clean, c), "\n1 info in 1 file, nothing in 1 other\n")
@@ -58,20 +57,6 @@ func TestColour(t *testing.T) {
 	c := found(t, "Ch 5.", "5", lint.Finding{Rule: "x", Severity: lint.Caution, Message: "m"})
 	assert.Contains(t, textOfReport(t, true, c), "\x1b[1;35mcaution\x1b[0m: m \x1b[2m[x]\x1b[0m\n")
 	assert.NotContains(t, textOfReport(t, false, c), "\x1b")
-	assert.False(t, Coloured(&bytes.Buffer{}), "what is no terminal is not coloured")
-}
-
-func TestNoColor(t *testing.T) {
-	terminal, err := os.Open(os.DevNull) // a character device, as a terminal is
-	require.NoError(t, err)
-	defer terminal.Close()
-	t.Setenv("NO_COLOR", "")
-	plain := Coloured(terminal)
-	t.Setenv("NO_COLOR", "1")
-	assert.False(t, Coloured(terminal))
-	if info, err := terminal.Stat(); err == nil && info.Mode()&os.ModeCharDevice != 0 {
-		assert.True(t, plain)
-	}
 }
 
 func TestExcerpt(t *testing.T) {
@@ -97,7 +82,7 @@ func TestExcerpt(t *testing.T) {
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
 			at := strings.Index(test.line, test.words)
-			line, under := excerpt(source.New(test.line), source.Span{Start: at, End: at + len(test.words)})
+			line, under := excerpt(source.New(test.line), source.Span{Start: at, End: at + len(test.words)}, 0)
 			if test.name == "long" {
 				assert.LessOrEqual(t, textWidth(line), excerptWidth+4)
 				assert.Equal(t, strings.Index(line, "zc")-len("…")+1, strings.Index(under, "^"))
@@ -117,20 +102,21 @@ func TestJSON(t *testing.T) {
 		Alternatives: []lint.Fix{{Title: "leave it out"}},
 	})
 	var b bytes.Buffer
-	require.NoError(t, JSON(&b, []Checked{c}))
+	require.NoError(t, JSON(&b, []Checked{c}, Options{}))
 	assert.JSONEq(t, `{"files": [{"file": "haw.crochet", "findings": [{
 		"rule": "count-unknown", "severity": "info", "line": 2, "column": 12, "endLine": 2, "endColumn": 14,
 		"message": "`+"`zc`"+` is not understood <here>", "size": "M and L",
 		"related": [{"line": 1, "column": 1, "endLine": 1, "endColumn": 6, "message": "there"}],
 		"fix": {"title": "write sc", "safe": true, "edits": [{"line": 1, "column": 1, "endLine": 1, "endColumn": 1, "new": "sc"}]},
-		"alternatives": [{"title": "leave it out", "safe": false, "edits": []}]
+		"alternatives": [{"title": "leave it out", "safe": false, "edits": []}],
+		"fingerprint": "`+lint.Fingerprints(c.Text, c.Findings)[0]+`"
 	}]}]}`, b.String())
 	assert.Contains(t, b.String(), "<here>", "signs are not escaped")
 }
 
 func TestJSONOfNothing(t *testing.T) {
 	var b bytes.Buffer
-	require.NoError(t, JSON(&b, []Checked{{File: "nest.crochet", Analysis: &lint.Analysis{Text: source.New("")}}}))
+	require.NoError(t, JSON(&b, []Checked{{File: "nest.crochet", Text: source.New("")}}, Options{}))
 	assert.JSONEq(t, `{"files": [{"file": "nest.crochet", "findings": []}]}`, b.String())
 }
 
@@ -143,8 +129,8 @@ func TestWriteErrors(t *testing.T) {
 	files := []Checked{found(t, "Ch 5.", "5", lint.Finding{Rule: "x", Message: "m"})}
 	a := lint.Analyze(source.New("Ch 5."))
 	rule := lint.Rules()[0]
-	assert.ErrorContains(t, Text(full{}, files, false), "no room")
-	assert.ErrorContains(t, JSON(full{}, files), "no room")
+	assert.ErrorContains(t, Text(full{}, files, Options{}), "no room")
+	assert.ErrorContains(t, JSON(full{}, files, Options{}), "no room")
 	for name, write := range countFormats {
 		assert.ErrorContains(t, write(Counted("x", a), full{}), "no room", name)
 	}

@@ -7,6 +7,8 @@ import (
 	"io"
 	"slices"
 	"strings"
+
+	"stitchproof/lang/fabric"
 )
 
 // Statistics is what many patterns come to together: how far they were read,
@@ -47,8 +49,9 @@ func StatisticsOf(files []Checked) *Statistics {
 	s := &Statistics{Files: len(files), Rules: []RuleFindings{}}
 	found := map[string]int{}
 	for _, f := range files {
-		s.add(f)
-		for _, finding := range f.Analysis.Findings {
+		s.Lines.add(f.Lines)
+		s.Counts.add(f.Counts)
+		for _, finding := range f.Findings {
 			found[finding.Rule]++
 			s.Findings++
 		}
@@ -62,26 +65,39 @@ func StatisticsOf(files []Checked) *Statistics {
 	return s
 }
 
-// add counts the instruction lines of one file.
-func (s *Statistics) add(f Checked) {
-	for row := range f.Analysis.Fabric.Rows() {
-		s.Lines.All++
+func (l *StatisticsLines) add(more StatisticsLines) {
+	l.All += more.All
+	l.Whole += more.Whole
+	l.Unread += more.Unread
+}
+
+func (c *StatedCounts) add(more StatedCounts) {
+	c.All += more.All
+	c.Agree += more.Agree
+	c.Disagree += more.Disagree
+	c.Unknown += more.Unknown
+}
+
+// tally counts the instruction lines of a file.
+func (c *Checked) tally(f *fabric.Fabric) {
+	for row := range f.Rows() {
+		c.Lines.All++
 		if len(row.Tree.Unread()) == 0 {
-			s.Lines.Whole++
+			c.Lines.Whole++
 		} else {
-			s.Lines.Unread++
+			c.Lines.Unread++
 		}
 		if row.Stated == nil {
 			continue
 		}
-		s.Counts.All++
+		c.Counts.All++
 		switch agrees := inAll(agreements(row)); {
 		case agrees == nil:
-			s.Counts.Unknown++
+			c.Counts.Unknown++
 		case *agrees:
-			s.Counts.Agree++
+			c.Counts.Agree++
 		default:
-			s.Counts.Disagree++
+			c.Counts.Disagree++
 		}
 	}
 }

@@ -14,7 +14,7 @@ import (
 func checked(texts ...string) []Checked {
 	var out []Checked
 	for _, text := range texts {
-		out = append(out, Checked{File: "haw.crochet", Analysis: lint.Analyze(source.New(text))})
+		out = append(out, CheckedOf("haw.crochet", lint.Analyze(source.New(text))))
 	}
 	return out
 }
@@ -53,7 +53,7 @@ func TestStatisticsAgreeWithFindings(t *testing.T) {
 	files := checked(statisticsHaw, statisticsSizes, statisticsHaw)
 	want := map[string]int{}
 	for _, f := range files {
-		for _, finding := range f.Analysis.Findings {
+		for _, finding := range f.Findings {
 			want[finding.Rule]++
 		}
 	}

@@ -1,0 +1,86 @@
+package main
+
+import (
+	"runtime"
+	"sync"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+	"stitchproof/lint/baseline"
+	"stitchproof/lint/config"
+	"stitchproof/lint/fix"
+	"stitchproof/lint/inputs"
+	"stitchproof/lint/report"
+)
+
+// checkRun is one run of a check over many files.
+type checkRun struct {
+	*streams
+	*checkCommand
+	settings *config.Finder
+	baseline *baseline.Baseline
+	progress *progress
+}
+
+// outcome is what came of one file.
+type outcome struct {
+	report.Checked
+	failOn lint.Severity
+	stdin  bool
+	was    []byte // the file as it was read, where it may be changed
+	fixed  fix.Result
+}
+
+// all checks the inputs, as many at a time as there are processors, and gives
+// their outcomes in the same order.
+func (r *checkRun) all(found []inputs.Input) []outcome {
+	out := make([]outcome, len(found))
+	r.progress.start(len(found))
+	turn := make(chan struct{}, runtime.GOMAXPROCS(0))
+	var all sync.WaitGroup
+	for i, in := range found {
+		turn <- struct{}{}
+		all.Go(func() {
+			out[i] = r.one(in)
+			r.progress.step()
+			<-turn
+		})
+	}
+	all.Wait()
+	r.progress.end()
+	return out
+}
+
+// one checks one input. What hinders that is its finding.
+func (r *checkRun) one(in inputs.Input) outcome {
+	name := r.named(in.Name)
+	content, err := []byte(nil), in.Err
+	if err == nil {
+		content, err = inputs.Read(in.Name, r.in)
+	}
+	var settings config.Effective
+	if err == nil {
+		settings, err = r.effective(r.settings, name)
+	}
+	if err != nil {
+		unread := lint.Unread(source.New(""), lint.FileUnreadable, err.Error())
+		return outcome{Checked: report.CheckedOf(name, unread)}
+	}
+	text := source.New(string(content))
+	o := outcome{failOn: settings.FailOn, stdin: in.Name == inputs.Stdin}
+	if r.FailOn != nil {
+		o.failOn = *r.FailOn
+	}
+	if r.wanted() {
+		o.was = content
+		o.fixed = fix.Fix(text, r.choice(), func(t *source.Text) []lint.Finding {
+			return r.baseline.Filter(name, t, settings.Analyze(t).Findings)
+		})
+		if !r.Diff {
+			text = o.fixed.Text
+		}
+	}
+	o.Checked = report.CheckedOf(name, settings.Analyze(text))
+	o.Findings = r.baseline.Filter(name, text, o.Findings)
+	return o
+}

@@ -1,0 +1,113 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+	"stitchproof/lint/config"
+	"stitchproof/lint/inputs"
+)
+
+// ending is the ending of the files that a folder is searched for.
+const ending = config.Ending
+
+// settingsFlags choose the settings.
+type settingsFlags struct {
+	Config   string            `placeholder:"FILE" help:"Use these settings for all files, whatever ${config} lies beside them."`
+	NoConfig bool              `help:"Use no settings but those given here."`
+	Level    map[string]string `mapsep:"," placeholder:"RULE=LEVEL" help:"What is made of a rule, a family of rules, or all: off, info, warning, error or caution. May be given several times."`
+}
+
+// finder finds the settings of files.
+func (f *settingsFlags) finder() (*config.Finder, error) {
+	if _, err := f.levels(); err != nil {
+		return nil, err
+	}
+	switch {
+	case f.Config != "" && f.NoConfig:
+		return nil, errors.New("--config and --no-config cannot both hold")
+	case f.NoConfig:
+		return config.Always(&config.Config{}), nil
+	case f.Config != "":
+		c, err := config.Load(f.Config)
+		return config.Always(c), err
+	}
+	return config.NewFinder(), nil
+}
+
+// effective is the settings that hold for a file, with what the command line
+// chooses.
+func (f *settingsFlags) effective(finder *config.Finder, name string) (config.Effective, error) {
+	c, err := finder.In(filepath.Dir(name))
+	if err != nil {
+		return config.Effective{}, err
+	}
+	e := c.For(name)
+	levels, err := f.levels()
+	e.Levels.Choose(levels)
+	return e, err
+}
+
+// levels are the levels that the command line chooses.
+func (f *settingsFlags) levels() (lint.Levels, error) {
+	out := lint.Levels{}
+	for name, word := range f.Level {
+		var level lint.Level
+		if err := errors.Join(lint.CheckSelector(name), level.UnmarshalText([]byte(word))); err != nil {
+			return nil, err
+		}
+		out[name] = level
+	}
+	return out, nil
+}
+
+// inputFlags choose the files.
+type inputFlags struct {
+	Ignore      []string `placeholder:"PATTERN" help:"Leave these files and folders out, as a .gitignore would. May be given several times."`
+	ForceIgnore bool     `help:"Leave out what is ignored even where it is named, as hooks need."`
+	StdinName   string   `placeholder:"FILE" default:"-" help:"What standard input is called: its settings are those of such a file."`
+}
+
+// finding is the files that were found.
+type finding struct {
+	inputs  []inputs.Input
+	ignored int
+}
+
+// find finds the files of the command line.
+func (c *checkCommand) find(settings *config.Finder) (finding, error) {
+	f := inputs.Finder{Settings: settings, Ignore: c.Ignore, Force: c.ForceIgnore}
+	found, ignored, err := f.Find(c.Paths)
+	for _, in := range found {
+		if err == nil { // a fault in settings is told once, before anything is checked
+			_, err = settings.In(filepath.Dir(c.named(in.Name)))
+		}
+	}
+	return finding{found, ignored}, err
+}
+
+// named is what a file is called in reports.
+func (f *inputFlags) named(name string) string {
+	if name == inputs.Stdin {
+		return f.StdinName
+	}
+	return name
+}
+
+// read reads one file, or standard input, for a command that works on one.
+func (s *streams) read(name string) (*source.Text, error) {
+	content, err := inputs.Read(name, s.in)
+	if err != nil {
+		return nil, fmt.Errorf("%s %w", name, err)
+	}
+	return source.New(string(content)), nil
+}
+
+func isFolder(name string) bool {
+	info, err := os.Stat(name)
+	return err == nil && info.IsDir()
+}

@@ -1,0 +1,133 @@
+package fix
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+)
+
+func check(text *source.Text) []lint.Finding { return lint.Analyze(text).Findings }
+
+// patterns are the rules' bad examples and the broken twins of our own patterns.
+func patterns(t *testing.T) map[string]string {
+	t.Helper()
+	out := map[string]string{}
+	for _, r := range lint.Rules() {
+		out[r.Name] = r.Bad
+	}
+	names, err := filepath.Glob("../../testdata/broken/*.crochet")
+	require.NoError(t, err)
+	require.NotEmpty(t, names)
+	for _, name := range names {
+		text, err := os.ReadFile(name)
+		require.NoError(t, err)
+		out[filepath.Base(name)] = string(text)
+	}
+	return out
+}
+
+// Fixing settles, never adds a finding, does nothing when done again, and keeps
+// line ends.
+func TestFixingSettles(t *testing.T) {
+	made := 0
+	for name, pattern := range patterns(t) {
+		for _, ends := range []string{"\n", "\r\n"} {
+			for _, risky := range []bool{false, true} {
+				if twin := strings.Contains(name, "--"); twin && (!risky || ends != "\n") {
+					continue // which are long, and have the same fixes as the examples
+				}
+				text := source.New(strings.ReplaceAll(pattern, "\n", ends))
+				r := Fix(text, Choice{Risky: risky}, check)
+				made += r.Applied
+				before, after := check(text), check(r.Text)
+				assert.LessOrEqual(t, len(after)+r.Applied, len(before), "%s: each fix settles a finding and none adds one", name)
+				assert.Equal(t, r.Applied == 0, r.Text.String() == text.String(), name)
+				again := Fix(r.Text, Choice{Risky: risky}, check)
+				assert.Equal(t, r.Text.String(), again.Text.String(), "%s: fixed twice is fixed once", name)
+				assert.Equal(t, r.Unsettled, len(Choice{Risky: risky}.wanted(after)) > 0, name)
+				assert.Equal(t, mixed(text), mixed(r.Text), "%s: line ends stay as they are", name)
+			}
+		}
+	}
+	assert.Greater(t, made, 40)
+}
+
+func mixed(t *source.Text) int {
+	for _, d := range t.Damage() {
+		if d.Kind == source.MixedLineEnds {
+			return d.Count
+		}
+	}
+	return 0
+}
+
+// word is a check that finds words and offers to change them.
+func word(changes map[string]string, safe bool) func(*source.Text) []lint.Finding {
+	return func(t *source.Text) []lint.Finding {
+		var out []lint.Finding
+		for at := range t.Len() {
+			for old, now := range changes {
+				if strings.HasPrefix(t.String()[at:], old) {
+					span := source.Span{Start: at, End: at + len(old)}
+					out = append(out, lint.Finding{Rule: old, Span: span, Fix: &lint.Fix{Safe: safe, Edits: []source.Edit{{Span: span, New: now}}}})
+				}
+			}
+		}
+		return out
+	}
+}
+
+func TestChoice(t *testing.T) {
+	changes := map[string]string{"haw": "oak", "hip": "ash"}
+	fixed := func(c Choice, safe bool) string {
+		return Fix(source.New("haw hip haw"), c, word(changes, safe)).Text.String()
+	}
+	assert.Equal(t, "oak ash oak", fixed(Choice{}, true))
+	assert.Equal(t, "oak hip oak", fixed(Choice{Only: []string{"haw"}}, true))
+	assert.Equal(t, "haw hip haw", fixed(Choice{}, false))
+	assert.Equal(t, "oak ash oak", fixed(Choice{Risky: true}, false))
+}
+
+func TestWhatNeverSettlesIsLeft(t *testing.T) {
+	r := Fix(source.New("haw"), Choice{}, word(map[string]string{"haw": "hip", "hip": "haw"}, true))
+	assert.Equal(t, Result{Text: r.Text, Unsettled: true}, r)
+	assert.Equal(t, "haw", r.Text.String(), "a fix that brings as much as it settles is not made")
+}
+
+func TestOneBadFixDoesNotHinderTheOthers(t *testing.T) {
+	r := Fix(source.New("haw hip sloe"), Choice{}, word(map[string]string{"haw": "oak", "hip": "hip hip", "sloe": "elm"}, true))
+	assert.Equal(t, "oak hip elm", r.Text.String())
+	assert.Equal(t, 2, r.Applied)
+	assert.True(t, r.Unsettled)
+}
+
+func TestFixesThatCollide(t *testing.T) {
+	r := Fix(source.New("abc"), Choice{}, word(map[string]string{"ab": "x", "bc": "y"}, true))
+	assert.Equal(t, "xc", r.Text.String(), "the first finding's fix is made")
+	assert.False(t, r.Unsettled)
+}
+
+func TestPassesAreBounded(t *testing.T) {
+	many := strings.Repeat("ab", maxPasses+5) // each fix uncovers the next
+	var looks int
+	r := Fix(source.New(many), Choice{}, func(t *source.Text) []lint.Finding {
+		looks++
+		span := source.Span{Start: 0, End: 2}
+		rest := strings.Count(t.String(), "ab")
+		out := make([]lint.Finding, rest)
+		if rest > 0 {
+			out[0].Fix = &lint.Fix{Safe: true, Edits: []source.Edit{{Span: span}}}
+		}
+		return out
+	})
+	assert.Equal(t, maxPasses, r.Applied)
+	assert.True(t, r.Unsettled)
+	assert.Equal(t, maxPasses+1, looks)
+}

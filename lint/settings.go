@@ -1,0 +1,114 @@
+package lint
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+
+	"stitchproof/lang/house"
+	"stitchproof/lang/nearest"
+	"stitchproof/lang/stitch"
+)
+
+// Settings are what a house chooses of the checks. The zero value is what holds
+// where nobody has chosen.
+type Settings struct {
+	Levels Levels
+	// Dialect is whose terms a pattern uses where nothing in it shows that.
+	Dialect stitch.Dialect
+	// Style is how patterns are written.
+	Style house.Style
+}
+
+// Level is what a house makes of a rule: a severity for what it finds, or Off.
+type Level int8
+
+// Off is the level of a rule that is not run.
+const Off Level = -1
+
+// String is the level's name, as settings spell it.
+func (l Level) String() string {
+	if l == Off {
+		return "off"
+	}
+	return Severity(l).String()
+}
+
+// MarshalText writes the level's name.
+func (l Level) MarshalText() ([]byte, error) { return []byte(l.String()), nil }
+
+// UnmarshalText reads a level's name.
+func (l *Level) UnmarshalText(text []byte) error {
+	if string(text) == Off.String() {
+		*l = Off
+		return nil
+	}
+	var s Severity
+	if err := s.UnmarshalText(text); err != nil {
+		return fmt.Errorf("%q is no level: off, info, warning, error and caution are", text)
+	}
+	*l = Level(s)
+	return nil
+}
+
+// LevelNames are the names that a level may have.
+func LevelNames() []string { return append([]string{Off.String()}, severityNames[:]...) }
+
+// All is the name that a level for every rule goes by.
+const All = "all"
+
+// Levels are the levels chosen, by the name of a rule, of a family, or [All]. A
+// rule's own goes before its family's, and that before the one for all.
+type Levels map[string]Level
+
+// Choose takes later choices over: one for all undoes every choice before, and
+// one for a family those for its rules.
+func (l Levels) Choose(later Levels) {
+	if _, ok := later[All]; ok {
+		clear(l)
+	}
+	for _, r := range rules {
+		if _, ok := later[r.Family]; ok {
+			delete(l, r.Name)
+		}
+	}
+	maps.Copy(l, later)
+}
+
+// Of is the level of a rule.
+func (l Levels) Of(r *Rule) Level {
+	for _, name := range []string{r.Name, r.Family, All} {
+		if level, ok := l[name]; ok {
+			return level
+		}
+	}
+	return Level(r.Severity)
+}
+
+// Selectors are the names that levels can be chosen for: every rule's, every
+// family's, and [All].
+func Selectors() []string {
+	return slices.Concat([]string{All}, Families(), Names())
+}
+
+// CheckSelector tells what is wrong with a name that a level is chosen for.
+func CheckSelector(name string) error {
+	known := Selectors()
+	if slices.Contains(known, name) {
+		return nil
+	}
+	if meant, ok := nearest.To(name, known); ok {
+		return fmt.Errorf("no rule and no family of rules is called %q; perhaps %q is meant", name, meant)
+	}
+	return fmt.Errorf("no rule and no family of rules is called %q; `stitchproof rules` lists them", name)
+}
+
+// Families are the names of the families of rules, sorted.
+func Families() []string {
+	var names []string
+	for _, r := range rules {
+		names = append(names, r.Family)
+	}
+	slices.Sort(names)
+	return slices.Compact(names)
+}
