@@ -18,6 +18,7 @@ type abilities struct {
 	versioned bool // edits of one version of a document
 	annotates bool // edits that are asked about before they are made
 	prepares  bool // to ask whether something can be renamed
+	completes completing
 	asked     bool // it answers questions about its settings
 	announces bool // it can be asked to announce changed settings
 
@@ -38,12 +39,13 @@ func abilitiesOf(c *protocol.ClientCapabilities) abilities {
 	}
 	if t := c.TextDocument; t != nil {
 		if t.Hover != nil {
-			formats := t.Hover.ContentFormat
-			can.markdown = slices.Index(formats, protocol.MarkupKindMarkdown) == 0 ||
-				slices.Contains(formats, protocol.MarkupKindMarkdown) && !slices.Contains(formats, protocol.MarkupKindPlainText)
+			can.markdown = prefersMarkdown(t.Hover.ContentFormat)
 		}
 		if t.DocumentSymbol != nil {
 			can.hierarchy = is(t.DocumentSymbol.HierarchicalDocumentSymbolSupport)
+		}
+		if t.Completion != nil {
+			can.completes = completingOf(t.Completion)
 		}
 		can.links = t.Definition != nil && is(t.Definition.LinkSupport)
 		can.prepares = t.Rename != nil && is(t.Rename.PrepareSupport)
@@ -65,3 +67,10 @@ func abilitiesOf(c *protocol.ClientCapabilities) abilities {
 }
 
 func is(b *bool) bool { return b != nil && *b }
+
+// prefersMarkdown tells whether the client would rather have Markdown than plain
+// text. One that names neither has plain text.
+func prefersMarkdown(formats []protocol.MarkupKind) bool {
+	return slices.Index(formats, protocol.MarkupKindMarkdown) == 0 ||
+		slices.Contains(formats, protocol.MarkupKindMarkdown) && !slices.Contains(formats, protocol.MarkupKindPlainText)
+}

@@ -1,6 +1,7 @@
 package lsp
 
 import (
+	"cmp"
 	"context"
 	"encoding/json"
 	"fmt"
@@ -78,15 +79,17 @@ func keyOf(file uri.URI) (uri.URI, error) {
 	return uri.URI(strings.Clone(string(key))), nil
 }
 
-// documentOf is the open document that a request's parameters name.
+// documentOf is the open document that a request's parameters name, or that an
+// answer of which more is asked was about.
 func (s *server) documentOf(raw jsonrpc2.RawMessage) (*document, error) {
 	var params struct {
 		TextDocument struct{ URI uri.URI }
+		Data         struct{ URI uri.URI }
 	}
 	if err := json.Unmarshal(raw, &params); err != nil {
 		return nil, jsonrpc2.NewError(jsonrpc2.InvalidParams, err.Error())
 	}
-	key, err := keyOf(params.TextDocument.URI)
+	key, err := keyOf(cmp.Or(params.TextDocument.URI, params.Data.URI))
 	if err != nil {
 		return nil, err
 	}

@@ -91,6 +91,8 @@ type feature func(*view, jsonrpc2.RawMessage) (any, error)
 
 // features are the requests about a document, one line for each.
 var features = map[string]feature{
+	protocol.MethodCompletionItemResolve:               about(completionResolve),
+	protocol.MethodTextDocumentCompletion:              about(completion),
 	protocol.MethodTextDocumentDefinition:              about(definition),
 	protocol.MethodTextDocumentDocumentHighlight:       about(documentHighlight),
 	protocol.MethodTextDocumentDocumentSymbol:          about(documentSymbols),

@@ -76,9 +76,9 @@ type writing struct {
 	items  []Item
 }
 
-// offer suggests a text where what is written so far begins it.
+// offer suggests a text where what is written so far begins it, in one line.
 func (w *writing) offer(so string, item Item) {
-	if len(so) > len(item.Text) || !strings.EqualFold(item.Text[:len(so)], so) || item.Text == so {
+	if len(so) > len(w.line) || len(so) > len(item.Text) || !strings.EqualFold(item.Text[:len(so)], so) || item.Text == so {
 		return
 	}
 	item.Replace = source.Span{Start: w.at - len(so), End: w.at}
