@@ -97,7 +97,8 @@ func checkPlaces(t *testing.T, v *view) {
 			assert.True(t, s.Start <= offset && offset <= s.End && (i == 0 || nested[i-1].Covers(s)), "at %d: %v", offset, nested)
 		}
 	}
-	for offset := 0; offset <= v.Text.Len(); offset += 211 {
+	for share := range 3 { // each works the pattern anew
+		offset := v.Text.Len() * (3*share + 2) / 10
 		at := protocol.TextDocumentPositionParams{Position: v.position(offset)}
 		for _, item := range completion(v, &protocol.CompletionParams{TextDocumentPositionParams: at}).Items {
 			edit := item.TextEdit.(*protocol.TextEdit)
