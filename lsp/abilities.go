@@ -19,6 +19,7 @@ type abilities struct {
 	annotates bool // edits that are asked about before they are made
 	prepares  bool // to ask whether something can be renamed
 	completes completing
+	acts      acting
 	asked     bool // it answers questions about its settings
 	announces bool // it can be asked to announce changed settings
 
@@ -46,6 +47,9 @@ func abilitiesOf(c *protocol.ClientCapabilities) abilities {
 		}
 		if t.Completion != nil {
 			can.completes = completingOf(t.Completion)
+		}
+		if t.CodeAction != nil {
+			can.acts = actingOf(t.CodeAction)
 		}
 		can.links = t.Definition != nil && is(t.Definition.LinkSupport)
 		can.prepares = t.Rename != nil && is(t.Rename.PrepareSupport)

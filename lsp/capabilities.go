@@ -14,6 +14,7 @@ func (s *server) capabilities() protocol.ServerCapabilities {
 			OpenClose: new(true),
 			Change:    new(protocol.TextDocumentSyncKindIncremental),
 		},
+		CodeActionProvider:         actionOptions(s.can),
 		CompletionProvider:         completionOptions(),
 		DefinitionProvider:         protocol.Boolean(true),
 		DocumentHighlightProvider:  protocol.Boolean(true),

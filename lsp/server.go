@@ -91,7 +91,9 @@ type feature func(*view, jsonrpc2.RawMessage) (any, error)
 
 // features are the requests about a document, one line for each.
 var features = map[string]feature{
+	protocol.MethodCodeActionResolve:                   trying(codeActionResolve),
 	protocol.MethodCompletionItemResolve:               about(completionResolve),
+	protocol.MethodTextDocumentCodeAction:              about(codeActions),
 	protocol.MethodTextDocumentCompletion:              about(completion),
 	protocol.MethodTextDocumentDefinition:              about(definition),
 	protocol.MethodTextDocumentDocumentHighlight:       about(documentHighlight),
