@@ -20,17 +20,23 @@ type abilities struct {
 	prepares  bool // to ask whether something can be renamed
 	completes completing
 	acts      acting
-	asked     bool // it answers questions about its settings
-	announces bool // it can be asked to announce changed settings
+	pulls     bool     // it asks for diagnostics itself
+	tags      bool     // diagnostics of what is not needed
+	pages     bool     // it can show pages of the server
+	watches   bool     // it can be asked to watch files
+	retries   []string // requests that it makes again where a document changed meanwhile
+	asked     bool     // it answers questions about its settings
+	announces bool     // it can be asked to announce changed settings
 
 	// What it can be told to ask for again.
-	refreshes struct{ hints, tokens bool }
+	refreshes struct{ hints, tokens, diagnostics bool }
 }
 
 // abilitiesOf reads the client's capabilities. Every part of them may be missing.
 func abilitiesOf(c *protocol.ClientCapabilities) abilities {
 	can := abilities{encoding: source.UTF16} // what the protocol says where nothing is said
 	if c.General != nil {
+		can.retries = c.General.StaleRequestSupport.RetryOnContentModified
 		for _, kind := range c.General.PositionEncodings {
 			if e, ok := source.ParseEncoding(string(kind)); ok {
 				can.encoding = e
@@ -53,9 +59,19 @@ func abilitiesOf(c *protocol.ClientCapabilities) abilities {
 		}
 		can.links = t.Definition != nil && is(t.Definition.LinkSupport)
 		can.prepares = t.Rename != nil && is(t.Rename.PrepareSupport)
+		shows := protocol.DiagnosticsCapabilities{}
 		if t.PublishDiagnostics != nil {
-			can.related = is(t.PublishDiagnostics.RelatedInformation)
+			shows = t.PublishDiagnostics.DiagnosticsCapabilities
 		}
+		if t.Diagnostic != nil {
+			can.pulls = true
+			if is(t.Diagnostic.RelatedInformation) || len(t.Diagnostic.TagSupport.ValueSet) > 0 {
+				shows = t.Diagnostic.DiagnosticsCapabilities // since 3.18; others say it of those that are pushed only
+			}
+		}
+		can.related = is(shows.RelatedInformation)
+		can.tags = slices.Contains(shows.TagSupport.ValueSet, protocol.DiagnosticTagUnnecessary)
+		can.pages = is(shows.CodeDescriptionSupport) && c.Workspace != nil && c.Workspace.TextDocumentContent != nil
 	}
 	if w := c.Workspace; w != nil {
 		if e := w.WorkspaceEdit; e != nil {
@@ -64,6 +80,8 @@ func abilitiesOf(c *protocol.ClientCapabilities) abilities {
 		}
 		can.asked = is(w.Configuration)
 		can.announces = w.DidChangeConfiguration != nil && is(w.DidChangeConfiguration.DynamicRegistration)
+		can.watches = w.DidChangeWatchedFiles != nil && is(w.DidChangeWatchedFiles.DynamicRegistration)
+		can.refreshes.diagnostics = w.Diagnostics != nil && is(w.Diagnostics.RefreshSupport)
 		can.refreshes.hints = w.InlayHint != nil && is(w.InlayHint.RefreshSupport)
 		can.refreshes.tokens = w.SemanticTokens != nil && is(w.SemanticTokens.RefreshSupport)
 	}

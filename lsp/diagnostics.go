@@ -6,6 +6,7 @@ import (
 	"reflect"
 	"runtime/debug"
 	"slices"
+	"strings"
 	"sync"
 
 	"go.lsp.dev/protocol"
@@ -106,6 +107,9 @@ func (s *server) publish(ctx context.Context, f dueFile) (err error) {
 			err = fmt.Errorf("telling of them broke down: %v\n%s", broken, debug.Stack())
 		}
 	}()
+	if s.can.pulls {
+		return nil
+	}
 	params := &protocol.PublishDiagnosticsParams{URI: f.uri}
 	d := s.document(f.key)
 	if d == nil {
@@ -140,6 +144,12 @@ func (v *view) diagnostic(f *lint.Finding) protocol.Diagnostic {
 		Code:     protocol.String(f.Rule),
 		Source:   protocol.NewOptional("stitchproof"),
 		Message:  protocol.String(f.Message),
+	}
+	if v.can.tags && strings.HasSuffix(f.Rule, "-unused") {
+		d.Tags = protocol.NewDiagnosticTags(protocol.DiagnosticTagUnnecessary)
+	}
+	if _, known := lint.Find(f.Rule); v.can.pages && known {
+		d.CodeDescription = protocol.CodeDescription{Href: rulePage(f.Rule)}
 	}
 	if v.can.related {
 		for _, r := range f.Related {

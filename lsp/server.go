@@ -31,6 +31,7 @@ type server struct {
 
 	mu        sync.Mutex
 	documents map[uri.URI]*document // by address, in its one spelling
+	folders   []uri.URI             // of the workspace
 	settings  settings
 }
 
@@ -96,6 +97,7 @@ var features = map[string]feature{
 	protocol.MethodTextDocumentCodeAction:              about(codeActions),
 	protocol.MethodTextDocumentCompletion:              about(completion),
 	protocol.MethodTextDocumentDefinition:              about(definition),
+	protocol.MethodTextDocumentDiagnostic:              about(documentDiagnostic),
 	protocol.MethodTextDocumentDocumentHighlight:       about(documentHighlight),
 	protocol.MethodTextDocumentDocumentSymbol:          about(documentSymbols),
 	protocol.MethodTextDocumentFoldingRange:            about(foldingRanges),
@@ -124,5 +126,14 @@ func trying[P, R any](answer func(*view, *P) (R, error)) feature {
 			return nil, err
 		}
 		return answer(v, params)
+	}
+}
+
+// requests are those that are not about one document.
+func (s *server) requests() map[string]inline {
+	return map[string]inline{
+		protocol.MethodWorkspaceDiagnostic:          s.workspaceDiagnostic,
+		protocol.MethodWorkspaceSymbol:              s.workspaceSymbols,
+		protocol.MethodWorkspaceTextDocumentContent: s.textDocumentContent,
 	}
 }

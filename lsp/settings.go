@@ -115,6 +115,7 @@ func (s *server) refresh(ctx context.Context) {
 	}{
 		{s.can.refreshes.hints, s.client.InlayHintRefresh},
 		{s.can.refreshes.tokens, s.client.SemanticTokensRefresh},
+		{s.can.refreshes.diagnostics, s.client.DiagnosticRefresh},
 	} {
 		if !again.can {
 			continue
