@@ -29,7 +29,7 @@ type abilities struct {
 	announces bool     // it can be asked to announce changed settings
 
 	// What it can be told to ask for again.
-	refreshes struct{ hints, tokens, diagnostics bool }
+	refreshes struct{ hints, tokens, lenses, diagnostics bool }
 }
 
 // abilitiesOf reads the client's capabilities. Every part of them may be missing.
@@ -82,6 +82,7 @@ func abilitiesOf(c *protocol.ClientCapabilities) abilities {
 		can.announces = w.DidChangeConfiguration != nil && is(w.DidChangeConfiguration.DynamicRegistration)
 		can.watches = w.DidChangeWatchedFiles != nil && is(w.DidChangeWatchedFiles.DynamicRegistration)
 		can.refreshes.diagnostics = w.Diagnostics != nil && is(w.Diagnostics.RefreshSupport)
+		can.refreshes.lenses = w.CodeLens != nil && is(w.CodeLens.RefreshSupport)
 		can.refreshes.hints = w.InlayHint != nil && is(w.InlayHint.RefreshSupport)
 		can.refreshes.tokens = w.SemanticTokens != nil && is(w.SemanticTokens.RefreshSupport)
 	}

@@ -15,6 +15,8 @@ func (s *server) capabilities() protocol.ServerCapabilities {
 			Change:    new(protocol.TextDocumentSyncKindIncremental),
 		},
 		CodeActionProvider:         actionOptions(s.can),
+		CodeLensProvider:           &protocol.CodeLensOptions{},
+		DocumentLinkProvider:       &protocol.DocumentLinkOptions{},
 		CompletionProvider:         completionOptions(),
 		DefinitionProvider:         protocol.Boolean(true),
 		DocumentHighlightProvider:  protocol.Boolean(true),

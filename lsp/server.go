@@ -68,6 +68,7 @@ type view struct {
 	version int32
 	can     abilities
 	hints   hintKinds
+	lenses  bool
 	names   func() *names.Index // worked out when first asked for
 	memory  *memory
 }
@@ -82,6 +83,7 @@ func (s *server) view(d *document, analysis *lint.Analysis) *view {
 		version:   d.version,
 		can:       s.can,
 		hints:     s.settings.hints,
+		lenses:    s.settings.lenses,
 		names:     d.names,
 		memory:    d.memory,
 	}
@@ -95,6 +97,8 @@ var features = map[string]feature{
 	protocol.MethodCodeActionResolve:                   trying(codeActionResolve),
 	protocol.MethodCompletionItemResolve:               about(completionResolve),
 	protocol.MethodTextDocumentCodeAction:              about(codeActions),
+	protocol.MethodTextDocumentCodeLens:                about(codeLens),
+	protocol.MethodTextDocumentDocumentLink:            about(documentLinks),
 	protocol.MethodTextDocumentCompletion:              about(completion),
 	protocol.MethodTextDocumentDefinition:              about(definition),
 	protocol.MethodTextDocumentDiagnostic:              about(documentDiagnostic),

@@ -71,7 +71,7 @@ func (t *table) addRow(lines [][]string, r *CountRow) {
 }
 
 func (t *CountTotals) write(b *bufio.Writer) {
-	for _, line := range t.sums() {
+	for _, line := range t.Lines() {
 		for i, part := range folded(line, totalsWidth) {
 			fmt.Fprintf(b, "%*s%s\n", 2+2*min(i, 1), "", visible(part))
 		}
