@@ -6,12 +6,13 @@ import (
 	"stitchproof/lang/materials"
 	"stitchproof/lang/names"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stock"
 )
 
 // hoverName is the card of a yarn or a branch where it is named.
 func (v *view) hoverName(at int) (*card, source.Span) {
 	name, m := v.names().At(at)
-	if name == nil {
+	if name == nil || !m.Span.Contains(at) {
 		return nil, source.Span{}
 	}
 	switch name.Kind {
@@ -75,7 +76,11 @@ func (v *view) hoverMaterials(at int) (*card, source.Span) {
 // yarnCard says what is published of a yarn's weight.
 func yarnCard(y *materials.Yarn) *card {
 	c := &card{title: "Yarn " + y.Name, facts: []fact{{"Listed as", y.Text}}}
-	for _, w := range y.Weights {
+	weights := y.Weights
+	if w, ok := y.Weight(); ok {
+		weights = []stock.Weight{w}
+	}
+	for _, w := range weights {
 		c.add("Weight", w.Name+" ("+strconv.Itoa(w.Number)+"), "+w.SC.String()+" sc to 10 cm, hook "+w.Hook.String()+" mm")
 	}
 	return c
