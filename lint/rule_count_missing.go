@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/rework"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -49,7 +50,7 @@ func checkCountMissing(p *Pass) {
 			p.Report(Finding{
 				Span:    headSpan(row.Tree),
 				Message: "goes from " + plainMade(below) + " to " + madeText(row) + " and states no count",
-				Fix:     &Fix{Title: "write the count", Safe: true, Edits: []source.Edit{{Span: source.At(row.Tree.Written().End), New: " " + countText(row)}}},
+				Fix:     &Fix{Title: "write the count", Safe: true, Edits: []source.Edit{{Span: source.At(row.Tree.Written().End), New: " " + rework.Count(row)}}},
 			})
 		}
 	}
@@ -90,24 +91,4 @@ func changes(row, below *fabric.Row) bool {
 func plainMade(row *fabric.Row) string {
 	number, _, _ := strings.Cut(madeText(row), " st")
 	return number
-}
-
-// countText writes a row's count in the brackets and with the words that its
-// piece uses elsewhere.
-func countText(row *fabric.Row) string {
-	open, shut, bare := "(", ")", false
-	for _, other := range row.Piece.Rows {
-		if other.Stated == nil {
-			continue
-		}
-		if strings.HasPrefix(other.Tree.Source(other.StatedAt), "[") {
-			open, shut = "[", "]"
-		}
-		bare = len(other.Stated.Parts) == 1 && other.Stated.Parts[0].Noun.Kind == syntax.NounNone
-		break
-	}
-	if bare {
-		return open + plainMade(row) + shut
-	}
-	return open + madeText(row) + shut
 }

@@ -14,6 +14,10 @@ func (s *server) capabilities() protocol.ServerCapabilities {
 			OpenClose: new(true),
 			Change:    new(protocol.TextDocumentSyncKindIncremental),
 		},
+		CodeActionProvider:         actionOptions(s.can),
+		CodeLensProvider:           &protocol.CodeLensOptions{},
+		DocumentLinkProvider:       &protocol.DocumentLinkOptions{},
+		CompletionProvider:         completionOptions(),
 		DefinitionProvider:         protocol.Boolean(true),
 		DocumentHighlightProvider:  protocol.Boolean(true),
 		DocumentSymbolProvider:     protocol.Boolean(true),
@@ -24,6 +28,14 @@ func (s *server) capabilities() protocol.ServerCapabilities {
 		ReferencesProvider:         protocol.Boolean(true),
 		RenameProvider:             renames,
 		SelectionRangeProvider:     protocol.Boolean(true),
+		WorkspaceSymbolProvider:    protocol.Boolean(true),
+		DiagnosticProvider:         &protocol.DiagnosticOptions{Identifier: new("stitchproof"), WorkspaceDiagnostics: true},
+		Workspace: &protocol.WorkspaceOptions{
+			WorkspaceFolders: &protocol.WorkspaceFoldersServerCapabilities{
+				Supported: new(true), ChangeNotifications: protocol.Boolean(true),
+			},
+			TextDocumentContent: &protocol.TextDocumentContentOptions{Schemes: []string{scheme}},
+		},
 		SemanticTokensProvider: &protocol.SemanticTokensOptions{
 			Legend: legend,
 			Full:   &protocol.SemanticTokensFullDelta{Delta: new(true)},

@@ -6,6 +6,7 @@ import (
 	"reflect"
 	"runtime/debug"
 	"slices"
+	"strings"
 	"sync"
 
 	"go.lsp.dev/protocol"
@@ -106,6 +107,9 @@ func (s *server) publish(ctx context.Context, f dueFile) (err error) {
 			err = fmt.Errorf("telling of them broke down: %v\n%s", broken, debug.Stack())
 		}
 	}()
+	if s.can.pulls {
+		return nil
+	}
 	params := &protocol.PublishDiagnosticsParams{URI: f.uri}
 	d := s.document(f.key)
 	if d == nil {
@@ -126,24 +130,36 @@ func (s *server) publish(ctx context.Context, f dueFile) (err error) {
 // diagnostics are the findings of a document, in their order.
 func diagnostics(v *view) []protocol.Diagnostic {
 	list := make([]protocol.Diagnostic, len(v.Findings))
-	for i, f := range v.Findings {
-		list[i] = protocol.Diagnostic{
-			Range:    v.rangeOf(f.Span),
-			Severity: severities[f.Severity],
-			Code:     protocol.String(f.Rule),
-			Source:   protocol.NewOptional("stitchproof"),
-			Message:  protocol.String(f.Message),
-		}
-		if v.can.related {
-			for _, r := range f.Related {
-				list[i].RelatedInformation = append(list[i].RelatedInformation, protocol.DiagnosticRelatedInformation{
-					Location: v.location(v.uri, r.Span),
-					Message:  r.Message,
-				})
-			}
-		}
+	for i := range v.Findings {
+		list[i] = v.diagnostic(&v.Findings[i])
 	}
 	return list
+}
+
+// diagnostic is a finding as the client shows it.
+func (v *view) diagnostic(f *lint.Finding) protocol.Diagnostic {
+	d := protocol.Diagnostic{
+		Range:    v.rangeOf(f.Span),
+		Severity: severities[f.Severity],
+		Code:     protocol.String(f.Rule),
+		Source:   protocol.NewOptional("stitchproof"),
+		Message:  protocol.String(f.Message),
+	}
+	if v.can.tags && strings.HasSuffix(f.Rule, "-unused") {
+		d.Tags = protocol.NewDiagnosticTags(protocol.DiagnosticTagUnnecessary)
+	}
+	if _, known := lint.Find(f.Rule); v.can.pages && known {
+		d.CodeDescription = protocol.CodeDescription{Href: rulePage(f.Rule)}
+	}
+	if v.can.related {
+		for _, r := range f.Related {
+			d.RelatedInformation = append(d.RelatedInformation, protocol.DiagnosticRelatedInformation{
+				Location: v.location(v.uri, r.Span),
+				Message:  r.Message,
+			})
+		}
+	}
+	return d
 }
 
 // severities are the protocol's words for ours. It has none above error, so a

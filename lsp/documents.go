@@ -1,6 +1,7 @@
 package lsp
 
 import (
+	"cmp"
 	"context"
 	"encoding/json"
 	"fmt"
@@ -21,6 +22,7 @@ import (
 type document struct {
 	uri     uri.URI // as the client spells it
 	version int32
+	shown   bool // the client has it open
 	text    *source.Text
 
 	analyze func(*source.Text) (*lint.Analysis, error)
@@ -47,7 +49,7 @@ type numbered[T any] struct {
 }
 
 func (s *server) newDocument(file uri.URI, version int32, text *source.Text, of *memory) *document {
-	d := &document{uri: file, version: version, text: text, analyze: s.analyze, done: make(chan struct{}), memory: of}
+	d := &document{uri: file, version: version, shown: true, text: text, analyze: s.analyze, done: make(chan struct{}), memory: of}
 	d.names = sync.OnceValue(func() *names.Index { return names.Of(d.result.File) })
 	return d
 }
@@ -78,15 +80,17 @@ func keyOf(file uri.URI) (uri.URI, error) {
 	return uri.URI(strings.Clone(string(key))), nil
 }
 
-// documentOf is the open document that a request's parameters name.
+// documentOf is the open document that a request's parameters name, or that an
+// answer of which more is asked was about.
 func (s *server) documentOf(raw jsonrpc2.RawMessage) (*document, error) {
 	var params struct {
 		TextDocument struct{ URI uri.URI }
+		Data         struct{ URI uri.URI }
 	}
 	if err := json.Unmarshal(raw, &params); err != nil {
 		return nil, jsonrpc2.NewError(jsonrpc2.InvalidParams, err.Error())
 	}
-	key, err := keyOf(params.TextDocument.URI)
+	key, err := keyOf(cmp.Or(params.TextDocument.URI, params.Data.URI))
 	if err != nil {
 		return nil, err
 	}
@@ -102,6 +106,12 @@ func (s *server) document(key uri.URI) *document {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	return s.documents[key]
+}
+
+// outdated tells whether a document has been replaced by a newer one, or closed.
+func (s *server) outdated(d *document) bool {
+	key, err := keyOf(d.uri)
+	return err == nil && s.document(key) != d
 }
 
 // keep makes d, nil for none, the newest document of a file.

@@ -97,6 +97,14 @@ func checkPlaces(t *testing.T, v *view) {
 			assert.True(t, s.Start <= offset && offset <= s.End && (i == 0 || nested[i-1].Covers(s)), "at %d: %v", offset, nested)
 		}
 	}
+	for share := range 3 { // each works the pattern anew
+		offset := v.Text.Len() * (3*share + 2) / 10
+		at := protocol.TextDocumentPositionParams{Position: v.position(offset)}
+		for _, item := range completion(v, &protocol.CompletionParams{TextDocumentPositionParams: at}).Items {
+			edit := item.TextEdit.(*protocol.TextEdit)
+			assert.True(t, v.span(edit.Range).End == v.offset(at.Position) && edit.Range.Start.Line == edit.Range.End.Line && item.Label != "")
+		}
+	}
 	for _, f := range foldingRanges(v, nil) {
 		assert.Less(t, f.StartLine, f.EndLine)
 		assert.Less(t, int(f.EndLine), v.Text.Lines())

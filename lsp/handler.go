@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"runtime/debug"
+	"slices"
 
 	"go.lsp.dev/jsonrpc2"
 	"go.lsp.dev/protocol"
@@ -13,7 +14,8 @@ import (
 // request was sound and the server could not answer it.
 const requestFailed jsonrpc2.Code = -32803
 
-// inline handles a message before the next one is read.
+// inline handles a message; one that changes something does so before the next one
+// is read.
 type inline func(context.Context, jsonrpc2.RawMessage) (any, error)
 
 // handler sorts the messages: those that change something run inline, in order;
@@ -21,7 +23,14 @@ type inline func(context.Context, jsonrpc2.RawMessage) (any, error)
 // if it wants an answer and ignored if it does not.
 func (s *server) handler() jsonrpc2.Handler {
 	ordered := s.inlines()
-	concurrent := protocol.CancelHandler(s.answer)
+	requests := s.requests()
+	concurrent := protocol.CancelHandler(func(ctx context.Context, req *jsonrpc2.Request) (any, error) {
+		if answer, ok := requests[req.Method()]; ok {
+			jsonrpc2.Async(ctx)
+			return answer(ctx, req.Params())
+		}
+		return s.answer(ctx, req)
+	})
 	return func(ctx context.Context, req *jsonrpc2.Request) (result any, err error) {
 		defer s.guard(req, &result, &err)
 		if err := s.admit(req); err != nil {
@@ -33,7 +42,11 @@ func (s *server) handler() jsonrpc2.Handler {
 		if handle, ok := ordered[method]; ok {
 			return handle(lasting, req.Params())
 		}
-		switch _, known := features[method]; {
+		_, known := features[method]
+		if _, ok := requests[method]; ok {
+			known = true
+		}
+		switch {
 		case method == protocol.MethodCancelRequest:
 			return concurrent(lasting, req)
 		case !req.IsCall():
@@ -57,7 +70,11 @@ func (s *server) answer(ctx context.Context, req *jsonrpc2.Request) (any, error)
 	if err != nil {
 		return nil, err
 	}
-	return features[req.Method()](s.view(d, analysis), req.Params())
+	answer, err := features[req.Method()](s.view(d, analysis), req.Params())
+	if s.outdated(d) && slices.Contains(s.can.retries, req.Method()) {
+		return nil, protocol.ErrContentModified // the client asks again by itself
+	}
+	return answer, err
 }
 
 // guard keeps the connection when a handler fails: a panic becomes an error, an

@@ -8,11 +8,11 @@ import (
 	"stitchproof/lang/syntax"
 )
 
-// hover says what stands at a place: a stitch, a row by its label, or a clause.
-// Elsewhere it says nothing.
+// hover says what stands at a place: a stitch, a yarn, a branch, a row by its label,
+// a clause, or what the header lists. Elsewhere it says nothing.
 func hover(v *view, params *protocol.HoverParams) *protocol.Hover {
 	at := v.offset(params.Position)
-	for _, look := range [...]func(int) (*card, source.Span){v.hoverStitch, v.hoverRow, v.hoverDefinition} {
+	for _, look := range [...]func(int) (*card, source.Span){v.hoverStitch, v.hoverName, v.hoverRow, v.hoverDefinition, v.hoverMaterials} {
 		if c, span := look(at); c != nil {
 			return &protocol.Hover{Contents: c.markup(v.can.markdown), Range: new(v.rangeOf(span))}
 		}

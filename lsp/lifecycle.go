@@ -28,6 +28,9 @@ func (s *server) inlines() map[string]inline {
 		protocol.MethodTextDocumentDidChange:           s.didChange,
 		protocol.MethodTextDocumentDidClose:            notification(s.didClose),
 		protocol.MethodWorkspaceDidChangeConfiguration: notification(s.didChangeConfiguration),
+
+		protocol.MethodWorkspaceDidChangeWatchedFiles:     notification(s.didChangeWatchedFiles),
+		protocol.MethodWorkspaceDidChangeWorkspaceFolders: notification(s.didChangeWorkspaceFolders),
 	}
 }
 
@@ -56,6 +59,7 @@ func (s *server) initialize(_ context.Context, raw jsonrpc2.RawMessage) (any, er
 		return nil, err
 	}
 	s.can = abilitiesOf(&params.Capabilities)
+	s.enter(params)
 	if err := s.configure(params.InitializationOptions); err != nil {
 		s.log.Printf("initializationOptions: %v", err)
 	}
@@ -76,7 +80,10 @@ func version() protocol.Optional[string] {
 }
 
 func (s *server) initialized(ctx context.Context, _ jsonrpc2.RawMessage) (any, error) {
-	go s.followSettings(ctx)
+	go func() {
+		s.watch(ctx)
+		s.followSettings(ctx)
+	}()
 	return nil, nil
 }
 

@@ -137,7 +137,7 @@ func TestWhatNobodyKnows(t *testing.T) {
 	bothWays(t, func(t *testing.T, c *client) {
 		c.initialize(nil, nil)
 		c.open(file, 1, "Piece: Acorn\nWith A, ch 5.\n")
-		for _, method := range []string{"hedgerow/count", "textDocument/rename", "workspace/symbol", "$/hedgerow"} {
+		for _, method := range []string{"hedgerow/count", "textDocument/moniker", "workspace/executeCommand", "$/hedgerow"} {
 			assert.Equal(t, -32601, c.refused(method, object{}), method)
 		}
 		for _, method := range []string{"$/hedgerow", "hedgerow/changed", "textDocument/didSave", "textDocument/hover", "workspace/didChangeWatchedFiles"} {

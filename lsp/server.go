@@ -31,6 +31,7 @@ type server struct {
 
 	mu        sync.Mutex
 	documents map[uri.URI]*document // by address, in its one spelling
+	folders   []uri.URI             // of the workspace
 	settings  settings
 }
 
@@ -67,6 +68,7 @@ type view struct {
 	version int32
 	can     abilities
 	hints   hintKinds
+	lenses  bool
 	names   func() *names.Index // worked out when first asked for
 	memory  *memory
 }
@@ -81,6 +83,7 @@ func (s *server) view(d *document, analysis *lint.Analysis) *view {
 		version:   d.version,
 		can:       s.can,
 		hints:     s.settings.hints,
+		lenses:    s.settings.lenses,
 		names:     d.names,
 		memory:    d.memory,
 	}
@@ -91,7 +94,14 @@ type feature func(*view, jsonrpc2.RawMessage) (any, error)
 
 // features are the requests about a document, one line for each.
 var features = map[string]feature{
+	protocol.MethodCodeActionResolve:                   trying(codeActionResolve),
+	protocol.MethodCompletionItemResolve:               about(completionResolve),
+	protocol.MethodTextDocumentCodeAction:              about(codeActions),
+	protocol.MethodTextDocumentCodeLens:                about(codeLens),
+	protocol.MethodTextDocumentDocumentLink:            about(documentLinks),
+	protocol.MethodTextDocumentCompletion:              about(completion),
 	protocol.MethodTextDocumentDefinition:              about(definition),
+	protocol.MethodTextDocumentDiagnostic:              about(documentDiagnostic),
 	protocol.MethodTextDocumentDocumentHighlight:       about(documentHighlight),
 	protocol.MethodTextDocumentDocumentSymbol:          about(documentSymbols),
 	protocol.MethodTextDocumentFoldingRange:            about(foldingRanges),
@@ -120,5 +130,14 @@ func trying[P, R any](answer func(*view, *P) (R, error)) feature {
 			return nil, err
 		}
 		return answer(v, params)
+	}
+}
+
+// requests are those that are not about one document.
+func (s *server) requests() map[string]inline {
+	return map[string]inline{
+		protocol.MethodWorkspaceDiagnostic:          s.workspaceDiagnostic,
+		protocol.MethodWorkspaceSymbol:              s.workspaceSymbols,
+		protocol.MethodWorkspaceTextDocumentContent: s.textDocumentContent,
 	}
 }

@@ -11,7 +11,10 @@ import (
 const section = "stitchproof"
 
 // settings are what a person can choose in the editor.
-type settings struct{ hints hintKinds }
+type settings struct {
+	hints  hintKinds
+	lenses bool // the totals over headings
+}
 
 // hintKinds are the kinds of inlay hint, each on or off.
 type hintKinds struct {
@@ -21,7 +24,7 @@ type hintKinds struct {
 }
 
 // defaults are the settings of a client that says nothing of them.
-var defaults = settings{hints: hintKinds{running: true, branches: true, totals: true}}
+var defaults = settings{hints: hintKinds{running: true, branches: true, totals: true}, lenses: true}
 
 // writtenSettings is how settings are written. What is not written stays as it is.
 type writtenSettings struct {
@@ -30,6 +33,7 @@ type writtenSettings struct {
 		Branches *bool `json:"branches"`
 		Totals   *bool `json:"totals"`
 	} `json:"hints"`
+	Lenses *bool `json:"lenses"`
 }
 
 // configure changes the settings to what raw says. It takes the section itself and
@@ -53,6 +57,7 @@ func (s *server) configure(raw []byte) error {
 	set(&s.settings.hints.running, written.Section.Hints.Running)
 	set(&s.settings.hints.branches, written.Section.Hints.Branches)
 	set(&s.settings.hints.totals, written.Section.Hints.Totals)
+	set(&s.settings.lenses, written.Section.Lenses)
 	return nil
 }
 
@@ -115,6 +120,8 @@ func (s *server) refresh(ctx context.Context) {
 	}{
 		{s.can.refreshes.hints, s.client.InlayHintRefresh},
 		{s.can.refreshes.tokens, s.client.SemanticTokensRefresh},
+		{s.can.refreshes.lenses, s.client.CodeLensRefresh},
+		{s.can.refreshes.diagnostics, s.client.DiagnosticRefresh},
 	} {
 		if !again.can {
 			continue

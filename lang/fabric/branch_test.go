@@ -59,6 +59,21 @@ Row 1: Sc in 2nd ch from hook and in next 4 ch, branch A: ch 4, sc in 2nd ch fro
 	assert.Equal(t, []fabric.BranchState{state("b", 6, 1, 5, 0), state("a", 4, 1, 3, 0)}, after(t, all, "return to stem").Home)
 }
 
+// A branch that is only chained when the row is cut off leaves what it grew from
+// as it is, whatever was taken back of the row before.
+func TestBranchCutOffInItsChain(t *testing.T) {
+	f := fabric.Work(syntax.Read(source.New(`Terms: US
+
+Piece: Frost star
+Make a magic ring.
+Rnd 1: 6 sc in ring.
+Rnd 2: Sl st in next sc, branch ray: ch 8, sl st in 2nd ch from hook and in next 2 ch, branch thorn: ch 3.
+`)))
+	row := f.Pieces[0].Rows[2]
+	ledger := row.Steps[len(row.Steps)-1].Ledger
+	assert.Equal(t, state("thorn", 3, 0, 0, 3), ledger[len(ledger)-1])
+}
+
 func TestLedgerInSizes(t *testing.T) {
 	all := steps(t, "Sizes: S (M)\n", `Ch 11 (13).
 Row 1: Sc in 2nd ch from hook and in next 4 (5) ch, branch A: ch 6 (8), sc in 2nd ch from hook and in next 2 (3) ch, sc in each rem ch of A,

@@ -198,6 +198,9 @@ type Tally struct {
 	Chains int
 	// Base is what the row below offered, Left what of it remains unworked.
 	Base, Left int
+	// Ahead is what the last clause left to be worked into, by kind, that which comes
+	// next first: of a row that is not written to its end, what is before the hook.
+	Ahead []PartCount
 	// Compared holds each part of the stated count against what was made.
 	Compared []Compared
 	Faults   []Fault

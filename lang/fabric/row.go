@@ -275,9 +275,11 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 		h.closeDone()
 		h.step(before)
 	}
+	ahead := h.parts(h.unreached())
 	h.endRow()
 	o := outcome{hand: *h}
 	o.tally = h.tally(stated)
+	o.tally.Ahead = ahead
 	o.stated = stated
 	return o
 }
@@ -417,6 +419,11 @@ func (h *hand) step(before mark) {
 		ledger: h.ledger(), home: h.arrived(before.branches),
 	})
 	h.home = nil
+}
+
+// unreached lists the places of the ground that are not reached.
+func (h *hand) unreached() []int {
+	return h.base[min(h.at, len(h.base)):max(h.at, min(h.end, len(h.base)))]
 }
 
 // tally counts the row and compares it with what it states.

@@ -18,16 +18,13 @@ func equivalent(s, t Stitch) bool {
 		s.Turning == t.Turning && s.Post == t.Post && s.Loop == t.Loop
 }
 
-// sameKind compares what was worked; of the pattern's own stitches only what they
-// come to.
+// sameKind compares what was worked, whatever the pattern calls it; of stitches that
+// only the pattern knows, what they come to.
 func sameKind(s, t Stitch) bool {
-	switch {
-	case s.Kind == nil || t.Kind == nil:
+	if s.Kind == nil || t.Kind == nil || s.Own == "" || t.Own == "" {
 		return s.Kind == t.Kind
-	case s.Own != "" && t.Own != "":
-		return s.Kind.Class == t.Kind.Class && s.Kind.Makes == t.Kind.Makes
 	}
-	return s.Kind == t.Kind && s.Own == t.Own
+	return s.Kind == t.Kind || s.Kind.Class == t.Kind.Class && s.Kind.Makes == t.Kind.Makes
 }
 
 // known is how many rows of the piece could be counted and how many could not,

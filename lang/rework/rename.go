@@ -7,6 +7,7 @@ import (
 
 	"stitchproof/lang/names"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
 
@@ -16,7 +17,7 @@ func Renamable(n *names.Name, m names.Mention) error {
 	switch {
 	case n.Kind == names.Row:
 		return errors.New("rows have numbers; let them be numbered anew instead")
-	case n.Kind == names.Stitch && !n.Own:
+	case n.Kind == names.Stitch && (!n.Own || trade(m.Word)):
 		return errors.New("this is a word of the trade, not the pattern's own")
 	case n.Kind == names.Marker && m.Word == "":
 		return errors.New("this marker has no name")
@@ -55,11 +56,18 @@ func (p *Pattern) Rename(n *names.Name, m names.Mention, to string) ([]source.Ed
 	return edits, nil
 }
 
+// trade tells whether a word names a stitch of the trade, which a pattern may well
+// define once more.
+func trade(word string) bool {
+	_, ok := stitch.Find(word)
+	return ok
+}
+
 // taken tells whether a word means something in the trade. A piece may be called
-// by any: `Back`.
+// by any, `Back`, and the many words for a counted thing are free to all.
 func taken(kind names.Kind, word string) bool {
 	tokens := syntax.Lex(word, 0, syntax.Standard())
-	return kind != names.Piece && len(tokens) == 1 && tokens[0].Kind != syntax.Name && tokens[0].Canon != ""
+	return kind != names.Piece && len(tokens) == 1 && tokens[0].Kind != syntax.Name && tokens[0].Canon != "" && tokens[0].Canon != "group"
 }
 
 // plural is the ending of a word beyond the one that it is a plural of.

@@ -86,3 +86,91 @@ func TestRenameIsRefused(t *testing.T) {
 		assert.Error(t, err, "%s as %s", words, to)
 	}
 }
+
+const cup = `Pattern: Cup
+Terms: US
+
+Piece: Cup
+Rnd 1: 6 sc in magic ring. (6 sc)
+Rnd 2: 2 sc in each st around. (12 sc)
+Rnd 3: Sc in each st around.
+Rnd 4: Sc in each st around.
+Rnd 7: Sc in each st
+  around.
+Rnd 9: Rep Rnd 2.
+Rnds 10-11: Rep Rnd 4.
+`
+
+// offered gives a pattern after each change offered at some words of it, by title.
+func offered(t *testing.T, text, words string, of func(*rework.Pattern, int) []rework.Change) map[string]string {
+	t.Helper()
+	p := patternOf(text)
+	at := strings.Index(text, words)
+	require.GreaterOrEqual(t, at, 0)
+	out := map[string]string{}
+	for _, c := range of(p, at) {
+		out[c.Title] = checked(t, p, c.Edits).Text.String()
+	}
+	return out
+}
+
+func TestRows(t *testing.T) {
+	rows := func(p *rework.Pattern, at int) []rework.Change { return p.Rows(at) }
+	got := offered(t, cup, "Rnd 4: Sc", rows)
+	assert.Equal(t, strings.Replace(cup, "Rnd 3: Sc in each st around.\nRnd 4: Sc", "Rnds 3-4: Sc", 1), got["write rows 3-4 as one"])
+	renumbered := strings.NewReplacer("Rnd 7:", "Rnd 5:", "Rnd 9:", "Rnd 6:", "10-11", "7-8").Replace(cup)
+	assert.Equal(t, renumbered, got["number the rows from 1"])
+	assert.Len(t, got, 2)
+
+	got = offered(t, strings.Replace(cup, "7-8", "10-11", 1), "Rnds 10-11", rows)
+	assert.Equal(t, strings.Replace(cup, "Rnds 10-11: Rep Rnd 4.", "Rnd 10: Rep Rnd 4.\nRnd 11: Rep Rnd 4.", 1), got["write rows 10 to 11 one by one"])
+
+	got = offered(t, "Terms: US\n\nPiece: Cup\nRnd 1: 6 sc in ring.\nRnd 5: 2 sc in each st around.\nRnd 6: Rep Rnd 5.\n", "Rnd 5:", rows)
+	assert.Equal(t, "Terms: US\n\nPiece: Cup\nRnd 1: 6 sc in ring.\nRnd 2: 2 sc in each st around.\nRnd 3: Rep Rnd 2.\n", got["number the rows from 1"])
+	assert.Empty(t, offered(t, cup, "Pattern", rows))
+}
+
+func TestWriteCounts(t *testing.T) {
+	all := func(p *rework.Pattern, _ int) []rework.Change { return p.WriteCounts() }
+	got := offered(t, strings.Split(cup, "Rnd 9")[0], "", all)
+	assert.Equal(t, strings.ReplaceAll(strings.Split(cup, "Rnd 9")[0], "around.\n", "around. (12 sc)\n"), got["write the count into every row that lacks one"])
+	sized := "Terms: US\nSizes: S (M)\n\nPiece: Cup\nRnd 1: 6 (8) sc in magic ring.\nRnd 2: [Sc in next st, ch 1] around. [6 (8) sts, 6 (8) ch-1 sps]\n"
+	got = offered(t, sized, "", all)
+	assert.Contains(t, got["write the count into every row that lacks one"], "magic ring. [6 (8) sts]\n")
+}
+
+func TestDefine(t *testing.T) {
+	define := func(p *rework.Pattern, at int) []rework.Change { return p.Define(at) }
+	const lace = `Terms: US
+
+Piece: Cobweb
+Rnd 1: Ch 1, [sc in ring, ch 2] 6 times, join.
+Rnd 2: Sl st in next ch-2 sp, ch 1, [(sc, ch 3, sc) in next ch-2 sp] around.
+Rnd 3: Ch 1, [(sc, ch 3, sc) in next ch-3 sp] around.
+`
+	got := offered(t, lace, "(sc, ch 3", define)
+	want := strings.ReplaceAll(lace, "(sc, ch 3, sc) in", "special in")
+	want = strings.Replace(want, "Piece:", "Special stitches\nspecial: (sc, ch 3, sc) in next st.\n\nPiece:", 1)
+	assert.Equal(t, map[string]string{"call (sc, ch 3, sc) a stitch of its own": want}, got)
+	assert.Empty(t, offered(t, lace, "sc in ring", define))
+}
+
+// Every change that is offered in an example leaves its work as it is.
+func TestChangesOfEveryExample(t *testing.T) {
+	changes := 0
+	for _, p := range examples(t) {
+		for _, piece := range p.Fabric.Pieces {
+			for _, row := range piece.Rows {
+				for _, c := range append(p.Rows(row.Tree.At), p.Define(row.Tree.At+len(row.Tree.Text)/2)...) {
+					checked(t, p, c.Edits)
+					changes++
+				}
+			}
+		}
+		for _, c := range p.WriteCounts() {
+			checked(t, p, c.Edits)
+			changes++
+		}
+	}
+	assert.Greater(t, changes, 20)
+}

@@ -198,9 +198,9 @@ func (p *CountPiece) title() string {
 	return name
 }
 
-// sums are the totals as lines of text: all stitches, then by kind and by yarn
+// Lines are the totals as lines of text: all stitches, then by kind and by yarn
 // where they are known.
-func (t *CountTotals) sums() []string {
+func (t *CountTotals) Lines() []string {
 	out := []string{fmt.Sprintf("total %s sts", perSize(t.Total))}
 	if !slices.ContainsFunc(t.Total, func(n *int) bool { return n != nil }) {
 		return out

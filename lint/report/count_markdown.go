@@ -72,7 +72,7 @@ func markdownLine(b *bufio.Writer, cells []string) {
 }
 
 func (t *CountTotals) markdown(b *bufio.Writer) {
-	for _, line := range t.sums() {
+	for _, line := range t.Lines() {
 		fmt.Fprintf(b, "- %s\n", markdown(line))
 	}
 }

@@ -74,7 +74,7 @@ func (t *table) addRow(lines [][]string, r *CountRow) {
 	}
 }
 
-func (t *CountTotals) write(b *bufio.Writer) { writeFolded(b, t.sums()) }
+func (t *CountTotals) write(b *bufio.Writer) { writeFolded(b, t.Lines()) }
 
 // writeFolded writes lines below a table.
 func writeFolded(b *bufio.Writer, lines []string) {

@@ -1,0 +1,135 @@
+package suggest_test
+
+import (
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/suggest"
+	"stitchproof/lang/syntax"
+)
+
+// at suggests at the bar of a text, each with what the text is then.
+func at(t *testing.T, text string) (items []suggest.Item, texts []string) {
+	t.Helper()
+	before, after, ok := strings.Cut(text, "|")
+	require.True(t, ok)
+	items = suggest.At(source.New(before+after), len(before))
+	for _, item := range items {
+		assert.Equal(t, len(before), item.Replace.End)
+		assert.True(t, strings.EqualFold(before[item.Replace.Start:], item.Text[:item.Replace.End-item.Replace.Start]), item.Text)
+		for _, h := range item.Holes {
+			assert.LessOrEqual(t, h.Span.End, len(item.Text))
+		}
+		texts = append(texts, item.Text)
+	}
+	return items, texts
+}
+
+const (
+	rounds = "Pattern: Cup\nTerms: US\nYarn A: bark\nYarn B: haw\n\nPiece: Cup\nRnd 1: 6 sc in magic ring. (6 sc)\n"
+	rows   = "Pattern: Leaf\nTerms: US\nSizes: S (M)\n\nPiece: Leaf\nCh 9 (13).\n"
+	lace   = "Pattern: Cobweb\nTerms: US\n\nPiece: Cobweb\nRnd 1: Ch 1, [sc in ring, ch 2] 6 times, join.\n"
+	twig   = "Pattern: Twig\nTerms: US\n\nPiece: Twig\nCh 14.\nRow 1: Sc in 2nd ch from hook and in next 4 ch, "
+	fork   = twig + "branch A: ch 9, sc in 2nd ch from hook and in next 2 ch, "
+)
+
+func TestSuggestions(t *testing.T) {
+	for _, test := range []struct {
+		text     string
+		has, not []string
+	}{
+		{"|", []string{"Pattern: ", "Terms: ", "Yarn A: "}, []string{"turn"}},
+		{"Pattern: Cup\nT|", []string{"Terms: ", "Turning chains: "}, []string{"Pattern: ", "Yarn A: "}},
+		{"Pattern: Cup\nYarn A: bark\nY|", []string{"Yarn B: "}, []string{"Yarn A: "}},
+		{"Terms: |", []string{"US", "UK"}, []string{"easy"}},
+		{"Hook: 5|", []string{"5 mm (US H-8)", "5.5 mm (US I-9)"}, []string{"4 mm (US G-6)"}},
+
+		{rounds + "|", []string{"Rnd 2: ", "Fasten off."}, []string{"Rnd 1: ", "Row 2: "}},
+		{rounds + "Rnds 2-4: Sc in each st around.\nR|", []string{"Rnds 5: "}, nil},
+		{rounds + "\nPiece: Leaf\n|", []string{"Row 1: ", "Rnd 1: "}, []string{"Rnd 2: "}},
+		{rounds + "Rnd 2: |", []string{"sc", "hdc", "inc", "ch"}, []string{"htr", "(6 sc)", "turn around"}},
+		{strings.Replace(rounds, "US", "UK", 1) + "Rnd 2: |", []string{"dc", "htr"}, []string{"sc", "hdc"}},
+		{rounds + "Rnd 2: sc |", []string{"in each st around", "in next st", "in first st", "in last 6 sts"}, []string{"in ring", "in next ch-2 sp", "in same st"}},
+		{rounds + "Rnd 2: 2 sc in next 3 sts, sc in |", []string{"in last 3 sts", "in each st around"}, []string{"in first st", "in last 6 sts"}},
+		{rounds + "Rnd 2: sc in next 5 sts, sc |", []string{"in last st", "in next st"}, []string{"in last 1 sts"}},
+		{rounds + "Rnd 2: 2 sc in each st around; |", []string{"sl st in first sc to join"}, []string{"turn around"}},
+		{rounds + "Rnd 2: 2 sc in each st around; sl st in first sc to join. |", []string{"(12 sc)"}, nil},
+		{rounds + "Rnd 2: 2 sc in each st around. (1|", []string{"(12 sc)"}, nil},
+		{rounds + "Rnd 2: 2 sc in each st around. (9|", nil, []string{"(12 sc)"}},
+		{rounds + "Rnd 2: [sc in next st, inc] |", []string{"3 times", "around"}, []string{"6 stimes"}},
+		{rounds + "Rnd 2: [sc in next 3 sts, inc] |", []string{"around"}, []string{"3 times"}},
+		{rounds + "Rnd 2: With |", []string{"A", "B"}, []string{"sc"}},
+		{rounds + "Rnd 2: Wibble the acorn, sc |", []string{"in next st"}, []string{"in last 6 sts"}},
+		{rounds + "// note |", nil, []string{"sc"}},
+
+		{rows + "Row 1: Sc |", []string{"in 2nd ch from hook", "in 2nd ch from hook and in each ch across"}, []string{"in next st", "in each st across"}},
+		{rows + "Row 1: Dc |", []string{"in 4th ch from hook"}, []string{"in 2nd ch from hook"}},
+		{rows + "Row 1: Sc in 2nd ch from hook and in each ch across, |", []string{"turn"}, []string{"sl st in first sc to join"}},
+		{rows + "Row 1: Sc in 2nd ch from hook and in each ch across. |", []string{"(8 (12) sts)"}, nil},
+		{rows + "Row 1: Sc in 2nd ch from hook and in next 4 ch, sc |", []string{"in last 3 (7) ch", "in next ch"}, []string{"in last 3 ch"}},
+		{rows + "Row 1: Sc in 2nd ch from hook and in next 4 ch, skip |", []string{"next ch", "last 3 (7) ch"}, nil},
+
+		{lace + "Rnd 2: Sl st in |", []string{"in next ch-2 sp", "in next sc"}, []string{"in next ch-3 sp", "in ring"}},
+		{lace + "Rnd 2: (2 dc, ch 2, 2 dc) in |", []string{"in next ch-2 sp"}, nil},
+
+		{twig, nil, nil},
+		{fork + "|", []string{"return to stem"}, []string{"return to A", "turn to A"}},
+		{fork + "sc |", []string{"in each rem ch of A", "in last 5 ch"}, nil},
+		{fork + "branch B: ch 5, sc in 2nd ch from hook and in each ch of B, ret|", []string{"return to A", "return to stem"}, nil},
+		{fork + "br|", []string{"branch B: ch 6, sc in 2nd ch from hook and in each ch of B, return to A"}, nil},
+	} {
+		if !strings.Contains(test.text, "|") {
+			test.text += "|"
+		}
+		_, got := at(t, test.text)
+		for _, want := range test.has {
+			assert.Contains(t, got, want, test.text)
+		}
+		for _, no := range test.not {
+			assert.NotContains(t, got, no, test.text)
+		}
+	}
+}
+
+// Places that are suggested at the beginning of the places of our own patterns are
+// there: with one of them in the row, as far as it goes then, no place is missing
+// and no more are asked for than there are.
+func TestSuggestedPlacesAreThere(t *testing.T) {
+	paths, err := filepath.Glob("../../testdata/patterns/*.crochet")
+	require.NoError(t, err)
+	tried := 0
+	for _, path := range paths {
+		content, err := os.ReadFile(path)
+		require.NoError(t, err)
+		text := string(content)
+		for i, at := range regexp.MustCompile(`(?m)^(?:Rnd|Row) [^\n]*?[:,] (?:\d )?(?:sc|dc|hdc) in `).FindAllStringIndex(text, -1) {
+			if i%5 != 0 {
+				continue
+			}
+			for _, item := range suggest.At(source.New(text), at[1]) {
+				if item.Kind != suggest.Place {
+					continue
+				}
+				worked := fabric.Work(syntax.Read(source.New(text[:item.Replace.Start] + item.Text)))
+				piece := worked.Pieces[len(worked.Pieces)-1]
+				tried++
+				for _, tally := range piece.Rows[len(piece.Rows)-1].Tallies {
+					for _, f := range tally.Faults {
+						if f.Kind == fabric.PlaceAbsent || f.Kind == fabric.RowOver || f.Kind == fabric.StemExhausted {
+							t.Errorf("%s: %s: %q is not there", path, text[at[0]:item.Replace.Start]+item.Text, f.Name)
+						}
+					}
+				}
+			}
+		}
+	}
+	assert.Greater(t, tried, 100)
+}

@@ -1,0 +1,78 @@
+package lsp
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"go.lsp.dev/protocol"
+	"go.lsp.dev/uri"
+
+	"stitchproof/lang/source"
+	"stitchproof/lint"
+)
+
+type lens struct {
+	Range   protocol.Range `json:"range"`
+	Command struct {
+		Title   string  `json:"title"`
+		Command *string `json:"command"`
+	} `json:"command"`
+}
+
+func TestTotalsOverHeadings(t *testing.T) {
+	bothWays(t, func(t *testing.T, c *client) {
+		c.initialize(nil, nil)
+		c.open(file, 1, nest)
+		var lenses []lens
+		c.call("textDocument/codeLens", naming(file), &lenses)
+		require.Len(t, lenses, 2)
+		assert.Equal(t, "total ? sts", lenses[0].Command.Title)
+		assert.Equal(t, "total 4 sts · by kind: 4 sc · by yarn: A 4", lenses[1].Command.Title)
+		assert.Equal(t, uint32(8), lenses[1].Range.Start.Line)
+		require.NotNil(t, lenses[1].Command.Command, "the protocol wants it")
+
+		c.notify("workspace/didChangeConfiguration", object{"settings": object{"stitchproof": object{"lenses": false}}})
+		c.call("textDocument/codeLens", naming(file), &lenses)
+		assert.Empty(t, lenses)
+	})
+}
+
+func TestLinksToFiles(t *testing.T) {
+	folder := t.TempDir()
+	require.NoError(t, os.WriteFile(filepath.Join(folder, "leaf.crochet"), nil, 0o600))
+	c := inProcess(t, lint.Analyze)
+	c.initialize(nil, nil)
+	text := "Pattern: Twig\nNotes: sew on the leaves of leaf.crochet and of gone.crochet.\n"
+	at := string(uri.File(filepath.Join(folder, "twig.crochet")))
+	c.open(at, 1, text)
+	var links []struct {
+		Range  protocol.Range
+		Target string
+	}
+	c.call("textDocument/documentLink", naming(at), &links)
+	require.Len(t, links, 1)
+	assert.Equal(t, "2: leaf.crochet", placed(text, links[0].Range))
+	assert.Equal(t, string(uri.File(filepath.Join(folder, "leaf.crochet"))), links[0].Target)
+}
+
+func TestHoverOnMaterialsAndBranches(t *testing.T) {
+	const text = "Pattern: Twig\nTerms: US\nHook: 5.5 mm (US I-9)\nYarn A: bark brown, worsted (4), 7 m\n\nPiece: Twig\nWith A, ch 14.\n" +
+		"Row 1: Sc in 2nd ch from hook and in next 4 ch, branch Thorn: ch 6, sc in 2nd ch from hook and in next 2 ch, return to stem.\n"
+	for words, want := range map[string][]string{
+		"Hook: 5.|5":     {"Hook 5.5 mm", "US I-9: 5.5 mm"},
+		"worst|ed":       {"Yarn A", "Weight: medium (4), 11-14 sc to 10 cm, hook 5.5-6.5 mm"},
+		"With |A":        {"Yarn A", "Listed as: bark brown, worsted (4), 7 m"},
+		"branch Th|orn:": {"Branch Thorn", "6 places"},
+	} {
+		c := inProcess(t, lint.Analyze)
+		c.initialize(nil, nil)
+		h, _ := hoverAt(t, c, mark(t, text, words), source.UTF16)
+		require.NotNil(t, h, words)
+		for _, w := range want {
+			assert.Contains(t, h.Contents.Value, w)
+		}
+	}
+}
