@@ -21,7 +21,7 @@ func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	switch {
 	case h.chains == 0:
 		h.begun = true // chains inside a repeat are no beginning chain
-	case h.spare && h.counts.Said == false && closedTogether(r.Body):
+	case h.spare && !h.counts.Said && closedTogether(r.Body):
 		h.chains, h.begun = 0, true // it only rises to where the first of the clusters is worked
 	case !h.begun && (h.base != nil || h.ring) && h.firstStitch(r.Body) != nil:
 		h.settle(h.mainOf(r.Body)) // nor do they make one longer
