@@ -17,7 +17,7 @@ func (s *speaker) group(n *syntax.Group) string {
 	if n.Between.Written() {
 		out += ", with " + amount(n.Between, "chain") + " between the stitches"
 	}
-	return out
+	return out + when(n.Corner, ", which makes a corner")
 }
 
 func (s *speaker) bracket(n *syntax.Bracket) string {
@@ -38,6 +38,9 @@ func (s *speaker) repeat(n *syntax.Repeat) string {
 	} else if n.StopAt >= 0 {
 		out += ", with a mark after step " + strconv.Itoa(n.StopAt)
 	}
+	if n.Omits != nil {
+		out += ", the last time without the last " + s.clause(syntax.Clause{Node: n.Omits}).String()
+	}
 	return out + when(n.Mirrored, ", ending as the row began, the other way round")
 }
 
@@ -48,6 +51,8 @@ func (s *speaker) ending(n *syntax.Ending) string {
 		out = "end as the row began, the other way round"
 	case n.Last:
 		out = "end the last repeat"
+	case n.Omits:
+		out = "leave out of the last repeat"
 	}
 	return out + after(" at ", n.StopAt) + when(n.Step != nil, " with")
 }

@@ -174,9 +174,10 @@ func (s *speaker) stitch(r syntax.StitchRef) string {
 
 func (s *speaker) chain(n *syntax.Chain) string {
 	out := amount(n.Number, "chain")
-	if !n.Number.Written() && n.Multiple.Written() {
-		out = "chains"
+	if !n.Number.Written() {
+		out = "chains, as many as it takes"
 	}
+	out += after(" to the ", n.Piece)
 	out += numbered(", a multiple of ", n.Multiple) + numbered(" plus ", n.Plus)
 	if n.Counts.Said {
 		out += ", " + s.counts(n.Counts)
@@ -206,6 +207,8 @@ func (s *speaker) parts(parts []syntax.Part) string {
 
 func (s *speaker) total(n *syntax.Total) string {
 	switch {
+	case n.Reached:
+		return "the count that the work goes on to: " + s.parts(n.Parts)
 	case n.Change > 0:
 		return "the count it should come to: " + s.parts(n.Parts) + " more than the row below"
 	case n.Change < 0:

@@ -63,11 +63,12 @@ func trade(word string) bool {
 	return ok
 }
 
-// taken tells whether a word means something in the trade. A piece may be called
-// by any, `Back`, and the many words for a counted thing are free to all.
+// taken tells whether a word means something in the trade. A piece and a branch
+// may be called by any, `Back`, `left`: what is said of them tells the name. The
+// many words for a counted thing are free to all.
 func taken(kind names.Kind, word string) bool {
 	tokens := syntax.Lex(word, 0, syntax.Standard())
-	return kind != names.Piece && len(tokens) == 1 && tokens[0].Kind != syntax.Name && tokens[0].Canon != "" && tokens[0].Canon != "group"
+	return kind != names.Piece && kind != names.Branch && len(tokens) == 1 && tokens[0].Kind != syntax.Name && tokens[0].Canon != "" && tokens[0].Canon != "group"
 }
 
 // plural is the ending of a word beyond the one that it is a plural of.
