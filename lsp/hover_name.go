@@ -1,12 +1,14 @@
 package lsp
 
 import (
+	"slices"
 	"strconv"
 
 	"stitchproof/lang/materials"
 	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stock"
+	"stitchproof/lang/syntax"
 )
 
 // hoverName is the card of a yarn or a branch where it is named.
@@ -59,6 +61,9 @@ func (v *view) branchCard(m names.Mention) *card {
 
 // hoverMaterials is the card of a yarn or a hook in the header.
 func (v *view) hoverMaterials(at int) (*card, source.Span) {
+	if !slices.ContainsFunc(v.File.Header, func(f *syntax.Field) bool { return f.Span.Contains(at) }) {
+		return nil, source.Span{}
+	}
 	list := materials.Read(v.File)
 	for _, y := range list.Yarns {
 		if y.Span.Contains(at) {
