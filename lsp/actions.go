@@ -50,6 +50,9 @@ func (v *view) deeds(at source.Span, only []protocol.CodeActionKind, invoked boo
 	if wanted(protocol.CodeActionKindQuickFix, only) {
 		out = append(out, v.fixes(at)...)
 	}
+	if wanted(protocol.CodeActionKindQuickFix, only) {
+		out = append(out, v.allowances(at)...)
+	}
 	if edits := v.allSafe(); wanted(fixAll, only) && len(edits) > 0 {
 		out = append(out, deed{title: "make all safe changes", kind: fixAll, edits: edits})
 	}
@@ -85,6 +88,24 @@ func (v *view) fixes(at source.Span) []deed {
 				first: k == 0 && (fix.Safe || len(f.Alternatives) == 0), unsure: !fix.Safe, edits: fix.Edits,
 			})
 		}
+	}
+	return out
+}
+
+// allowances answer the findings at a place in a comment at the end of the line,
+// with the reason for a person to fill in.
+func (v *view) allowances(at source.Span) []deed {
+	var out []deed
+	for i := range v.Findings {
+		f := &v.Findings[i]
+		line := v.Text.Line(v.Text.LineOf(f.Span.End))
+		if _, known := lint.Find(f.Rule); !known || f.Span.End < at.Start || f.Span.Start > at.End || strings.Contains(v.Text.Slice(line), "//") {
+			continue
+		}
+		out = append(out, deed{
+			title: "let `" + f.Rule + "` be here, with a reason", kind: protocol.CodeActionKindQuickFix, about: f,
+			edits: []source.Edit{{Span: source.At(line.End), New: " // allow " + f.Rule + ": say why"}},
+		})
 	}
 	return out
 }

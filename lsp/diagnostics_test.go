@@ -97,7 +97,7 @@ func TestPositionsInEachEncoding(t *testing.T) {
 }
 
 // chosen is an analyzer that finds what it is told to.
-func chosen(findings ...lint.Finding) analyzer {
+func chosen(findings ...lint.Finding) func(*source.Text) *lint.Analysis {
 	return func(text *source.Text) *lint.Analysis {
 		analysis := lint.Analyze(text)
 		analysis.Findings = findings

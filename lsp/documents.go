@@ -12,6 +12,7 @@ import (
 	"go.lsp.dev/protocol"
 	"go.lsp.dev/uri"
 
+	"stitchproof/lang/materials"
 	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
@@ -30,7 +31,9 @@ type document struct {
 	done    chan struct{} // closed when result and failure are set
 	result  *lint.Analysis
 	failure error
-	names   func() *names.Index // of the result
+
+	names     func() *names.Index // of the result
+	materials func() *materials.List
 
 	memory *memory
 }
@@ -49,7 +52,9 @@ type numbered[T any] struct {
 }
 
 func (s *server) newDocument(file uri.URI, version int32, text *source.Text, of *memory) *document {
-	d := &document{uri: file, version: version, shown: true, text: text, analyze: s.analyze, done: make(chan struct{}), memory: of}
+	d := &document{uri: file, version: version, shown: true, text: text, done: make(chan struct{}), memory: of}
+	d.analyze = func(text *source.Text) (*lint.Analysis, error) { return s.analyze(s.settingsFor(file), text) }
+	d.materials = sync.OnceValue(func() *materials.List { return materials.Read(d.result.File) })
 	d.names = sync.OnceValue(func() *names.Index { return names.Of(d.result.File) })
 	return d
 }

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"go.lsp.dev/protocol"
 
+	"stitchproof/lang/materials"
 	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
@@ -66,6 +67,7 @@ func viewOf(text *source.Text) *view {
 		Analysis: analysis, converter: converter{text, source.UTF16}, uri: file,
 		can: abilities{hierarchy: true, markdown: true, related: true}, hints: defaults.hints,
 		names: sync.OnceValue(func() *names.Index { return names.Of(analysis.File) }), memory: &memory{},
+		materials: sync.OnceValue(func() *materials.List { return materials.Read(analysis.File) }),
 	}
 }
 

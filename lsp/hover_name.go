@@ -1,14 +1,12 @@
 package lsp
 
 import (
-	"slices"
 	"strconv"
 
 	"stitchproof/lang/materials"
 	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stock"
-	"stitchproof/lang/syntax"
 )
 
 // hoverName is the card of a yarn or a branch where it is named.
@@ -19,7 +17,7 @@ func (v *view) hoverName(at int) (*card, source.Span) {
 	}
 	switch name.Kind {
 	case names.Yarn:
-		for _, y := range materials.Read(v.File).Yarns {
+		for _, y := range v.materials().Yarns {
 			for _, d := range name.Declarations() {
 				if v.Text.Slice(d.Span) == y.Name {
 					return yarnCard(&y), m.Span
@@ -61,10 +59,7 @@ func (v *view) branchCard(m names.Mention) *card {
 
 // hoverMaterials is the card of a yarn or a hook in the header.
 func (v *view) hoverMaterials(at int) (*card, source.Span) {
-	if !slices.ContainsFunc(v.File.Header, func(f *syntax.Field) bool { return f.Span.Contains(at) }) {
-		return nil, source.Span{}
-	}
-	list := materials.Read(v.File)
+	list := v.materials()
 	for _, y := range list.Yarns {
 		if y.Span.Contains(at) {
 			return yarnCard(&y), y.Span

@@ -13,18 +13,19 @@ import (
 // documentDiagnostic gives the findings of a document to a client that asks for
 // them, or says that they are those it has.
 func documentDiagnostic(v *view, params *protocol.DocumentDiagnosticParams) protocol.DocumentDiagnosticReport {
-	id := fingerprint(v.Text.String())
+	id := fingerprint(v.Text.String(), v.generation)
 	if params.PreviousResultID != nil && *params.PreviousResultID == id {
 		return &protocol.RelatedUnchangedDocumentDiagnosticReport{UnchangedDocumentDiagnosticReport: unchanged(id)}
 	}
 	return &protocol.RelatedFullDocumentDiagnosticReport{FullDocumentDiagnosticReport: full(v, id)}
 }
 
-// fingerprint names a text: the same text has the same findings.
-func fingerprint(text string) string {
+// fingerprint names a text under the settings of a generation: the same text has the
+// same findings there.
+func fingerprint(text string, generation int) string {
 	h := fnv.New64a()
 	_, _ = h.Write([]byte(text)) // it cannot fail
-	return fmt.Sprintf("%x", h.Sum64())
+	return fmt.Sprintf("%d-%x", generation, h.Sum64())
 }
 
 func unchanged(id string) protocol.UnchangedDocumentDiagnosticReport {
@@ -48,7 +49,7 @@ func (s *server) workspaceDiagnostic(ctx context.Context, raw jsonrpc2.RawMessag
 			known[key] = p.Value
 		}
 	}
-	files := s.patterns()
+	files, generation := s.patterns(), s.settingsGeneration()
 	told := s.progress(ctx, params.WorkDoneToken, "Checking patterns")
 	defer told.end()
 	report := &protocol.WorkspaceDiagnosticReport{Items: []protocol.WorkspaceDocumentDiagnosticReport{}}
@@ -57,7 +58,7 @@ func (s *server) workspaceDiagnostic(ctx context.Context, raw jsonrpc2.RawMessag
 			return nil, err
 		}
 		told.report(i, len(files))
-		if item := s.reported(ctx, key, known[key]); item != nil {
+		if item := s.reported(ctx, key, known[key], generation); item != nil {
 			report.Items = append(report.Items, item)
 		}
 		delete(known, key)
@@ -71,7 +72,7 @@ func (s *server) workspaceDiagnostic(ctx context.Context, raw jsonrpc2.RawMessag
 }
 
 // reported is what is told of one file, nil where it cannot be read.
-func (s *server) reported(ctx context.Context, key uri.URI, known string) protocol.WorkspaceDocumentDiagnosticReport {
+func (s *server) reported(ctx context.Context, key uri.URI, known string, generation int) protocol.WorkspaceDocumentDiagnosticReport {
 	d, err := s.open(key)
 	if err != nil {
 		s.log.Printf("%s: %v", key, err)
@@ -81,7 +82,7 @@ func (s *server) reported(ctx context.Context, key uri.URI, known string) protoc
 	if d.shown {
 		version = &d.version
 	}
-	id := fingerprint(d.text.String())
+	id := fingerprint(d.text.String(), generation)
 	if id == known {
 		return &protocol.WorkspaceUnchangedDocumentDiagnosticReport{URI: d.uri, Version: version, UnchangedDocumentDiagnosticReport: unchanged(id)}
 	}

@@ -92,13 +92,13 @@ func TestWhatIsNotNeededIsTagged(t *testing.T) {
 	assert.Empty(t, report.Items[1].Tags)
 }
 
-// hedgeFolder is a folder with patterns, one of them hidden and one no pattern.
+// hedgeFolder is a folder with patterns, one of them in what is no part of it, and a text that is none.
 func hedgeFolder(t *testing.T) (string, func(name string) string) {
 	t.Helper()
 	folder := t.TempDir()
 	for name, text := range map[string]string{
 		"acorn.crochet": cup("13"), "spring/wren.crochet": strings.Replace(cup("12"), "Piece: Cup", "Piece: Wren nest", 1),
-		".old/leaf.crochet": cup("14"), "notes.txt": "Piece: Nothing\n",
+		".git/leaf.crochet": cup("14"), "notes.txt": "Piece: Nothing\n",
 	} {
 		require.NoError(t, os.MkdirAll(filepath.Dir(filepath.Join(folder, name)), 0o755))
 		require.NoError(t, os.WriteFile(filepath.Join(folder, name), []byte(text), 0o600))

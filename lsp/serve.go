@@ -36,11 +36,11 @@ var ErrNoShutdown = errors.New("the client left without asking to shut down")
 // It returns nil after an orderly shutdown, [ErrNoShutdown] after any other
 // parting, and the context's error where ctx ended first.
 func Serve(ctx context.Context, in io.ReadCloser, out io.WriteCloser, notes io.Writer) error {
-	return serve(ctx, stdio{in, out}, notes, lint.Analyze)
+	return serve(ctx, stdio{in, out}, notes, lint.Settings.Analyze)
 }
 
-// analyzer reads a text and says all that is known of it.
-type analyzer func(*source.Text) *lint.Analysis
+// analyzer reads a text under some settings and says all that is known of it.
+type analyzer func(lint.Settings, *source.Text) *lint.Analysis
 
 func serve(ctx context.Context, pipe io.ReadWriteCloser, notes io.Writer, analyze analyzer) error {
 	logger := log.New(notes, "stitchproof: ", log.LstdFlags|log.Lmsgprefix)

@@ -10,16 +10,18 @@ import (
 	"go.lsp.dev/protocol"
 	"go.lsp.dev/uri"
 
+	"stitchproof/lang/materials"
 	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
+	"stitchproof/lint/config"
 )
 
 // server is one session with one client.
 type server struct {
 	client  protocol.Client
 	log     *log.Logger
-	analyze func(*source.Text) (*lint.Analysis, error)
+	analyze func(lint.Settings, *source.Text) (*lint.Analysis, error)
 
 	// phase belongs to the inline handlers; can is theirs until initialize has
 	// been answered and read only from then on.
@@ -32,7 +34,10 @@ type server struct {
 	mu        sync.Mutex
 	documents map[uri.URI]*document // by address, in its one spelling
 	folders   []uri.URI             // of the workspace
-	settings  settings
+	house     *config.Finder        // the settings of files
+	// generation counts how often those may have changed.
+	generation int
+	settings   settings
 }
 
 func newServer(client protocol.Client, logger *log.Logger, analyze analyzer) *server {
@@ -40,22 +45,22 @@ func newServer(client protocol.Client, logger *log.Logger, analyze analyzer) *se
 		client: client, log: logger, analyze: guarded(analyze, logger),
 		left:      make(chan struct{}),
 		publisher: newPublisher(),
-		documents: map[uri.URI]*document{},
-		settings:  defaults,
+		documents: map[uri.URI]*document{}, house: config.NewFinder(),
+		settings: defaults,
 	}
 }
 
 // guarded makes an error of a panic: a text that cannot be read costs the
 // answers about it and nothing else.
-func guarded(analyze analyzer, logger *log.Logger) func(*source.Text) (*lint.Analysis, error) {
-	return func(text *source.Text) (_ *lint.Analysis, err error) {
+func guarded(analyze analyzer, logger *log.Logger) func(lint.Settings, *source.Text) (*lint.Analysis, error) {
+	return func(chosen lint.Settings, text *source.Text) (_ *lint.Analysis, err error) {
 		defer func() {
 			if broken := recover(); broken != nil {
 				logger.Printf("reading a text broke down: %v\n%s", broken, debug.Stack())
 				err = fmt.Errorf("reading the text broke down: %v", broken)
 			}
 		}()
-		return analyze(text), nil
+		return analyze(chosen, text), nil
 	}
 }
 
@@ -64,13 +69,16 @@ func guarded(analyze analyzer, logger *log.Logger) func(*source.Text) (*lint.Ana
 type view struct {
 	*lint.Analysis
 	converter
-	uri     uri.URI
-	version int32
-	can     abilities
-	hints   hintKinds
-	lenses  bool
-	names   func() *names.Index // worked out when first asked for
-	memory  *memory
+	uri       uri.URI
+	version   int32
+	can       abilities
+	hints     hintKinds
+	lenses    bool
+	names     func() *names.Index // worked out when first asked for
+	materials func() *materials.List
+	// generation is that of the settings.
+	generation int
+	memory     *memory
 }
 
 func (s *server) view(d *document, analysis *lint.Analysis) *view {
@@ -85,7 +93,10 @@ func (s *server) view(d *document, analysis *lint.Analysis) *view {
 		hints:     s.settings.hints,
 		lenses:    s.settings.lenses,
 		names:     d.names,
-		memory:    d.memory,
+		materials: d.materials,
+
+		generation: s.generation,
+		memory:     d.memory,
 	}
 }
 

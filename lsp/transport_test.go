@@ -15,6 +15,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"stitchproof/lang/source"
 	"stitchproof/lint"
 )
 
@@ -27,7 +28,13 @@ type pipe struct {
 func (p pipe) Close() error { return errors.Join(p.ReadCloser.Close(), p.WriteCloser.Close()) }
 
 // inProcess serves in this process, with the given way to analyze a text.
-func inProcess(t *testing.T, analyze analyzer) *client {
+func inProcess(t *testing.T, analyze func(*source.Text) *lint.Analysis) *client {
+	t.Helper()
+	return inProcessWith(t, func(_ lint.Settings, text *source.Text) *lint.Analysis { return analyze(text) })
+}
+
+// inProcessWith is a server whose analyzer heeds the settings of files.
+func inProcessWith(t *testing.T, analyze analyzer) *client {
 	t.Helper()
 	serverIn, clientOut := io.Pipe()
 	clientIn, serverOut := io.Pipe()
@@ -117,6 +124,6 @@ func TestMain(m *testing.M) {
 // binary.
 func bothWays(t *testing.T, script func(*testing.T, *client)) {
 	t.Helper()
-	t.Run("in process", func(t *testing.T) { script(t, inProcess(t, lint.Analyze)) })
+	t.Run("in process", func(t *testing.T) { script(t, inProcessWith(t, lint.Settings.Analyze)) })
 	t.Run("binary", func(t *testing.T) { script(t, spawned(t)) })
 }

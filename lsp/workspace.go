@@ -2,10 +2,7 @@ package lsp
 
 import (
 	"context"
-	"io/fs"
 	"maps"
-	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 
@@ -13,16 +10,12 @@ import (
 	"go.lsp.dev/uri"
 
 	"stitchproof/lang/source"
+	"stitchproof/lint/config"
+	"stitchproof/lint/inputs"
 )
 
-const (
-	// extension is that of a pattern's file.
-	extension = ".crochet"
-	// mostPatterns bounds the files of a workspace that are looked at, and
-	// largestPattern their size in bytes: what is more is no folder of patterns.
-	mostPatterns   = 5_000
-	largestPattern = 10 << 20
-)
+// mostPatterns bounds the files of a workspace that are looked at.
+const mostPatterns = 5_000
 
 // enter notes the folders that the client has open. One that names none has a
 // root, or only single files.
@@ -53,19 +46,15 @@ func (s *server) didChangeWorkspaceFolders(ctx context.Context, params *protocol
 	return nil
 }
 
-// didChangeWatchedFiles has the client ask again where files changed on the disk.
-func (s *server) didChangeWatchedFiles(ctx context.Context, _ *protocol.DidChangeWatchedFilesParams) error {
-	go s.refresh(ctx)
-	return nil
-}
-
-// watch asks to be told when patterns change on the disk.
+// watch asks to be told when patterns and settings change on the disk.
 func (s *server) watch(ctx context.Context) {
 	if !s.can.watches {
 		return
 	}
 	options, err := protocol.Marshal(&protocol.DidChangeWatchedFilesRegistrationOptions{
-		Watchers: []protocol.FileSystemWatcher{{GlobPattern: protocol.Pattern("**/*" + extension)}},
+		Watchers: []protocol.FileSystemWatcher{
+			{GlobPattern: protocol.Pattern("**/*" + config.Ending)}, {GlobPattern: protocol.Pattern("**/" + config.Name)},
+		},
 	})
 	if err == nil {
 		err = s.client.RegisterCapability(ctx, &protocol.RegistrationParams{Registrations: []protocol.Registration{{
@@ -85,37 +74,25 @@ func (s *server) patterns() []uri.URI {
 	for key := range s.documents {
 		found[key] = true
 	}
-	folders := slices.Clone(s.folders)
+	folders, house := slices.Clone(s.folders), s.house
 	s.mu.Unlock()
+	finder := inputs.Finder{Settings: house}
 	for _, folder := range folders {
 		root, err := keyOf(folder)
 		if err != nil || !root.IsFile() {
 			continue
 		}
-		if err := filepath.WalkDir(root.FsPath(), collecting(found)); err != nil {
+		files, _, err := finder.Find([]string{root.FsPath()})
+		if err != nil {
 			s.log.Printf("%s: %v", folder, err)
 		}
-	}
-	return slices.Sorted(maps.Keys(found))
-}
-
-// collecting collects the patterns of a folder, hidden folders left out.
-func collecting(found map[uri.URI]bool) fs.WalkDirFunc {
-	return func(path string, entry fs.DirEntry, err error) error {
-		switch {
-		case err != nil:
-			return nil // what cannot be read is not shown
-		case len(found) >= mostPatterns:
-			return fs.SkipAll
-		case entry.IsDir() && len(entry.Name()) > 1 && (strings.HasPrefix(entry.Name(), ".") || entry.Name() == "node_modules"):
-			return fs.SkipDir
-		case entry.Type().IsRegular() && filepath.Ext(path) == extension:
-			if key, err := keyOf(uri.File(path)); err == nil {
+		for _, f := range files[:min(len(files), mostPatterns)] {
+			if key, err := keyOf(uri.File(f.Name)); err == nil && f.Err == nil {
 				found[key] = true
 			}
 		}
-		return nil
 	}
+	return slices.Sorted(maps.Keys(found))
 }
 
 // open is a file's newest document: as the client has it or, where it does not, as
@@ -124,14 +101,7 @@ func (s *server) open(key uri.URI) (*document, error) {
 	if d := s.document(key); d != nil {
 		return d, nil
 	}
-	info, err := os.Stat(key.FsPath())
-	if err == nil && info.Size() > largestPattern {
-		err = fs.ErrInvalid
-	}
-	if err != nil {
-		return nil, err
-	}
-	content, err := os.ReadFile(key.FsPath())
+	content, err := inputs.Read(key.FsPath(), nil)
 	if err != nil {
 		return nil, err
 	}
