@@ -9,10 +9,10 @@ import (
 )
 
 // hover says what stands at a place: a stitch, a yarn, a branch, a row by its label,
-// a clause, or what the header lists. Elsewhere it says nothing.
+// a clause, what the header lists, a rule in a comment. Elsewhere it says nothing.
 func hover(v *view, params *protocol.HoverParams) *protocol.Hover {
 	at := v.offset(params.Position)
-	for _, look := range [...]func(int) (*card, source.Span){v.hoverStitch, v.hoverName, v.hoverRow, v.hoverDefinition, v.hoverMaterials} {
+	for _, look := range [...]func(int) (*card, source.Span){v.hoverRule, v.hoverStitch, v.hoverName, v.hoverRow, v.hoverDefinition, v.hoverMaterials} {
 		if c, span := look(at); c != nil {
 			return &protocol.Hover{Contents: c.markup(v.can.markdown), Range: new(v.rangeOf(span))}
 		}

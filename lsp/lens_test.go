@@ -60,12 +60,14 @@ func TestLinksToFiles(t *testing.T) {
 
 func TestHoverOnMaterialsAndBranches(t *testing.T) {
 	const text = "Pattern: Twig\nTerms: US\nHook: 5.5 mm (US I-9)\nYarn A: bark brown, worsted (4), 7 m\n\nPiece: Twig\nWith A, ch 14.\n" +
-		"Row 1: Sc in 2nd ch from hook and in next 4 ch, branch Thorn: ch 6, sc in 2nd ch from hook and in next 2 ch, return to stem.\n"
+		"Row 1: Sc in 2nd ch from hook and in next 4 ch, branch Thorn: ch 6, sc in 2nd ch from hook and in next 2 ch, return to stem.\n" +
+		"// allow tail-missing: it is woven in\n"
 	for words, want := range map[string][]string{
 		"Hook: 5.|5":     {"Hook 5.5 mm", "US I-9: 5.5 mm"},
 		"worst|ed":       {"Yarn A", "Weight: medium (4), 11-14 sc to 10 cm, hook 5.5-6.5 mm"},
 		"With |A":        {"Yarn A", "Listed as: bark brown, worsted (4), 7 m"},
 		"branch Th|orn:": {"Branch Thorn", "6 places"},
+		"allow t|ail":    {"tail-missing\n"},
 	} {
 		c := inProcess(t, lint.Analyze)
 		c.initialize(nil, nil)
