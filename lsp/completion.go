@@ -16,7 +16,8 @@ import (
 // completion suggests what may come next, the likeliest first.
 func completion(v *view, params *protocol.CompletionParams) *protocol.CompletionList {
 	list := &protocol.CompletionList{Items: []protocol.CompletionItem{}}
-	found := suggest.At(v.Text, v.offset(params.Position))
+	at := v.offset(params.Position)
+	found := append(v.ruleNames(at), suggest.At(v.Text, at)...)
 	if len(found) == 0 {
 		return list
 	}

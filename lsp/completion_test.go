@@ -127,3 +127,14 @@ func TestNothingToSuggest(t *testing.T) {
 	assert.NotNil(t, list.Items)
 	assert.Empty(t, list.Items)
 }
+
+func TestRulesAreSuggestedWhereTheyAreAllowed(t *testing.T) {
+	c := inProcess(t, lint.Analyze)
+	c.initialize(nil, nil)
+	_, list := suggestions(t, c, strings.Replace(faulty, "1|3", "13", 1)+"// allow count-missing, |\n")
+	assert.Equal(t, "count-mismatch", list.Items[0].Label, "it finds something here")
+	assert.NotEmpty(t, list.labelled(t, "turn-missing").TextEdit.NewText)
+	_, list = suggestions(t, c, "// allow count-mis|")
+	assert.Equal(t, []string{"count-mismatch", "count-missing"}, []string{list.Items[0].Label, list.Items[1].Label})
+	assert.Len(t, list.Items, 2)
+}
