@@ -65,7 +65,7 @@ func viewOf(text *source.Text) *view {
 	analysis := lint.Analyze(text)
 	return &view{
 		Analysis: analysis, converter: converter{text, source.UTF16}, uri: file,
-		can: abilities{hierarchy: true, markdown: true, related: true}, hints: defaults.hints,
+		can: abilities{hierarchy: true, markdown: true, related: true}, hints: defaults.hints, lenses: true,
 		names: sync.OnceValue(func() *names.Index { return names.Of(analysis.File) }), memory: &memory{},
 		materials: sync.OnceValue(func() *materials.List { return materials.Read(analysis.File) }),
 	}
@@ -106,6 +106,9 @@ func checkPlaces(t *testing.T, v *view) {
 			edit := item.TextEdit.(*protocol.TextEdit)
 			assert.True(t, v.span(edit.Range).End == v.offset(at.Position) && edit.Range.Start.Line == edit.Range.End.Line && item.Label != "")
 		}
+	}
+	for _, l := range codeLens(v, nil) {
+		assert.Contains(t, l.Command.Title, "total")
 	}
 	for _, f := range foldingRanges(v, nil) {
 		assert.Less(t, f.StartLine, f.EndLine)

@@ -24,8 +24,9 @@ func (s *server) enter(params *protocol.InitializeParams) {
 	for _, f := range folders {
 		s.folders = append(s.folders, f.URI)
 	}
-	if len(folders) == 0 && params.RootURI != nil {
-		s.folders = append(s.folders, *params.RootURI)
+	//lint:ignore SA1019 clients that know no folders have nothing else
+	if root := params.RootURI; len(folders) == 0 && root != nil {
+		s.folders = append(s.folders, *root)
 	}
 	for i, f := range s.folders {
 		s.folders[i] = uri.URI(strings.Clone(string(f)))
