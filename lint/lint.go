@@ -145,7 +145,7 @@ func Analyze(text *source.Text) *Analysis { return Settings{}.Analyze(text) }
 func (s Settings) Analyze(text *source.Text) *Analysis {
 	return guarded(text, func() *Analysis {
 		file := syntax.Read(text)
-		look := Pass{File: file, Fabric: fabric.WorkIn(file, s.Dialect), Materials: materials.Read(file)}
+		look := Pass{File: file, Fabric: fabric.WorkIn(file, s.Dialect), Materials: materials.Read(file), House: s.Style}
 		return &Analysis{Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials, Findings: s.run(rules, look)}
 	})
 }

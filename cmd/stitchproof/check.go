@@ -40,7 +40,7 @@ func (c *checkCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	found, err := c.find(run.settings)
+	found, err := c.find(c.Paths, run.settings)
 	if err != nil {
 		return err
 	}
@@ -85,7 +85,7 @@ func (c *checkCommand) run(s *streams) (*checkRun, error) {
 // is ignored, as it may be in a hook, that is as it should be.
 func (c *checkCommand) nothing(s *streams, found finding) error {
 	if found.ignored == 0 {
-		return fmt.Errorf("no %s file in %s", ending, strings.Join(c.Paths, ", "))
+		return noneFound(c.Paths)
 	}
 	if !c.Quiet {
 		fmt.Fprintf(s.err, "stitchproof: nothing is checked: all of %s is ignored\n", strings.Join(c.Paths, ", "))

@@ -29,6 +29,7 @@ type commands struct {
 	Rules      rulesCommand      `cmd:"" help:"List the rules."`
 	Config     configCommand     `cmd:"" help:"Show the settings that hold for a file, and where they come from."`
 	Init       initCommand       `cmd:"" help:"Write a file of settings to start from."`
+	Format     formatCommand     `cmd:"" help:"Write patterns in the style of the house, and nothing otherwise worked."`
 	Terms      termsCommand      `cmd:"" help:"Write a pattern in US or in UK terms."`
 	LSP        lspCommand        `cmd:"" name:"lsp" help:"Serve an editor over standard input and output."`
 	Completion completionCommand `cmd:"" help:"Write the script by which a shell completes the command line."`

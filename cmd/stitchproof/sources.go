@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"stitchproof/lang/source"
 	"stitchproof/lint"
@@ -78,16 +79,21 @@ type finding struct {
 	ignored int
 }
 
-// find finds the files of the command line.
-func (c *checkCommand) find(settings *config.Finder) (finding, error) {
-	f := inputs.Finder{Settings: settings, Ignore: c.Ignore, Force: c.ForceIgnore}
-	found, ignored, err := f.Find(c.Paths)
+// find finds the files that paths mean.
+func (f *inputFlags) find(named []string, settings *config.Finder) (finding, error) {
+	finder := inputs.Finder{Settings: settings, Ignore: f.Ignore, Force: f.ForceIgnore}
+	found, ignored, err := finder.Find(named)
 	for _, in := range found {
-		if err == nil { // a fault in settings is told once, before anything is checked
-			_, err = settings.In(filepath.Dir(c.named(in.Name)))
+		if err == nil { // a fault in settings is told once, before anything is done
+			_, err = settings.In(filepath.Dir(f.named(in.Name)))
 		}
 	}
 	return finding{found, ignored}, err
+}
+
+// noneFound says that paths mean no pattern.
+func noneFound(named []string) error {
+	return fmt.Errorf("no %s file in %s", ending, strings.Join(named, ", "))
 }
 
 // named is what a file is called in reports.

@@ -1,12 +1,9 @@
 package main
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"io"
-
-	"github.com/rogpeppe/go-internal/diff"
 
 	"stitchproof/cmd/stitchproof/rewrite"
 	"stitchproof/lang/source"
@@ -44,7 +41,7 @@ func (c *termsCommand) Run(s *streams) error {
 	case c.Write:
 		return rewrite.File(c.File, []byte(was.String()), []byte(now.String()))
 	case c.Diff:
-		_, err = s.out.Write(difference(c.File, was, now))
+		err = showDiff(s.out, c.File, []byte(was.String()), []byte(now.String()))
 	default:
 		_, err = io.WriteString(s.out, now.String())
 	}
@@ -58,11 +55,4 @@ func inTerms(text *source.Text, to stitch.Dialect) (*source.Text, error) {
 		return nil, err
 	}
 	return text.Apply(edits)
-}
-
-// difference shows the lines that change, as patch reads them.
-func difference(name string, was, now *source.Text) []byte {
-	shown := diff.Diff(name, []byte(was.String()), name, []byte(now.String()))
-	_, shown, _ = bytes.Cut(shown, []byte("\n")) // the command that would show it
-	return shown
 }
