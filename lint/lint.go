@@ -129,9 +129,11 @@ func (p *Pass) Report(f Finding) {
 
 // Analysis is all that is known of a file.
 type Analysis struct {
-	Text   *source.Text
-	File   *syntax.File
-	Fabric *fabric.Fabric
+	// Settings are those that it was made under.
+	Settings Settings
+	Text     *source.Text
+	File     *syntax.File
+	Fabric   *fabric.Fabric
 	// Materials is what the header says is needed.
 	Materials *materials.List
 	Findings  []Finding // by place, then by rule
@@ -146,7 +148,7 @@ func (s Settings) Analyze(text *source.Text) *Analysis {
 	return guarded(text, func() *Analysis {
 		file := syntax.Read(text)
 		look := Pass{File: file, Fabric: fabric.WorkIn(file, s.Dialect), Materials: materials.Read(file), House: s.Style}
-		return &Analysis{Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials, Findings: s.run(rules, look)}
+		return &Analysis{Settings: s, Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials, Findings: s.run(rules, look)}
 	})
 }
 

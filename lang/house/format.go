@@ -20,6 +20,8 @@ type Style struct {
 // Formatted is a pattern in a house's style.
 type Formatted struct {
 	Text *source.Text
+	// Edits make Text of the text as it was, one for each instruction that changes.
+	Edits []source.Edit
 	// Kept are the instructions, by their places in the text as it was, that
 	// would have been worked otherwise if they were written in the style, and
 	// are left as they were in that respect.
@@ -42,10 +44,14 @@ func Format(text *source.Text, style Style, work Worker) Formatted {
 	}
 	f.pass(f.laidOut)
 	out := Formatted{Text: f.now.File.Text}
-	rows := slices.Collect(f.was.Rows())
-	for i := range rows {
+	was, now := slices.Collect(f.was.Rows()), slices.Collect(f.now.Rows())
+	for i := range was {
+		at := was[i].Tree.Written()
 		if f.kept[i] {
-			out.Kept = append(out.Kept, rows[i].Tree.Span())
+			out.Kept = append(out.Kept, at)
+		}
+		if text := out.Text.Slice(now[i].Tree.Written()); text != f.was.File.Text.Slice(at) {
+			out.Edits = append(out.Edits, source.Edit{Span: at, New: text})
 		}
 	}
 	return out

@@ -1,0 +1,50 @@
+package lsp
+
+import (
+	"slices"
+
+	"go.lsp.dev/protocol"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/house"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// formatting writes the instructions in the style of the house.
+func formatting(v *view, _ *protocol.DocumentFormattingParams) []protocol.TextEdit {
+	return v.styled(func(source.Span) bool { return true })
+}
+
+// rangeFormatting writes those in the style that lie in a part of the document,
+// or begin or end there.
+func rangeFormatting(v *view, params *protocol.DocumentRangeFormattingParams) []protocol.TextEdit {
+	return v.styled(v.within(params.Range))
+}
+
+// rangesFormatting does so for several parts at once.
+func rangesFormatting(v *view, params *protocol.DocumentRangesFormattingParams) []protocol.TextEdit {
+	return v.styled(func(s source.Span) bool {
+		return slices.ContainsFunc(params.Ranges, func(r protocol.Range) bool { return v.within(r)(s) })
+	})
+}
+
+// within tells which spans have a part in a range.
+func (v *view) within(r protocol.Range) func(source.Span) bool {
+	asked := v.span(r)
+	return func(s source.Span) bool { return s.Start <= asked.End && asked.Start <= s.End }
+}
+
+// styled are the edits that write the instructions that are wanted in the style.
+func (v *view) styled(wanted func(source.Span) bool) []protocol.TextEdit {
+	formatted := house.Format(v.Text, v.Settings.Style, func(t *source.Text) *fabric.Fabric {
+		return fabric.WorkIn(syntax.Read(t), v.Settings.Dialect)
+	})
+	out := []protocol.TextEdit{}
+	for _, e := range formatted.Edits {
+		if wanted(e.Span) {
+			out = append(out, v.textEdit(e))
+		}
+	}
+	return out
+}
