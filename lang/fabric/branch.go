@@ -198,12 +198,15 @@ func (h *hand) joinTo(k *stitch.Stitch, n int, p syntax.Place, own []int) {
 	if !h.chainsOn() {
 		h.chainOf()
 	}
+	if len(own) == 0 {
+		return // that nothing is worked along it is told where it came home
+	}
+	if p.Noun.Kind != syntax.NounChain { // of a chain that is worked, its stitches are meant
+		own = slices.DeleteFunc(slices.Clone(own), func(i int) bool { return !h.accepts(h.stitch(i), p.Noun) })
+	}
 	m, nth := p.Number.Or(h.size, 1), max(p.Nth, 1)
 	if p.Pick == syntax.PickLast {
 		nth = len(own) - m + 1
-	}
-	if len(own) == 0 {
-		return // that nothing is worked along it is told where it came home
 	}
 	if last := nth + m - 1; nth < 1 || last > len(own) {
 		at, _ := h.used.get(p.Name)
