@@ -90,7 +90,9 @@ func TestRolesOfEveryExample(t *testing.T) {
 				for _, row := range piece.Rows {
 					for _, unread := range row.Unread() {
 						for _, w := range words {
-							assert.False(t, row.Abs(unread).Covers(w.Span), "%s: %q was not understood", path, text.Slice(w.Span))
+							if row.Abs(unread).Covers(w.Span) {
+								t.Errorf("%s: %q was not understood", path, text.Slice(w.Span))
+							}
 						}
 					}
 				}
