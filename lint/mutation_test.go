@@ -28,7 +28,7 @@ var (
 
 // drawnOf is out of how many changes one is drawn, the same ones in every run,
 // so that the tests stay quick. Of a kind that is rare, every one is.
-const drawnOf = 4
+const drawnOf = 10
 
 // outcome is what became of a mutant.
 type outcome uint8
