@@ -44,8 +44,8 @@ func checkMarkerMissing(p *Pass) {
 		var first *fabric.Row
 		rounds := 0
 		for _, row := range piece.Rows {
-			if has[*syntax.Marker](row.Tree) || row.Joined && row.Works() {
-				first = nil
+			if has[*syntax.Marker](row.Tree) || row.Joined && row.Works() || row.Round && len(row.Tree.Unread()) > 0 {
+				first = nil // it is marked, or joined, or may be in words that are not understood
 				break
 			}
 			if row.Works() && row.Round && labelled(row) && !row.Turned {

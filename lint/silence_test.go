@@ -48,6 +48,8 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"an odd stitch", "repeat-remainder", mat + "Row 2: [Sc in next 4 sts, 2 sc in next st] across; turn.\nFasten off.\n", 1},
 		{"an odd stitch, and what to do with it", "repeat-remainder", mat + "Row 2: [Sc in next 4 sts, 2 sc in next st] across; turn. If you are left with an odd stitch, put a sc in it.\nFasten off.\n", 0},
 
+		{"a join in words that are not understood", "marker-missing", "Terms: US\nCh 4; join.\nRnd 1: Ch 3, 11 dc in rng, sl st top of ch 3. (12 dc)\nRnd 2: 2 dc in each st around. (24 dc)\nRnd 3: Dc in each st around. (24 dc)\nRnd 4: Sc in each st around. (24 sc)\nFasten off.\n", 0},
+
 		{"round one post", "row-short", mat + "Row 2: Ch 1, (3 sc, hdc, 3 sc) around post of next st; turn.\nFasten off.\n", 0},
 		{"a word that is misspelt along a branch", "branch-chain-left", mat + "Row 2: Ch 1, sc in next 6 sts, branch A: ch 6, sc in 2nd ch from hook, csd in next 4 ch, return to row, sc in next 6 sts.\nFasten off.\n", 0},
 		{"a branch at its foot", "branch-at-tip", mat + "Row 2: Ch 1, sc in next 6 sts, branch A: ch 6, sc in 2nd ch from hook and in next 4 ch, turn, sc in next 5 sts, turn, sc in next 5 sts, return to row, sc in next 6 sts.\nFasten off.\n", 0},
