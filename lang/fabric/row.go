@@ -583,7 +583,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 	}
 	if name := h.groupName(k, own); name != "" {
 		if n := h.named(name); n > 0 {
-			return n, true
+			return n + h.beginsAs(name), true
 		}
 		if own != nil && h.named(name) == 0 {
 			if n := h.groupsOf(own); n > 0 {
@@ -618,6 +618,30 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 		return 0, false // stitches worked together may be what the count calls clusters
 	}
 	return total, true
+}
+
+// beginsAs is 1 where the row begins, from its beginning chain on, with what one
+// of the pattern's own stitches is made of, and nobody calls it so.
+func (h *hand) beginsAs(name string) int {
+	first := slices.IndexFunc(h.row, func(i int) bool { return h.stitch(i).Own == name })
+	if first < 0 {
+		return 0
+	}
+	one, last := h.stitch(h.row[first]).Object, first
+	for last < len(h.row) && h.stitch(h.row[last]).Object == one {
+		last++
+	}
+	made := h.row[first:last]
+	if len(made) > first || !h.stitch(h.row[0]).Turning {
+		return 0
+	}
+	for k, i := range made {
+		begun, of := h.stitch(h.row[k]), h.stitch(i)
+		if begun.Kind != of.Kind || begun.Chains != of.Chains || begun.Own != "" {
+			return 0
+		}
+	}
+	return 1
 }
 
 // told is how many stitches of a kind the row says that it has made: `(cluster
