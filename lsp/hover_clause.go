@@ -61,13 +61,18 @@ func (v *view) firstSize() string {
 // kindsMade lists what a clause makes in the first size, by kind: 3 dc, 1 ch-2 sp.
 // Chains to be worked into are left out: they are in no count.
 func (v *view) kindsMade(row *fabric.Row, step *fabric.Step) string {
-	var made tallied
-	for _, s := range row.Piece.Stitches[0][step.From:step.To] {
-		if s.IsSpace() || s.Kind.Class != stitch.Chain || s.Turning {
-			made.add(s.Name(v.Fabric.Dialect))
+	var made []*fabric.Stitch
+	all := row.Piece.Stitches[0]
+	for i := step.From; i < step.To; i++ {
+		if s := &all[i]; s.IsSpace() || s.Kind.Class != stitch.Chain || s.Turning {
+			made = append(made, s)
 		}
 	}
-	return made.String()
+	var words []string
+	for _, part := range fabric.Kinds(made, v.Fabric.Dialect) {
+		words = append(words, strconv.Itoa(part.N)+" "+part.Name)
+	}
+	return strings.Join(words, ", ")
 }
 
 // placesUsed lists what a clause is worked into in the first size, by kind and

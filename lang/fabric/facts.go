@@ -94,6 +94,39 @@ func (s *Stitch) Name(d stitch.Dialect) string {
 	return s.Kind.Abbreviation(d)
 }
 
+// Kinds counts stitches and spaces by kind, in the order first made. Of a shell, or
+// another of the pattern's own groups, the stitches are counted that it is made
+// of; one that is a single stitch goes by the pattern's word.
+func Kinds(made []*Stitch, d stitch.Dialect) []PartCount {
+	several := map[int]int{} // stitches of each object
+	for _, s := range made {
+		if !s.IsSpace() {
+			several[s.Object]++
+		}
+	}
+	var out []PartCount
+	index := map[string]int{}
+	var last *Stitch
+	at := 0
+	for _, s := range made {
+		if last == nil || s.Kind == nil || s.Kind != last.Kind || s.Own != "" || last.Own != "" {
+			name := s.Name(d)
+			if s.Own != "" && s.Kind != nil && several[s.Object] > 1 {
+				name = s.Kind.Abbreviation(d)
+			}
+			known := false
+			if at, known = index[name]; !known {
+				at = len(out)
+				index[name] = at
+				out = append(out, PartCount{Name: name})
+			}
+		}
+		out[at].N++
+		last = s
+	}
+	return out
+}
+
 // Row is one instruction, worked.
 type Row struct {
 	Tree  *syntax.Row

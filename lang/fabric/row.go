@@ -445,32 +445,13 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 	return t
 }
 
-// parts counts the stitches of a row by kind, in the order first made.
+// parts counts the stitches of a row by kind.
 func (h *hand) parts(row []int) []PartCount {
-	var out []PartCount
-	index := map[string]int{}
-	var lastKind *stitch.Stitch
-	lastAt := -1
-	for _, i := range row {
-		s := h.stitch(i)
-		if lastAt >= 0 && s.Kind != nil && s.Kind == lastKind && s.Own == "" {
-			out[lastAt].N++
-			continue
-		}
-		name := s.Name(h.words.dialect)
-		at, ok := index[name]
-		if !ok {
-			at = len(out)
-			index[name] = at
-			out = append(out, PartCount{Name: name})
-		}
-		out[at].N++
-		lastKind, lastAt = s.Kind, at
-		if s.Own != "" {
-			lastAt = -1
-		}
+	made := make([]*Stitch, len(row))
+	for k, i := range row {
+		made[k] = h.stitch(i)
 	}
-	return out
+	return Kinds(made, h.words.dialect)
 }
 
 // compare holds one part of a stated count against what the row made.
@@ -583,7 +564,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 	}
 	if name := h.groupName(k, own); name != "" {
 		if n := h.named(name); n > 0 {
-			return n + h.beginsAs(name), true
+			return n + h.beginsAs(name, n), true
 		}
 		if own != nil && h.named(name) == 0 {
 			if n := h.groupsOf(own); n > 0 {
@@ -621,10 +602,17 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 }
 
 // beginsAs is 1 where the row begins, from its beginning chain on, with what one
-// of the pattern's own stitches is made of, and nobody calls it so.
-func (h *hand) beginsAs(name string) int {
+// of the pattern's own stitches is made of, and nobody calls it so: all that are
+// told of are worked by that name.
+func (h *hand) beginsAs(name string, told int) int {
+	objects := map[int]bool{}
+	for _, i := range h.row {
+		if s := h.stitch(i); s.Own == name {
+			objects[s.Object] = true
+		}
+	}
 	first := slices.IndexFunc(h.row, func(i int) bool { return h.stitch(i).Own == name })
-	if first < 0 {
+	if first < 0 || len(objects) != told {
 		return 0
 	}
 	one, last := h.stitch(h.row[first]).Object, first
