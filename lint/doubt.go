@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
 
@@ -11,13 +12,22 @@ import (
 // before them is wrong. One slip of a writer is one finding: what it does to
 // the rows above it is no slip of its own. A row that comes out right ends the
 // doubt.
-type doubts map[*fabric.Row][]bool
+type doubts map[*fabric.Row][]doubt
+
+// doubt is how far a row's ground can be relied on.
+type doubt uint8
+
+const (
+	certain  doubt = iota
+	supposed       // of a row below nobody knows more than how many stitches it says it makes
+	doubtful       // a row below is wrong
+)
 
 func doubtsOf(f *fabric.Fabric) doubts {
 	d := doubts{}
 	for _, piece := range f.Pieces {
 		for _, row := range piece.Rows {
-			d[row] = make([]bool, f.Sizes())
+			d[row] = make([]doubt, f.Sizes())
 		}
 		for size := range f.Sizes() {
 			d.follow(piece, size)
@@ -28,17 +38,25 @@ func doubtsOf(f *fabric.Fabric) doubts {
 
 // follow goes through a piece row by row as a maker does.
 func (d doubts) follow(piece *fabric.Piece, size int) {
-	doubt := piece.From != nil && d.wrong(piece.From, size)
+	ground := certain
+	if piece.From != nil && d.wrong(piece.From, size) {
+		ground = doubtful
+	}
 	var wrong []syntax.RowSpan // the numbers of rows that are wrong
 	for _, row := range piece.Rows {
 		t := &row.Tallies[size]
-		d[row][size] = doubt || refersTo(row.Tree, size, wrong)
+		d[row][size] = ground
+		if refersTo(row.Tree, size, wrong) {
+			d[row][size] = doubtful
+		}
 		switch {
+		case trusted(row, t):
+			ground = supposed
 		case unsound(row, t):
-			doubt = true
+			ground = doubtful
 			wrong = append(wrong, row.Tree.Label.Numbers...)
 		case t.Works && t.Agrees() == fabric.Agrees:
-			doubt = false
+			ground = certain
 		}
 	}
 }
@@ -53,6 +71,26 @@ func (doubts) wrong(piece *fabric.Piece, size int) bool {
 func unsound(row *fabric.Row, t *fabric.Tally) bool {
 	return miswritten(row.Tree) || idle(row) || !t.Known || t.Agrees() == fabric.Disagrees || hasFault(t, misfits...) ||
 		hasFault(t, fabric.RowShort, fabric.MultipleMismatch, fabric.RowUnknown)
+}
+
+// trusted tells whether a row that could not be counted says how many plain
+// stitches it makes, so that the next can be counted on them.
+func trusted(row *fabric.Row, t *fabric.Tally) bool {
+	kind := row.Tree.Label.Kind
+	if t.Known || !t.Works || len(t.Faults) > 0 || miswritten(row.Tree) || kind != syntax.Numbered && kind != syntax.NextRow ||
+		row.Stated == nil || len(row.Stated.Parts) != 1 || row.Stated.Change != 0 {
+		return false
+	}
+	noun := row.Stated.Parts[0].Noun
+	k := noun.Stitch.Meaning.US
+	return noun.Kind == syntax.NounAny || noun.Kind == syntax.NounNone || noun.Kind == syntax.NounStitch && k != nil && k.Class == stitch.Plain
+}
+
+// counts tells whether the count that a row states can be held against it: not
+// where a row below is wrong, and on a ground that is supposed only where all else
+// fits.
+func (d doubts) counts(row *fabric.Row, size int) bool {
+	return d[row][size] == certain || d[row][size] == supposed && len(row.Tallies[size].Faults) == 0
 }
 
 // refersTo tells whether a row repeats one of some rows.

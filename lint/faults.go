@@ -36,18 +36,47 @@ func (p *Pass) faults(kinds ...fabric.FaultKind) []*fault {
 	return out
 }
 
-// own are the faults of a row that follow from no other.
+// own are the faults of a row that follow from no other. What is wrong within a
+// branch is so whatever the row below is, but for a branch from which the words
+// lead nowhere.
 func (p *Pass) own(row *fabric.Row, size int) []fabric.Fault {
 	var out []fabric.Fault
-	lost := p.doubts[row][size]
+	derailed, astray := false, false
 	for _, f := range row.Tallies[size].Faults {
-		if lost && (f.Kind == fabric.RowShort || slices.Contains(misfits, f.Kind)) {
+		follows := derailed || p.doubts[row][size] != certain && !absentBelow(row, size, f)
+		if inBranch(f) {
+			follows = astray && (f.Kind == fabric.BranchUnreturned || f.Kind == fabric.BranchEmpty)
+		}
+		if follows && (f.Kind == fabric.RowShort || slices.Contains(misfits, f.Kind)) {
 			continue
 		}
-		lost = lost || slices.Contains(derailing, f.Kind)
+		astray = astray || f.Kind == fabric.ReturnUnknown || f.Kind == fabric.PlaceAbsent && f.Name == ""
+		derailed = derailed || slices.Contains(derailing, f.Kind)
 		out = append(out, f)
 	}
 	return out
+}
+
+// inBranch tells whether a fault lies within a branch and its own chain, whatever
+// the row below is.
+func inBranch(f fabric.Fault) bool {
+	switch f.Kind {
+	case fabric.BranchUnreturned, fabric.BranchChainLeft, fabric.BranchEmpty, fabric.ReturnUnknown:
+		return true
+	}
+	return f.OnBranch
+}
+
+// absentBelow tells whether a stitch that is asked for is neither made in the row
+// below nor stated there. That row may have a wrong count and nothing else.
+func absentBelow(row *fabric.Row, size int, f fabric.Fault) bool {
+	below := row.Before()
+	if f.Kind != fabric.PlaceAbsent || f.Name == "" || below == nil || below.Stated == nil {
+		return false
+	}
+	t := &below.Tallies[size]
+	return t.Known && len(t.Faults) == 0 && t.Part(f.Name) == 0 &&
+		!slices.ContainsFunc(t.Compared, func(c fabric.Compared) bool { return c.Name == f.Name || c.Result == fabric.Uncheckable })
 }
 
 // gather picks the faults of some kinds, the same one in several sizes as one.

@@ -96,9 +96,29 @@ func unknownNames(r *syntax.Row) []syntax.Token {
 			if t.Kind == syntax.Name && unread.Covers(t.Span) && namesStitch(r, i) && misspelled(r.Source(t.Span)) {
 				out = append(out, t)
 			}
+			if word, ok := glued(r, i, unread); ok && misspelled(r.Source(word.Span)) {
+				out = append(out, word)
+			}
 		}
 	}
 	return out
+}
+
+// glued is the word without a space of which token i, a stitch, is only the
+// beginning, where the rest is not understood: `hdc2tgo`.
+func glued(r *syntax.Row, i int, unread source.Span) (syntax.Token, bool) {
+	t := r.Tokens[i]
+	if t.Kind != syntax.Stitch || i+1 == len(r.Tokens) || r.Tokens[i+1].Span.Start != t.Span.End {
+		return t, false
+	}
+	word := syntax.Token{Kind: syntax.Name, Span: t.Span}
+	for _, next := range r.Tokens[i+1:] {
+		if next.Span.Start != word.Span.End || next.Kind != syntax.Name && next.Kind != syntax.Number && next.Kind != syntax.Stitch {
+			break
+		}
+		word.Span.End = next.Span.End
+	}
+	return word, unread.Covers(source.Span{Start: word.Span.End - 1, End: word.Span.End}) && word.Span.End > t.Span.End
 }
 
 // namesStitch tells whether the word at i stands where a stitch is named: where a

@@ -1,6 +1,8 @@
 package lint
 
 import (
+	"slices"
+
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -41,7 +43,9 @@ func checkEndingMissing(p *Pass) {
 		if last == nil || says(p.wordsOf(piece), "fasten", "finish off", "cut ", "break ", "bind off", "cast off", "end off", "tie off", " fo.", " fo,") {
 			continue
 		}
-		if i+1 < len(p.Fabric.Pieces) && !p.startsAnew(p.Fabric.Pieces[i+1]) {
+		after := p.Fabric.Pieces[i+1:]
+		next := slices.IndexFunc(after, func(other *fabric.Piece) bool { return lastWorking(other) != nil }) // not the making up
+		if next >= 0 && !p.startsAnew(after[next]) {
 			continue
 		}
 		p.Report(Finding{
@@ -70,6 +74,8 @@ func (p *Pass) startsAnew(piece *fabric.Piece) bool {
 			switch n := c.Node.(type) {
 			case *syntax.MagicRing:
 				anew = true
+			case *syntax.Yarn:
+				anew = anew || n.Action == syntax.YarnJoin && n.Place.Elsewhere
 			case *syntax.Work:
 				k := n.Stitch.Meaning.In(p.Fabric.Dialect)
 				anew = anew || fromHook(n) || k != nil && k.Class == stitch.Foundation

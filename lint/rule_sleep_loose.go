@@ -51,7 +51,7 @@ func checkSleepLoose(p *Pass) {
 	}
 	at, found := p.firstOf(loose)
 	if !found {
-		if at, found = p.firstOf(playful); !found || !small {
+		if at, found = p.firstOf(playful); !found {
 			return
 		}
 	}

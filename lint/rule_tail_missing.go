@@ -85,7 +85,7 @@ func sewnOn(text string) []string {
 		}
 		sewing = strings.NewReplacer(" and ", ",", ";", ",").Replace(sewing)
 		for part := range strings.SplitSeq(sewing, ",") {
-			for _, toward := range []string{" to ", " onto ", " on ", " at ", " by ", " along ", " in ", " together"} {
+			for _, toward := range []string{" to ", " onto ", " on ", " at ", " by ", " along ", " in ", " below ", " under ", " behind ", " above ", " beside ", " together"} {
 				part, _, _ = strings.Cut(part, toward)
 			}
 			out = append(out, part)
@@ -98,7 +98,7 @@ func sewnOn(text string) []string {
 // or several.
 func namesPiece(things []string, name string) bool {
 	name = plainText(name)
-	forms := []string{name, name + "s", name + "es", strings.TrimSuffix(name, "f") + "ves"}
+	forms := []string{name, name + "s", name + "es", strings.TrimSuffix(name, "f") + "ves", strings.ReplaceAll(name, "foot", "feet")}
 	for _, thing := range things {
 		thing = strings.TrimSpace(thing)
 		for _, article := range []string{"the ", "each ", "both ", "all ", "a "} {

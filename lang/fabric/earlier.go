@@ -107,7 +107,22 @@ func (h *hand) unworked(p syntax.Place) bool {
 	if p.Pick != syntax.PickRemaining && !p.Row.Written() {
 		return false
 	}
-	i := h.leftAt(p)
+	return h.onLeft(h.leftAt(p))
+}
+
+// pastLeft stands on what was left unworked where a skip comes first after the yarn
+// was fastened off, as the second side of a neck begins: nothing else is there
+// to go on from.
+func (h *hand) pastLeft(p syntax.Place) bool {
+	if !h.cut || h.round || len(h.row) > 0 || p.Pick != syntax.PickNext {
+		return false
+	}
+	n := p.Number.Or(h.size, 1)
+	return h.onLeft(slices.IndexFunc(h.left, func(l leftOut) bool { return len(l.places) > n }))
+}
+
+// onLeft stands on a run of places left unworked. It gives false for none.
+func (h *hand) onLeft(i int) bool {
 	if i < 0 {
 		return false
 	}

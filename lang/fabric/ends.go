@@ -265,6 +265,14 @@ func (h *hand) turn(n *syntax.Turn) {
 	}
 }
 
+// joinAhead leaves what lies before the place where a line of its own joined the
+// yarn: the row that follows begins there.
+func (h *hand) joinAhead() {
+	if h.cut && !h.round && h.held > 0 && h.held < len(h.base) {
+		h.base = h.base[h.held:]
+	}
+}
+
 func (h *hand) changeYarn(n *syntax.Yarn) {
 	if n.Action == syntax.YarnDrop || n.Action == syntax.YarnCarry {
 		return

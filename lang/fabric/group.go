@@ -16,7 +16,7 @@ func (h *hand) skip(p syntax.Place) {
 	if p.Noun.Kind == syntax.NounTurning && !p.Noun.Length.Written() && h.turningTop() < 0 {
 		return // a turning chain that is no stitch is skipped by itself
 	}
-	if h.unworked(p) {
+	if h.unworked(p) || h.pastLeft(p) {
 		p.Pick = syntax.PickNext
 	}
 	if len(h.base) > 0 && !h.begun && h.chains > 0 {

@@ -113,6 +113,7 @@ type hand struct {
 	ending           bool          // the ending of a repeat is being worked
 	stated           bool          // the row says how many it makes
 	ended            bool          // the yarn is fastened off
+	cut              bool          // it was, and nothing has been worked since
 	leadSkip         int           // how many places the last repeat passes over first
 	closing          bool          // the stitch worked last is closed by the motions that follow
 	done             map[int][]int // what each numbered row made

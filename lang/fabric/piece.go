@@ -443,8 +443,10 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 	}
 	if !o.tally.Works && len(k.h.row) == 0 {
 		k.h.laid = k.h.laid && !k.h.turned
+		k.h.joinAhead()
 		return
 	}
+	k.h.cut = o.hand.ended
 	if stated != nil && (!o.tally.Known || o.tally.Agrees() == Disagrees) {
 		k.heal = k.h.imagined(stated)
 	}

@@ -169,12 +169,10 @@ func (k *worker) called(n int) (unit, bool) {
 // ofPiece finds the rows that `work as for Back to **` names: those of another
 // piece up to a mark or to a numbered row.
 func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
-	for _, p := range k.fabric.Pieces {
-		if !strings.EqualFold(p.Tree.Name, ref.Piece) {
-			continue
-		}
+	var out []unit
+	ended := false
+	for _, p := range k.fabric.called(ref.Piece) {
 		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}}
-		var out []unit
 		for _, r := range p.Rows {
 			units, ok := other.units(r)
 			if !ok {
@@ -187,20 +185,40 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 					return out, true
 				}
 			}
-			if !ref.PieceRow.Written() && marked(r.Tree) {
+			if ended = !ref.PieceRow.Written() && marked(r.Tree); ended {
 				break
 			}
 		}
-		if ref.Mark != "" && (len(out) == 0 || !marked(out[len(out)-1].tree)) {
+		if ended {
+			break
+		}
+	}
+	if len(out) > 0 {
+		if ref.Mark != "" && !ended {
 			k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Mark})
 			return nil, false
 		}
-		return out, len(out) > 0
+		return out, true
 	}
 	if !ref.Changed {
 		k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Piece}) // where more is said, it may be no name
 	}
 	return nil, false
+}
+
+// called finds the piece of a name or, where none has it, those that stand under
+// a heading of that name.
+func (f *Fabric) called(name string) []*Piece {
+	var under []*Piece
+	for _, p := range f.Pieces {
+		if strings.EqualFold(p.Tree.Name, name) {
+			return []*Piece{p}
+		}
+		if strings.EqualFold(p.Tree.Under, name) {
+			under = append(under, p)
+		}
+	}
+	return under
 }
 
 // marked tells whether a mark that other pieces refer to stands in a row.

@@ -130,7 +130,7 @@ func spanned(body []syntax.Clause) int {
 		switch n := c.Node.(type) {
 		case *syntax.Chain, *syntax.Join, *syntax.Remark:
 		case *syntax.Work:
-			if !chains || len(n.Places) != 1 || n.Places[0].From != syntax.FromHook && n.Places[0].Pick != syntax.PickSame && n.Places[0].Noun.Kind != syntax.NounChain {
+			if !chains || len(n.Places) == 0 || slices.ContainsFunc(n.Places, belowBody) {
 				return 1
 			}
 		default:
@@ -138,6 +138,12 @@ func spanned(body []syntax.Clause) int {
 		}
 	}
 	return 0
+}
+
+// belowBody tells a place of the row below from one that a definition's own
+// chains give.
+func belowBody(p syntax.Place) bool {
+	return p.From != syntax.FromHook && p.Pick != syntax.PickSame && p.Noun.Kind != syntax.NounChain
 }
 
 // spread tells whether a definition's body passes over stitches as it goes.

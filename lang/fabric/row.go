@@ -469,7 +469,10 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Made = made
 	case syntax.NounSpace, syntax.NounChain, syntax.NounTurning:
 		c.Name = h.nounName(syntax.Noun{Kind: syntax.NounSpace, Length: p.Noun.Length})
-		c.Made = h.countSpaces(p.Noun)
+		c.Made = h.countSpaces(p.Noun, false)
+		if apart := h.countSpaces(p.Noun, true); apart == c.Stated && h.namesGroups(stated) {
+			c.Made = apart
+		}
 		if p.Noun.Kind == syntax.NounChain && !p.Noun.Length.Written() {
 			c.Name, c.Made = h.nounName(p.Noun), t.Chains
 		}
@@ -574,13 +577,12 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 		n := h.alike()
 		return n, n > 0
 	}
-	grouped, exact := false, false
+	grouped, exact := h.namesGroups(stated), false
 	for _, p := range stated.Parts {
 		if p.Noun.Kind != syntax.NounStitch {
 			continue
 		}
-		other, own := h.words.stitch(p.Noun.Stitch)
-		grouped = grouped || h.groupName(other, own) != ""
+		other, _ := h.words.stitch(p.Noun.Stitch)
 		exact = exact || other != nil && other != k && other.Plain() == k
 	}
 	for _, i := range h.row {
@@ -630,6 +632,18 @@ func (h *hand) beginsAs(name string, told int) int {
 		}
 	}
 	return 1
+}
+
+// namesGroups tells whether a count names groups of stitches beside others: what
+// is inside them is counted with them.
+func (h *hand) namesGroups(stated *syntax.Total) bool {
+	return slices.ContainsFunc(stated.Parts, func(p syntax.Part) bool {
+		if p.Noun.Kind != syntax.NounStitch {
+			return false
+		}
+		k, own := h.words.stitch(p.Noun.Stitch)
+		return h.groupName(k, own) != ""
+	})
 }
 
 // told is how many stitches of a kind the row says that it has made: `(cluster
@@ -772,12 +786,13 @@ func (h *hand) groupName(k *stitch.Stitch, own *ownStitch) string {
 	return ""
 }
 
-// countSpaces counts spaces, of the length that is named. Loops and arches are
-// the long ones, where there are others.
-func (h *hand) countSpaces(n syntax.Noun) int {
+// countSpaces counts spaces, of the length that is named, or only those apart
+// from the pattern's own groups. Loops and arches are the long ones, where there
+// are others.
+func (h *hand) countSpaces(n syntax.Noun, apart bool) int {
 	total, long := 0, 0
 	for _, i := range h.row {
-		if s := h.stitch(i); s.IsSpace() && !s.IsPicot() && (!n.Length.Written() || s.Chains == n.Length.At(h.size)) {
+		if s := h.stitch(i); !(apart && s.Own != "") && s.IsSpace() && !s.IsPicot() && (!n.Length.Written() || s.Chains == n.Length.At(h.size)) {
 			total++
 			if s.Chains >= longSpace {
 				long++

@@ -76,7 +76,7 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.NoJoin:
 		h.round = true
 	case *syntax.Finish:
-		h.ended = true
+		h.ended, h.cut = true, true
 	case *syntax.Motion:
 		if !h.closing {
 			h.lose() // a stitch told by its motions
@@ -132,9 +132,7 @@ func (h *hand) takeUp(next []syntax.Clause) {
 }
 
 func (h *hand) chain(n *syntax.Chain) {
-	if !h.nested && !h.fixed && len(h.row) > 0 && h.onlySlips() && h.chains == 0 && (h.round || h.risesBy(n.Number.At(h.size))) {
-		h.arrive()
-	}
+	h.arriveBy(n)
 	if !n.Number.Written() && n.Multiple.Written() {
 		h.layMultiple(n)
 		return
@@ -172,6 +170,30 @@ func (h *hand) chain(n *syntax.Chain) {
 			h.counts = n.Counts
 		}
 	}
+}
+
+// arriveBy begins the row where slip stitches have led, with the chain that
+// rises there. It gives false where none has led anywhere.
+func (h *hand) arriveBy(n *syntax.Chain) bool {
+	if h.nested || h.fixed || len(h.row) == 0 || !h.onlySlips() || h.chains > 0 || !h.round && !h.risesBy(n.Number.At(h.size)) {
+		return false
+	}
+	h.arrive()
+	return true
+}
+
+// arriveWith begins the row, where slip stitches have led, with one of the
+// pattern's own stitches that rises there: `beg shell: ch 3, 4 dc in same sp`.
+func (h *hand) arriveWith(own *ownStitch, places []syntax.Place) bool {
+	if own == nil || len(own.body) == 0 || len(places) > 1 || len(places) == 1 && places[0].Pick != syntax.PickSame {
+		return false
+	}
+	rise, ok := own.body[0].Node.(*syntax.Chain)
+	if !ok || own.spans == 0 || !h.arriveBy(rise) {
+		return false
+	}
+	h.worked(func() { h.own(own, h.held) })
+	return true
 }
 
 // shape makes the row so many stitches more or fewer, wherever they fall.
@@ -268,6 +290,9 @@ func (h *hand) work(w *syntax.Work) {
 		return
 	}
 	h.works = true
+	if h.arriveWith(own, w.Places) {
+		return
+	}
 	if w.Loop != syntax.BothLoops {
 		saved := h.loop
 		h.loop = w.Loop

@@ -112,6 +112,13 @@ func beginsRow(line string) bool {
 	return !r.Label.Bare || instructs(r)
 }
 
+// goesOnList tells the second or a later item of a numbered list. No work begins
+// with it: below a heading for notes it is one of them, whatever it speaks of.
+func goesOnList(line string) bool {
+	label, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	return n > 0 && label.Bare && label.First(0) > 1
+}
+
 // firstWords cuts a line to what a label can take.
 func firstWords(line string) string {
 	if len(line) <= 80 {
@@ -184,7 +191,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 	if d.section == "" {
 		return false
 	}
-	if beginsRow(trimmed) {
+	if beginsRow(trimmed) && !(d.section == "notes" && goesOnList(trimmed)) {
 		d.section = ""
 		return false
 	}

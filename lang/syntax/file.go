@@ -67,6 +67,9 @@ type Piece struct {
 	// Span is the heading, or the first instruction where there is none.
 	Span     source.Span
 	NameSpan source.Span
+	// Under is the heading above that this piece stands under with others: `Back`
+	// over `Ribbing` and `Body`; "" for none.
+	Under string
 	// Make is how many are made, where it is said.
 	Make Num
 	Rows []*Row

@@ -557,7 +557,7 @@ type gYarn struct {
 // attach yarn at lower corner of right front: a place that no row made
 type gYarnAt struct {
 	Pos  lexer.Position
-	Name *gName `parser:"'join' ( @@ | 'with' Stitch )?"`
+	Name *gName `parser:"'join' @@? ( 'with' Stitch )?"`
 	Rest bool   `parser:"@( 'in' | 'to' | 'at' | 'on' ) ( Name | Word | Number | Ordinal | Stitch | Hyphen )+"`
 }
 

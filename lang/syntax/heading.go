@@ -182,8 +182,8 @@ var (
 	// headingMark is what may stand between a heading and its instruction: a
 	// stop, a dash, dots, how many to make.
 	headingMark = regexp.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
-	// makeLast is the `– make 2` at the end of a heading.
-	makeLast = regexp.MustCompile(`(?i)[ ,:—–-]+(?:make|x|×) ?(?:\d+|two|three|four|five|six|eight|ten)$`)
+	// makeLast is the `– make 2` or `(make 2)` at the end of a heading.
+	makeLast = regexp.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `\))$`)
 	// howManyLast is the `(2)` at the end of a heading's name.
 	howManyLast = regexp.MustCompile(`\s*\([^()]{1,40}\)$`)
 )
@@ -191,6 +191,7 @@ var (
 const (
 	headingStop = `(?:[.:]?(?:--+|[—–])|\.(?: ?\.)+|…|[:.])`
 	howMany     = `\((?i:make|work) [^()]*\)`
+	copies      = `(?:make|x|×) ?(?:\d+|two|three|four|five|six|eight|ten)`
 )
 
 // splitHeading splits a heading from the instruction it runs into. It is one
@@ -390,16 +391,37 @@ func (d *document) piece(at source.Span) *Piece {
 	return d.file.Pieces[len(d.file.Pieces)-1]
 }
 
+// dropEmptyPieces takes headings with no instruction of their own for prose. Those
+// that follow in another look stand under such a heading: `Ribbing` and `Body`
+// under `BACK`.
 func (d *document) dropEmptyPieces() {
 	kept := d.file.Pieces[:0]
+	var over *Piece
 	for _, p := range d.file.Pieces {
-		if len(p.Rows) > 0 {
-			kept = append(kept, p)
+		if over != nil && d.look(p) == d.look(over) {
+			over = nil
+		}
+		if len(p.Rows) == 0 {
+			over = p
+			d.file.Prose = append(d.file.Prose, p.Span)
 			continue
 		}
-		d.file.Prose = append(d.file.Prose, p.Span)
+		if over != nil {
+			p.Under = over.Name
+		}
+		kept = append(kept, p)
 	}
 	d.file.Pieces = kept
+}
+
+// look is how a heading is set apart: its marks, and whether it is in capitals.
+func (d *document) look(p *Piece) string {
+	line := strings.TrimLeftFunc(d.text(p.Span), isBlank)
+	marks := line[:len(line)-len(strings.TrimLeft(line, "#*_"))]
+	if inCapitals(p.Name) {
+		marks += "CAPITALS"
+	}
+	return marks
 }
 
 // startsAgain tells whether a second Row 1 begins a new piece.

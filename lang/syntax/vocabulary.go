@@ -328,32 +328,38 @@ func (l *scanner) counts(before []Token, i int) bool {
 // raw tokens. Hyphens inside a phrase count as spaces, and so do the stops of
 // dotted abbreviations (s.c., d. c.).
 func (l *scanner) match(i int) (entry *wordEntry, length int) {
-	for _, root := range [...]*wordNode{l.vocab.own, l.vocab.trade} {
-		if root == nil {
+	trade, n := l.longest(l.vocab.trade, i)
+	own, m := l.longest(l.vocab.own, i)
+	if own == nil || trade != nil && trade.canon == "corner" && l.space(i+m) {
+		return trade, n // `corner ch-3 sp`, where the pattern has a stitch that it calls corner
+	}
+	return own, m
+}
+
+// space tells whether raw token i goes on to name a space.
+func (l *scanner) space(i int) bool {
+	entry, _ := l.longest(l.vocab.trade, i)
+	return entry != nil && entry.kind == Word && (entry.canon == "sp" || entry.canon == "ch")
+}
+
+// longest finds the longest phrase of some words.
+func (l *scanner) longest(node *wordNode, i int) (entry *wordEntry, length int) {
+	for j := i; node != nil && j < len(l.raw); j++ {
+		r := &l.raw[j]
+		if j > i && (r.kind == Hyphen || l.dotted(j)) {
 			continue
 		}
-		node := root
-		for j := i; j < len(l.raw); j++ {
-			r := &l.raw[j]
-			if j > i && (r.kind == Hyphen || l.dotted(j)) {
-				continue
-			}
-			if r.kind != Word && r.kind != Number && r.kind != Ordinal {
-				break
-			}
-			if node = node.next[r.lower]; node == nil {
-				break
-			}
-			if node.entry != nil && j-i+1 > length {
-				entry, length = node.entry, j-i+1
-			}
+		if r.kind != Word && r.kind != Number && r.kind != Ordinal {
+			break
 		}
-		if entry != nil && !(entry.capital && l.text[l.raw[i].start] == 'a') {
-			return entry, length
+		if node = node.next[r.lower]; node != nil && node.entry != nil {
+			entry, length = node.entry, j-i+1
 		}
-		entry, length = nil, 0
 	}
-	return nil, 0
+	if entry != nil && entry.capital && l.text[l.raw[i].start] == 'a' {
+		return nil, 0
+	}
+	return entry, length
 }
 
 // dotted tells whether raw token i is the stop of an abbreviation written
