@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"stitchproof/lang/names"
 	"stitchproof/lang/source"
@@ -44,7 +46,11 @@ func (p *Pattern) Rename(n *names.Name, m names.Mention, to string) ([]source.Ed
 		if written := p.Text.Slice(span); n.Kind == names.Stitch && !other.Declares {
 			span.End -= len(written) - len(strings.TrimSuffix(written, plural(written, m.Word)))
 		}
-		edits = append(edits, source.Edit{Span: span, New: to})
+		name := to
+		if n.Kind == names.Piece && other.Declares {
+			name = capitalsOf(p.Text.Slice(span), to)
+		}
+		edits = append(edits, source.Edit{Span: span, New: name})
 	}
 	text, err := p.Text.Apply(edits)
 	if err != nil {
@@ -54,6 +60,19 @@ func (p *Pattern) Rename(n *names.Name, m names.Mention, to string) ([]source.Ed
 		return nil, fmt.Errorf("the pattern would read otherwise with %q; that word has a meaning already", to)
 	}
 	return edits, nil
+}
+
+// capitalsOf writes a name with the capitals of the heading that it replaces: they
+// alone may set it apart, as in `MOTIF` or in `Body` above Row 1.
+func capitalsOf(heading, name string) string {
+	first, size := utf8.DecodeRuneInString(name)
+	switch {
+	case len(heading) > 1 && heading == strings.ToUpper(heading) && heading != strings.ToLower(heading):
+		return strings.ToUpper(name)
+	case heading != "" && heading[:1] != strings.ToLower(heading[:1]):
+		return string(unicode.ToUpper(first)) + name[size:]
+	}
+	return name
 }
 
 // trade tells whether a word names a stitch of the trade, which a pattern may well
