@@ -390,6 +390,7 @@ const (
 	ReadLoopOfStitch                       // a `loop` is that of any stitch, where the row below has no spaces
 	ReadAllInRing                          // stitches of a first round go into the ring though no place is named for them
 	ReadListApart                          // of a list of stitches only the last goes in the place named at its end
+	ReadLoopFromFirst                      // the loop that a round begins with stands on its first stitch
 	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch
 )
 

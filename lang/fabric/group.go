@@ -21,6 +21,7 @@ func (h *hand) skip(p syntax.Place) {
 	}
 	if len(h.base) > 0 && !h.begun && h.chains > 0 {
 		h.settle(h.main)
+		h.loopFromFirst()
 	}
 	held := h.held
 	h.skipped = h.at
@@ -67,6 +68,19 @@ func (h *hand) skip(p syntax.Place) {
 			h.missing(p.Noun, n-i)
 			return
 		}
+	}
+}
+
+// loopFromFirst passes over the first stitch of a round whose beginning chain makes
+// a loop, where that stands on the stitch that the round was joined to: `ch 5, skip
+// next sc, * sc in next sc, ch 5, skip next sc`.
+func (h *hand) loopFromFirst() {
+	if !h.round || h.at > 0 || len(h.row) != 1 || !h.stitch(h.row[0]).IsSpace() {
+		return
+	}
+	h.met |= ReadLoopFromFirst
+	if h.choose&ReadLoopFromFirst != 0 {
+		h.next(syntax.Noun{})
 	}
 }
 
@@ -164,6 +178,9 @@ func (h *hand) groupAll(g *syntax.Group) {
 	if g.Corner || slices.ContainsFunc(g.Places, func(p syntax.Place) bool { return p.Noun.Kind == syntax.NounCorner }) {
 		h.corner = g.Body
 	}
+	if len(g.Places) > 0 && g.Places[0].Noun.Kind == syntax.NounRing {
+		h.ring, h.round, h.loose, h.full = true, true, true, true
+	}
 	if len(g.Places) > 0 && g.Places[0].From != syntax.FromHook {
 		h.lay()
 	}
@@ -203,6 +220,13 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	if p.From != syntax.FromHook {
 		h.settleFor(g.Body)
 	}
+	p = h.inSameCorner(p)
+	if h.risesIn(g.Body) {
+		h.arrive()
+		if p.Pick == syntax.PickNext && !p.Each && !p.Number.Written() && h.accepts(h.stitch(h.base[0]), p.Noun) && p.Noun.Kind != syntax.NounNone {
+			p.Pick = syntax.PickSame // the one that it was slipped to
+		}
+	}
 	if p.Prep == syntax.AroundPost && stitchesIn(g.Body, h.size) > 2 {
 		h.loose = true // they lie along the side of that stitch
 	}
@@ -213,7 +237,6 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	case h.other && p.Noun.Kind == syntax.NounTurning:
 		h.worked(func() { h.inPlace(g.Body, -1) }) // the chains skipped at the beginning, from their other side
 	case p.Noun.Kind == syntax.NounRing:
-		h.ring, h.round, h.loose, h.full = true, true, true, true
 		h.inPlace(g.Body, -1)
 	case h.fixed:
 		h.list(g.Body)
@@ -243,6 +266,18 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	default:
 		h.groupAt(g, p)
 	}
+}
+
+// inSameCorner reads the corner of `sl st to corner, ch 3, (2 dc, ch 2, 3 dc) in
+// corner` as the one that the beginning chain stands in.
+func (h *hand) inSameCorner(p syntax.Place) syntax.Place {
+	if p.Noun.Kind != syntax.NounCorner || p.Pick != syntax.PickNext || p.Each || p.Number.Written() || h.nested || len(h.row) != 1 || !h.stitch(h.row[0]).Turning {
+		return p
+	}
+	if h.held >= 0 && h.held < len(h.base) && h.accepts(h.stitch(h.base[h.held]), p.Noun) {
+		p.Pick = syntax.PickSame
+	}
+	return p
 }
 
 // groupFromHook works several in the nth chain from the hook, with which the
@@ -319,6 +354,18 @@ func (h *hand) leadsIn(body []syntax.Clause) bool {
 	}
 	chain, ok := body[1].Node.(*syntax.Chain)
 	k := h.firstStitch(body[2:])
+	return ok && k != nil && k.Turning > 1 && k.Turning == chain.Number.At(h.size)
+}
+
+// risesIn tells whether a round's first group begins with the chain that stands
+// for its first stitch, where slip stitches led to its place: `sl st to sp, (ch 3,
+// dc, ch 2, 2 dc) in same sp`.
+func (h *hand) risesIn(body []syntax.Clause) bool {
+	if h.nested || h.fixed || !h.round || len(h.row) == 0 || !h.onlySlips() || h.held < 0 || len(body) < 2 {
+		return false
+	}
+	chain, ok := body[0].Node.(*syntax.Chain)
+	k := h.firstStitch(body[1:])
 	return ok && k != nil && k.Turning > 1 && k.Turning == chain.Number.At(h.size)
 }
 

@@ -82,6 +82,8 @@ type hand struct {
 	marks     []int           // stitches that carry a marker
 	objects   named[int]      // how many of the pattern's own stitches and groups this row made, by name
 	after     []syntax.Clause // what the row says after the clause at work
+	repeated  int             // how often the latest repeat of the row was worked, 0 where its number is not said
+	further   []syntax.Place  // where the clause at work goes on after its present place
 	coming    []syntax.Clause // what follows the clause at work, in its repeat too
 	together  bool            // the next clause is worked already, together with the one before
 	pieces    int             // how many times other pieces were worked into: the round joins them

@@ -291,6 +291,9 @@ func (h *hand) reserved() int {
 	if n := len(h.branches); h.nested || n > 0 && !h.branches[n-1].marked {
 		return end
 	}
+	for _, p := range h.further {
+		end = h.before(p, end)
+	}
 	for _, c := range h.after {
 		if leavesGround(c.Node) {
 			return max(h.at, end) // what comes then is worked on other ground
@@ -299,15 +302,21 @@ func (h *hand) reserved() int {
 			continue // it closes the round
 		}
 		for _, p := range placesOf(c.Node) {
-			switch {
-			case p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning:
-				end = min(end, h.end-1)
-			case p.Pick == syntax.PickLast && p.Of == nil && p.From == syntax.FromHere:
-				end = min(end, h.limit(p.Number.Or(h.size, 1), p.Noun))
-			}
+			end = h.before(p, end)
 		}
 	}
 	return max(h.at, end)
+}
+
+// before is the end that leaves a place to what is worked there by name.
+func (h *hand) before(p syntax.Place, end int) int {
+	switch {
+	case p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning:
+		return min(end, h.end-1)
+	case p.Pick == syntax.PickLast && p.Of == nil && p.From == syntax.FromHere:
+		return min(end, h.limit(p.Number.Or(h.size, 1), p.Noun))
+	}
+	return end
 }
 
 // leavesGround tells whether what follows a clause is worked on other ground: a
@@ -362,6 +371,13 @@ func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) 
 		}
 		h.eachGap(k, own, n)
 		return
+	}
+	if p.Noun.Kind == syntax.NounGroup && p.Pick != syntax.PickNth && h.groupAhead(p.Noun, p) < 0 {
+		if i := h.next(syntax.Noun{Kind: syntax.NounSpace}); i >= 0 { // chains part the groups
+			h.held = i
+			h.into(k, own, n, i)
+			return
+		}
 	}
 	h.toGap(p)
 	h.inGap(k, own, n)
@@ -840,7 +856,9 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		}
 		return
 	}
-	if leadsIn := k.Class == stitch.Slip && h.round && h.onlySlips(); !leadsIn && (!h.nested || h.at != h.origin) {
+	if p.Pick == syntax.PickFirst && p.Noun.Kind == syntax.NounSpace {
+		h.loose = true // a space is found by landmark
+	} else if leadsIn := k.Class == stitch.Slip && h.round && h.onlySlips(); !leadsIn && (!h.nested || h.at != h.origin) {
 		h.leap(i) // `* dc in 2nd st, repeat` says itself what it passes over
 	}
 	h.at, h.sub = i, 0

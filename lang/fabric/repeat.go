@@ -103,7 +103,7 @@ func (h *hand) times(r *syntax.Repeat) {
 			}
 		}
 	}
-	h.span = span
+	h.span, h.repeated = span, n
 	if !h.replaces(r) {
 		h.workEnding(r)
 	}
@@ -253,6 +253,7 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 			}
 			break
 		}
+		h.repeated = n
 		kept = append(kept, attempt{*h, n})
 		if len(kept) > maxBack+1 {
 			kept = slices.Delete(kept, 0, 1)

@@ -45,7 +45,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.attached = false
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
-	h.spare, h.leadSkip = false, 0
+	h.spare, h.leadSkip, h.repeated = false, 0, 0
 	h.pieces, h.bridge = 0, 0
 	h.standInLast()
 	h.edge, h.along, h.together = false, false, false
@@ -442,7 +442,20 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 			t.Compared = append(t.Compared, h.counted(h.compare(p, &t, stated), p.Noun, &t))
 		}
 	}
+	if h.ofOneRepeat(t.Compared) {
+		for i := range t.Compared {
+			t.Compared[i].Result = Uncheckable
+		}
+	}
 	return t
+}
+
+// ofOneRepeat tells whether a count by kind is what each repeat makes, `(4 dc, 1
+// fpdc)`, rather than the round: all of it, so many times, is what was made.
+func (h *hand) ofOneRepeat(parts []Compared) bool {
+	return len(parts) > 1 && h.repeated > 1 && !slices.ContainsFunc(parts, func(c Compared) bool {
+		return c.Result != Disagrees || c.Stated*h.repeated != c.Made
+	})
 }
 
 // parts counts the stitches of a row by kind.

@@ -224,7 +224,9 @@ func (h *hand) shapedRow(n *syntax.Shaping) {
 	}
 	h.settle(h.main)
 	h.nextPlaces(shaped, nil, 1, n.Number.At(h.size), syntax.Noun{})
-	h.each(h.main, nil, 1, syntax.Place{Each: true})
+	if h.remaining(syntax.Noun{}) > 0 {
+		h.each(h.main, nil, 1, syntax.Place{Each: true})
+	}
 }
 
 // effect is what one working of a stitch does: how many places it uses, and
@@ -307,6 +309,10 @@ func (h *hand) work(w *syntax.Work) {
 		h.knot()
 		return
 	}
+	if h.shapedAmong(w, k) {
+		h.settle(k)
+		return
+	}
 	h.closing = k.Class == stitch.Texture || k.Class == stitch.Together // how it is drawn up may follow
 	if w.HeldBack {
 		h.closing = true
@@ -381,20 +387,55 @@ func (h *hand) workOnce(w *syntax.Work, k *stitch.Stitch, own *ownStitch) {
 		}
 		return
 	}
+	if h.allAlong(w, k) {
+		h.each(k, own, 1, syntax.Place{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}})
+		return
+	}
 	if len(w.Places) == 0 {
 		h.workHere(k, own, n, w.Evenly)
 		return
 	}
-	if p := w.Places[0]; len(w.Places) == 1 && p.Each && p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Of == nil && !h.nested {
+	if p := w.Places[0]; len(w.Places) == 1 && everyOne(p) && !h.nested {
 		h.everyNth(k, own, n, p)
 		return
 	}
-	for _, p := range w.Places {
+	for i, p := range w.Places {
 		if h.joinsWith(w, k, p) {
 			return
 		}
+		h.further = w.Places[i+1:]
 		h.workAt(k, own, n, w.Number.Written(), p, w.Evenly)
 	}
+}
+
+// shapedAmong tells whether a stitch worked all along only says what the increases
+// after it stand among: `sc around, inc in every 4th st`.
+func (h *hand) shapedAmong(w *syntax.Work, k *stitch.Stitch) bool {
+	if len(h.coming) == 0 || k.Class != stitch.Plain || w.Number.Written() || len(w.Places) != 1 || w.Places[0].To.Kind != syntax.ToTheEnd || w.Places[0].Noun.Kind > syntax.NounAny {
+		return false
+	}
+	next, ok := h.coming[0].Node.(*syntax.Work)
+	if !ok || len(next.Places) != 1 || !everyOne(next.Places[0]) {
+		return false
+	}
+	shaped, _ := h.words.stitch(next.Stitch)
+	return shaped != nil && shaped.Class == stitch.Increase
+}
+
+// everyOne tells `in every 4th st`.
+func everyOne(p syntax.Place) bool {
+	return p.Each && p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Of == nil
+}
+
+// allAlong tells a row of which only the loop is said, `sc in BLO`: it goes all along.
+func (h *hand) allAlong(w *syntax.Work, k *stitch.Stitch) bool {
+	if w.Loop == syntax.BothLoops || w.Number.Written() || w.Times.Written() || len(w.Places) > 1 || k.Class != stitch.Plain {
+		return false
+	}
+	if len(w.Places) == 1 && (!w.Places[0].Empty() || w.Places[0].Noun.Kind != syntax.NounNone) {
+		return false
+	}
+	return h.lastWork && !h.nested && !h.fixed && len(h.row) == 0 && len(h.base) > 0
 }
 
 // everyNth works into every nth place. Between increases the row's own stitch is

@@ -232,6 +232,11 @@ func (d *document) vocabulary() {
 	for i := range d.blocks {
 		b := &d.blocks[i]
 		if b.kind == blockText {
+			for _, name := range madeNames(d.text(b.span)) {
+				if d.calls(name) > 1 {
+					words = append(words, OwnWord{Text: name})
+				}
+			}
 			for _, name := range branchNames(d.text(b.span)) {
 				words = append(words, OwnWord{Text: name, Branch: true})
 			}
@@ -251,6 +256,22 @@ func (d *document) vocabulary() {
 	if len(words) > 0 || len(d.file.Sizes) > 0 {
 		d.file.Vocab = Standard().Defining(words, len(d.file.Sizes))
 	}
+}
+
+// calls counts how often instructions have a word, in the singular.
+func (d *document) calls(word string) int {
+	n := 0
+	for _, b := range d.blocks {
+		if b.kind != blockText {
+			continue
+		}
+		for _, w := range strings.FieldsFunc(d.text(b.span), func(r rune) bool { return !unicode.IsLetter(r) }) {
+			if strings.EqualFold(w, word) {
+				n++
+			}
+		}
+	}
+	return n
 }
 
 // readAll reads definitions and instructions.

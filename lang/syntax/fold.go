@@ -194,7 +194,7 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 	if rep, ok := f.peek().(*RepeatFrom); ok && rep.From == "" && len(f.open) == 0 {
 		return false // `(…), repeat around`
 	}
-	if f.glosses(n) {
+	if f.glosses(n) || f.restates(n) {
 		c.Node = &Remark{}
 		f.out = append(f.out, c)
 		return true
@@ -235,6 +235,32 @@ func (f *folder) glosses(n *Bracket) bool {
 		return len(before.Places) > 0
 	}
 	return false
+}
+
+// restates tells a bracket after the join that says again what each repeat made:
+// `join (3 dc, 1 fpdc, 12 times)`.
+func (f *folder) restates(n *Bracket) bool {
+	k := len(f.out)
+	if k == 0 || n.Total != nil || f.peek() != nil {
+		return false
+	}
+	if _, joined := f.out[k-1].Node.(*Join); !joined {
+		return false
+	}
+	return numbered(n.Body)
+}
+
+// numbered tells steps that are all so many stitches, whose place is not said.
+func numbered(body []Clause) bool {
+	return len(body) > 0 && !slices.ContainsFunc(body, func(c Clause) bool {
+		switch n := c.Node.(type) {
+		case *Work:
+			return len(n.Places) > 0 || !n.Number.Written()
+		case *Repeat:
+			return !numbered(n.Body)
+		}
+		return true
+	})
 }
 
 // multipleOf takes `ch 56 (a multiple of 6 + 2)` and `ch a multiple of 6 + 2 (56
@@ -634,6 +660,13 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 	if n, ok := f.peek().(*Spacing); ok && len(g.Body) > 0 {
 		f.at++
 		g.Between, c.Span, c.Sep = n.Chains, c.Span.Union(f.in[f.at].Span), f.in[f.at].Sep
+	}
+	if k := len(f.out); len(g.Body) == 0 && n.Place.Pick == PickSame && k > 0 {
+		if _, ok := f.out[k-1].Node.(*Group); ok {
+			c.Node = &Remark{} // `(sc, dc, sc) in next sp, all in the same one`
+			f.out = append(f.out, c)
+			return
+		}
 	}
 	if c.Node = g; len(g.Body) == 0 {
 		if f.placed(c, n.Place) {

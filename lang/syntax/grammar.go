@@ -35,7 +35,9 @@ type gClause struct {
 	Multiple  *gMultiple  `parser:"| @@ EOF"`
 	Chain     *gChain     `parser:"| @@ EOF"`
 	Counts    *gCounts    `parser:"| @@ EOF"`
+	NoStitch  *gNoStitch  `parser:"| @@ EOF"`
 	Bracketed *gBracketed `parser:"| @@ EOF"`
+	Shared    *gShared    `parser:"| @@ EOF"`
 	Shaping   *gShaping   `parser:"| @@ EOF"`
 	Work      *gWork      `parser:"| @@ EOF"`
 	Remark    *gRemark    `parser:"| @@ EOF"`
@@ -213,7 +215,7 @@ type gMod struct {
 	Number  *gNum     `parser:"| @@"`
 	Pair    *gPair    `parser:"| @@"`
 	Ordinal *gOrd     `parser:"| @@"`
-	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'corresponding' | 'successive' | 'already' | 'made' | 'between' ( ?= EOF ) )"`
+	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'corresponding' | 'successive' | 'already' | 'made' | 'between' ( ?= EOF | 'at' ) | 'after' ( ?= EOF ) )"`
 }
 
 // in same st as join; in same sp as last dc
@@ -299,7 +301,7 @@ type gWork struct {
 	Times2   *gTimesN   `parser:"@@?"`
 	For      *gFor      `parser:"@@?"`
 	ToJoin   bool       `parser:"( 'to' 'weave' )? @( ( 'to' | 'and' ) ( 'join' | 'form' | 'work' ( ?= 'ring' ) ) )?"`
-	Ring     bool       `parser:"@( 'ring' ) ?"`
+	Ring     bool       `parser:"( ( 'in' | 'to' )? @'ring' )?"`
 }
 
 // 3 White dc; 5 A sc: in that yarn
@@ -348,7 +350,7 @@ type gMotion struct {
 // in next sp: what is worked there comes after
 type gInto struct {
 	Pos   lexer.Position
-	Where []*gWhere `parser:"'work'? ( ?= 'in' | 'over' | 'around' ( 'post' | 'next' 'post' | 'each' 'post' ) ) @@+ 'work'?"`
+	Where []*gWhere `parser:"'work'? ( ?= 'in' | 'over' | 'around' ( 'post' | 'next' 'post' | 'each' 'post' ) ) @@+ 'work'? ( ( 'x' | '×' ) Number )?"`
 }
 
 // 5 sc in shoulder seam; sl st in tip of leaf: a place that no row made, named
@@ -376,6 +378,10 @@ type gLikewise struct {
 	Mesh bool `parser:"    | 'work'? Number? 'more'? ( 'sp' | 'group' | 'blo' ) 'over' ( ?= Number | 'next' | 'sp' | 'group' | 'blo' ) | Number 'more'? ( 'weave' ( 'group' | 'sp' )? | 'sp' ) ( ?= EOF )"`
 	Over bool `parser:"    | 'with' Number 'more' ( 'st' | 'ch' | 'sp' | 'loop' | 'group' | Stitch ) | Number Stitch 'more' ( 'at' | 'in' | 'on' ) | 'increased' Number? Stitch ( 'at' | 'in' | 'on' ) | 'work' 'even'? ( 'across' | 'over' | 'on' | 'until' | 'in' Stitch ( 'until' | 'for' ) ) ( ?! 'other side' | 'edge' )"`
 	Some bool `parser:"    | 'work' ( 'same' | Ordinal | Number Hyphen 'ch' Number? ( 'loop' | 'sp' ) | Number? 'more'? ( ( 'row' | 'rnd' ) ( 'of' | 'in' | Stitch ) | ( Number Hyphen 'ch' | 'ch' Hyphen Number )? Number? ( 'loop' | 'sp' | 'group' ) ) | 'more' )"`
+	// sl st in next 2-3 sts; 4 or 5 sc in next sp: the maker chooses
+	Free bool `parser:"    | Stitch 'in' 'next'? Number ( 'to' | 'or' | Hyphen ) Number ( ?= 'st' | 'ch' | 'sp' | 'loop' | Stitch ) | Number ( 'to' | 'or' | Hyphen ) Number Stitch"`
+	// and the side once more
+	Side bool `parser:"    | 'side' 'once'"`
 	// rep on other side; rep from * of Row 2; rep 2nd block
 	Rep   bool `parser:"    | 'rep' ( 'on' | 'at' | 'in' | 'for' | 'with' | 'step' | Ordinal 'group' | ( 'edge' | Name )* 'to' Star )"`
 	From  bool `parser:"    | 'rep' 'from' Star ( 'of' ( 'row' | 'rnd' ) | ( 'to' | 'and' | Dash | Hyphen ) Star ( 'in' | 'on' ) )"`
@@ -386,6 +392,8 @@ type gLikewise struct {
 type gAgain struct {
 	Pos   lexer.Position
 	More  *gNum     `parser:"(   'with' @@ 'more'"`
+	Last2 bool      `parser:"| 'work' ( 'next' | @'last' )?"`
+	Tog   *gNum     `parser:"  @@ ( 'st' | Stitch )? ( 'together' | 'tog' )"`
 	Final bool      `parser:"| @'last'"`
 	Last  *gNum     `parser:"  @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
 	Twice *gOnce    `parser:"| 'work'? ( @@ ( ?= 'in' )"`
@@ -453,6 +461,12 @@ type gCounts struct {
 	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' )*"`
 }
 
+// it isn't a stitch; ignore the ch
+type gNoStitch struct {
+	Pos lexer.Position
+	On  bool `parser:"@( 'it'? 'not' 'st' | 'ignore' ( 'ch' | 'tch' ) )"`
+}
+
 type gBegCh struct {
 	Space *gSpace `parser:"'each'? ( 'tch' ( Hyphen? Number )? | @@"`
 	N     *gNum   `parser:"| 'ch' Hyphen? @@ | ( 'skip' Number? 'ch' | 'ch' ) ) ( 'at' 'beg' ( 'of' 'each'? ( 'row' | 'rnd' ) )? )?"`
@@ -473,8 +487,10 @@ type gStriped struct {
 // (24 sc) as the inside of a bracket; 24 sts; you have 12 dc and 4 ch-2 sps
 type gTotal struct {
 	Pos    lexer.Position
-	Have   bool     `parser:"@( 'have' | Dash | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
-	Bare   *gNum    `parser:"(   @@ ( 'in' 'have' | 'have' )? 'in'? 'more'? EOF"`
+	Have   bool     `parser:"( 'for' ( ?= 'have' ) )? @( 'have' | Dash | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
+	Shaped *gStitch `parser:"(   @@"`
+	By     *gNum    `parser:"    @@ 'st' EOF"`
+	Bare   *gNum    `parser:"  | @@ ( 'in' 'have' | 'have' )? 'in'? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | ( ?= Number ) @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
 	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? 'have'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
@@ -488,6 +504,14 @@ type gBracketed struct {
 	Times *gTimesN  `parser:"Comma? 'rep'? @@?"`
 	Where []*gWhere `parser:"( 'both' | 'each' ( ?= 'in' ) )? ( ( ?! 'ch' | 'tch' | Number | Stitch ) @@ )* 'made'?"`
 	For   *gFor     `parser:"@@?"`
+}
+
+// dc in and FPdc around next st
+type gShared struct {
+	Pos   lexer.Position
+	In    *gStitch `parser:"@@ 'in' 'and'"`
+	Post  *gStitch `parser:"@@"`
+	Where *gWhere  `parser:"( ?= 'around' ) @@"`
 }
 
 type gGroup struct {
@@ -508,7 +532,7 @@ type gPlace1st struct {
 type gSkip struct {
 	Pos   lexer.Position
 	Where *gWhere `parser:"'always'? 'skip' @@?"`
-	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'in' Name )? @@?"`
+	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'behind' 'it'? | 'in' Name )? @@?"`
 }
 
 // leave remaining 10 sts unworked
@@ -581,7 +605,7 @@ type gRemark struct {
 	Pos    lexer.Position
 	Made   *gStitch `parser:"( 'have' Number Name+ ( ?= EOF ) | Ordinal? 'beg'? @@ 'made'"`
 	Corner bool     `parser:"| @'corner' 'made'"`
-	Rest   bool     `parser:"| ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | ( 'last' ( 'st' | Stitch | Number )? ( 'in' | 'to' ) | 'work'? 'behind' | 'work'? 'back' ( 'across' | 'on' ) | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Rest   bool     `parser:"| ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | ( 'row' | 'rnd' ) Number 'of' ( Name | Stitch )+ ( ?= EOF ) | Number 'skip' ( ?= EOF ) | ( 'last' ( 'st' | Stitch | Number )? ( 'in' | 'to' ) | 'work'? 'behind' | 'work'? 'back' ( 'across' | 'on' ) | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // work firmly; with hook 4 mm; brings thread in position for next row
@@ -703,10 +727,11 @@ type gFinish struct {
 	Rest []string `parser:"@( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign | Enclosed | Period | Star )*"`
 }
 
-// ch a multiple of 6 + 2; ch to measure 16 inches
+// ch a multiple of 6 + 2; ch to measure 16 inches; ch 12 to 16: as many as the
+// maker likes
 type gMultiple struct {
 	Pos  lexer.Position
-	Long bool  `parser:"(   'ch' @( 'to' 'measures' | 'for' Number Sign? 'inch' | 'long enough' | 'until' | 'as' 'work'? Name ) ( Name | Word | Number | Ordinal | Sign )* |"`
+	Long bool  `parser:"(   'ch' @( 'to' 'measures' | 'for' Number Sign? 'inch' | 'long enough' | 'until' | 'as' 'work'? Name | Number ( 'to' | 'or' | Hyphen ) Number ) ( Name | Word | Number | Ordinal | Sign )* |"`
 	Ch   bool  `parser:"'work'? ( @'ch' | 'over' | 'in' | 'st' )* 'multiple' 'of'"`
 	N    *gNum `parser:"@@"`
 	Of   bool  `parser:"( 'st' | @'ch' )?"`

@@ -294,7 +294,7 @@ func (r *labelReader) numberFirst() int {
 		r.name = r.at
 		r.at++
 		return r.at
-	case !ordinal && t.Kind == Period && r.at+1 < len(r.tokens):
+	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at+1 < len(r.tokens): // `4-6) sc around`
 		r.name = r.at
 		r.at++
 		return r.at

@@ -55,7 +55,7 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	for _, t := range tokens {
 		switch {
 		case t.Kind != Name:
-		case t.Canon == "instead", t.Canon == "alternately":
+		case t.Canon == "instead", t.Canon == "alternately", t.Canon == "few", t.Canon == "several":
 			return &Likewise{}
 		case tells[t.Canon]:
 			return told(first)

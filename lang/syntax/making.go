@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"regexp"
 	"slices"
 
 	"stitchproof/lang/stitch"
@@ -9,6 +10,26 @@ import (
 // A stitch named where it is first worked: `(5 dc in next st) (fan made)`,
 // `shell (2 dc, ch 2, 2 dc) in next sp`, `(cluster: …)`. What the name stands
 // for is read from what was worked.
+
+// madeHere finds a word with what it is made of after it, and a place for that:
+// `Leaf (ch 4, dc2tog in first ch) in first st`.
+var madeHere = regexp.MustCompile(`(?:^|[,;:.*] *)(\pL{3,}) \(([^()]+)\) in (?:the |each |same |first |last |next |any )`)
+
+// madeNames lists the words of an instruction that name a stitch of the pattern's
+// own where it is first worked: ones that the trade does not know.
+func madeNames(instruction string) []string {
+	var out []string
+	for _, m := range madeHere.FindAllStringSubmatch(instruction, -1) {
+		if word := Lex(m[1], 0, Standard()); len(word) != 1 || word[0].Kind != Name || word[0].Written == "colour" {
+			continue
+		}
+		inside := Lex(m[2], 0, Standard())
+		if holds(inside, Stitch) && (inside[0].Kind == Stitch || inside[0].Kind == Number || inside[0].Canon == "ch") {
+			out = append(out, m[1])
+		}
+	}
+	return out
+}
 
 // names takes a bracket that only names what was worked before it.
 func (f *folder) names(c Clause, n *Bracket) bool {
@@ -127,10 +148,10 @@ func workedInOne(c Clause) ([]Clause, Place) {
 func (l *lister) defines(open, end int) bool {
 	last := l.flat[len(l.flat)-1]
 	k := last.Stitch.In(stitch.Unsettled)
-	if last.Kind != Stitch || k == nil || k.Class != stitch.Group || end+1 >= len(l.b.tokens) || l.b.tokens[end+1].Canon != "in" {
+	if last.Kind != Stitch || k != nil && k.Class != stitch.Group || end+1 >= len(l.b.tokens) || l.b.tokens[end+1].Canon != "in" {
 		return false
 	}
-	if first := l.b.tokens[open+1]; first.Kind != Number && first.Kind != Stitch || l.depth >= maxDepth {
+	if first := l.b.tokens[open+1]; first.Kind != Number && first.Kind != Stitch && first.Canon != "ch" || l.depth >= maxDepth {
 		return false
 	}
 	l.body = l.b.list(open+1, end, l.depth+1)

@@ -194,8 +194,14 @@ func (r *reader) clause(g *gClause) Node {
 		return r.chain(g.Chain)
 	case g.Counts != nil:
 		return &CountsNote{Counts: r.counts(g.Counts)}
+	case g.NoStitch != nil:
+		return &CountsNote{Counts: Counts{Said: true}}
 	case g.Bracketed != nil:
 		return r.bracketed(g.Bracketed)
+	case g.Shared != nil:
+		p := r.place(g.Shared.Where)
+		p.Prep = In
+		return &Group{Body: []Clause{{Node: &Work{Stitch: r.stitch(g.Shared.In)}}, {Node: &Work{Stitch: r.stitch(g.Shared.Post)}}}, Places: []Place{p}}
 	case g.Work != nil:
 		return r.work(g.Work)
 	case g.Striped != nil:
@@ -325,6 +331,8 @@ func (r *reader) again(g *gAgain) Node {
 	switch {
 	case g.More != nil:
 		return &Work{Number: r.num(g.More)}
+	case g.Tog != nil:
+		return r.closed(g)
 	case g.Final:
 		return &Work{Places: []Place{{Pick: PickLast, Number: r.num(g.Last), Noun: Noun{Kind: NounAny, Word: "st"}}}}
 	}
@@ -334,6 +342,20 @@ func (r *reader) again(g *gAgain) Node {
 	}
 	if g.Loop != nil {
 		w.Loop = loopNamed(g.Loop.Word)
+	}
+	return w
+}
+
+// closed reads `work last 2 sts tog`: a decrease of the row's own stitch.
+func (r *reader) closed(g *gAgain) Node {
+	n := r.num(g.Tog)
+	if n.PerSize() || n.At(0) != 2 {
+		return &Likewise{} // no stitch of the row is named that so many are closed into
+	}
+	meaning, _ := stitch.Find("dec")
+	w := &Work{Stitch: StitchRef{Word: "dec", Meaning: meaning}}
+	if g.Last2 {
+		w.Places = []Place{{Pick: PickLast, Number: n, Noun: Noun{Kind: NounAny, Word: "st"}}}
 	}
 	return w
 }
@@ -658,6 +680,18 @@ func (r *reader) total(g *gTotal) Node {
 	case "decreased", "less":
 		out.Change = -1
 	}
+	if g.Shaped != nil { // `(dec 2 sts)`
+		k := r.stitch(g.Shaped).Meaning.In(stitch.Unsettled)
+		switch {
+		case k != nil && k.Class == stitch.Increase:
+			out.Change = 1
+		case k != nil && k.Class == stitch.Decrease:
+			out.Change = -1
+		}
+		r.refused = r.refused || !g.Have || out.Change == 0
+		out.Parts = []Part{{Number: r.num(g.By), Noun: Noun{Kind: NounAny, Word: "st"}}}
+		return out
+	}
 	if g.Bare != nil {
 		if !g.Have {
 			r.refused = true // a bare number counts only in brackets or after a sign
@@ -686,6 +720,9 @@ func (r *reader) bracketed(g *gBracketed) Node {
 	}
 	places := r.places(g.Where)
 	corner := g.For != nil && g.For.Corner
+	if n.Written() && len(g.Where) == 1 && len(g.Where[0].Mods) == 1 && g.Where[0].Mods[0].Word == "evenly" {
+		return &Shaping{Number: n} // of what kind, its bracket tells
+	}
 	if n.Written() {
 		rep := &Repeat{Limit: Times, Number: n, StopAt: -1}
 		if more {
@@ -969,8 +1006,14 @@ func (r *reader) shaping(g *gWork, w *Work) Node {
 	if k == nil || k.Class != stitch.Increase && k.Class != stitch.Decrease || len(g.Where) == 0 {
 		return nil
 	}
-	if w.Evenly && w.Number.Written() {
-		return &Shaping{Less: k.Class == stitch.Decrease, Number: w.Number}
+	if n := w.Number; w.Evenly && (n.Written() || w.Times.Written()) {
+		if !n.Written() {
+			n = w.Times // `inc 6 times evenly`
+		}
+		return &Shaping{Less: k.Class == stitch.Decrease, Number: n}
+	}
+	if w.Evenly && len(w.Places) > 0 {
+		return &Likewise{} // `dec evenly around to 18 sts`: how often is not said
 	}
 	if g.Where[0].Prep != "at" {
 		return nil

@@ -161,11 +161,20 @@ func (l *lister) token(i, hi int) int {
 	case Semi:
 		l.flush(SepSemi)
 	case Colon:
+		if len(l.flat) == 1 && l.flat[0].Kind == Word && l.flat[0].Canon == "have" {
+			l.counting = true // `total: 28 sts`
+			break
+		}
 		if l.heading() {
 			break
 		}
 		if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
 			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Remark{}}) // `corner: …` says how it goes
+			l.flat = nil
+			break
+		}
+		if len(l.flat) > 1 && (l.flat[0].Canon == "in" || l.flat[0].Canon == "at") && named(l.flat[1:]) {
+			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Remark{}}) // `in the dip: …` says where it comes
 			l.flat = nil
 			break
 		}
@@ -212,6 +221,10 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma)
 			break
 		}
+		if t.Written == "working" && l.inEach() && i+2 < hi && l.b.tokens[i+1].Canon == "last" && l.b.tokens[i+2].Kind == Stitch {
+			l.flush(SepComma) // `1 dc in each tr to end working last dc in top of 3 ch`
+			break
+		}
 		if t.Kind == Word && t.Canon == "until" && l.goesOn() && i+1 < hi && l.b.tokens[i+1].Canon == "have" {
 			l.flush(SepComma) // `continue in this manner until there are 60 sts`
 		}
@@ -221,6 +234,17 @@ func (l *lister) token(i, hi int) int {
 		l.flat = append(l.flat, t)
 	}
 	return i
+}
+
+// named tells words that only name a part of the work, none of which is known to
+// the trade.
+func named(tokens []Token) bool {
+	for _, t := range tokens {
+		if t.Kind != Name && (t.Kind != Word || t.Canon != "") {
+			return false
+		}
+	}
+	return true
 }
 
 // goesOn tells whether the clause so far says to go on as before.
@@ -337,7 +361,7 @@ func (l *lister) bracket(open, end int) int {
 		l.out = append(l.out, Clause{Span: source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}, Node: side})
 		return end
 	}
-	if !l.leads() {
+	if !l.leads() || l.toldHowOften(open, end) {
 		l.flush(SepNone)
 	}
 	t := Token{Kind: Enclosed, Canon: "()", Group: len(b.groups)}
@@ -451,11 +475,21 @@ func (l *lister) leads() bool {
 	return first.Kind == Word && (first.Canon == "rep" || first.Canon == "in" || first.Canon == "fasten" || first.Canon == "multiple")
 }
 
+// toldHowOften tells the count of `repeat 6 times (24)` and `repeat (24)` from what
+// is repeated: `repeat (sc, inc) 6 times`.
+func (l *lister) toldHowOften(open, end int) bool {
+	inside := l.b.tokens[open+1 : end]
+	if len(l.flat) == 2 && l.flat[0].Kind == Number && len(inside) == 1 && inside[0].Kind == Number {
+		return true // `*sc, inc* 6 times (18)`
+	}
+	return len(l.flat) > 0 && l.flat[0].Kind == Word && l.flat[0].Canon == "rep" && asTotal(inside) != nil && !l.worksBracket(end)
+}
+
 // star takes a star: one that opens or closes a repeat, or one that a phrase
 // such as `rep from *` speaks of.
 func (l *lister) star(i int) {
 	t := l.b.tokens[i]
-	if l.refers() {
+	if l.refers(i) {
 		l.flat = append(l.flat, t)
 		l.stars = 0
 		return
@@ -465,11 +499,15 @@ func (l *lister) star(i int) {
 		l.flat = append(l.flat, t)
 		return
 	}
+	at := t.Span
+	if len(l.flat) == 1 && l.flat[0].Kind == Word && l.flat[0].Canon == "rep" {
+		at, l.flat = at.Union(l.flat[0].Span), nil // how often is said after the second star
+	}
 	l.flush(SepNone)
 	if t.Canon == "*" {
 		l.stars = 1 - l.stars
 	}
-	l.out = append(l.out, Clause{Span: t.Span, Node: &Mark{Text: t.Canon}})
+	l.out = append(l.out, Clause{Span: at, Node: &Mark{Text: t.Canon}})
 }
 
 // opens tells a star that stands apart from the word before it and close to
@@ -484,8 +522,8 @@ func (l *lister) opens(i int) bool {
 	return steps || tokens[i].Span.End == tokens[i+1].Span.Start
 }
 
-// refers tells whether the words before a star make it part of a phrase.
-func (l *lister) refers() bool {
+// refers tells whether the words before a star, at token i, make it part of a phrase.
+func (l *lister) refers(i int) bool {
 	n := len(l.flat)
 	if n == 0 || l.flat[0].Kind != Word {
 		return false
@@ -501,10 +539,21 @@ func (l *lister) refers() bool {
 		return l.flat[n-2].Canon == "from"
 	}
 	switch last.Canon {
-	case "from", "to", "at", "between", "rep", "until", "and", "of":
+	case "from", "to", "at", "between", "until", "and", "of":
 		return true
+	case "rep":
+		return !l.stepsFrom(i + 1) // `repeat * 5 times`, but `repeat *sc, inc* 5 times`
 	}
 	return last.Kind == Dash || last.Kind == Star
+}
+
+// stepsFrom tells whether a step begins at token i.
+func (l *lister) stepsFrom(i int) bool {
+	tokens := l.b.tokens
+	if i < len(tokens) && tokens[i].Kind == Number {
+		i++
+	}
+	return i < len(tokens) && (tokens[i].Kind == Stitch || tokens[i].Kind == Word && (tokens[i].Canon == "ch" || tokens[i].Canon == "skip"))
 }
 
 // splits tells an `and` between clauses (`dc in next st and turn`) from one
@@ -538,6 +587,9 @@ func (l *lister) splits(i, hi int) bool {
 			return !l.counting
 		}
 		return false
+	}
+	if last := l.flat[len(l.flat)-1]; last.Kind == Word && last.Canon == "in" && l.b.tokens[next].Kind == Stitch {
+		return false // `dc in and FPdc around next st`
 	}
 	if t := l.b.tokens[next]; t.Kind == Word && t.Canon == "motion" && l.flat[0].Canon == "motion" {
 		return false // `yarn over and draw through`
@@ -601,6 +653,7 @@ func (l *lister) flush(sep Separator) {
 	counting := l.counting
 	l.counting = false
 	for len(flat) > 0 && flat[0].Kind == Word && (flat[0].Canon == "and" || flat[0].Canon == "") {
+		counting = counting || flat[0].Written == "still" // `sc around, still 32`
 		flat = flat[1:]
 	}
 	for n := len(flat); n > 0 && (flat[n-1].Canon == "" || flat[n-1].Canon == "and") && flat[n-1].Kind == Word; n = len(flat) {
@@ -612,6 +665,11 @@ func (l *lister) flush(sep Separator) {
 		}
 		return
 	}
+	if total := inAll(flat); total != nil {
+		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
+		l.dropNote()
+		return
+	}
 	if counting {
 		if total := asTotal(flat); total != nil {
 			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
@@ -621,6 +679,16 @@ func (l *lister) flush(sep Separator) {
 	}
 	l.clause(flat, sep)
 	l.dropNote()
+}
+
+// inAll reads a count that sounds like work: `making 21 sc in all`. It gives nil
+// for anything else.
+func inAll(flat []Token) *Total {
+	n := len(flat)
+	if n < 4 || flat[0].Kind != Word || flat[0].Canon != "work" || flat[1].Kind != Number || flat[n-2].Canon != "in" || flat[n-1].Canon != "each" {
+		return nil
+	}
+	return asTotal(flat[1 : n-2])
 }
 
 // dropNote takes in a bracket that says how the clause's stitch is drawn, and leaves
@@ -654,9 +722,17 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		l.changed(rows, spanOf(flat), sep)
 		return
 	}
+	if rows := l.lastRows(); rows != nil && rows.Changed && flat[0].Kind == Word && flat[0].Canon == "in" {
+		l.changed(rows, spanOf(flat), sep) // `rep Rnd 7, but with ch 7, in the 4th dc of 6`
+		return
+	}
 	node, upTo := l.node(flat)
 	if node != nil {
 		l.read(node, spanOf(flat), sep)
+		return
+	}
+	if rows := l.lastRows(); rows != nil && len(flat) > 1 && flat[0].Canon == "work" && flat[1].Canon == "rep" {
+		l.changed(rows, spanOf(flat), sep) // `as Row 2, working the repeat 28 times`
 		return
 	}
 	if cut := l.beginning(flat, upTo); cut > 0 {
@@ -793,6 +869,13 @@ func filled(node Node, inside []Clause, total *Total) Node {
 		r := *n
 		r.Body = inside
 		return &r
+	case *Shaping: // `(inc) 6 times evenly`
+		if len(inside) == 1 {
+			if w, ok := inside[0].Node.(*Work); ok && shapes(w.Stitch.Meaning) && unplacedNode(w) {
+				return &Shaping{Less: w.Stitch.Meaning.In(stitch.Unsettled).Class == stitch.Decrease, Number: n.Number}
+			}
+		}
+		return &Likewise{}
 	case *Group:
 		g := *n
 		if len(g.Body) == 1 {

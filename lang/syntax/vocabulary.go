@@ -2,6 +2,7 @@ package syntax
 
 import (
 	_ "embed"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -173,7 +174,7 @@ func (l *scanner) group() []Token {
 			if entry.filler {
 				t.Canon = ""
 			}
-			if entry.canon == "group" {
+			if entry.canon == "group" || entry.filler && (r.lower == "still" || r.lower == "working") {
 				t.Written = r.lower
 			}
 			if entry.canon == "corner" && strings.HasSuffix(l.raw[i+n-1].lower, "s") {
@@ -257,6 +258,10 @@ func inColours(tokens []Token) {
 		if tokens[i].Kind != Word || tokens[i].Canon != "in" {
 			continue
 		}
+		if ringCalled(tokens, i+1) {
+			tokens[i+1] = Token{Kind: Word, Canon: "ring", Span: tokens[i+1].Span}
+			continue
+		}
 		j, colour := i+1, false
 		for j < len(tokens) && (tokens[j].Kind == Name || tokens[j].Kind == Word && tokens[j].Canon == "yarn") {
 			colour = colour || tokens[j].Written == "colour" || j > i+1 && tokens[j].Canon == "yarn"
@@ -266,6 +271,19 @@ func inColours(tokens []Token) {
 			tokens[i].Canon = "with"
 		}
 	}
+}
+
+// ringCalled tells the MC of `6 sc in MC (6)`, a magic circle, from the main
+// colour: so many stitches go in it, and the row ends with them.
+func ringCalled(tokens []Token, i int) bool {
+	if i >= len(tokens) || tokens[i].Kind != Name || tokens[i].Canon != "mc" || i < 3 {
+		return false
+	}
+	number, stitch := tokens[i-3].Kind, tokens[i-2].Kind
+	if !(number == Number && stitch == Stitch || number == Stitch && stitch == Number) {
+		return false
+	}
+	return !slices.ContainsFunc(tokens[i+1:], func(t Token) bool { return t.Kind == Stitch || t.Kind == Name })
 }
 
 // looks are the words that say of a motif or petal how it looks, and no more.
