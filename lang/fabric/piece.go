@@ -491,6 +491,13 @@ func (k *worker) record(row *Row, o outcome) {
 			o.tally.Faults[i].Span = lastWorking(row)
 		}
 	}
+	if row.Tree.Has(syntax.RepeatUnanchored) {
+		for i, c := range o.tally.Compared {
+			if c.Result == Disagrees { // how far back it repeats is a guess
+				o.tally.Compared[i].Result = Uncheckable
+			}
+		}
+	}
 	row.Tallies[k.size] = o.tally
 	if k.headless && o.tally.Works {
 		k.headless = false

@@ -108,6 +108,11 @@ func (r *Row) Written() source.Span {
 	return source.Span{Start: r.At, End: r.At + len(strings.TrimRight(r.Text, " \t\r\n"))}
 }
 
+// Has tells whether something of a kind is written wrong in the row.
+func (r *Row) Has(kind ProblemKind) bool {
+	return slices.ContainsFunc(r.Problems, func(p Problem) bool { return p.Kind == kind })
+}
+
 // GoesAround tells whether the row is called by a name, as a border is, and says
 // that it goes around.
 func (r *Row) GoesAround() bool {
