@@ -5,7 +5,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { chromium } from 'playwright-core';
 
-const { PATTERN, PORT, TMPDIR, SCREENSHOTS } = process.env;
+const { PATTERN, PORT, PROGRAM, SCREENSHOTS, TMPDIR } = process.env;
 const browser = await chromium.launch({
   executablePath: '/usr/bin/chromium', args: ['--headless', '--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage'],
 });
@@ -19,7 +19,7 @@ const picture = (name) => {
 
 // see waits until holds gives something, and says what that is.
 async function see(what, holds) {
-  const end = Date.now() + 60_000;
+  const end = Date.now() + 20_000;
   let seen, trouble;
   while (!seen && Date.now() < end) {
     try {
@@ -59,8 +59,32 @@ async function colours(head, ...words) {
 
 const different = (list) => list.every(Boolean) && new Set(list).size === list.length;
 
-const quiet = { 'workbench.secondarySideBar.defaultVisibility': 'hidden', 'editor.minimap.enabled': false };
-const settings = (values) => writeFileSync(join(TMPDIR, 'user/User/settings.json'), JSON.stringify({ ...quiet, ...values }));
+const usual = {
+  'stitchproof.path': PROGRAM,
+  'workbench.secondarySideBar.defaultVisibility': 'hidden', 'editor.minimap.enabled': false, 'workbench.editor.useModal': 'off',
+};
+
+async function command(name) {
+  await page.keyboard.press('F1');
+  await page.keyboard.type(name);
+  await see(`the command ${name}`, async () => (await text('.quick-input-list .monaco-list-row.focused')).includes(name));
+  await page.keyboard.press('Enter');
+}
+
+// settings writes a person's settings in the window, which is left at the pattern.
+async function settings(values) {
+  await command('Preferences: Open User Settings (JSON)');
+  await see('the settings', async () => (await text('.tab.active')).includes('settings.json'));
+  await page.locator('.editor-instance .view-lines').first().click();
+  await page.keyboard.press('Control+A');
+  await page.keyboard.insertText(JSON.stringify({ ...usual, ...values }));
+  await page.keyboard.press('Control+Shift+End'); // what closing brackets the editor itself added
+  await page.keyboard.press('Delete');
+  await page.keyboard.press('Control+S');
+  await see('the settings saved', async () => !(await page.locator('.tab.active.dirty').count()));
+  await page.locator('.tab', { hasText: 'acorn.crochet' }).click();
+  await see('the pattern again', async () => (await text('.tab.active')).includes('acorn.crochet'));
+}
 
 async function goTo(line) {
   await page.keyboard.press('Control+G');
@@ -70,7 +94,7 @@ async function goTo(line) {
 
 const text = (selector) => page.locator(selector).allTextContents().then((all) => plain(all.join('\n')));
 
-settings({ 'stitchproof.path': 'no-such-program' });
+writeFileSync(join(TMPDIR, 'user/User/settings.json'), JSON.stringify({ ...usual, 'stitchproof.path': 'no-such-program' }));
 const payload = encodeURIComponent(JSON.stringify([['openFile', `vscode-remote://127.0.0.1:${PORT}${PATTERN}`]]));
 for (let tries = 0; ; tries++) { // until it serves
   try {
@@ -87,7 +111,7 @@ await see('colours without a server', async () => different(await colours('Rnd 5
 await see('that the program is missing', async () => (await text('.notifications-toasts')).includes('"no-such-program" does not start'));
 await picture('without-a-server');
 
-settings({});
+await settings({});
 await see('the count at the end of its row', async () => (await editor()).match(/^Rnd 5: .*\(16 sts\).*= 15 sts$/m));
 await see('the count after a clause', async () => (await editor()).match(/^Rnd 5: .*3 times ?15\./m));
 await see('the totals over a heading', async () => (await text('.contentWidgets, .codelens-decoration')).includes('total 7 sts'));
@@ -118,11 +142,11 @@ await see('the new count after typing', async () => (await editor()).match(/^Row
 await page.keyboard.press('ArrowDown');
 await see('the new count in the status bar', async () => (await text('.statusbar-item')).includes('Row 1: 8 sts'));
 
-settings({ 'stitchproof.hints.running': false, 'stitchproof.hints.totals': false, 'stitchproof.lenses': false, 'stitchproof.tally': false });
+await settings({ 'stitchproof.hints.running': false, 'stitchproof.hints.totals': false, 'stitchproof.lenses': false, 'stitchproof.tally': false });
 await see('no counts where they are switched off', async () => !(await editor()).includes('= 8 sts'));
 await see('no totals where they are switched off', async () => !(await text('.contentWidgets, .codelens-decoration')).includes('total'));
 await see('no row in the status bar where it is switched off', async () => !(await text('.statusbar-item')).includes('Row 1:'));
-settings({});
+await settings({});
 await see('all of them again', async () => (await editor()).match(/^Row 1: .*= 8 sts$/m));
 
 await goTo(60);
@@ -132,9 +156,7 @@ await page.keyboard.press('Control+Space');
 await see('a snippet for a round', async () => (await text('.suggest-widget')).includes('A round with its count') || (await text('.suggest-widget')).includes('rnd'));
 await page.keyboard.press('Escape');
 
-await page.keyboard.press('F1');
-await page.keyboard.type('Welcome: Open Walkthrough');
-await page.keyboard.press('Enter');
+await command('Welcome: Open Walkthrough...');
 await see('the walkthrough in the list', async () => (await text('.quick-input-list')).includes('Write a pattern that adds up'));
 await picture('walkthrough');
 await browser.close();
