@@ -124,12 +124,14 @@ await see('the count of the row under the cursor', async () => (await text('.sta
 await page.keyboard.press('F8');
 await see('what is wrong, at its place', async () => (await text('.monaco-editor .zone-widget')).includes('makes 15 sts, says 16'));
 await picture('a-finding');
-await page.keyboard.press('Escape');
-
 await page.keyboard.press('Control+.');
 await see('what would settle it', async () => (await text('.action-widget')).match(/15/));
 await picture('quick-fixes');
 await page.keyboard.press('Enter');
+await see('the change, before it is made', async () => (await text('.part.panel')).includes('1615 sts'));
+await picture('a-change');
+await page.locator('.part.panel .edit-checkbox').first().click();
+await page.getByRole('button', { name: 'Apply' }).click();
 await see('the count put right', async () => (await editor()).match(/^Rnd 5: .*\(15 sts\)/m));
 await see('no fault any more', async () => (await text('#status\\.problems')).trim().startsWith('0'));
 
