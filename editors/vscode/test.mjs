@@ -155,7 +155,10 @@ await goTo(60);
 await page.keyboard.press('End');
 await page.keyboard.type('\nrnd');
 await page.keyboard.press('Control+Space');
-await see('a snippet for a round', async () => (await text('.suggest-widget')).includes('A round with its count') || (await text('.suggest-widget')).includes('rnd'));
+const snippet = page.locator('.suggest-widget .monaco-list-row', { has: page.locator('.codicon-symbol-snippet') }).first();
+await see('a snippet among what is suggested', () => snippet.count());
+await snippet.click();
+await see('the round that it writes, counted', async () => (await editor()).match(/^Rnd 1: 6 sc in magic ring ?6?\. \(6 sts\)/m));
 await page.keyboard.press('Escape');
 
 await command('Welcome: Open Walkthrough...');
