@@ -133,10 +133,11 @@ func completionOptions() *protocol.CompletionOptions {
 type completing struct{ snippets, details, defaults, markdown bool }
 
 func completingOf(c *protocol.CompletionClientCapabilities) completing {
-	i := c.CompletionItem
-	return completing{
-		snippets: is(i.SnippetSupport), details: is(i.LabelDetailsSupport),
-		defaults: slices.Contains(c.CompletionList.ItemDefaults, "editRange"),
-		markdown: prefersMarkdown(i.DocumentationFormat),
+	var can completing
+	if i := c.CompletionItem; i != nil {
+		can.snippets, can.details = is(i.SnippetSupport), is(i.LabelDetailsSupport)
+		can.markdown = prefersMarkdown(i.DocumentationFormat)
 	}
+	can.defaults = c.CompletionList != nil && slices.Contains(c.CompletionList.ItemDefaults, "editRange")
+	return can
 }

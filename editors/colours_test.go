@@ -1,0 +1,226 @@
+// Package editors_test holds the configurations of editors against what the
+// program knows, and writes the parts of them that follow from other parts.
+package editors_test
+
+import (
+	"encoding/json"
+	"flag"
+	"fmt"
+	"os"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"stitchproof/lang/stitch"
+)
+
+var update = flag.Bool("update", false, "write what follows from the grammar of colours")
+
+// grammar is the TextMate grammar, as far as it is used here.
+type grammar struct {
+	Patterns []struct{ Comment, Name, Match string }
+	compiled []*regexp.Regexp
+}
+
+func readGrammar(t *testing.T) grammar {
+	var g grammar
+	content, err := os.ReadFile("vscode/syntaxes/crochet.tmLanguage.json")
+	require.NoError(t, err)
+	require.NoError(t, json.Unmarshal(content, &g))
+	require.NotEmpty(t, g.Patterns)
+	for _, p := range g.Patterns {
+		g.compiled = append(g.compiled, regexp.MustCompile(p.Match))
+	}
+	return g
+}
+
+// shown is how editors without scopes show what has a scope: Vim's group, Emacs's
+// face, Kate's style.
+var shown = map[string]struct{ group, face, style string }{
+	"comment.line.double-slash.crochet": {"Comment", "font-lock-comment-face", "dsComment"},
+	"entity.name.type.class.crochet":    {"Title", "font-lock-type-face", "dsOthers"},
+	"entity.name.function.crochet":      {"PreProc", "font-lock-function-name-face", "dsFunction"},
+	"variable.other.property.crochet":   {"Type", "font-lock-variable-name-face", "dsVariable"},
+	"variable.other.enummember.crochet": {"Special", "font-lock-constant-face", "dsConstant"},
+	"support.function.crochet":          {"Function", "font-lock-builtin-face", "dsBuiltIn"},
+	"keyword.control.crochet":           {"Statement", "font-lock-keyword-face", "dsControlFlow"},
+	"keyword.operator.crochet":          {"Operator", "font-lock-preprocessor-face", "dsOperator"},
+	"constant.numeric.crochet":          {"Number", "font-lock-string-face", "dsDecVal"},
+}
+
+// The colours of every editor are those of one grammar, in its own way of writing
+// regular expressions.
+func TestColoursOfOtherEditors(t *testing.T) {
+	g := readGrammar(t)
+	for file, write := range map[string]func(grammar) string{
+		"vim/syntax/crochet.vim":         vimSyntax,
+		"emacs/crochet-colours.el":       emacsColours,
+		"kate/crochet.xml":               kateSyntax,
+		"sublime/crochet.sublime-syntax": sublimeSyntax,
+	} {
+		want := write(g)
+		if *update {
+			require.NoError(t, os.WriteFile(file, []byte(want), 0o644))
+		}
+		got, err := os.ReadFile(file)
+		require.NoError(t, err)
+		assert.Equal(t, want, string(got), "go test ./editors -update writes %s anew", file)
+	}
+}
+
+// Every stitch that the program knows, however it is spelled, has the colour of a
+// stitch from end to end, save for a number before it.
+func TestGrammarKnowsEveryStitch(t *testing.T) {
+	g := readGrammar(t)
+	number := regexp.MustCompile(`^(?:\d+|two|three|four|five|six|seven|eight|nine)[ -]`)
+	for spelling := range stitch.Spellings() {
+		if scope := g.scopeOf(spelling); scope != "support.function.crochet" {
+			scope = g.scopeOf(number.ReplaceAllString(spelling, ""))
+			assert.Equal(t, "support.function.crochet", scope, "%q", spelling)
+		}
+	}
+}
+
+// Words that are no stitch have not its colour.
+func TestGrammarLeavesOtherWords(t *testing.T) {
+	g := readGrammar(t)
+	for _, words := range []string{"in next", "around", "front", "back loop", "st", "sts", "stitches", "together", "two", "ring", "hook", "post", "stem"} {
+		assert.Empty(t, g.scopeOf(words), words)
+	}
+	for words, scope := range map[string]string{
+		"Rnd 1:": "entity.name.function.crochet", "Rows 2-4 (RS):": "entity.name.function.crochet", "Next row:": "entity.name.function.crochet",
+		"Yarn A:": "variable.other.property.crochet", "Terms:": "variable.other.property.crochet", "Piece: Oak leaf": "entity.name.type.class.crochet",
+		"(16 sts)": "variable.other.enummember.crochet", "(81 (91, 101, 111) sc)": "variable.other.enummember.crochet",
+		"(12 sc, 3 ch-2 sps)": "variable.other.enummember.crochet",
+		"turn":                "keyword.control.crochet", "fasten off": "keyword.control.crochet", "*": "keyword.operator.crochet", "27": "constant.numeric.crochet",
+		"// Row 3: as the leaf": "comment.line.double-slash.crochet",
+	} {
+		assert.Equal(t, scope, g.scopeOf(words), words)
+	}
+}
+
+// scopeOf is the scope that all of text has, as TextMate gives it: of the matches
+// that begin first, that of the first pattern.
+func (g grammar) scopeOf(text string) string {
+	for i, p := range g.Patterns {
+		at := g.compiled[i].FindStringIndex(text)
+		if at != nil && at[0] == 0 {
+			if at[1] != len(text) {
+				return "only of " + text[:at[1]]
+			}
+			return p.Name
+		}
+	}
+	return ""
+}
+
+// bare is a pattern without the sign that letters' case does not matter: elsewhere
+// that is said otherwise.
+func bare(match string) string { return strings.TrimPrefix(match, "(?i)") }
+
+const generated = "written from vscode/syntaxes/crochet.tmLanguage.json by go test ./editors -update"
+
+func vimSyntax(g grammar) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "\" The colours of a crochet pattern, %s.\nif exists('b:current_syntax')\n  finish\nendif\n", generated)
+	b.WriteString("syntax case ignore\nsyntax sync minlines=1\n\n")
+	for i := len(g.Patterns) - 1; i >= 0; i-- { // of those that begin at one place the last goes
+		p := g.Patterns[i]
+		match := strings.NewReplacer("(?:", "%(", `[\d`, "[0-9", `[^)\d`, "[^)0-9", `\b`, "%(<|>)").Replace(bare(p.Match))
+		fmt.Fprintf(&b, "\" %s\nsyntax match crochet%s #\\v%s#\nhighlight default link crochet%[2]s %[2]s\n", remark(p.Comment), shown[p.Name].group, match)
+	}
+	b.WriteString("\nlet b:current_syntax = 'crochet'\n")
+	return b.String()
+}
+
+func remark(comment string) string {
+	if comment == "" {
+		return "numbers"
+	}
+	return comment
+}
+
+func emacsColours(g grammar) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, ";;; crochet-colours.el --- Colours of a crochet pattern  -*- lexical-binding: t -*-\n\n;; This file is %s.\n\n;;; Code:\n\n", generated)
+	b.WriteString("(defconst crochet-colours\n  '(")
+	for i, p := range g.Patterns {
+		if i > 0 {
+			b.WriteString("\n    ")
+		}
+		fmt.Fprintf(&b, ";; %s\n    (%s . '%s)", remark(p.Comment), lispString(emacsRegexp(bare(p.Match))), shown[p.Name].face)
+	}
+	b.WriteString(")\n  \"What is coloured in a pattern, and how; what is named first goes first.\")\n\n(provide 'crochet-colours)\n;;; crochet-colours.el ends here\n")
+	return b.String()
+}
+
+// emacsRegexp writes a pattern as Emacs does, where the signs of groups have a
+// backslash and brackets as letters have none.
+func emacsRegexp(match string) string {
+	var b strings.Builder
+	class := false
+	for i := 0; i < len(match); i++ {
+		switch c := match[i]; {
+		case class && c == '\\' && match[i+1] == 'd':
+			b.WriteString("0-9")
+			i++
+		case class && c == '\\': // a bracket as a letter, kept at the end that Emacs wants it at
+			i++
+			b.WriteByte(match[i])
+		case c == '[' || c == ']':
+			class = c == '['
+			b.WriteByte(c)
+		case class:
+			b.WriteByte(c)
+		case c == '\\' && match[i+1] == 's':
+			b.WriteString("[ \t]")
+			i++
+		case c == '\\' && match[i+1] == 'd':
+			b.WriteString("[0-9]")
+			i++
+		case c == '\\' && (match[i+1] == '(' || match[i+1] == ')'):
+			i++
+			b.WriteByte(match[i])
+		case c == '\\':
+			b.WriteString(match[i : i+2])
+			i++
+		case c == '(' || c == ')' || c == '|':
+			b.WriteString(`\` + string(c))
+		default:
+			b.WriteByte(c)
+		}
+	}
+	return b.String()
+}
+
+func lispString(s string) string {
+	return `"` + strings.NewReplacer(`\`, `\\`, `"`, `\"`, "\t", `\t`).Replace(s) + `"`
+}
+
+func kateSyntax(g grammar) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<!DOCTYPE language>\n<!-- This file is %s. -->\n", generated)
+	b.WriteString("<language name=\"Crochet\" section=\"Other\" extensions=\"*.crochet\" version=\"1\" kateversion=\"5.0\" casesensitive=\"0\" license=\"MIT\">\n  <highlighting>\n    <contexts>\n      <context name=\"Pattern\" attribute=\"Normal\" lineEndContext=\"#stay\">\n")
+	xml := strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;")
+	for _, p := range g.Patterns {
+		fmt.Fprintf(&b, "        <RegExpr attribute=\"%s\" context=\"#stay\" insensitive=\"true\" String=\"%s\"/>\n", shown[p.Name].group, xml.Replace(bare(p.Match)))
+	}
+	b.WriteString("      </context>\n    </contexts>\n    <itemDatas>\n      <itemData name=\"Normal\" defStyleNum=\"dsNormal\"/>\n")
+	for _, p := range g.Patterns {
+		fmt.Fprintf(&b, "      <itemData name=\"%s\" defStyleNum=\"%s\"/>\n", shown[p.Name].group, shown[p.Name].style)
+	}
+	b.WriteString("    </itemDatas>\n  </highlighting>\n  <general>\n    <comments>\n      <comment name=\"singleLine\" start=\"//\"/>\n    </comments>\n  </general>\n</language>\n")
+	return b.String()
+}
+
+func sublimeSyntax(g grammar) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%%YAML 1.2\n---\n# This file is %s.\nname: Crochet\nfile_extensions: [crochet]\nscope: text.crochet\ncontexts:\n  main:\n", generated)
+	for _, p := range g.Patterns {
+		fmt.Fprintf(&b, "    - match: '%s'\n      scope: %s\n", strings.ReplaceAll(p.Match, "'", "''"), p.Name)
+	}
+	return b.String()
+}

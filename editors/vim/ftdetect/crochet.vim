@@ -1,0 +1,1 @@
+autocmd BufRead,BufNewFile *.crochet setfiletype crochet
