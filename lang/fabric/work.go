@@ -137,7 +137,7 @@ func (h *hand) chain(n *syntax.Chain) {
 		h.layMultiple(n)
 		return
 	}
-	if !n.Number.Written() {
+	if !n.Number.Written() || n.Unsaid && h.base == nil && !h.ring && h.chains == 0 && len(h.row) == 0 {
 		h.lose() // a length to reach
 		return
 	}

@@ -632,7 +632,7 @@ func (r *reader) chain(g *gChain) Node {
 	case g.M != nil:
 		out.Number = r.num(g.M)
 	default:
-		out.Number = One(1)
+		out.Number, out.Unsaid = One(1), true
 	}
 	if g.Plus != nil {
 		out.Number = out.Number.plus(r.num(g.Plus)) // `ch 30 + 1`

@@ -109,6 +109,9 @@ type Likewise struct{}
 // Chain makes chains: `ch 3`, `ch 3 (counts as dc)`.
 type Chain struct {
 	Number Num
+	// Unsaid is set where no number is written: within a row that is one chain,
+	// before any (`make a chain 15 inches long`) as many as the maker likes.
+	Unsaid bool
 	Counts Counts
 	// Multiple and Plus are said in `ch a multiple of 6 + 2`, alone or of a
 	// number that is given: `ch 56 (a multiple of 6 + 2)`.
