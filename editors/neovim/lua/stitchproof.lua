@@ -3,6 +3,7 @@
 -- that ask the server, and the running count.
 local M = {}
 
+local content_modified = -32801 -- the protocol's code for an answer that is out of date
 local space = vim.api.nvim_create_namespace('stitchproof')
 
 -- Draws the counts of a whole buffer at the ends of its lines.
@@ -15,26 +16,46 @@ local function draw(buffer, hints)
   vim.api.nvim_buf_clear_namespace(buffer, space, 0, -1)
   for line, label in pairs(labels) do
     if line < vim.api.nvim_buf_line_count(buffer) then
-      vim.api.nvim_buf_set_extmark(buffer, space, line, 0, { virt_text = { { label, 'Comment' } } })
+      vim.api.nvim_buf_set_extmark(buffer, space, line, 0, {
+        virt_text = { { label, 'Comment' } },
+        priority = 1, -- before what is wrong, which may run out of the window
+      })
     end
   end
 end
 
--- Asks for the counts of a whole buffer. An answer about a text that has been
--- changed meanwhile is dropped: the change has asked again.
+local waiting = {} -- the buffers whose counts are about to be asked for
+
+-- Asks for the counts of a whole buffer when the writer pauses. Where the text has
+-- changed before the answer came, or the server says so, it asks again.
 local function count(client, buffer)
-  local asked = vim.api.nvim_buf_get_changedtick(buffer)
-  client.request('textDocument/inlayHint', {
-    textDocument = { uri = vim.uri_from_bufnr(buffer) },
-    range = {
-      start = { line = 0, character = 0 },
-      ['end'] = { line = vim.api.nvim_buf_line_count(buffer), character = 0 },
-    },
-  }, function(err, hints)
-    if not err and vim.api.nvim_buf_is_loaded(buffer) and vim.api.nvim_buf_get_changedtick(buffer) == asked then
-      draw(buffer, hints or {})
+  if waiting[buffer] then
+    return
+  end
+  waiting[buffer] = true
+  vim.defer_fn(function()
+    waiting[buffer] = nil
+    if not vim.api.nvim_buf_is_loaded(buffer) then
+      return
     end
-  end, buffer)
+    local asked = vim.api.nvim_buf_get_changedtick(buffer)
+    client.request('textDocument/inlayHint', {
+      textDocument = { uri = vim.uri_from_bufnr(buffer) },
+      range = {
+        start = { line = 0, character = 0 },
+        ['end'] = { line = vim.api.nvim_buf_line_count(buffer), character = 0 },
+      },
+    }, function(err, hints)
+      if not vim.api.nvim_buf_is_loaded(buffer) then
+        return
+      end
+      if vim.api.nvim_buf_get_changedtick(buffer) ~= asked or (err and err.code == content_modified) then
+        count(client, buffer)
+      elseif not err then
+        draw(buffer, hints or {})
+      end
+    end, buffer)
+  end, 100)
 end
 
 -- Has keys ask the server where Neovim does not see to that by itself.
