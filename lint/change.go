@@ -289,9 +289,9 @@ func (w *writer) written(i int, values []int) []source.Edit {
 	case t.Kind == syntax.Ordinal:
 		return []source.Edit{{Span: t.Span, New: syntax.Nth(values[0])}}
 	case w.is(i, "once"):
-		return []source.Edit{{Span: t.Span, New: often(values[0])}}
+		return []source.Edit{{Span: t.Span, New: syntax.One(values[0]).Often()}}
 	case one && w.is(i+1, "times"):
-		return []source.Edit{{Span: t.Span.Union(w.tokens[i+1].Span), New: often(1)}}
+		return []source.Edit{{Span: t.Span.Union(w.tokens[i+1].Span), New: syntax.One(1).Often()}}
 	case one && (w.kind(i+1, syntax.Stitch) || w.is(i-1, "next", "last")) && i+1 < len(w.tokens):
 		// a one is left unwritten: `sc in next st`
 		edits := []source.Edit{{Span: source.Span{Start: t.Span.Start, End: w.tokens[i+1].Span.Start}}}
@@ -306,17 +306,6 @@ func (w *writer) written(i int, values []int) []source.Edit {
 
 var numberWords = [...]string{
 	"zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
-}
-
-// often writes how many times something is done.
-func often(n int) string {
-	switch n {
-	case 1:
-		return "once"
-	case 2:
-		return "twice"
-	}
-	return strconv.Itoa(n) + " times"
 }
 
 // agreeing makes the noun that the ith token counts agree with a number: `next

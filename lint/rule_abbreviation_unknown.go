@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"stitchproof/lang/nearest"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -167,7 +168,7 @@ func misspelled(word string) bool {
 	if len(word) <= 5 && !strings.ContainsAny(lower, "aeiouy") {
 		return true
 	}
-	return len(word) > 5 && slices.ContainsFunc(stitchWords(), func(name string) bool { return apart(lower, name) == 1 })
+	return len(word) > 5 && slices.ContainsFunc(stitchWords(), func(name string) bool { return nearest.Slips(lower, name) == 1 })
 }
 
 // stitchWords are the single words that name stitches in full: treble, crochet.
@@ -214,7 +215,7 @@ func (n neighbourhood) to(word string) []string {
 	var out []string
 	for _, list := range [...][]string{n.used, n.known} {
 		for _, candidate := range list {
-			if apart(strings.ToLower(word), strings.ToLower(candidate)) == 1 && !slices.Contains(out, candidate) {
+			if nearest.Slips(strings.ToLower(word), strings.ToLower(candidate)) == 1 && !slices.Contains(out, candidate) {
 				out = append(out, candidate)
 			}
 		}
@@ -234,29 +235,4 @@ func inOrder(word string) string {
 	sorted := []byte(strings.ToLower(word))
 	slices.Sort(sorted)
 	return string(sorted)
-}
-
-// apart is how many slips of the pen part two words: letters left out, put in,
-// exchanged, or changed over with their neighbours; 2 where they are more than
-// one.
-func apart(a, b string) int {
-	if a == b {
-		return 0
-	}
-	if len(a) > len(b) {
-		a, b = b, a
-	}
-	i := 0
-	for i < len(a) && a[i] == b[i] {
-		i++
-	}
-	switch {
-	case len(b) == len(a)+1 && a[i:] == b[i+1:]:
-		return 1
-	case len(b) == len(a) && a[i+1:] == b[i+1:]:
-		return 1
-	case len(b) == len(a) && i+1 < len(a) && a[i] == b[i+1] && a[i+1] == b[i] && a[i+2:] == b[i+2:]:
-		return 1
-	}
-	return 2
 }

@@ -40,7 +40,7 @@ Fasten off.
 func checkBranchAtTip(p *Pass) {
 	for _, f := range p.faults(fabric.BranchAtTip) {
 		p.reportFault(f, Finding{
-			Message: f.branch() + " is worked along " + often(f.N) + ", so that it ends at its tip and not where it left",
+			Message: f.branch() + " is worked along " + syntax.One(f.N).Often() + ", so that it ends at its tip and not where it left",
 			Related: f.related(f.branch() + " leaves here"),
 			Fix:     slipHome(f),
 		})

@@ -37,7 +37,7 @@ func (v *view) within(r protocol.Range) func(source.Span) bool {
 
 // styled are the edits that write the instructions that are wanted in the style.
 func (v *view) styled(wanted func(source.Span) bool) []protocol.TextEdit {
-	formatted := house.Format(v.Text, v.Settings.Style, func(t *source.Text) *fabric.Fabric {
+	formatted := house.Format(v.Fabric, v.Settings.Style, func(t *source.Text) *fabric.Fabric {
 		return fabric.WorkIn(syntax.Read(t), v.Settings.Dialect)
 	})
 	out := []protocol.TextEdit{}

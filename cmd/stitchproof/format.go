@@ -75,9 +75,8 @@ func (c *formatCommand) one(s *streams, settings *config.Finder, in inputs.Input
 		return false, err
 	}
 	was := source.New(string(content))
-	formatted := house.Format(was, chosen.Style, func(t *source.Text) *fabric.Fabric {
-		return fabric.WorkIn(syntax.Read(t), chosen.Dialect)
-	})
+	work := func(t *source.Text) *fabric.Fabric { return fabric.WorkIn(syntax.Read(t), chosen.Dialect) }
+	formatted := house.Format(work(was), chosen.Style, work)
 	c.tellKept(s, name, was, formatted.Kept)
 	now := formatted.Text.String()
 	changed = now != string(content)

@@ -620,13 +620,15 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 // of the pattern's own stitches is made of, and nobody calls it so: all that are
 // told of are worked by that name.
 func (h *hand) beginsAs(name string, told int) int {
-	objects := map[int]bool{}
-	for _, i := range h.row {
+	first, objects := -1, map[int]bool{}
+	for k, i := range h.row {
 		if s := h.stitch(i); s.Own == name {
 			objects[s.Object] = true
+			if first < 0 {
+				first = k
+			}
 		}
 	}
-	first := slices.IndexFunc(h.row, func(i int) bool { return h.stitch(i).Own == name })
 	if first < 0 || len(objects) != told {
 		return 0
 	}

@@ -31,12 +31,11 @@ type Formatted struct {
 // Worker reads and works a text.
 type Worker func(*source.Text) *fabric.Fabric
 
-// Format writes a pattern in a style. What is worked stays the same, stitch for
+// Format writes a pattern, as it was worked, in a style. What is worked stays the same, stitch for
 // stitch: an instruction of which that is not so is left as it was. Comments,
 // prose and the header are not touched.
-func Format(text *source.Text, style Style, work Worker) Formatted {
-	f := formatter{style: style, work: work, was: work(text)}
-	f.now = f.was
+func Format(was *fabric.Fabric, style Style, work Worker) Formatted {
+	f := formatter{style: style, work: work, was: was, now: was, lineEnd: was.File.Text.LineEnd()}
 	for _, a := range aspects {
 		if way := style.Ways[a.Name]; way != "" {
 			f.pass(func(row *fabric.Row) []source.Edit { return f.chosen(a, way, row) })
@@ -44,9 +43,9 @@ func Format(text *source.Text, style Style, work Worker) Formatted {
 	}
 	f.pass(f.laidOut)
 	out := Formatted{Text: f.now.File.Text}
-	was, now := slices.Collect(f.was.Rows()), slices.Collect(f.now.Rows())
-	for i := range was {
-		at := was[i].Tree.Written()
+	before, now := slices.Collect(f.was.Rows()), slices.Collect(f.now.Rows())
+	for i := range before {
+		at := before[i].Tree.Written()
 		if f.kept[i] {
 			out.Kept = append(out.Kept, at)
 		}
@@ -61,6 +60,7 @@ type formatter struct {
 	style    Style
 	work     Worker
 	was, now *fabric.Fabric
+	lineEnd  string       // of the file
 	kept     map[int]bool // rows left as they were in some respect, by their number
 }
 

@@ -62,7 +62,7 @@ Rnd 4: Ch 1, *3 single crochet, increase; rep from * 5 more times. — 30 sts
 `},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			got := house.Format(source.New(mitt), test.style, work)
+			got := house.Format(work(source.New(mitt)), test.style, work)
 			assert.Equal(t, mittHead+"With A, ch 21.\n"+test.want+mittFoot, got.Text.String())
 			assert.Empty(t, got.Kept)
 		})
@@ -105,13 +105,13 @@ func TestFormatKeepsTheWork(t *testing.T) {
 		name, text := e.name, e.text
 		was := work(source.New(text))
 		for _, style := range []house.Style{all[(i+5*(i/len(all)))%len(all)]} { // each file in one of them, in turn
-			got := house.Format(source.New(text), style, work)
+			got := house.Format(was, style, work)
 			edited, err := source.New(text).Apply(got.Edits)
 			require.NoError(t, err)
 			require.Equal(t, got.Text.String(), edited.String(), "%s in %v, by its edits", name, style)
 			is := work(got.Text)
 			require.Equal(t, made(was), made(is), "%s in %v", name, style)
-			again := house.Format(got.Text, style, work)
+			again := house.Format(is, style, work)
 			require.Equal(t, got.Text.String(), again.Text.String(), "%s in %v, a second time", name, style)
 			if len(got.Kept) > 0 {
 				continue
@@ -149,9 +149,9 @@ func made(f *fabric.Fabric) [][4]int {
 // white space outside the instructions.
 func TestFormatKeepsTheFile(t *testing.T) {
 	text := "\ufeffTerms: US\r\n\r\nNote:  two  spaces.\r\n\r\nPiece: Cuff\r\n// mine  own\r\nCh 6.\r\nRow 1: Sc in 2nd ch from hook and in\r\n  next 4 ch .\r\n"
-	got := house.Format(source.New(text), house.Style{}, work)
+	got := house.Format(work(source.New(text)), house.Style{}, work)
 	assert.Equal(t, strings.Replace(text, "ch .", "ch.", 1), got.Text.String())
-	got = house.Format(source.New(text), house.Style{Width: 30}, work)
+	got = house.Format(work(source.New(text)), house.Style{Width: 30}, work)
 	assert.Equal(t, strings.Replace(text, "hook and in\r\n  next 4 ch .", "hook\r\n  and in next 4 ch.", 1), got.Text.String())
 }
 
@@ -159,7 +159,7 @@ func TestFormatKeepsTheFile(t *testing.T) {
 // way would be worked otherwise: in a ring, `5 sc` all go into it.
 func TestFormatLeavesWhatWouldChange(t *testing.T) {
 	text := "Terms: US\n\nPiece: Ring\nMake a magic ring.\nRnd 1: 6 sc. (6 sc)\nRnd 2: 2 sc in each st around. (12 sc)\n"
-	got := house.Format(source.New(text), house.Style{Ways: map[string]string{"run": "sc in next 5 sts"}}, work)
+	got := house.Format(work(source.New(text)), house.Style{Ways: map[string]string{"run": "sc in next 5 sts"}}, work)
 	assert.Equal(t, text, got.Text.String())
 	assert.Equal(t, []source.Span{{Start: strings.Index(text, "Rnd 1"), End: strings.Index(text, "Rnd 2") - 1}}, got.Kept)
 }

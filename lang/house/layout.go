@@ -17,7 +17,7 @@ func (f *formatter) laidOut(worked *fabric.Row) []source.Edit {
 			return nil // lines with a note between them stay as they are
 		}
 	}
-	l := layout{row: row, width: f.style.Width, indent: f.indentOf(row), end: f.lineEnd()}
+	l := layout{row: row, width: f.style.Width, indent: f.indentOf(row), end: f.lineEnd}
 	return l.edits(f.columnOf(row))
 }
 
@@ -32,14 +32,6 @@ func (f *formatter) columnOf(row *syntax.Row) int {
 func (f *formatter) indentOf(row *syntax.Row) string {
 	line := f.now.File.Text.Slice(f.now.File.Text.Line(f.now.File.Text.LineOf(row.At)))
 	return line[:len(line)-len(strings.TrimLeft(line, " \t"))] + "  "
-}
-
-// lineEnd is how the lines of the file end.
-func (f *formatter) lineEnd() string {
-	if strings.Contains(f.now.File.Text.String(), "\r\n") {
-		return "\r\n"
-	}
-	return "\n"
 }
 
 // layout sets the white space between the words of a row.
@@ -69,7 +61,7 @@ func (l *layout) edits(column int) []source.Edit {
 			if want != now {
 				out = append(out, source.Edit{Span: l.row.Abs(gap), New: want})
 			}
-			if at := strings.LastIndexByte(want, '\n'); at >= 0 {
+			if at := strings.LastIndexAny(want, "\r\n"); at >= 0 {
 				column = utf8.RuneCountInString(want[at+1:])
 			} else {
 				column += utf8.RuneCountInString(want)

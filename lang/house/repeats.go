@@ -1,8 +1,6 @@
 package house
 
 import (
-	"strconv"
-
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -77,22 +75,12 @@ func (r *reader) limits(n *syntax.Repeat) (whole, more string, ok bool) {
 		}
 		again.Vals[i] = v - 1
 	}
-	return often(times), moreOften(again), len(times.Vals) > 0
-}
-
-func often(n syntax.Num) string {
-	if n.Equal(syntax.One(2)) {
-		return "twice"
-	}
-	return n.String() + " times"
+	return times.Often(), moreOften(again), len(times.Vals) > 0
 }
 
 func moreOften(n syntax.Num) string {
 	if n.Equal(syntax.One(1)) {
 		return "once more"
-	}
-	if len(n.Vals) == 1 {
-		return strconv.Itoa(n.Vals[0]) + " more times"
 	}
 	return n.String() + " more times"
 }

@@ -6,7 +6,7 @@ package nearest
 func To(word string, known []string) (string, bool) {
 	best, fewest := "", tolerance(word)+1
 	for _, k := range known {
-		if n := slips(word, k); n < fewest {
+		if n := Slips(word, k); n < fewest {
 			best, fewest = k, n
 		}
 	}
@@ -17,10 +17,10 @@ func To(word string, known []string) (string, bool) {
 // letters, so that short words are not taken for each other.
 func tolerance(word string) int { return max(1, len([]rune(word))/3) }
 
-// slips is how many letters were left out, put in, changed or swapped with
+// Slips is how many letters were left out, put in, changed or swapped with
 // their neighbour: the distance of Damerau and Levenshtein, each place edited
 // once.
-func slips(a, b string) int {
+func Slips(a, b string) int {
 	x, y := []rune(a), []rune(b)
 	rows := make([][]int, len(x)+1)
 	for i := range rows {

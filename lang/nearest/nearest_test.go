@@ -27,9 +27,9 @@ func TestTo(t *testing.T) {
 }
 
 func TestSlips(t *testing.T) {
-	assert.Equal(t, 0, slips("haw", "haw"))
-	assert.Equal(t, 1, slips("haw", "hwa"))
-	assert.Equal(t, 3, slips("", "haw"))
-	assert.Equal(t, 1, slips("größe", "größer"))
-	assert.Equal(t, 3, slips("hip", "saw"))
+	assert.Equal(t, 0, Slips("haw", "haw"))
+	assert.Equal(t, 1, Slips("haw", "hwa"))
+	assert.Equal(t, 3, Slips("", "haw"))
+	assert.Equal(t, 1, Slips("größe", "größer"))
+	assert.Equal(t, 3, Slips("hip", "saw"))
 }

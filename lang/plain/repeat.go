@@ -63,11 +63,11 @@ func (s *speaker) limit(lead string, limit syntax.Limit, n syntax.Num, last synt
 	case syntax.Unstated:
 		return lead + "repeated to the end, as nothing else is said"
 	case syntax.Times:
-		return lead + times(n) + " in all"
+		return lead + n.Often() + " in all"
 	case syntax.More:
-		return lead + "once and then " + times(n) + " more"
+		return lead + "once and then " + n.Often() + " more"
 	case syntax.TimesOrAll:
-		return lead + times(n) + ", more or in all as the counts decide"
+		return lead + n.Often() + ", more or in all as the counts decide"
 	case syntax.ToEnd:
 		return lead + "repeated to the end"
 	case syntax.ToLast:

@@ -49,7 +49,7 @@ func (s *speaker) step(node syntax.Node) string {
 	case *syntax.Return:
 		return s.comeBack(n)
 	case *syntax.RepeatBranch:
-		return "make branch " + s.row.AsWritten(n.Name) + " again, " + times(n.Number)
+		return "make branch " + s.row.AsWritten(n.Name) + " again, " + n.Number.Often()
 	case *syntax.PassBranch:
 		if n.Name == "" {
 			return "leave the branches unworked"
@@ -107,7 +107,7 @@ func (s *speaker) work(n *syntax.Work) string {
 		out += ", with " + amount(n.Between.Chains, "chain") + " between" + when(n.Between.All, " all of them")
 	}
 	if n.Times.Written() {
-		out = times(n.Times) + ": " + out
+		out = n.Times.Often() + ": " + out
 	}
 	out += when(n.Joins, ", which joins the round")
 	out += when(n.Picot, ", which closes a picot")

@@ -35,17 +35,6 @@ func plurals(noun string) string {
 	return noun
 }
 
-// times says how often: once, twice, 6 times.
-func times(n syntax.Num) string {
-	switch {
-	case !n.Written() || n.Equal(syntax.One(1)):
-		return "once"
-	case n.Equal(syntax.One(2)):
-		return "twice"
-	}
-	return n.String() + " times"
-}
-
 func when(b bool, s string) string {
 	if b {
 		return s

@@ -70,6 +70,18 @@ func (n Num) String() string {
 	return PerSize(words)
 }
 
+// Often says how many times something is done: once, twice, 6 times. A number
+// that is not written is one.
+func (n Num) Often() string {
+	switch {
+	case !n.Written() || n.Equal(One(1)):
+		return "once"
+	case n.Equal(One(2)):
+		return "twice"
+	}
+	return n.String() + " times"
+}
+
 // Nth writes the place of one in a row: 2nd, 11th.
 func Nth(n int) string {
 	ending := "th"

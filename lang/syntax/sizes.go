@@ -2,7 +2,6 @@ package syntax
 
 import (
 	"regexp"
-	"strconv"
 	"strings"
 )
 
@@ -121,23 +120,7 @@ func (d *document) sizesInNumbers() []string {
 	}
 	var out []string
 	for i := range length {
-		out = append(out, ordinal(i+1)+" size")
+		out = append(out, Nth(i+1)+" size")
 	}
 	return out
-}
-
-// ordinal writes 1st, 2nd, 3rd.
-func ordinal(n int) string {
-	ending := "th"
-	if tens := n / 10 % 10; tens != 1 {
-		switch n % 10 {
-		case 1:
-			ending = "st"
-		case 2:
-			ending = "nd"
-		case 3:
-			ending = "rd"
-		}
-	}
-	return strconv.Itoa(n) + ending
 }
