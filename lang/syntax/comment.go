@@ -27,7 +27,7 @@ type Comment struct {
 // comment keeps a comment that stands alone in its line.
 func (d *document) comment(span source.Span) {
 	trimmed := strings.TrimFunc(d.text(span), isBlank)
-	d.file.Comments = append(d.file.Comments, &Comment{Span: span, Text: strings.TrimSpace(strings.TrimPrefix(trimmed, commentMark))})
+	d.file.Comments = append(d.file.Comments, &Comment{Span: span, Text: strings.Clone(strings.TrimSpace(strings.TrimPrefix(trimmed, commentMark)))})
 }
 
 // withoutNote is a line without the note that ends it, which is kept.

@@ -256,12 +256,13 @@ func (d *document) inFields() {
 func (d *document) readDefinition(b *block) {
 	if strings.Count(d.text(b.span), "=") > 1 && strings.ContainsAny(d.text(b.body), ",;") && !b.special {
 		d.listed(b.span)
-		d.file.Prose = append(d.file.Prose, b.span)
+		d.prose(b.span)
 		return
 	}
 	def := &Definition{Names: b.names, Span: b.span, NameSpan: b.nameSpan, Text: d.text(b.body), Special: b.special, Listed: b.listed}
 	if b.special {
-		def.Row = d.newRow(b.body)
+		b.digest = b.digest.in(d.file.Vocab, func() []part { return []part{{row: d.newRow(b.body).Instruction}} })
+		def.Row = &Row{At: b.body.Start, Instruction: b.digest.parts[0].row}
 		def.Uses, def.Makes = saidEffect(def.Row.Tokens)
 	}
 	d.file.Definitions = append(d.file.Definitions, def)

@@ -1,18 +1,28 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 
 	"stitchproof/lang/source"
-	"stitchproof/lang/stitch"
 )
 
 // Read reads a pattern. It never fails: what is not understood is in the tree
 // as unread clauses or as prose.
-func Read(text *source.Text) *File {
-	d := document{file: &File{Text: text, Vocab: Standard()}, width: wrapWidth(text)}
+func Read(text *source.Text) *File { return ReadAfter(nil, text) }
+
+// ReadAfter reads a pattern, as Read does, in less time where an earlier text of it
+// was read: what an edit left as it was is taken from there. before is nil for none.
+func ReadAfter(before *File, text *source.Text) *File {
+	d := document{file: &File{Text: text, lines: &outline{}}}
+	if before != nil {
+		d.before = before.lines
+		d.edit = changed(before.Text, text)
+		d.known = before
+	}
 	d.split()
+	d.finishBlocks()
 	d.sizes()
 	d.vocabulary()
 	d.readAll()
@@ -28,6 +38,10 @@ type document struct {
 	section string  // the header section that lines now belong to
 	started bool    // an instruction has been met
 	width   int     // that the lines are wrapped to, 0 where they are not
+
+	known  *File    // an earlier reading, nil for none
+	before *outline // of known
+	edit   edit     // what is new since then
 }
 
 // blockKind is what a run of lines is.
@@ -49,6 +63,7 @@ type block struct {
 	body     source.Span // of a definition
 	special  bool
 	listed   bool // prose in a list of definitions
+	digest   *digest
 }
 
 func (d *document) text(s source.Span) string { return d.file.Text.Slice(s) }
@@ -57,30 +72,57 @@ func (d *document) text(s source.Span) string { return d.file.Text.Slice(s) }
 func (d *document) split() {
 	t := d.file.Text
 	front := frontMatter(t)
-	for i := 0; i < t.Lines(); i++ {
-		span := d.withoutNote(t.Line(i))
-		line := t.Slice(span)
-		trimmed := strings.TrimFunc(line, isBlank)
-		switch {
-		case trimmed == "":
-			d.blank()
-		case i < front:
-			d.fronted(trimmed, line, span)
-		case strings.HasPrefix(trimmed, commentMark):
-			d.comment(span)
-		case strings.HasPrefix(trimmed, ">"):
-			d.add(block{kind: blockProse, span: span})
-		case d.continuesField(line, span):
-			d.extendField(span)
-		case d.continues(line, span):
-			d.extend(span)
-		default:
-			d.line(line, trimmed, span)
-		}
+	shapes := d.shapes()
+	d.width = wrapWidth(shapes)
+	d.file.lines.shapes = shapes
+	d.file.lines.front, d.file.lines.width = front, d.width
+	i := d.resume()
+	for ; i < t.Lines() && !d.catchUp(i); i++ {
+		d.remember()
+		d.sort(i, i < front)
+	}
+	if i == t.Lines() {
+		d.remember()
+	}
+	d.file.lines.blocks = d.blocks
+}
+
+// sort takes a line in.
+func (d *document) sort(i int, fronted bool) {
+	span := d.withoutNote(d.file.Text.Line(i))
+	line := d.file.Text.Slice(span)
+	trimmed := strings.TrimFunc(line, isBlank)
+	switch {
+	case trimmed == "":
+		d.blank()
+	case fronted:
+		d.fronted(trimmed, line, span)
+	case strings.HasPrefix(trimmed, commentMark):
+		d.comment(span)
+	case strings.HasPrefix(trimmed, ">"):
+		d.add(block{kind: blockProse, span: span})
+	case d.continuesField(line, span):
+		d.extendField(span)
+	case d.continues(line, span):
+		d.extend(span)
+	default:
+		d.line(line, trimmed, span)
 	}
 }
 
-func (d *document) add(b block) { d.blocks = append(d.blocks, b) }
+// add begins a block. It outlives the text of the file, and so keeps its own words.
+func (d *document) add(b block) {
+	b.names = cloned(b.names)
+	d.blocks = append(d.blocks, b)
+}
+
+func cloned(words []string) []string {
+	out := make([]string, len(words))
+	for i, w := range words {
+		out[i] = strings.Clone(w)
+	}
+	return out
+}
 
 func (d *document) last() *block {
 	if len(d.blocks) == 0 {
@@ -222,56 +264,64 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 	return true
 }
 
-// vocabulary adds the words the pattern defines to those of the trade.
+// vocabulary adds the words the pattern defines to those of the trade. Where they
+// are those of the earlier reading, so is the vocabulary.
 func (d *document) vocabulary() {
+	words := d.ownWords()
+	d.file.lines.words = words
+	switch {
+	case len(words) == 0 && len(d.file.Sizes) == 0:
+		d.file.Vocab = Standard()
+	case d.known != nil && slices.Equal(words, d.before.words) && len(d.file.Sizes) == d.known.Vocab.Sizes:
+		d.file.Vocab = d.known.Vocab
+	default:
+		d.file.Vocab = Standard().Defining(words, len(d.file.Sizes))
+	}
+}
+
+// ownWords are the words that the pattern defines, and what its branches are called.
+func (d *document) ownWords() []OwnWord {
 	var words []OwnWord
 	d.inFields()
 	for _, b := range d.inField {
 		words = append(words, OwnWord{Text: b.names[0]})
 	}
+	calls := d.calls()
 	for i := range d.blocks {
-		b := &d.blocks[i]
-		if b.kind == blockText {
-			for _, name := range madeNames(d.text(b.span)) {
-				if d.calls(name) > 1 {
-					words = append(words, OwnWord{Text: name})
-				}
-			}
-			for _, name := range branchNames(d.text(b.span)) {
-				words = append(words, OwnWord{Text: name, Branch: true})
+		for _, name := range d.blocks[i].digest.made {
+			if calls[strings.ToLower(name)] > 1 {
+				words = append(words, OwnWord{Text: name})
 			}
 		}
-		if b.kind != blockDefinition || !b.special {
-			continue
-		}
-		var stands stitch.Meaning
-		if tokens := Lex(d.text(b.body), 0, Standard()); len(tokens) > 0 && tokens[0].Kind == Stitch && (!readsAsWork(d.text(b.body)) || explains(tokens)) {
-			stands = tokens[0].Stitch // `x = single crochet`
-			b.special = b.special && !explains(tokens)
-		}
-		for _, name := range b.names {
-			words = append(words, OwnWord{Text: name, Stands: stands})
-		}
+		words = append(words, d.blocks[i].digest.words...)
 	}
-	if len(words) > 0 || len(d.file.Sizes) > 0 {
-		d.file.Vocab = Standard().Defining(words, len(d.file.Sizes))
-	}
+	return words
 }
 
-// calls counts how often instructions have a word, in the singular.
-func (d *document) calls(word string) int {
-	n := 0
+// calls counts how often instructions have each of the words, in lower case, that
+// may name a stitch made where it is first worked.
+func (d *document) calls() map[string]int {
+	count := map[string]int{}
+	for i := range d.blocks {
+		for _, name := range d.blocks[i].digest.made {
+			count[strings.ToLower(name)] = 0
+		}
+	}
+	if len(count) == 0 {
+		return nil
+	}
 	for _, b := range d.blocks {
 		if b.kind != blockText {
 			continue
 		}
 		for _, w := range strings.FieldsFunc(d.text(b.span), func(r rune) bool { return !unicode.IsLetter(r) }) {
-			if strings.EqualFold(w, word) {
-				n++
+			w = strings.ToLower(w)
+			if n, named := count[w]; named {
+				count[w] = n + 1
 			}
 		}
 	}
-	return n
+	return count
 }
 
 // readAll reads definitions and instructions.
@@ -288,7 +338,7 @@ func (d *document) readAll() {
 		b := &d.blocks[i]
 		switch b.kind {
 		case blockProse:
-			d.file.Prose = append(d.file.Prose, b.span)
+			d.prose(b.span)
 		case blockDefinition:
 			d.readDefinition(b)
 		case blockHeading:
@@ -299,7 +349,11 @@ func (d *document) readAll() {
 	}
 	d.dropEmptyPieces()
 	d.itemNumbers()
-	d.turning()
+	for _, f := range d.file.Header {
+		if f.Key != "turning chains" {
+			d.turning(f.ValueSpan)
+		}
+	}
 }
 
 // Reread reads other words for a row of the file, in the file's own vocabulary.
@@ -307,7 +361,7 @@ func (f *File) Reread(row *Row, text string) *Row { return readRow(text, row.At,
 
 // readRow reads the instruction that stands at an offset of its file.
 func readRow(text string, at int, vocab *Vocabulary) *Row {
-	r := &Row{At: at, Text: text, Tokens: Lex(text, 0, vocab)}
+	r := &Instruction{Text: text, Tokens: Lex(text, 0, vocab)}
 	label, n := readLabel(r.Tokens, r.Text)
 	r.Label = label
 	if n > 0 {
@@ -318,39 +372,57 @@ func readRow(text string, at int, vocab *Vocabulary) *Row {
 	}
 	clauses, problems := build(r.Tokens[n:])
 	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
-	return r
+	return &Row{At: at, Instruction: r}
 }
 
-// newRow reads one instruction in the words of the pattern.
+// newRow reads one instruction in the words of the pattern. The row keeps its own
+// words, not the text of the whole file.
 func (d *document) newRow(span source.Span) *Row {
-	return readRow(d.text(span), span.Start, d.file.Vocab)
+	return readRow(strings.Clone(d.text(span)), span.Start, d.file.Vocab)
 }
 
-// readText reads a block as instructions: one, or several that stand in one
-// line. A block that does not read as an instruction is prose.
+// readText takes in the rows and the prose of a block.
 func (d *document) readText(b *block) {
-	for _, span := range d.rowsIn(b.span) {
+	b.digest = b.digest.in(d.file.Vocab, func() []part { return d.parts(b.span) })
+	for _, p := range b.digest.parts {
+		span := p.span.Shift(b.span.Start)
+		if p.row == nil {
+			d.prose(span)
+			continue
+		}
+		r := &Row{At: span.Start, Instruction: p.row}
+		piece := d.piece(span)
+		if d.startsAgain(piece, r) {
+			piece = &Piece{Span: span, Again: true}
+			d.file.Pieces = append(d.file.Pieces, piece)
+		}
+		piece.Rows = append(piece.Rows, r)
+	}
+}
+
+// parts reads a block as instructions: one, or several that stand in one line. What
+// does not read as an instruction is prose.
+func (d *document) parts(block source.Span) []part {
+	var out []part
+	add := func(span source.Span, row *Instruction) { out = append(out, part{span.Shift(-block.Start), row}) }
+	for _, span := range d.rowsIn(block) {
 		r := d.newRow(span)
 		if !instructs(r) {
-			d.file.Prose = append(d.file.Prose, span)
+			add(span, nil)
 			continue
 		}
 		if r.Label.Bare && makesUp(r) {
 			r.Label = r.Label.ofItem() // `8. Fasten off.`
 		}
 		if n := introduction(r); n > 0 {
-			d.file.Prose = append(d.file.Prose, source.Span{Start: span.Start, End: span.Start + n})
+			add(source.Span{Start: span.Start, End: span.Start + n}, nil)
 			rest := d.text(span)[n:]
 			span.Start += n + len(rest) - len(strings.TrimLeftFunc(rest, isBlank))
 			r = d.newRow(span)
 		}
-		p := d.piece(span)
-		if d.startsAgain(p, r) {
-			p = &Piece{Span: span, Again: true}
-			d.file.Pieces = append(d.file.Pieces, p)
-		}
-		p.Rows = append(p.Rows, r)
+		add(span, r.Instruction)
 	}
+	return out
 }
 
 // rowsIn cuts a line that holds several labelled rows.

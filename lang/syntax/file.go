@@ -28,6 +28,8 @@ type File struct {
 	// Sizes are the names of the sizes, empty for a pattern of one size.
 	Sizes []string
 	Vocab *Vocabulary
+
+	lines *outline // how the lines were sorted, for a reading of the text after an edit
 }
 
 // SizeCount is how many sizes the pattern is worked in; at least one.
@@ -77,12 +79,18 @@ type Piece struct {
 	Again bool
 }
 
-// Row is one instruction: a labelled row or round, or a line without label.
+// Row is one instruction where it stands in its file.
 type Row struct {
-	// At is the offset of the instruction in the file. Every other position in
-	// the row counts from here, so that a row can be kept while text before
-	// it changes.
-	At      int
+	// At is the offset of the instruction in the file.
+	At int
+	*Instruction
+}
+
+// Instruction is what a row says: a labelled row or round, or a line without
+// label. Every position in it counts from its own beginning and it never changes,
+// so that it is kept while the text before it does: rows of two readings with one
+// Instruction say the same.
+type Instruction struct {
 	Text    string
 	Label   Label
 	Tokens  []Token

@@ -54,7 +54,8 @@ func readField(line string, at int) (*Field, bool) {
 	return fieldOf(line, at, canonical, name), true
 }
 
-// fieldOf makes the field of a line `Key: value` that begins at offset at.
+// fieldOf makes the field of a line `Key: value` that begins at offset at. It
+// outlives the text of the file, and so keeps its own words.
 func fieldOf(line string, at int, canonical, name string) *Field {
 	key, value, _ := strings.Cut(line, ":")
 	trimmed := strings.Trim(key, " \t*#_-•")
@@ -65,7 +66,7 @@ func fieldOf(line string, at int, canonical, name string) *Field {
 		valueAt += strings.Index(value, valueText)
 	}
 	return &Field{
-		Key: canonical, Name: name, Value: valueText,
+		Key: strings.Clone(canonical), Name: strings.Clone(name), Value: strings.Clone(valueText),
 		Span:      source.Span{Start: at, End: at + len(strings.TrimRight(line, " \t"))},
 		KeySpan:   source.Span{Start: keyAt, End: keyAt + len(trimmed)},
 		ValueSpan: source.Span{Start: valueAt, End: valueAt + len(valueText)},

@@ -403,7 +403,7 @@ func (d *document) dropEmptyPieces() {
 		}
 		if len(p.Rows) == 0 {
 			over = p
-			d.file.Prose = append(d.file.Prose, p.Span)
+			d.prose(p.Span)
 			continue
 		}
 		if over != nil {

@@ -130,7 +130,9 @@ func (d *document) itemNumbers() {
 		})
 		for _, r := range p.Rows {
 			if listed && r.Label.Bare && !tableRow(r.Text) {
-				r.Label = r.Label.ofItem()
+				item := *r.Instruction
+				item.Label = r.Label.ofItem()
+				r.Instruction = &item
 			}
 		}
 	}

@@ -323,23 +323,21 @@ func makesUp(r *Row) bool {
 	return len(r.Clauses) > 0
 }
 
-// turning finds what prose and notes say of beginning chains: `The ch 2 at the
-// start of a row does not count as a stitch.`
-func (d *document) turning() {
-	said := slices.Clone(d.file.Prose)
-	for _, f := range d.file.Header {
-		if f.Key != "turning chains" {
-			said = append(said, f.ValueSpan)
+// prose keeps a part of the file that is no instruction, and what it says of
+// beginning chains: `The ch 2 at the start of a row does not count as a stitch.`
+func (d *document) prose(span source.Span) {
+	d.file.Prose = append(d.file.Prose, span)
+	d.turning(span)
+}
+
+// turning finds the sentences that say it.
+func (d *document) turning(span source.Span) {
+	at := span.Start
+	for sentence := range strings.SplitAfterSeq(d.text(span), ".") {
+		if rulesTurning(sentence) {
+			d.file.Turning = append(d.file.Turning, source.Span{Start: at, End: at + len(sentence)})
 		}
-	}
-	for _, span := range said {
-		at := span.Start
-		for sentence := range strings.SplitAfterSeq(d.text(span), ".") {
-			if rulesTurning(sentence) {
-				d.file.Turning = append(d.file.Turning, source.Span{Start: at, End: at + len(sentence)})
-			}
-			at += len(sentence)
-		}
+		at += len(sentence)
 	}
 }
 
@@ -349,6 +347,9 @@ var ofEvery = regexp.MustCompile(`(?i)\b(?:beg|begin|begins|beginning|start|star
 // rulesTurning tells whether a sentence names a chain, says whether it counts,
 // and says it of every row.
 func rulesTurning(sentence string) bool {
+	if !ofEvery.MatchString(sentence) {
+		return false
+	}
 	chain, counts, not := false, false, false
 	for _, t := range Lex(sentence, 0, Standard()) {
 		switch t.Canon {
@@ -362,5 +363,5 @@ func rulesTurning(sentence string) bool {
 			counts = counts || not // `is never a stitch`
 		}
 	}
-	return chain && counts && ofEvery.MatchString(sentence)
+	return chain && counts
 }

@@ -99,19 +99,12 @@ const sizesToTell = 3
 // its lists of numbers are all of one length.
 func (d *document) sizesInNumbers() []string {
 	length, lists := 0, 0
-	for _, b := range d.blocks {
-		if b.kind != blockText {
-			continue
-		}
-		for _, t := range Lex(d.text(b.span), 0, Standard()) {
-			if t.Kind != Number || !t.Values.PerSize() {
-				continue
-			}
-			if n := len(t.Values.Vals); lists > 0 && n != length {
+	for i := range d.blocks {
+		for _, n := range d.blocks[i].digest.lists {
+			if lists > 0 && n != length {
 				return nil
-			} else {
-				length = n
 			}
+			length = n
 			lists++
 		}
 	}

@@ -90,7 +90,8 @@ func (d *document) wrapped(end int, next string) bool {
 	}
 	t := d.file.Text
 	before := strings.TrimFunc(bare(t.Slice(t.Line(t.LineOf(end)))), isBlank)
-	return fills(before, next, d.width) && !d.begins(next)
+	word, _, _ := strings.Cut(next, " ")
+	return fills(utf8.RuneCountInString(before), utf8.RuneCountInString(word), d.width) && !d.begins(next)
 }
 
 // begins tells a line that cannot go on with another: a heading, a note, a
@@ -106,13 +107,9 @@ func (d *document) heads(line string) bool {
 	return runsIn || d.bareHeading(line) || isNote(line)
 }
 
-// fills tells whether the first word of the next line would not have fitted at
-// the end of a line.
-func fills(line, next string, width int) bool {
-	word, _, _ := strings.Cut(next, " ")
-	n := utf8.RuneCountInString(line)
-	return n <= width && n+1+utf8.RuneCountInString(word) > width
-}
+// fills tells whether a word would not have fitted at the end of a line, by their
+// lengths in characters.
+func fills(line, word, width int) bool { return line <= width && line+1+word > width }
 
 // wrapsToTell is how many lines must go on in the next one before a text is
 // taken to be wrapped to a width.
@@ -121,36 +118,69 @@ const wrapsToTell = 3
 // wrapSlack is the part of the width that a line may be longer by.
 const wrapSlack = 16
 
+// lineShape is what a line shows of how a text is wrapped.
+type lineShape struct {
+	length, word int  // in characters: of the line, of its first word
+	lower        bool // it begins in small letters
+	open         bool // it is long and ends no sentence
+	comment      bool
+}
+
+func shapeOf(line string) lineShape {
+	line = strings.TrimRightFunc(bare(line), isBlank)
+	word, _, _ := strings.Cut(line, " ")
+	comment := strings.HasPrefix(line, commentMark)
+	return lineShape{
+		length: utf8.RuneCountInString(line), word: utf8.RuneCountInString(word), lower: unicode.IsLower(firstRune(line)),
+		open: len(line) > longLine && !endsSentence(line) && !comment, comment: comment,
+	}
+}
+
+// shapes are those of all lines; those that an edit left are known.
+func (d *document) shapes() []lineShape {
+	t := d.file.Text
+	out := make([]lineShape, 0, t.Lines())
+	if d.before != nil {
+		out = append(out, d.before.shapes[:d.edit.same]...)
+	}
+	for i := len(out); i < t.Lines(); i++ {
+		if d.before != nil && i == d.edit.from {
+			return append(out, d.before.shapes[d.edit.was:]...)
+		}
+		out = append(out, shapeOf(t.Slice(t.Line(i))))
+	}
+	return out
+}
+
 // wrapWidth finds the width that the lines of a text are wrapped to, 0 where
 // each line is a paragraph: that of the longest line that goes on in small
 // letters or is about as long, where enough of these are as full as they can be.
 // A text that indents what goes on says so itself.
-func wrapWidth(t *source.Text) int {
-	lines := make([]string, t.Lines())
-	for i := range lines {
-		lines[i] = strings.TrimRightFunc(bare(t.Slice(t.Line(i))), isBlank)
-	}
-	var goOn []int
-	width := 0
-	for i, line := range lines[:len(lines)-1] {
-		if unicode.IsLower(firstRune(lines[i+1])) && len(line) > longLine && !endsSentence(line) && !strings.HasPrefix(line, commentMark) {
-			goOn = append(goOn, i)
-			width = max(width, utf8.RuneCountInString(line))
+func wrapWidth(lines []lineShape) int {
+	goOn := func(i int) bool { return lines[i].open && lines[i+1].lower }
+	width, several := 0, 0
+	for i := range lines[1:] {
+		if goOn(i) {
+			several++
+			width = max(width, lines[i].length)
 		}
 	}
+	if several == 0 {
+		return 0
+	}
 	longest := width
-	for _, line := range lines {
-		if n := utf8.RuneCountInString(line); n <= longest+longest/wrapSlack && !strings.HasPrefix(line, commentMark) {
+	for i := range lines {
+		if n := lines[i].length; n <= longest+longest/wrapSlack && !lines[i].comment {
 			width = max(width, n)
 		}
 	}
 	full := 0
-	for _, i := range goOn {
-		if fills(lines[i], lines[i+1], width) {
+	for i := range lines[1:] {
+		if goOn(i) && fills(lines[i].length, lines[i+1].word, width) {
 			full++
 		}
 	}
-	if full < wrapsToTell || 2*full < len(goOn) {
+	if full < wrapsToTell || 2*full < several {
 		return 0
 	}
 	return width
