@@ -137,6 +137,8 @@ type Analysis struct {
 	// Materials is what the header says is needed.
 	Materials *materials.List
 	Findings  []Finding // by place, then by rule
+
+	mendings map[*fabric.Tally]*mending
 }
 
 // Analyze checks a pattern where nobody has chosen any settings.
@@ -144,12 +146,31 @@ func Analyze(text *source.Text) *Analysis { return Settings{}.Analyze(text) }
 
 // Analyze reads a pattern, works it and runs every rule that is not off. The
 // same text always gives the same findings in the same order.
-func (s Settings) Analyze(text *source.Text) *Analysis {
+func (s Settings) Analyze(text *source.Text) *Analysis { return s.AnalyzeAfter(nil, text) }
+
+// AnalyzeAfter does what Analyze does, in less time where an earlier text of the
+// pattern was analyzed under the same settings. before is nil for none.
+func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 	return guarded(text, func() *Analysis {
-		file := syntax.Read(text)
-		look := Pass{File: file, Fabric: fabric.WorkIn(file, s.Dialect), Materials: materials.Read(file), House: s.Style}
-		return &Analysis{Settings: s, Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials, Findings: s.run(rules, look)}
+		if before == nil {
+			before = &Analysis{}
+		}
+		file := syntax.ReadAfter(before.File, text)
+		look := lookAt(file, fabric.WorkAfter(before.Fabric, file, s.Dialect), s.Style)
+		look.mendings.before = before.mendings
+		return &Analysis{
+			Settings: s, Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials, Findings: s.run(rules, look),
+			mendings: look.mendings.found,
+		}
 	})
+}
+
+// lookAt is what every rule sees of a file.
+func lookAt(file *syntax.File, worked *fabric.Fabric, style house.Style) Pass {
+	return Pass{
+		File: file, Fabric: worked, Materials: materials.Read(file), House: style,
+		doubts: doubtsOf(worked), mendings: mendings{found: map[*fabric.Tally]*mending{}}, allowances: allowancesOf(file, Names()),
+	}
 }
 
 // guarded makes an analysis. Where that breaks down, what is left says so.
@@ -174,7 +195,6 @@ func Unread(text *source.Text, rule, why string) *Analysis {
 
 // run runs rules, those last that look at what the others found.
 func (s Settings) run(rules []*Rule, look Pass) []Finding {
-	look.doubts, look.mendings, look.allowances = doubtsOf(look.Fabric), mendings{}, allowancesOf(look.File, Names())
 	var found []Finding
 	for _, last := range []bool{false, true} {
 		if last {

@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"stitchproof/lang/fabric"
-	"stitchproof/lang/materials"
+	"stitchproof/lang/house"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -43,7 +43,7 @@ func TestPanickingRuleCostsOnlyItself(t *testing.T) {
 	text := source.New(countMismatch.Bad)
 	file := syntax.Read(text)
 	broken := &Rule{Name: "broken", Check: func(*Pass) { panic("dropped a stitch") }}
-	found := Settings{}.run([]*Rule{broken, countMismatch}, Pass{File: file, Fabric: fabric.Work(file), Materials: materials.Read(file)})
+	found := Settings{}.run([]*Rule{broken, countMismatch}, lookAt(file, fabric.Work(file), house.Style{}))
 	require.Len(t, found, 2)
 	assert.Equal(t, InternalFailure, found[0].Rule)
 	assert.Equal(t, Error, found[0].Severity)

@@ -36,6 +36,8 @@ type mending struct {
 	// words are the smallest changes of the words; none where too many are equally
 	// small.
 	words []mend
+	// sought is set where it was looked for: not in a file with too many wrong rows.
+	sought bool
 }
 
 // mend is a change that puts a row right.
@@ -45,19 +47,47 @@ type mend struct {
 	left        int // how badly the lines after it fit then
 }
 
-// mendings are those of a file's rows, each looked for once.
-type mendings map[*fabric.Row]*mending
+// mendings are those of a file's rows, each looked for once: also where an edit left
+// the row and its piece as they were.
+type mendings struct {
+	found, before map[*fabric.Tally]*mending // by the work of the row
+}
 
 // mending finds what would put a row right in which something is wrong.
 func (p *Pass) mending(row *fabric.Row) *mending {
-	if m, ok := p.mendings[row]; ok {
+	work := row.Work()
+	if m, ok := p.mendings.found[work]; ok {
 		return m
 	}
 	m := &mending{}
-	if len(p.mendings) < maxMended && effort(row) <= maxEffort {
-		m = p.seekMending(row)
+	if len(p.mendings.found) < maxMended && effort(row) <= maxEffort {
+		if was, ok := p.mendings.before[work]; ok && was.sought {
+			m = was.of(row.Piece)
+		} else {
+			m = p.seekMending(row)
+		}
+		m.sought = true
 	}
-	p.mendings[row] = m
+	p.mendings.found[work] = m
+	return m
+}
+
+// of is the mending of the row where its piece stands now.
+func (m *mending) of(piece *fabric.Piece) *mending {
+	out := *m
+	if m.count != nil {
+		count := m.count.of(piece)
+		out.count = &count
+	}
+	out.words = nil
+	for _, w := range m.words {
+		out.words = append(out.words, w.of(piece))
+	}
+	return &out
+}
+
+func (m mend) of(piece *fabric.Piece) mend {
+	m.row = piece.Rows[m.row.Index]
 	return m
 }
 
@@ -73,7 +103,7 @@ func effort(row *fabric.Row) int {
 
 func (p *Pass) seekMending(row *fabric.Row) *mending {
 	m := &mending{}
-	swatch := row.Swatch()
+	swatch := p.Fabric.Swatch(row)
 	if swatch == nil {
 		return m
 	}
@@ -105,13 +135,13 @@ func slight(m mend) bool { return m.left == 0 && m.size <= byDigit }
 
 // below is the row below one with the work before it, if its numbers may be at
 // fault: no count of its own bears them out.
-func below(row *fabric.Row) (*fabric.Row, *fabric.Swatch) {
+func (p *Pass) below(row *fabric.Row) (*fabric.Row, *fabric.Swatch) {
 	for i := row.Index - 1; i >= 0; i-- {
 		r := row.Piece.Rows[i]
 		if r.Agrees() == fabric.Agrees {
 			break
 		}
-		if swatch := r.Swatch(); swatch != nil {
+		if swatch := p.Fabric.Swatch(r); swatch != nil {
 			return r, swatch
 		}
 	}
@@ -202,7 +232,7 @@ func wrongSizes(row *fabric.Row) []int {
 // numbersBelow tries other numbers in the row below, for a row that is right as
 // it stands.
 func (s *seeker) numbersBelow() {
-	if below, swatch := below(s.row); below != nil {
+	if below, swatch := s.below(s.row); below != nil {
 		s.numbers(newWriter(below, wrongSizes(s.row)), swatch)
 	}
 }

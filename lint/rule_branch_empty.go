@@ -56,7 +56,7 @@ func checkBranchEmpty(p *Pass) {
 // equals the one it works first.
 func (p *Pass) waysBack(f *fault) []Fix {
 	after := slices.IndexFunc(f.row.Tree.Clauses, func(c syntax.Clause) bool { return c.Span == f.Span }) - 1
-	swatch := f.row.Swatch()
+	swatch := p.Fabric.Swatch(f.row)
 	if swatch == nil || after < 0 || f.N == 0 {
 		return nil
 	}

@@ -58,7 +58,7 @@ func (p *Pass) namesMeant(f *fault) []Fix {
 	if f.Name != "" || f.Branch == "" {
 		return nil
 	}
-	swatch, at := f.row.Swatch(), namings(f.row.Tree, f.Branch, f.Span)
+	swatch, at := p.Fabric.Swatch(f.row), namings(f.row.Tree, f.Branch, f.Span)
 	if swatch == nil || len(at) == 0 {
 		return nil
 	}

@@ -104,7 +104,7 @@ func (p *Pass) returns(f *fault, open []string) []Fix {
 			Edits: []source.Edit{{Span: f.row.Tree.Abs(newWriter(f.row, nil).separate(f.Span))}},
 		}}
 	}
-	swatch, names := f.row.Swatch(), namings(f.row.Tree, f.Name, f.Span)
+	swatch, names := p.Fabric.Swatch(f.row), namings(f.row.Tree, f.Name, f.Span)
 	if swatch == nil || len(names) == 0 {
 		return nil
 	}

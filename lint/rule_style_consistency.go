@@ -4,10 +4,8 @@ import (
 	"regexp"
 	"strconv"
 
-	"stitchproof/lang/fabric"
 	"stitchproof/lang/house"
 	"stitchproof/lang/source"
-	"stitchproof/lang/syntax"
 )
 
 var styleConsistency = &Rule{
@@ -117,14 +115,8 @@ func (p *Pass) reportStyle(a *house.Aspect, way string, n int, uses []house.Use)
 	for _, u := range odd[1:] {
 		f.Related = append(f.Related, Related{u.Span, "and here"})
 	}
-	if p.worksTheSame(edits) {
+	if p.Fabric.Keeps(edits) {
 		f.Fix = &Fix{Title: "write it so everywhere", Safe: true, Edits: edits}
 	}
 	p.Report(f)
-}
-
-// worksTheSame tells whether the pattern comes to the same work after some edits.
-func (p *Pass) worksTheSame(edits []source.Edit) bool {
-	text, err := p.File.Text.Apply(edits)
-	return err == nil && fabric.Same(p.Fabric, fabric.Work(syntax.Read(text)))
 }

@@ -22,6 +22,9 @@ type Fabric struct {
 	// Terms is whose words the pattern uses, and what shows it.
 	terms.Terms
 	Pieces []*Piece
+
+	words *words
+	ends  []crew // how each piece ended
 }
 
 // Sizes is how many sizes were worked.
@@ -162,6 +165,10 @@ func (f *Fabric) Rows() iter.Seq[*Row] {
 		}
 	}
 }
+
+// Work stands for what the row came to: that of the same words on the same work,
+// wherever the row stands in the file, before and after an edit.
+func (r *Row) Work() *Tally { return &r.Tallies[0] }
 
 // Works tells whether the row works stitches in some size.
 func (r *Row) Works() bool {

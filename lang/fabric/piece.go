@@ -7,7 +7,6 @@ import (
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
-	"stitchproof/lang/terms"
 )
 
 // Work works a whole pattern in every size.
@@ -15,20 +14,7 @@ func Work(file *syntax.File) *Fabric { return WorkIn(file, stitch.Unsettled) }
 
 // WorkIn works a pattern that is in the terms of a house where nothing in it
 // shows whose they are.
-func WorkIn(file *syntax.File, house stitch.Dialect) *Fabric {
-	f := &Fabric{File: file, Terms: terms.Find(file)}
-	if f.Dialect == stitch.Unsettled {
-		f.Dialect = house
-	}
-	w := newWords(file, f.Dialect)
-	var before []crew
-	for _, tree := range file.Pieces {
-		p, ends := workedByHabit(f, &w, tree, before)
-		f.Pieces = append(f.Pieces, p)
-		before = append(before, ends)
-	}
-	return f
-}
+func WorkIn(file *syntax.File, house stitch.Dialect) *Fabric { return WorkAfter(nil, file, house) }
 
 // worker works one piece in one size.
 type worker struct {
@@ -38,6 +24,7 @@ type worker struct {
 	h      hand
 	rows   map[int]unit // by number, as far as worked
 	above  *worker      // of the piece before, nil for the first
+	leans  bool         // another piece decides what this one comes to
 	last   []unit       // in the order worked
 	every  *Row         // the instruction that every other row is like, nil for none
 	number int          // of the row worked last
@@ -102,7 +89,9 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 // on there.
 func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 	first := firstNumber(tree, k.size)
+	k.leans = first > 1
 	if left := beginsOn(tree); left != nil {
+		k.leans = true
 		for i := len(before) - 1; i >= 0; i-- {
 			if from := before[i][k.size]; left(&from.h) {
 				k.goOn(from)
@@ -111,8 +100,10 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 			}
 		}
 	}
+	edge := first <= 1 && onEdge(tree)
+	k.leans = k.leans || edge
 	switch {
-	case first <= 1 && len(before) > 0 && onEdge(tree) && !finished(before[len(before)-1][k.size].piece.Tree):
+	case edge && len(before) > 0 && !finished(before[len(before)-1][k.size].piece.Tree):
 		k.goOn(before[len(before)-1][k.size])
 		k.number = 0
 	case first <= 1:

@@ -162,6 +162,7 @@ func (k *worker) called(n int) (unit, bool) {
 		if at.piece.Tree.Name != "" {
 			break
 		}
+		k.leans = true
 	}
 	return unit{}, false
 }
@@ -170,6 +171,7 @@ func (k *worker) called(n int) (unit, bool) {
 // piece up to a mark or to a numbered row.
 func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 	var out []unit
+	k.leans = true
 	ended := false
 	for _, p := range k.fabric.called(ref.Piece) {
 		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}}

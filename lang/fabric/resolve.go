@@ -43,8 +43,8 @@ type ownStitch struct {
 // "" holds for all stitches not named.
 type turningRule map[string]bool
 
-func newWords(f *syntax.File, d stitch.Dialect) words {
-	w := words{dialect: d, own: map[string]*ownStitch{}, turning: turningRule{}}
+func newWords(f *syntax.File, d stitch.Dialect) *words {
+	w := &words{dialect: d, own: map[string]*ownStitch{}, turning: turningRule{}}
 	for _, d := range f.Definitions {
 		if d.Special {
 			w.define(d)
@@ -107,16 +107,26 @@ func (w *words) defineInPassing(f *syntax.File) {
 		}
 		w.own[ref.Word] = &ownStitch{name: ref.Word, kind: k, body: body, spans: spanned(body), spread: spread(body)}
 	}
-	eachRow(f, func(r *syntax.Row) {
-		syntax.Walk(r.Clauses, func(c syntax.Clause) {
-			switch n := c.Node.(type) {
-			case *syntax.Made:
-				define(n.Stitch, n.Body)
-			case *syntax.Work:
-				define(n.Stitch, n.Body)
-			}
-		})
+	eachRow(f, func(r *syntax.Row) { eachMade(r, define) })
+}
+
+// eachMade visits what a row says that its stitches are made of.
+func eachMade(r *syntax.Row, visit func(syntax.StitchRef, []syntax.Clause)) {
+	syntax.Walk(r.Clauses, func(c syntax.Clause) {
+		switch n := c.Node.(type) {
+		case *syntax.Made:
+			visit(n.Stitch, n.Body)
+		case *syntax.Work:
+			visit(n.Stitch, n.Body)
+		}
 	})
+}
+
+// definesInPassing tells whether a row says what one of its stitches is made of.
+func definesInPassing(r *syntax.Row) bool {
+	found := false
+	eachMade(r, func(_ syntax.StitchRef, body []syntax.Clause) { found = found || len(body) > 0 })
+	return found
 }
 
 // spanned is how many places a definition's body uses: one where all of it

@@ -7,10 +7,12 @@ import "slices"
 // the words are spread over lines, and how a stitch of the pattern's own, a yarn
 // or a branch is called, is no part of that.
 func Same(a, b *Fabric) bool {
-	return slices.EqualFunc(a.Pieces, b.Pieces, func(p, q *Piece) bool {
-		return slices.EqualFunc(p.Stitches, q.Stitches, func(s, t []Stitch) bool { return slices.EqualFunc(s, t, equivalent) }) &&
-			slices.Equal(p.known(), q.known())
-	})
+	return slices.EqualFunc(a.Pieces, b.Pieces, samePiece)
+}
+
+func samePiece(p, q *Piece) bool {
+	return slices.EqualFunc(p.Stitches, q.Stitches, func(s, t []Stitch) bool { return slices.EqualFunc(s, t, equivalent) }) &&
+		slices.Equal(p.known(), q.known())
 }
 
 func equivalent(s, t Stitch) bool {

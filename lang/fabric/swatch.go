@@ -83,12 +83,17 @@ const spare = 512
 
 // Swatch is the work before a row that came out wrong or lies below one that
 // did, nil where it is not kept.
-func (r *Row) Swatch() *Swatch {
+func (f *Fabric) Swatch(r *Row) *Swatch {
 	if r.stage == nil {
 		return nil
 	}
 	g := r.stage.copied()
+	at := slices.Index(f.Pieces, r.Piece)
 	for i := range g {
+		g[i].fabric, g[i].piece = f, r.Piece
+		if at > 0 {
+			g[i].above = f.ends[at-1][i]
+		}
 		h := &g[i].h // its stitches are followed by others in the fabric
 		h.earlier = slices.Grow(slices.Clone(h.earlier), spare)
 	}

@@ -21,14 +21,14 @@ func swatchOf(t *testing.T, rows string) (*syntax.File, *Fabric, *Row) {
 	file := syntax.Read(source.New(mat + rows))
 	f := Work(file)
 	row := f.Pieces[0].Rows[2]
-	require.NotNil(t, row.Swatch(), "the row came out right")
+	require.NotNil(t, f.Swatch(row), "the row came out right")
 	return file, f, row
 }
 
 func TestTryLeavesTheFabricAsItIs(t *testing.T) {
 	file, f, row := swatchOf(t, "Row 2: Ch 1, sc in next 10 sts; turn. (12 sc)\nRow 3: Rep Row 2. (12 sc)\nRow 4: Ch 1, sc in next 12 sts. (12 sc)\n")
 	again := Work(file)
-	swatch := row.Swatch()
+	swatch := f.Swatch(row)
 	for range 3 {
 		rows, all := swatch.Try(file.Reread(row.Tree, "Row 2: Ch 1, sc in next 12 sts; turn. (12 sc)"))
 		assert.True(t, all)
@@ -53,15 +53,15 @@ func TestTryCountsNoRowsBetween(t *testing.T) {
 		"Row 3: Ch 1, sc in next 10 sts; turn. (12 sc)\nRow 5: Ch 1, sc in each st across; turn. (12 sc)\nRow 7: Ch 1, sc in each st across; turn. (12 sc)\n"))
 	f := Work(file)
 	rows := f.Pieces[0].Rows
-	require.NotNil(t, rows[3].Swatch())
-	rows[3].Swatch().Try(file.Reread(rows[3].Tree, "Row 3: Ch 1, sc in next 12 sts; turn. (12 sc)"))
+	require.NotNil(t, f.Swatch(rows[3]))
+	f.Swatch(rows[3]).Try(file.Reread(rows[3].Tree, "Row 3: Ch 1, sc in next 12 sts; turn. (12 sc)"))
 	assert.Equal(t, []int{3}, rows[2].Repeats, "rows 2, 4 and 6")
 }
 
 // A row that is tried may name itself or a later row, which is not there yet.
 func TestTryKnowsNoLaterRow(t *testing.T) {
-	file, _, row := swatchOf(t, "Row 2: Ch 1, sc in next 10 sts; turn. (12 sc)\nRow 3: Ch 1, sc in next 12 sts. (12 sc)\n")
-	swatch := row.Swatch()
+	file, f, row := swatchOf(t, "Row 2: Ch 1, sc in next 10 sts; turn. (12 sc)\nRow 3: Ch 1, sc in next 12 sts. (12 sc)\n")
+	swatch := f.Swatch(row)
 	for _, words := range []string{"Row 2: Rep Row 2. (12 sc)", "Row 2: Rep Row 3. (12 sc)"} {
 		for range 2 {
 			rows, all := swatch.Try(file.Reread(row.Tree, words))
@@ -76,7 +76,7 @@ func TestSwatchIsOfWrongRowsAndThoseBelow(t *testing.T) {
 	_, f, _ := swatchOf(t, "Row 2: Ch 1, sc in next 10 sts; turn. (12 sc)\nRow 3: Ch 1, sc in next 12 sts; turn. (12 sc)\nRow 4: Ch 1, sc in each st across. (12 sc)\n")
 	var kept []bool
 	for _, r := range f.Pieces[0].Rows {
-		kept = append(kept, r.Swatch() != nil)
+		kept = append(kept, f.Swatch(r) != nil)
 	}
 	assert.Equal(t, []bool{false, true, true, false, false}, kept)
 }
@@ -89,7 +89,7 @@ func TestSwatchesAreBounded(t *testing.T) {
 	_, f, _ := swatchOf(t, rows.String())
 	kept := 0
 	for _, r := range f.Pieces[0].Rows {
-		if r.Misfit() > 0 && r.Swatch() != nil {
+		if r.Misfit() > 0 && f.Swatch(r) != nil {
 			kept++
 		}
 	}
@@ -111,8 +111,8 @@ func TestBears(t *testing.T) {
 		{"spaces", "Row 2: Ch 1, *sc in next st, ch 1, sk next st; rep from * across; turn. (6 sc, 7 ch-1 sps)\nRow 3: Ch 1, sc in each st and ch-1 sp across. (12 sc)\n", BearsNeither},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			_, _, row := swatchOf(t, test.rows)
-			assert.Equal(t, test.want, row.Swatch().Bears())
+			_, f, row := swatchOf(t, test.rows)
+			assert.Equal(t, test.want, f.Swatch(row).Bears())
 		})
 	}
 }

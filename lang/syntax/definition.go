@@ -256,7 +256,7 @@ func (d *document) inFields() {
 func (d *document) readDefinition(b *block) {
 	if strings.Count(d.text(b.span), "=") > 1 && strings.ContainsAny(d.text(b.body), ",;") && !b.special {
 		d.listed(b.span)
-		d.prose(b.span)
+		d.prose(b.span, turningIn(d.text(b.span)))
 		return
 	}
 	def := &Definition{Names: b.names, Span: b.span, NameSpan: b.nameSpan, Text: d.text(b.body), Special: b.special, Listed: b.listed}

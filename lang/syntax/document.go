@@ -338,7 +338,7 @@ func (d *document) readAll() {
 		b := &d.blocks[i]
 		switch b.kind {
 		case blockProse:
-			d.prose(b.span)
+			d.prose(b.span, b.digest.turning)
 		case blockDefinition:
 			d.readDefinition(b)
 		case blockHeading:
@@ -351,7 +351,9 @@ func (d *document) readAll() {
 	d.itemNumbers()
 	for _, f := range d.file.Header {
 		if f.Key != "turning chains" {
-			d.turning(f.ValueSpan)
+			for _, s := range turningIn(d.text(f.ValueSpan)) {
+				d.file.Turning = append(d.file.Turning, s.Shift(f.ValueSpan.Start))
+			}
 		}
 	}
 }
@@ -387,7 +389,7 @@ func (d *document) readText(b *block) {
 	for _, p := range b.digest.parts {
 		span := p.span.Shift(b.span.Start)
 		if p.row == nil {
-			d.prose(span)
+			d.prose(span, p.turning)
 			continue
 		}
 		r := &Row{At: span.Start, Instruction: p.row}
@@ -404,7 +406,13 @@ func (d *document) readText(b *block) {
 // does not read as an instruction is prose.
 func (d *document) parts(block source.Span) []part {
 	var out []part
-	add := func(span source.Span, row *Instruction) { out = append(out, part{span.Shift(-block.Start), row}) }
+	add := func(span source.Span, row *Instruction) {
+		p := part{span: span.Shift(-block.Start), row: row}
+		if row == nil {
+			p.turning = turningIn(d.text(span))
+		}
+		out = append(out, p)
+	}
 	for _, span := range d.rowsIn(block) {
 		r := d.newRow(span)
 		if !instructs(r) {

@@ -403,7 +403,7 @@ func (d *document) dropEmptyPieces() {
 		}
 		if len(p.Rows) == 0 {
 			over = p
-			d.prose(p.Span)
+			d.prose(p.Span, turningIn(d.text(p.Span)))
 			continue
 		}
 		if over != nil {

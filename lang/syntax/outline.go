@@ -175,14 +175,17 @@ type digest struct {
 	made  []string  // words that may name a stitch made where it is first worked
 	words []OwnWord // that it defines
 	lists []int     // how long its lists of numbers are
+	// turning are the sentences of prose that say what beginning chains count for.
+	turning []source.Span
 	vocab *Vocabulary
 	parts []part // what it reads as in that vocabulary
 }
 
 // part is an instruction in a block, or prose.
 type part struct {
-	span source.Span // in the block
-	row  *Instruction
+	span    source.Span   // in the block
+	row     *Instruction  // nil for prose
+	turning []source.Span // of prose, as in a digest
 }
 
 // finishBlocks reads of each new block what it says to the whole file.
@@ -195,6 +198,8 @@ func (d *document) finishBlocks() {
 			b.digest = digestText(d.text(b.span))
 		case b.kind == blockDefinition && b.special:
 			d.define(b)
+		case b.kind == blockProse:
+			b.digest = &digest{turning: turningIn(d.text(b.span))}
 		default:
 			b.digest = &digest{}
 		}

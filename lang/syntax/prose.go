@@ -323,22 +323,27 @@ func makesUp(r *Row) bool {
 	return len(r.Clauses) > 0
 }
 
-// prose keeps a part of the file that is no instruction, and what it says of
-// beginning chains: `The ch 2 at the start of a row does not count as a stitch.`
-func (d *document) prose(span source.Span) {
+// prose keeps a part of the file that is no instruction, and where it says of
+// beginning chains what holds for the whole pattern.
+func (d *document) prose(span source.Span, turning []source.Span) {
 	d.file.Prose = append(d.file.Prose, span)
-	d.turning(span)
+	for _, s := range turning {
+		d.file.Turning = append(d.file.Turning, s.Shift(span.Start))
+	}
 }
 
-// turning finds the sentences that say it.
-func (d *document) turning(span source.Span) {
-	at := span.Start
-	for sentence := range strings.SplitAfterSeq(d.text(span), ".") {
+// turningIn finds the sentences of a text that say what beginning chains count for:
+// `The ch 2 at the start of a row does not count as a stitch.`
+func turningIn(text string) []source.Span {
+	var out []source.Span
+	at := 0
+	for sentence := range strings.SplitAfterSeq(text, ".") {
 		if rulesTurning(sentence) {
-			d.file.Turning = append(d.file.Turning, source.Span{Start: at, End: at + len(sentence)})
+			out = append(out, source.Span{Start: at, End: at + len(sentence)})
 		}
 		at += len(sentence)
 	}
+	return out
 }
 
 // ofEvery begins what holds for every row.

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"reflect"
 	"slices"
 	"strings"
 
@@ -117,4 +118,44 @@ func (r *Row) Has(kind ProblemKind) bool {
 // that it goes around.
 func (r *Row) GoesAround() bool {
 	return r.Label.Kind == Named && slices.ContainsFunc(r.Tokens, func(t Token) bool { return t.Kind == Word && t.Canon == "around" })
+}
+
+// Means tells whether two rows say the same, clause by clause, and differ in spelling
+// alone. Rows that say the same in other ways may not be told.
+func (r *Row) Means(other *Row) bool {
+	label := func(l Label) Label {
+		l.Text, l.Span = "", source.Span{}
+		return l
+	}
+	return reflect.DeepEqual(label(r.Label), label(other.Label)) && len(r.Problems) == len(other.Problems) && means(r.Clauses, other.Clauses)
+}
+
+// means compares lists of clauses. Clauses in the same words share a node.
+func means(a, b []Clause) bool {
+	return slices.EqualFunc(a, b, func(c, d Clause) bool {
+		if c.Sep != d.Sep {
+			return false
+		}
+		switch n := c.Node.(type) {
+		case *Unread, *Remark:
+			return false // only their words tell
+		case *Group:
+			m, ok := d.Node.(*Group)
+			return ok && means(n.Body, m.Body) && sameBut(*n, *m, func(g *Group) { g.Body = nil })
+		case *Bracket:
+			m, ok := d.Node.(*Bracket)
+			return ok && means(n.Body, m.Body)
+		case *Repeat:
+			m, ok := d.Node.(*Repeat)
+			return ok && means(n.Body, m.Body) && means(n.Ending, m.Ending) && sameBut(*n, *m, func(r *Repeat) { r.Body, r.Ending = nil, nil })
+		}
+		return reflect.DeepEqual(c.Node, d.Node)
+	})
+}
+
+// sameBut compares two nodes without what a function takes out of them.
+func sameBut[N any](a, b N, without func(*N)) bool {
+	without(&a)
+	without(&b)
+	return reflect.DeepEqual(a, b)
 }

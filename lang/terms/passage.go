@@ -29,16 +29,18 @@ type passage struct {
 	at   int
 	sort sort
 	row  *syntax.Row // of an instruction
+	// defined is set where the row says what a stitch of the pattern's own is.
+	defined bool
 	// asides are its brackets that begin with a dialect: `(UK tr)`.
 	asides []source.Span
 }
 
-func newPassage(text string, at int, as sort, row *syntax.Row) passage {
-	p := passage{text: text, at: at, sort: as, row: row}
-	if !mentionsNation(text) {
+// withAsides is the passage with its asides found.
+func (p passage) withAsides() passage {
+	if !mentionsNation(p.text) {
 		return p
 	}
-	for _, found := range bracketed.FindAllStringIndex(text, -1) {
+	for _, found := range bracketed.FindAllStringIndex(p.text, -1) {
 		p.asides = append(p.asides, source.Span{Start: found[0], End: found[1]})
 	}
 	return p
@@ -63,19 +65,20 @@ var names = map[string]bool{
 	"yarn": true, "hook": true, "designer": true, "version": true, "sizes": true, "skill level": true, "materials": true,
 }
 
-// passages cuts a file into its passages, in order.
+// passages cuts a file into its passages.
 func passages(f *syntax.File) []passage {
 	var out []passage
+	entries := slices.DeleteFunc(slices.Clone(f.Definitions), func(d *syntax.Definition) bool { return !d.Listed })
 	add := func(s source.Span, as sort) {
 		if s.Len() > 0 {
-			out = append(out, newPassage(f.Text.Slice(s), s.Start, as, nil))
+			out = append(out, passage{text: f.Text.Slice(s), at: s.Start, sort: as})
 		}
 	}
 	for _, field := range f.Header {
 		switch {
 		case field.Key == "terms":
 			continue
-		case field.Key == "abbreviations" && lists(f, field.ValueSpan):
+		case field.Key == "abbreviations" && lists(entries, field.ValueSpan):
 		case names[field.Key]:
 			add(field.ValueSpan, named)
 		default:
@@ -87,7 +90,7 @@ func passages(f *syntax.File) []passage {
 		switch {
 		case d.Row != nil:
 			add(d.NameSpan, instruction)
-			out = append(out, newPassage(d.Row.Text, d.Row.At, instruction, d.Row))
+			out = append(out, passage{text: d.Row.Text, at: d.Row.At, sort: instruction, row: d.Row, defined: true})
 		default:
 			add(d.Span, spelled)
 		}
@@ -96,24 +99,33 @@ func passages(f *syntax.File) []passage {
 		add(c.Span, prose)
 	}
 	for _, s := range f.Prose {
-		if !lists(f, s) {
+		if !lists(entries, s) {
 			add(s, prose)
 		}
 	}
 	for _, p := range f.Pieces {
 		add(p.NameSpan, prose)
 		for _, r := range p.Rows {
-			out = append(out, newPassage(r.Text, r.At, instruction, r))
+			out = append(out, passage{text: r.Text, at: r.At, sort: instruction, row: r})
 		}
+	}
+	return out
+}
+
+// inOrder are the passages of a file as they stand in it, with their asides.
+func inOrder(f *syntax.File) []passage {
+	out := passages(f)
+	for i := range out {
+		out[i] = out[i].withAsides()
 	}
 	slices.SortStableFunc(out, func(a, b passage) int { return a.at - b.at })
 	return out
 }
 
-// lists tells whether a stretch of the file holds the entries of a list of
-// abbreviations, which are passages of their own.
-func lists(f *syntax.File, s source.Span) bool {
-	return slices.ContainsFunc(f.Definitions, func(d *syntax.Definition) bool { return d.Listed && s.Covers(d.Span) })
+// lists tells whether a stretch of the file holds entries of a list of abbreviations,
+// which are passages of their own.
+func lists(entries []*syntax.Definition, s source.Span) bool {
+	return slices.ContainsFunc(entries, func(d *syntax.Definition) bool { return s.Covers(d.Span) })
 }
 
 // tokens cuts the passage into words, in the words of the pattern.

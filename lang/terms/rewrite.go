@@ -41,7 +41,7 @@ func Rewrite(f *syntax.File, to stitch.Dialect) ([]source.Edit, error) {
 		return nil, nil
 	}
 	r := rewriter{file: f, from: t.Dialect, swaps: map[string]string{}}
-	all := passages(f)
+	all := inOrder(f)
 	r.choose(all)
 	for _, p := range all {
 		r.stitches(p)
@@ -302,7 +302,7 @@ var nationPairs = map[string]string{
 // the pattern uses it by the name that a piece of evidence shows.
 func Reword(f *syntax.File, e Evidence) []source.Edit {
 	r := rewriter{file: f, from: e.Dialect, only: spell(e.Text)}
-	for _, p := range passages(f) {
+	for _, p := range inOrder(f) {
 		if p.instructs() {
 			r.stitches(p)
 		}

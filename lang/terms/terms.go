@@ -49,10 +49,19 @@ type Terms struct {
 	// Evidence is all that shows a dialect, of either, the strongest first, then by
 	// place; a word that comes again is there once.
 	Evidence []Evidence
+
+	shown shownIn
 }
 
 // Stated tells whether the pattern itself says whose words it uses.
 func (t Terms) Stated() bool { return len(t.Evidence) > 0 && t.Evidence[0].Kind == Statement }
+
+// Firm tells whether a statement or the names of stitches settle the dialect, so that
+// no other word matters.
+func (t Terms) Firm() bool {
+	firm := slices.DeleteFunc(slices.Clone(t.Evidence), func(e Evidence) bool { return e.Kind > Stitch })
+	return settle(firm) != stitch.Unsettled
+}
 
 // Of gives the evidence of some kinds for a dialect.
 func (t Terms) Of(d stitch.Dialect, kinds ...Kind) []Evidence {
@@ -90,18 +99,81 @@ var old = regexp.MustCompile(`(?i)\blongs?\b`)
 // Find tells whose words a pattern uses. What it says of itself decides; else the
 // strongest kind of evidence that speaks more for one dialect than for the
 // other.
-func Find(f *syntax.File) Terms {
-	c := collector{file: f, seen: map[seenKey]int{}}
-	c.statements()
-	for _, p := range passages(f) {
-		c.names(p)
-		c.words(p)
+func Find(f *syntax.File) Terms { return FindAfter(Terms{}, f) }
+
+// FindAfter does what Find does, in less time where the terms of an earlier text of
+// the pattern are known.
+func FindAfter(before Terms, f *syntax.File) Terms {
+	c := collector{file: f, seen: map[seenKey]int{}, shown: shownIn{rows: map[*syntax.Instruction]*shown{}, texts: map[words]*shown{}, vocab: f.Vocab}}
+	if before.shown.vocab == f.Vocab {
+		c.before = before.shown
 	}
-	c.heights()
+	all := passages(f)
+	if !c.header() {
+		c.statements(all)
+	}
+	for _, p := range all {
+		shown := c.of(p)
+		for _, e := range shown.evidence {
+			c.add(e, p.at)
+		}
+	}
 	slices.SortStableFunc(c.found, func(a, b Evidence) int {
 		return cmp.Or(cmp.Compare(a.Kind, b.Kind), cmp.Compare(a.Span.Start, b.Span.Start))
 	})
-	return Terms{settle(c.found), c.found}
+	return Terms{settle(c.found), c.found, c.shown}
+}
+
+// shownIn is what each passage of a file shows by itself.
+type shownIn struct {
+	rows  map[*syntax.Instruction]*shown
+	texts map[words]*shown
+	vocab *syntax.Vocabulary
+}
+
+// words are those of a passage that is no row.
+type words struct {
+	text string
+	sort sort
+}
+
+// shown is the evidence in a passage, each once with how often it is there, and what
+// the passage says of the whole pattern.
+type shown struct {
+	evidence  []Evidence
+	statement []Evidence
+}
+
+// of finds what a passage shows.
+func (c *collector) of(p passage) *shown {
+	key := words{p.text, p.sort}
+	var known *shown
+	if p.row != nil {
+		known = c.before.rows[p.row.Instruction]
+	} else {
+		known = c.before.texts[key]
+	}
+	if known == nil {
+		known = c.look(p.withAsides())
+	}
+	if p.row != nil {
+		c.shown.rows[p.row.Instruction] = known
+	} else {
+		c.shown.texts[key] = known
+	}
+	return known
+}
+
+// look gathers the evidence in a passage.
+func (c *collector) look(p passage) *shown {
+	in := collector{file: c.file, seen: map[seenKey]int{}}
+	in.names(p)
+	in.words(p)
+	in.heights(p)
+	for i := range in.found {
+		in.found[i].Text = strings.Clone(in.found[i].Text) // it outlives the text of the file
+	}
+	return &shown{evidence: in.found, statement: statementsIn(p)}
 }
 
 // settle weighs evidence, one kind after the other. Words beside the stitches
@@ -150,6 +222,8 @@ type collector struct {
 	file  *syntax.File
 	found []Evidence
 	seen  map[seenKey]int // index in found
+
+	shown, before shownIn
 }
 
 type seenKey struct {
@@ -158,47 +232,70 @@ type seenKey struct {
 	text    string
 }
 
-func (c *collector) add(e Evidence) {
+// add adds what is met at a place of the file. The same again counts once more, and
+// stands where it is met first.
+func (c *collector) add(e Evidence, at int) {
+	e.Span, e.Times = e.Span.Shift(at), max(1, e.Times)
 	key := seenKey{e.Kind, e.Dialect, strings.ToLower(e.Text)}
-	if i, ok := c.seen[key]; ok {
-		c.found[i].Times++
+	i, ok := c.seen[key]
+	if !ok {
+		c.seen[key] = len(c.found)
+		c.found = append(c.found, e)
 		return
 	}
-	e.Times = 1
-	c.seen[key] = len(c.found)
-	c.found = append(c.found, e)
+	e.Times += c.found[i].Times
+	if c.found[i].Span.Start <= e.Span.Start {
+		e.Text, e.Span = c.found[i].Text, c.found[i].Span
+	}
+	c.found[i] = e
 }
 
-// statements finds what the header or the prose says: `Terms: UK`, `Written in
-// US terms`. A statement that names both says neither.
-func (c *collector) statements() {
+// header finds what the header says: `Terms: UK`.
+func (c *collector) header() bool {
 	for _, field := range c.file.Header {
 		if field.Key == "terms" {
 			if d := dialectIn(c.file.Text.Slice(field.Span)); d != stitch.Unsettled {
-				c.add(Evidence{Kind: Statement, Dialect: d, Text: c.file.Text.Slice(field.Span), Span: field.Span})
-				return
+				c.add(Evidence{Kind: Statement, Dialect: d, Text: c.file.Text.Slice(field.Span), Span: field.Span}, 0)
+				return true
 			}
 		}
 	}
-	var said []Evidence
-	both := stitch.Unsettled
-	for _, p := range passages(c.file) {
-		if !p.tells() || !mentionsNation(p.text) {
-			continue
-		}
-		for _, at := range statement.FindAllStringIndex(p.text, -1) {
-			span := source.Span{Start: at[0], End: at[1]}
-			d := dialectIn(p.text[at[0]:at[1]])
-			if d == stitch.Unsettled || both != stitch.Unsettled && both != d {
+	return false
+}
+
+// statements finds what the prose says: `Written in US terms`. A pattern that speaks
+// of both dialects says neither.
+func (c *collector) statements(all []passage) {
+	type said struct {
+		Evidence
+		at int
+	}
+	var list []said
+	for _, p := range all {
+		for _, e := range c.of(p).statement {
+			if e.Dialect == stitch.Unsettled || len(list) > 0 && list[0].Dialect != e.Dialect {
 				return
 			}
-			both = d
-			said = append(said, Evidence{Kind: Statement, Dialect: d, Text: p.text[at[0]:at[1]], Span: span.Shift(p.at)})
+			list = append(list, said{e, p.at})
 		}
 	}
-	for _, e := range said {
-		c.add(e)
+	for _, e := range list {
+		c.add(e.Evidence, e.at)
 	}
+}
+
+// statementsIn finds where a passage names a dialect, or both, for the words of the
+// pattern.
+func statementsIn(p passage) []Evidence {
+	var out []Evidence
+	if !p.tells() || !mentionsNation(p.text) {
+		return nil
+	}
+	for _, at := range statement.FindAllStringIndex(p.text, -1) {
+		written := p.text[at[0]:at[1]]
+		out = append(out, Evidence{Kind: Statement, Dialect: dialectIn(written), Text: written, Span: source.Span{Start: at[0], End: at[1]}})
+	}
+	return out
 }
 
 const nation = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
@@ -246,7 +343,7 @@ func (c *collector) names(p passage) {
 		if us == nil {
 			d = stitch.UK
 		}
-		c.add(Evidence{Kind: kind, Dialect: d, Text: written, Span: t.Span.Shift(p.at)})
+		c.add(Evidence{Kind: kind, Dialect: d, Text: written, Span: t.Span}, 0)
 	}
 }
 
@@ -256,33 +353,32 @@ func (c *collector) words(p passage) {
 		if p.aside(m.span) != stitch.Unsettled {
 			continue
 		}
-		e := Evidence{Kind: Word, Dialect: m.dialect, Text: p.text[m.span.Start:m.span.End], Span: m.span.Shift(p.at), proof: m.force == stitch.Proof}
+		e := Evidence{Kind: Word, Dialect: m.dialect, Text: p.text[m.span.Start:m.span.End], Span: m.span, proof: m.force == stitch.Proof}
 		if m.force == stitch.Hint {
 			e.Kind = Spelling
 		}
 		if m.force != stitch.Nothing {
-			c.add(e)
+			c.add(e, 0)
 		}
 	}
 }
 
 // heights tells whose words a pattern uses by how many chains it makes before
 // a stitch whose name has two meanings: 3 before a tr is UK, 4 is US.
-func (c *collector) heights() {
-	for _, p := range c.file.Pieces {
-		for _, r := range p.Rows {
-			for i, clause := range r.Clauses {
-				w, ok := clause.Node.(*syntax.Work)
-				if !ok || !w.Stitch.Meaning.Ambiguous() {
-					continue
-				}
-				n := chainsBefore(r.Clauses[:i], w)
-				for _, d := range [...]stitch.Dialect{stitch.US, stitch.UK} {
-					k := w.Stitch.Meaning.In(d)
-					if n > 0 && k.Class == stitch.Plain && k.Turning == n {
-						c.add(Evidence{Kind: Height, Dialect: d, Text: r.Source(clause.Span), Span: r.Abs(clause.Span)})
-					}
-				}
+func (c *collector) heights(p passage) {
+	if p.row == nil || p.defined {
+		return
+	}
+	for i, clause := range p.row.Clauses {
+		w, ok := clause.Node.(*syntax.Work)
+		if !ok || !w.Stitch.Meaning.Ambiguous() {
+			continue
+		}
+		n := chainsBefore(p.row.Clauses[:i], w)
+		for _, d := range [...]stitch.Dialect{stitch.US, stitch.UK} {
+			k := w.Stitch.Meaning.In(d)
+			if n > 0 && k.Class == stitch.Plain && k.Turning == n {
+				c.add(Evidence{Kind: Height, Dialect: d, Text: p.row.Source(clause.Span), Span: clause.Span}, 0)
 			}
 		}
 	}
