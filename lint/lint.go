@@ -152,7 +152,7 @@ func (s Settings) Analyze(text *source.Text) *Analysis { return s.AnalyzeAfter(n
 // pattern was analyzed under the same settings. before is nil for none.
 func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 	return guarded(text, func() *Analysis {
-		if before == nil {
+		if before == nil || before.Settings.Dialect != s.Dialect {
 			before = &Analysis{}
 		}
 		file := syntax.ReadAfter(before.File, text)

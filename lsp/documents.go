@@ -38,11 +38,31 @@ type document struct {
 	memory *memory
 }
 
-// memory is what the client was last given of an open file, so that only what
-// changed need be sent. All versions of the file share it.
+// memory is what all versions of an open file share.
 type memory struct {
-	mu     sync.Mutex
+	mu sync.Mutex
+	// tokens are what the client was last given, so that only what changed need be
+	// sent.
 	tokens numbered[[]uint32]
+	// version is the newest that is analyzed, and analysis what is known of it: the
+	// next one is known the sooner.
+	version  int32
+	analysis *lint.Analysis
+}
+
+func (m *memory) known() *lint.Analysis {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	return m.analysis
+}
+
+// know keeps an analysis, nil for one that failed, unless a newer one is known.
+func (m *memory) know(version int32, analysis *lint.Analysis) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	if analysis != nil && (m.analysis == nil || version > m.version) {
+		m.version, m.analysis = version, analysis
+	}
 }
 
 // numbered is an answer with the number that it was given.
@@ -53,7 +73,11 @@ type numbered[T any] struct {
 
 func (s *server) newDocument(file uri.URI, version int32, text *source.Text, of *memory) *document {
 	d := &document{uri: file, version: version, shown: true, text: text, done: make(chan struct{}), memory: of}
-	d.analyze = func(text *source.Text) (*lint.Analysis, error) { return s.analyze(s.settingsFor(file), text) }
+	d.analyze = func(text *source.Text) (*lint.Analysis, error) {
+		analysis, err := s.analyze(s.settingsFor(file), of.known(), text)
+		of.know(version, analysis)
+		return analysis, err
+	}
 	d.materials = sync.OnceValue(func() *materials.List { return materials.Read(d.result.File) })
 	d.names = sync.OnceValue(func() *names.Index { return names.Of(d.result.File) })
 	return d

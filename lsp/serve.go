@@ -36,11 +36,12 @@ var ErrNoShutdown = errors.New("the client left without asking to shut down")
 // It returns nil after an orderly shutdown, [ErrNoShutdown] after any other
 // parting, and the context's error where ctx ended first.
 func Serve(ctx context.Context, in io.ReadCloser, out io.WriteCloser, notes io.Writer) error {
-	return serve(ctx, stdio{in, out}, notes, lint.Settings.Analyze)
+	return serve(ctx, stdio{in, out}, notes, lint.Settings.AnalyzeAfter)
 }
 
-// analyzer reads a text under some settings and says all that is known of it.
-type analyzer func(lint.Settings, *source.Text) *lint.Analysis
+// analyzer reads a text under some settings and says all that is known of it; what is
+// known of an earlier text of the file, nil for nothing, may help it.
+type analyzer func(lint.Settings, *lint.Analysis, *source.Text) *lint.Analysis
 
 func serve(ctx context.Context, pipe io.ReadWriteCloser, notes io.Writer, analyze analyzer) error {
 	logger := log.New(notes, "stitchproof: ", log.LstdFlags|log.Lmsgprefix)

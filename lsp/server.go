@@ -21,7 +21,7 @@ import (
 type server struct {
 	client  protocol.Client
 	log     *log.Logger
-	analyze func(lint.Settings, *source.Text) (*lint.Analysis, error)
+	analyze func(lint.Settings, *lint.Analysis, *source.Text) (*lint.Analysis, error)
 
 	// phase belongs to the inline handlers; can is theirs until initialize has
 	// been answered and read only from then on.
@@ -52,15 +52,15 @@ func newServer(client protocol.Client, logger *log.Logger, analyze analyzer) *se
 
 // guarded makes an error of a panic: a text that cannot be read costs the
 // answers about it and nothing else.
-func guarded(analyze analyzer, logger *log.Logger) func(lint.Settings, *source.Text) (*lint.Analysis, error) {
-	return func(chosen lint.Settings, text *source.Text) (_ *lint.Analysis, err error) {
+func guarded(analyze analyzer, logger *log.Logger) func(lint.Settings, *lint.Analysis, *source.Text) (*lint.Analysis, error) {
+	return func(chosen lint.Settings, before *lint.Analysis, text *source.Text) (_ *lint.Analysis, err error) {
 		defer func() {
 			if broken := recover(); broken != nil {
 				logger.Printf("reading a text broke down: %v\n%s", broken, debug.Stack())
 				err = fmt.Errorf("reading the text broke down: %v", broken)
 			}
 		}()
-		return analyze(chosen, text), nil
+		return analyze(chosen, before, text), nil
 	}
 }
 

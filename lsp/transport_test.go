@@ -30,7 +30,7 @@ func (p pipe) Close() error { return errors.Join(p.ReadCloser.Close(), p.WriteCl
 // inProcess serves in this process, with the given way to analyze a text.
 func inProcess(t *testing.T, analyze func(*source.Text) *lint.Analysis) *client {
 	t.Helper()
-	return inProcessWith(t, func(_ lint.Settings, text *source.Text) *lint.Analysis { return analyze(text) })
+	return inProcessWith(t, func(_ lint.Settings, _ *lint.Analysis, text *source.Text) *lint.Analysis { return analyze(text) })
 }
 
 // inProcessWith is a server whose analyzer heeds the settings of files.
@@ -124,6 +124,6 @@ func TestMain(m *testing.M) {
 // binary.
 func bothWays(t *testing.T, script func(*testing.T, *client)) {
 	t.Helper()
-	t.Run("in process", func(t *testing.T) { script(t, inProcessWith(t, lint.Settings.Analyze)) })
+	t.Run("in process", func(t *testing.T) { script(t, inProcessWith(t, lint.Settings.AnalyzeAfter)) })
 	t.Run("binary", func(t *testing.T) { script(t, spawned(t)) })
 }

@@ -101,7 +101,7 @@ func (f *Fabric) keepsRows(edits []source.Edit) (same, sure bool) {
 // again finds the pieces that need not be worked again.
 type again struct {
 	of, before *Fabric // before is nil for none
-	head, tail int // how many pieces at the beginning and at the end say what they said
+	head, tail int     // how many pieces at the beginning and at the end say what they said
 }
 
 func (a *again) compare(before *Fabric) {

@@ -788,9 +788,15 @@ func (r *replay) Next() (lexer.Token, error) {
 	}
 	t := &r.tokens[r.next]
 	r.next++
-	value := t.Canon
-	if t.Kind == Stitch {
-		value = "" // a pattern may call a stitch by a word of the grammar
+	return lexer.Token{Type: tokenType(t.Kind), Value: t.inGrammar(), Pos: at}, nil
+}
+
+// inGrammar is the word of a token as far as the grammar may tell it from another of
+// its kind. One number is like the other; and a pattern may call a stitch by a word
+// of the grammar.
+func (t *Token) inGrammar() string {
+	if t.Kind == Number || t.Kind == Stitch {
+		return ""
 	}
-	return lexer.Token{Type: tokenType(t.Kind), Value: value, Pos: at}, nil
+	return t.Canon
 }

@@ -177,8 +177,8 @@ type digest struct {
 	lists []int     // how long its lists of numbers are
 	// turning are the sentences of prose that say what beginning chains count for.
 	turning []source.Span
-	vocab *Vocabulary
-	parts []part // what it reads as in that vocabulary
+	vocab   *Vocabulary
+	parts   []part // what it reads as in that vocabulary
 }
 
 // part is an instruction in a block, or prose.

@@ -15,11 +15,39 @@ import (
 // maxClauseTokens bounds the words of one clause; a longer run is prose.
 const maxClauseTokens = 120
 
-// cache holds what each distinct clause text was read as. Pattern text
-// repeats itself, so the grammar runs once for each wording.
-type cache struct {
+// memo holds what was worked out for each distinct key. Pattern text repeats itself,
+// so that little is ever worked out twice.
+type memo[V any] struct {
 	mu    sync.RWMutex
-	nodes map[string]reading
+	known map[string]V
+}
+
+// maxKnown bounds the memory a long-lived process spends on wordings.
+const maxKnown = 1 << 16
+
+// of gives what is known for a key, found out where it is not.
+func (m *memo[V]) of(key string, find func() V) V {
+	m.mu.RLock()
+	v, ok := m.known[key]
+	m.mu.RUnlock()
+	if ok {
+		return v
+	}
+	v = find()
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	if m.known == nil || len(m.known) >= maxKnown {
+		m.known = map[string]V{}
+	}
+	m.known[key] = v
+	return v
+}
+
+// cache holds what each distinct clause was read as, and what the grammar made of
+// each distinct form of one: it runs once for all numbers and all stitches.
+type cache struct {
+	nodes  memo[reading]
+	shapes memo[shape]
 }
 
 // reading is what a clause's tokens were read as: a node, or nil and how many
@@ -29,10 +57,14 @@ type reading struct {
 	upTo int
 }
 
-// maxCached bounds the memory a long-lived process spends on wordings.
-const maxCached = 1 << 16
+// shape is what the grammar made of some tokens: nil and the index of the one that it
+// did not expect, or a clause, which is never changed.
+type shape struct {
+	clause *gClause
+	upTo   int
+}
 
-var clauses = cache{nodes: map[string]reading{}}
+var clauses cache
 
 // read gives the meaning of a clause's tokens, or nil for one that the
 // grammar does not know.
@@ -43,21 +75,21 @@ func (c *cache) try(tokens []Token) reading {
 	if len(tokens) > maxClauseTokens {
 		return reading{upTo: maxClauseTokens}
 	}
-	key := clauseKey(tokens)
-	c.mu.RLock()
-	known, ok := c.nodes[key]
-	c.mu.RUnlock()
-	if ok {
-		return known
+	return c.nodes.of(clauseKey(tokens), func() reading {
+		return readClause(tokens, c.shapes.of(shapeKey(tokens), func() shape { return parse(tokens) }))
+	})
+}
+
+// shapeKey spells what the grammar sees of tokens.
+func shapeKey(tokens []Token) string {
+	var b strings.Builder
+	for i := range tokens {
+		t := &tokens[i]
+		b.WriteByte(byte('a' + t.Kind))
+		b.WriteString(t.inGrammar())
+		b.WriteByte(' ')
 	}
-	known = parseClause(tokens)
-	c.mu.Lock()
-	if len(c.nodes) >= maxCached {
-		clear(c.nodes)
-	}
-	c.nodes[strings.Clone(key)] = known
-	c.mu.Unlock()
-	return known
+	return b.String()
 }
 
 // clauseKey spells the tokens so that two clauses read alike exactly when
@@ -90,12 +122,11 @@ func clauseKey(tokens []Token) string {
 	return b.String()
 }
 
-// parseClause reads tokens as one clause. The token that the grammar did not
-// expect stands in no shorter clause either.
-func parseClause(tokens []Token) reading {
-	failed := reading{upTo: len(tokens) - 1}
-	lex := &replay{tokens: tokens}
-	peeking, err := upgrade(lex)
+// parse holds tokens against the grammar. The token that it did not expect stands in
+// no shorter clause either.
+func parse(tokens []Token) shape {
+	failed := shape{upTo: len(tokens) - 1}
+	peeking, err := upgrade(&replay{tokens: tokens})
 	if err != nil {
 		return failed
 	}
@@ -103,9 +134,18 @@ func parseClause(tokens []Token) reading {
 	if bad := participle.Error(nil); errors.As(err, &bad) {
 		failed.upTo = min(failed.upTo, bad.Position().Offset)
 	}
-	if err == nil && g != nil {
+	if err != nil {
+		return failed
+	}
+	return shape{clause: g, upTo: failed.upTo}
+}
+
+// readClause reads tokens as one clause.
+func readClause(tokens []Token, s shape) reading {
+	failed := reading{upTo: s.upTo}
+	if s.clause != nil {
 		r := reader{tokens: tokens, upTo: failed.upTo}
-		if node := r.clause(g); node != nil && !r.refused {
+		if node := r.clause(s.clause); node != nil && !r.refused {
 			return reading{node: node}
 		}
 		failed.upTo = r.upTo
@@ -280,7 +320,7 @@ func (r *reader) motion() Node {
 		if t.Kind != Word || t.Canon != "in" {
 			continue
 		}
-		if first, ok := parseClause(r.tokens[i:]).node.(*PlaceFirst); ok && first.First == nil {
+		if first, ok := clauses.read(r.tokens[i:]).(*PlaceFirst); ok && first.First == nil {
 			return &Motion{Place: &first.Place}
 		}
 	}
@@ -618,7 +658,7 @@ func (r *reader) yarn(g *gYarn) Node {
 	if g.Name != nil {
 		out.Yarn = r.yarnName(g.Name)
 	}
-	if places := r.places(append(g.Where, g.Where2...)); len(places) > 0 {
+	if places := r.places(slices.Concat(g.Where, g.Where2)); len(places) > 0 {
 		out.Place = places[0]
 	}
 	return out
