@@ -23,15 +23,13 @@ const (
 	doubtful       // a row below is wrong
 )
 
-func doubtsOf(f *fabric.Fabric) doubts {
+func doubtsOf(piece *fabric.Piece) doubts {
 	d := doubts{}
-	for _, piece := range f.Pieces {
-		for _, row := range piece.Rows {
-			d[row] = make([]doubt, f.Sizes())
-		}
-		for size := range f.Sizes() {
-			d.follow(piece, size)
-		}
+	for _, row := range piece.Rows {
+		d[row] = make([]doubt, len(row.Tallies))
+	}
+	for size := range piece.Stitches {
+		d.follow(piece, size)
 	}
 	return d
 }

@@ -21,7 +21,7 @@ type fault struct {
 // an earlier fault: of the row, or of a row before it.
 func (p *Pass) faults(kinds ...fabric.FaultKind) []*fault {
 	var out []*fault
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		for _, row := range piece.Rows {
 			if miswritten(row.Tree) || len(missized(row.Tree, p.File.SizeCount())) > 0 {
 				continue

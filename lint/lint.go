@@ -93,6 +93,11 @@ type Rule struct {
 	Sources []string
 	Check   func(*Pass)
 
+	// OfPiece is set for a rule that looks at each piece by itself, beside what the
+	// pattern says outside of its rows. What it finds in a piece is kept while an edit
+	// leaves both as they are.
+	OfPiece bool
+
 	// last is set for a rule that looks at what the others found.
 	last bool
 }
@@ -101,6 +106,8 @@ type Rule struct {
 type Pass struct {
 	File   *syntax.File
 	Fabric *fabric.Fabric
+	// Pieces are those that are looked at: one for a rule that is OfPiece, else all.
+	Pieces []*fabric.Piece
 	// Materials is what the header says is needed.
 	Materials *materials.List
 	// House is how the house writes; the zero value leaves each file to its own way.
@@ -117,7 +124,6 @@ type Pass struct {
 // of is the pass that a rule makes.
 func (p Pass) of(r *Rule, s Severity) *Pass {
 	p.rule, p.severity = r, s
-	p.allowances.ran(r)
 	return &p
 }
 
@@ -138,7 +144,7 @@ type Analysis struct {
 	Materials *materials.List
 	Findings  []Finding // by place, then by rule
 
-	mendings map[*fabric.Tally]*mending
+	pieces keptPieces
 }
 
 // Analyze checks a pattern where nobody has chosen any settings.
@@ -157,19 +163,16 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 		}
 		file := syntax.ReadAfter(before.File, text)
 		look := lookAt(file, fabric.WorkAfter(before.Fabric, file, s.Dialect), s.Style)
-		look.mendings.before = before.mendings
-		return &Analysis{
-			Settings: s, Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials, Findings: s.run(rules, look),
-			mendings: look.mendings.found,
-		}
+		a := &Analysis{Settings: s, Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials}
+		a.Findings, a.pieces = s.run(rules, look, before.keptFor(a))
+		return a
 	})
 }
 
 // lookAt is what every rule sees of a file.
 func lookAt(file *syntax.File, worked *fabric.Fabric, style house.Style) Pass {
 	return Pass{
-		File: file, Fabric: worked, Materials: materials.Read(file), House: style,
-		doubts: doubtsOf(worked), mendings: mendings{found: map[*fabric.Tally]*mending{}}, allowances: allowancesOf(file, Names()),
+		File: file, Fabric: worked, Pieces: worked.Pieces, Materials: materials.Read(file), House: style, allowances: allowancesOf(file, Names()),
 	}
 }
 
@@ -193,24 +196,36 @@ func Unread(text *source.Text, rule, why string) *Analysis {
 	}
 }
 
-// run runs rules, those last that look at what the others found.
-func (s Settings) run(rules []*Rule, look Pass) []Finding {
-	var found []Finding
-	for _, last := range []bool{false, true} {
-		if last {
-			found = look.allowances.filter(look.File.Text, found)
+// run runs rules, those last that look at what the others found. What was found in a
+// piece before is taken from kept, and what is to be kept of this run given back.
+func (s Settings) run(rules []*Rule, look Pass, kept keptPieces) ([]Finding, keptPieces) {
+	var ofPiece, ofPattern, last []*Rule
+	for _, r := range rules {
+		switch {
+		case s.Levels.Of(r) == Off:
+			continue
+		case r.last:
+			last = append(last, r)
+		case r.OfPiece:
+			ofPiece = append(ofPiece, r)
+		default:
+			ofPattern = append(ofPattern, r)
 		}
-		for _, r := range rules {
-			if level := s.Levels.Of(r); r.last == last && level != Off {
-				found = append(found, runOne(look.of(r, Severity(level)))...)
-			}
-		}
+		look.allowances.ran(r)
+	}
+	found, keep := s.runOnPieces(ofPiece, look, kept)
+	for _, r := range ofPattern {
+		found = append(found, runOne(look.of(r, Severity(s.Levels.Of(r))))...)
+	}
+	found = look.allowances.filter(look.File.Text, found)
+	for _, r := range last {
+		found = append(found, runOne(look.of(r, Severity(s.Levels.Of(r))))...)
 	}
 	slices.SortStableFunc(found, func(a, b Finding) int {
 		return cmp.Or(cmp.Compare(a.Span.Start, b.Span.Start), cmp.Compare(a.Span.End, b.Span.End),
 			cmp.Compare(a.Rule, b.Rule), cmp.Compare(a.Message, b.Message))
 	})
-	return found
+	return found, keep
 }
 
 // What hinders the checking is reported as an error under a name of its own: what

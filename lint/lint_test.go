@@ -43,7 +43,7 @@ func TestPanickingRuleCostsOnlyItself(t *testing.T) {
 	text := source.New(countMismatch.Bad)
 	file := syntax.Read(text)
 	broken := &Rule{Name: "broken", Check: func(*Pass) { panic("dropped a stitch") }}
-	found := Settings{}.run([]*Rule{broken, countMismatch}, lookAt(file, fabric.Work(file), house.Style{}))
+	found, _ := Settings{}.run([]*Rule{broken, countMismatch}, lookAt(file, fabric.Work(file), house.Style{}), nil)
 	require.Len(t, found, 2)
 	assert.Equal(t, InternalFailure, found[0].Rule)
 	assert.Equal(t, Error, found[0].Severity)

@@ -15,7 +15,7 @@ import (
 const (
 	// maxTries bounds the changes tried of one row.
 	maxTries = 200
-	// maxMended bounds the rows of a file that are looked at so closely. A file with
+	// maxMended bounds the rows of a piece that are looked at so closely. A piece with
 	// more wrong rows is wrong in another way than by slips of the pen, and is to be
 	// answered as fast as any other.
 	maxMended = 50
@@ -36,8 +36,6 @@ type mending struct {
 	// words are the smallest changes of the words; none where too many are equally
 	// small.
 	words []mend
-	// sought is set where it was looked for: not in a file with too many wrong rows.
-	sought bool
 }
 
 // mend is a change that puts a row right.
@@ -47,47 +45,19 @@ type mend struct {
 	left        int // how badly the lines after it fit then
 }
 
-// mendings are those of a file's rows, each looked for once: also where an edit left
-// the row and its piece as they were.
-type mendings struct {
-	found, before map[*fabric.Tally]*mending // by the work of the row
-}
+// mendings are those of a piece's rows, each looked for once.
+type mendings map[*fabric.Row]*mending
 
 // mending finds what would put a row right in which something is wrong.
 func (p *Pass) mending(row *fabric.Row) *mending {
-	work := row.Work()
-	if m, ok := p.mendings.found[work]; ok {
+	if m, ok := p.mendings[row]; ok {
 		return m
 	}
 	m := &mending{}
-	if len(p.mendings.found) < maxMended && effort(row) <= maxEffort {
-		if was, ok := p.mendings.before[work]; ok && was.sought {
-			m = was.of(row.Piece)
-		} else {
-			m = p.seekMending(row)
-		}
-		m.sought = true
+	if len(p.mendings) < maxMended && effort(row) <= maxEffort {
+		m = p.seekMending(row)
 	}
-	p.mendings.found[work] = m
-	return m
-}
-
-// of is the mending of the row where its piece stands now.
-func (m *mending) of(piece *fabric.Piece) *mending {
-	out := *m
-	if m.count != nil {
-		count := m.count.of(piece)
-		out.count = &count
-	}
-	out.words = nil
-	for _, w := range m.words {
-		out.words = append(out.words, w.of(piece))
-	}
-	return &out
-}
-
-func (m mend) of(piece *fabric.Piece) mend {
-	m.row = piece.Rows[m.row.Index]
+	p.mendings[row] = m
 	return m
 }
 

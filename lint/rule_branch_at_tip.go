@@ -12,6 +12,7 @@ var branchAtTip = &Rule{
 	Name:     "branch-at-tip",
 	Family:   "branches",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "A branch that is worked along more than once ends where it left.",
 	Why: "The way back along the chain ends at the foot of the branch. A turn, or the other side of the chain, leads out to its " +
 		"tip again, and the yarn is at the wrong end when the parent goes on. One more way back, if only in slip stitches, " +

@@ -6,6 +6,7 @@ var branchChainLeft = &Rule{
 	Name:     "branch-chain-left",
 	Family:   "branches",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "A branch is left only when all its chains are worked.",
 	Why: "Chains that are left over at the foot of a branch hold it off its parent by a loose loop. Either the chain is too " +
 		"long or a stitch is missing on the way back.",

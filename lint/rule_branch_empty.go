@@ -14,6 +14,7 @@ var branchEmpty = &Rule{
 	Name:     "branch-empty",
 	Family:   "branches",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "Stitches are worked back along every branch.",
 	Why: "A chain that is not worked back is a loose string, and there is no way home from its tip. The words for the way " +
 		"back have been lost.",

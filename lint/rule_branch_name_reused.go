@@ -6,6 +6,7 @@ var branchNameReused = &Rule{
 	Name:     "branch-name-reused",
 	Family:   "branches",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "Every branch of a row has a name of its own.",
 	Why:      "`Return to B` sends the maker to one of two places, and only one of them is right.",
 	Bad: `Pattern: Hawthorn twig

@@ -6,6 +6,7 @@ var branchUnmarked = &Rule{
 	Name:     "branch-unmarked",
 	Family:   "branches",
 	Severity: Info,
+	OfPiece:  true,
 	Summary:  "A branch is called one: `branch NAME: … return`.",
 	Why: "The motion is understood without the word, but a maker who loses the place cannot find it again, and nobody can " +
 		"see how much of the branch and of the stem is left. A spike of up to 5 chains that one step works back along is an " +

@@ -11,6 +11,7 @@ var branchUnreturned = &Rule{
 	Name:     "branch-unreturned",
 	Family:   "branches",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "Every branch is returned from.",
 	Why: "Without the return nobody can tell where the branch ends and where the stem goes on: the next stitches may be " +
 		"meant for either.",

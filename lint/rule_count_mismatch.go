@@ -15,6 +15,7 @@ var countMismatch = &Rule{
 	Name:     "count-mismatch",
 	Family:   "counts",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "The count that a row states is the count that its words make, part by part and in every size.",
 	Why: "The count at the end of a row is what a maker checks the work against. Where it is wrong, a maker who did " +
 		"everything right rips back; where the words are wrong, nobody can get the count.",
@@ -38,7 +39,7 @@ Fasten off.
 }
 
 func checkCountMismatch(p *Pass) {
-	for row := range p.Fabric.Rows() {
+	for row := range p.rows() {
 		if miswritten(row.Tree) {
 			continue
 		}

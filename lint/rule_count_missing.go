@@ -13,6 +13,7 @@ var countMissing = &Rule{
 	Name:     "count-missing",
 	Family:   "counts",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "In a piece that states its counts, a row that changes the count states the new one.",
 	Why: "Increases and decreases are where makers go wrong, so the row after them is where a count is looked for. A piece " +
 		"that states counts elsewhere has promised one.",
@@ -38,7 +39,7 @@ Fasten off.
 }
 
 func checkCountMissing(p *Pass) {
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		if !statesCounts(piece) {
 			continue
 		}

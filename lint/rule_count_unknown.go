@@ -14,6 +14,7 @@ var countUnknown = &Rule{
 	Name:     "count-unknown",
 	Family:   "counts",
 	Severity: Info,
+	OfPiece:  true,
 	Summary:  "Every row can be counted; where one cannot, the clause that is to blame is named.",
 	Why: "What is not counted is not checked. A slip of the pen is the usual cause; a wording that only a person can " +
 		"follow, such as a length to reach, is another, and then the row's stated count is all that a maker has.",
@@ -40,7 +41,7 @@ func checkCountUnknown(p *Pass) {
 	for _, f := range p.faults(fabric.ChainSupposed) {
 		p.reportFault(f, Finding{Message: "gives no number of chains: the rows are counted over " + strconv.Itoa(f.Unit) + " repeats, ch " + f.num(func(f fabric.Fault) int { return f.N })})
 	}
-	for row := range p.Fabric.Rows() {
+	for row := range p.rows() {
 		if miswritten(row.Tree) {
 			continue // another rule says what is amiss
 		}

@@ -12,6 +12,7 @@ var edgingOverlap = &Rule{
 	Name:     "edging-overlap",
 	Family:   "branches",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "Edgings that are attached at counted stitches do not share places.",
 	Why: "An edging that begins where another is still going on is sewn into it. Mostly one of the two is counted from the " +
 		"wrong end, or is longer than the room there is.",

@@ -11,6 +11,7 @@ var joinMissing = &Rule{
 	Name:     "join-missing",
 	Family:   "order",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "Where rounds are joined, a round in the middle of them is joined or says that it is not.",
 	Why: "A round that is left open makes the next one a spiral: its first stitch stands in another place and the count of " +
 		"every later round is started one stitch off.",
@@ -38,7 +39,7 @@ Fasten off.
 }
 
 func checkJoinMissing(p *Pass) {
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		var open []*fabric.Row
 		joined := 0
 		for _, row := range piece.Rows {

@@ -9,6 +9,7 @@ var markerMissing = &Rule{
 	Name:     "marker-missing",
 	Family:   "order",
 	Severity: Info,
+	OfPiece:  true,
 	Summary:  "A spiral places a marker, so that the rounds can be told apart.",
 	Why:      "Nothing shows where an unjoined round begins. A maker without a marker loses the count in the third round.",
 	Bad: `Pattern: Acorn
@@ -40,7 +41,7 @@ func checkMarkerMissing(p *Pass) {
 	if says(p.notes(), "mark", "join") {
 		return // said once for all
 	}
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		var first *fabric.Row
 		rounds := 0
 		for _, row := range piece.Rows {

@@ -10,6 +10,7 @@ var multipleMismatch = &Rule{
 	Name:     "multiple-mismatch",
 	Family:   "counts",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "A foundation chain fits the stitch multiple that the pattern states.",
 	Why: "A maker who wants another width trusts the multiple. A chain that does not fit it means that one of the two " +
 		"is wrong, and the first row is where it is found out.",

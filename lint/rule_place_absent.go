@@ -15,6 +15,7 @@ var placeAbsent = &Rule{
 	Name:     "place-absent",
 	Family:   "counts",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "Every stitch, chain, space or marker that is worked into is there.",
 	Why: "`In next ch-3 sp` over a row of ch-2 spaces, or `in marked st` where no marker was placed, stops the maker at once. " +
 		"What the row below really holds shows which of the two rows has the slip.",
@@ -96,7 +97,7 @@ func absent(f *fault) string {
 // hook, where nothing so much as speaks of one since the yarn was last cut.
 func (p *Pass) checkChainMade() {
 	since := source.Span{}
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		if piece.Tree.NameSpan.Len() > 0 && since.Start == 0 {
 			since.Start = piece.Tree.Span.Start // not the header, which may explain the word
 		}

@@ -13,6 +13,7 @@ var referenceUnknown = &Rule{
 	Name:     "reference-unknown",
 	Family:   "order",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "Every row, mark or piece that is referred to stands above, and no row refers to itself.",
 	Why: "`Rep Row 9` before there is a Row 9 stops the maker; rows that refer to each other in a circle never say what to " +
 		"work at all.",

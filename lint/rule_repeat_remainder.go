@@ -11,6 +11,7 @@ var repeatRemainder = &Rule{
 	Name:     "repeat-remainder",
 	Family:   "counts",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "A repeat that runs to the end of the row, or to a number of places before it, comes out even.",
 	Why: "`Rep from * across` promises that the last repeat ends exactly where the row does. Where it does not, the maker is " +
 		"left in the middle of a repeat; the counts that would fit show whether the repeat or the row below is wrong.",

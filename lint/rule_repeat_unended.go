@@ -10,6 +10,7 @@ var repeatUnended = &Rule{
 	Name:     "repeat-unended",
 	Family:   "order",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "Every star that begins a repeat has words that end it.",
 	Why: "A star alone leaves open how far its repeat goes and how often it is worked. It is read as running to the end of " +
 		"the row, which is not what every maker will do.",
@@ -35,7 +36,7 @@ Fasten off.
 }
 
 func checkRepeatUnended(p *Pass) {
-	for row := range p.Fabric.Rows() {
+	for row := range p.rows() {
 		r := row.Tree
 		if !labelled(row) || len(r.Unread()) > 0 {
 			continue // prose, or words that may well be those that end it

@@ -12,6 +12,7 @@ var returnUnknown = &Rule{
 	Name:     "return-unknown",
 	Family:   "branches",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "A return goes to the stem or to a branch that is open.",
 	Why:      "The maker stands at the foot of a branch and is sent to a place that does not exist, or that was left before.",
 	Bad: `Pattern: Hawthorn twig

@@ -4,6 +4,7 @@ var rowOrder = &Rule{
 	Name:     "row-order",
 	Family:   "order",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "The numbers of a piece's rows run on without a gap and without going back.",
 	Why: "A gap looks like a row that got lost, and a maker cannot know whether it did. References such as `rep Row 5` go " +
 		"to the wrong row from there on.",
@@ -31,7 +32,7 @@ Fasten off.
 }
 
 func checkRowOrder(p *Pass) {
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		found := slips(piece)
 		for i, s := range found {
 			if s.earlier != nil {

@@ -6,6 +6,7 @@ var rowOver = &Rule{
 	Name:     "row-over",
 	Family:   "counts",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "A row asks for no more places than the row below has.",
 	Why: "The maker runs out of stitches before the instruction does, usually far from the number that is wrong. The " +
 		"clause at which they ran out and the number there were show where to look.",

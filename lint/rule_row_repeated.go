@@ -4,6 +4,7 @@ var rowRepeated = &Rule{
 	Name:     "row-repeated",
 	Family:   "order",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "No two rows of a piece have the same number.",
 	Why: "A maker who counts rows by their numbers takes the second one for a copy and leaves it out. `Rep Row 6` means one " +
 		"of two rows, and nobody can say which.",
@@ -31,7 +32,7 @@ Fasten off.
 }
 
 func checkRowRepeated(p *Pass) {
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		found := slips(piece)
 		for i, s := range found {
 			if s.earlier == nil {

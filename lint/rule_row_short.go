@@ -10,6 +10,7 @@ var rowShort = &Rule{
 	Name:     "row-short",
 	Family:   "counts",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "A row works or skips every place of the row below, or says that the rest is left unworked.",
 	Why: "A maker who reaches the end of the instruction with stitches still waiting cannot tell whether they are meant to " +
 		"wait or whether a number is wrong. Where they are meant to, a few words say so.",

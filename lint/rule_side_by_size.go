@@ -9,6 +9,7 @@ var sideBySize = &Rule{
 	Name:     "side-by-size",
 	Family:   "order",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "A row that names its side faces that side in every size.",
 	Why: "A size with one row more comes to the next part with the other side of the work in front. What is shaped or joined there " +
 		"is the wrong way round for that size only.",
@@ -38,7 +39,7 @@ Fasten off.
 }
 
 func checkSideBySize(p *Pass) {
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		turns := make([]int, p.Fabric.Sizes())
 		var above *fabric.Row // the last row that turned a different number of times
 		for _, row := range piece.Rows {

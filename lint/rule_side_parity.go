@@ -11,6 +11,7 @@ var sideParity = &Rule{
 	Name:     "side-parity",
 	Family:   "order",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "RS and WS follow from the turns.",
 	Why: "A maker looks at the label to see which side should be in front. A wrong one puts bobbles on the back and sends " +
 		"the next rows after it.",
@@ -38,7 +39,7 @@ Fasten off.
 }
 
 func checkSideParity(p *Pass) {
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		missing := missingTurns(piece)
 		for _, row := range piece.Rows {
 			if slices.Contains(missing, row) {

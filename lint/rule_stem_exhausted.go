@@ -6,6 +6,7 @@ var stemExhausted = &Rule{
 	Name:     "stem-exhausted",
 	Family:   "branches",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "The stem's chains last until the branches and the row are done.",
 	Why: "A stem that ends before its branches do leaves the maker with instructions and nothing to work into. The ledger " +
 		"of the stem shows how many chains are missing.",

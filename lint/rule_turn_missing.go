@@ -9,6 +9,7 @@ var turnMissing = &Rule{
 	Name:     "turn-missing",
 	Family:   "order",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "In flat work whose rows turn, every row turns or says that it does not.",
 	Why: "A maker who does not turn has the yarn at the wrong end and the wrong side in front. Where that is meant, " +
 		"`do not turn` says so.",
@@ -38,7 +39,7 @@ Fasten off.
 }
 
 func checkTurnMissing(p *Pass) {
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		for _, row := range missingTurns(piece) {
 			p.Report(Finding{
 				Span:    headSpan(row.Tree),

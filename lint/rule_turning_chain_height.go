@@ -14,6 +14,7 @@ var turningChainHeight = &Rule{
 	Name:     "turning-chain-height",
 	Family:   "order",
 	Severity: Warning,
+	OfPiece:  true,
 	Summary:  "The chain that begins a row is as high as the row's stitches, give or take one, and the same in rows alike.",
 	Why: "A chain that is too short pulls the edge in, one that is too long stands out as a loop. A number that differs from " +
 		"that of the rows around it is most often a slip.",
@@ -51,7 +52,7 @@ Fasten off.
 const slack = 1
 
 func checkTurningChainHeight(p *Pass) {
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		usage := habits{}
 		begun := map[*fabric.Row]beginning{}
 		for _, row := range piece.Rows {

@@ -12,6 +12,7 @@ var turningChainUnstated = &Rule{
 	Name:     "turning-chain-unstated",
 	Family:   "order",
 	Severity: Info,
+	OfPiece:  true,
 	Summary:  "Where custom does not settle whether a beginning chain counts as a stitch, the pattern says it.",
 	Why: "Half the makers take the chain for the first stitch and half do not. Those who guess wrong gain or lose a stitch in " +
 		"every row.",
@@ -46,7 +47,7 @@ func checkTurningChainUnstated(p *Pass) {
 	if p.turningSaid() {
 		return
 	}
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		for _, row := range piece.Rows {
 			b, ok := p.beginningOf(row)
 			if !ok || !unsettled(row, b) {

@@ -12,6 +12,7 @@ var wordingAmbiguous = &Rule{
 	Name:     "wording-ambiguous",
 	Family:   "counts",
 	Severity: Info,
+	OfPiece:  true,
 	Summary:  "Where words have two meanings in the trade, the pattern says which it means.",
 	Why: "A maker who takes `repeat from * 3 times` for three in all and one who takes it for three more make different pieces " +
 		"from the same words. The count shows which is meant only to those who count first.",
@@ -41,7 +42,7 @@ Fasten off.
 }
 
 func checkWordingAmbiguous(p *Pass) {
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		told := fabric.Reading(0) // what is counted is said once for a piece
 		for _, row := range piece.Rows {
 			taken, open := readings(row)

@@ -31,7 +31,8 @@ func TestWorkAfter(t *testing.T) {
 
 // sameFacts holds all that is said of two fabrics against each other.
 func sameFacts(t require.TestingT, want, got *Fabric) {
-	require.Equal(t, want.Terms, got.Terms)
+	require.Equal(t, want.Dialect, got.Dialect)
+	require.Equal(t, want.Evidence, got.Evidence)
 	require.Len(t, got.Pieces, len(want.Pieces))
 	for i, p := range want.Pieces {
 		q := got.Pieces[i]

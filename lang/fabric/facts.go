@@ -166,8 +166,8 @@ func (f *Fabric) Rows() iter.Seq[*Row] {
 	}
 }
 
-// Work stands for what the row came to: that of the same words on the same work,
-// wherever the row stands in the file, before and after an edit.
+// Work stands for what the row came to: it is the same one before and after an edit
+// that leaves the row's piece as it was, wherever that stands in the file then.
 func (r *Row) Work() *Tally { return &r.Tallies[0] }
 
 // Works tells whether the row works stitches in some size.
