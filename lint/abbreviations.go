@@ -103,15 +103,20 @@ type abbreviated struct {
 // where it stands first, in the order of the file.
 func (p *Pass) abbreviationsUsed() []abbreviated {
 	var out []abbreviated
-	seen := map[string]bool{}
+	seen, looked := map[string]bool{}, map[string]bool{}
 	for _, r := range p.instructions() {
 		for _, t := range r.Tokens {
-			a, ok := abbreviationOf(t, r.Source(t.Span), p.Fabric.Dialect)
+			written := r.Source(t.Span)
+			if t.Kind != syntax.Stitch && t.Kind != syntax.Word || looked[written] {
+				continue
+			}
+			looked[written] = true
+			a, ok := abbreviationOf(written, p.Fabric.Dialect)
 			if !ok || seen[a.short] {
 				continue
 			}
 			seen[a.short] = true
-			a.written, a.span = r.Source(t.Span), r.Abs(t.Span)
+			a.written, a.span = written, r.Abs(t.Span)
 			out = append(out, a)
 		}
 	}
@@ -135,9 +140,9 @@ func (p *Pass) instructions() []*syntax.Row {
 
 // abbreviationOf is what a word of an instruction is short for. It is false for a
 // word in full, and for what is understood without a list: measures and signs.
-func abbreviationOf(t syntax.Token, written string, d stitch.Dialect) (abbreviated, bool) {
+func abbreviationOf(written string, d stitch.Dialect) (abbreviated, bool) {
 	word := bareWords(written)
-	if t.Kind != syntax.Stitch && t.Kind != syntax.Word || !slices.ContainsFunc(strings.Fields(word), shortened) {
+	if !slices.ContainsFunc(strings.Fields(word), shortened) {
 		return abbreviated{}, false
 	}
 	if m, ok := stitch.Find(word); ok {

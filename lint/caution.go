@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stock"
 )
@@ -61,25 +62,28 @@ func (p *Pass) opening() string {
 }
 
 var (
-	agesSaid = regexp.MustCompile(`\b(?:\d+|one|two|three|four|five|six|eight|ten|twelve|fourteen) ?(?:-| )?(?:years?|yrs?|months?)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
-	playful  = regexp.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy filling|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`)
+	agesSaid = phrase.MustCompile(`\b(?:\d+|one|two|three|four|five|six|eight|ten|twelve|fourteen) ?(?:-| )?(?:years?|yrs?|months?)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
+	playful  = phrase.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy filling|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`)
 )
 
 // isToy tells whether the pattern speaks of a toy.
-func (p *Pass) isToy() bool { return among(p.File.Text.String(), playful) }
+func (p *Pass) isToy() bool { return playful.In(p.said()) }
 
 // firstOf is the first place where the pattern speaks of a thing, in the
 // sentences that do not say it is left out.
-func (p *Pass) firstOf(thing *regexp.Regexp) (source.Span, bool) {
+func (p *Pass) firstOf(thing *phrase.Phrase) (source.Span, bool) {
 	return p.firstIn(p.passages(), thing)
 }
 
-func (p *Pass) firstIn(passages []source.Span, thing *regexp.Regexp) (source.Span, bool) {
+func (p *Pass) firstIn(passages []source.Span, thing *phrase.Phrase) (source.Span, bool) {
+	if !thing.May(p.said()) {
+		return source.Span{}, false
+	}
 	for _, span := range passages {
 		at := span.Start
 		for sentence := range strings.SplitAfterSeq(p.File.Text.Slice(span), ".") {
 			lower := strings.ToLower(sentence)
-			if m := thing.FindStringIndex(lower); m != nil && len(lower) == len(sentence) && !leftOut.MatchString(lower) {
+			if m := thing.Index(lower); m != nil && len(lower) == len(sentence) && !leftOut.MatchString(lower) {
 				return source.Span{Start: at + m[0], End: at + m[1]}, true
 			}
 			at += len(sentence)

@@ -10,6 +10,8 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
+	"sync"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/house"
@@ -113,6 +115,9 @@ type Pass struct {
 	// House is how the house writes; the zero value leaves each file to its own way.
 	House house.Style
 
+	said  func() string // the whole text in lower case
+	notes func() string // see notesOf
+
 	rule       *Rule
 	severity   Severity // of what it finds
 	doubts     doubts
@@ -173,6 +178,8 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 func lookAt(file *syntax.File, worked *fabric.Fabric, style house.Style) Pass {
 	return Pass{
 		File: file, Fabric: worked, Pieces: worked.Pieces, Materials: materials.Read(file), House: style, allowances: allowancesOf(file, Names()),
+		said:  sync.OnceValue(func() string { return strings.ToLower(file.Text.String()) }),
+		notes: sync.OnceValue(func() string { return notesOf(file) }),
 	}
 }
 

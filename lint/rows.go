@@ -58,17 +58,17 @@ func (p *Pass) wordsOf(piece *fabric.Piece) string {
 	return plainText(p.File.Text.Slice(source.Span{Start: piece.Tree.Span.Start, End: end}))
 }
 
-// notes is what the pattern says outside its instructions, in lower case and
+// notesOf is what a pattern says outside its instructions, in lower case and
 // with every run of white space as one space.
-func (p *Pass) notes() string {
+func notesOf(file *syntax.File) string {
 	var b strings.Builder
-	for _, f := range p.File.Header {
+	for _, f := range file.Header {
 		if f.Key == "notes" {
 			b.WriteString(f.Value + " ")
 		}
 	}
-	for _, span := range p.File.Prose {
-		b.WriteString(p.File.Text.Slice(span) + " ")
+	for _, span := range file.Prose {
+		b.WriteString(file.Text.Slice(span) + " ")
 	}
 	return plainText(b.String())
 }

@@ -2,12 +2,12 @@ package lint
 
 import (
 	"math"
-	"regexp"
 	"strconv"
 	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -46,9 +46,9 @@ Fasten off.
 
 var (
 	// cordWord is what is tied or pulled. `Tie off` is no tie.
-	cordWord  = regexp.MustCompile(`\b(?:ties|tie cords?|drawstrings?|cords?|lanyards?|neck ?straps?|necklaces?|leading strings|reins)\b`)
-	cordPiece = regexp.MustCompile(`\b(?:ties?|cords?|strings?|straps?|drawstrings?|lanyards?|necklaces?|leads?|reins)\b`)
-	soother   = regexp.MustCompile(`\b(?:pacifiers?|soothers?|dumm(?:y|ies)) ?(?:clips?|holders?|straps?|chains?|cords?|leads?)\b`)
+	cordWord  = phrase.MustCompile(`\b(?:ties|tie cords?|drawstrings?|cords?|lanyards?|neck ?straps?|necklaces?|leading strings|reins)\b`)
+	cordPiece = phrase.MustCompile(`\b(?:ties?|cords?|strings?|straps?|drawstrings?|lanyards?|necklaces?|leads?|reins)\b`)
+	soother   = phrase.MustCompile(`\b(?:pacifiers?|soothers?|dumm(?:y|ies)) ?(?:clips?|holders?|straps?|chains?|cords?|leads?)\b`)
 )
 
 func checkCordLength(p *Pass) {
@@ -57,12 +57,12 @@ func checkCordLength(p *Pass) {
 		return
 	}
 	who := p.wearer()
-	toy := p.isToy() && (who == materials.Nobody || who.Young()) && !among(p.File.Text.String(), agesSaid)
+	toy := p.isToy() && (who == materials.Nobody || who.Young()) && !agesSaid.In(p.said())
 	if !who.Young() && !toy {
 		return
 	}
 	for _, piece := range p.Fabric.Pieces {
-		if !cordPiece.MatchString(strings.ToLower(piece.Tree.Name)) {
+		if !cordPiece.In(strings.ToLower(piece.Tree.Name)) {
 			continue
 		}
 		p.reportCord(piece.Tree.NameSpan, p.chainLength(piece), toy)

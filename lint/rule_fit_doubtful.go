@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/stock"
 	"stitchproof/lang/syntax"
 )
@@ -51,7 +52,7 @@ Fasten off.
 }
 
 var (
-	onHead = regexp.MustCompile(`\b(?:hat|cap|beanie|bonnet|beret|tam)\b`)
+	onHead = phrase.MustCompile(`\b(?:hat|cap|beanie|bonnet|beret|tam)\b`)
 	atBust = regexp.MustCompile(`\b(?:bust|chest)\b`)
 )
 
@@ -61,7 +62,7 @@ func checkFitDoubtful(p *Pass) {
 		return
 	}
 	text := strings.ToLower(p.File.Text.Slice(f.ValueSpan))
-	head := onHead.MatchString(strings.ToLower(p.title()))
+	head := onHead.In(strings.ToLower(p.title()))
 	for _, l := range p.lengthsIn(f) {
 		switch {
 		case head && aroundAt(text, l):

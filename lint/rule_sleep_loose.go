@@ -1,9 +1,8 @@
 package lint
 
 import (
-	"regexp"
-
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 )
 
 var sleepLoose = &Rule{
@@ -37,9 +36,9 @@ Fasten off.
 
 var (
 	// inCot names the place of sleep itself.
-	inCot = regexp.MustCompile(`\b(?:cots?|cribs?|cradles?|prams?|moses baskets?|bassinets?|nursery|stroller|carriage (?:cover|robe|blanket))\b`)
+	inCot = phrase.MustCompile(`\b(?:cots?|cribs?|cradles?|prams?|moses baskets?|bassinets?|nursery|stroller|carriage (?:cover|robe|blanket))\b`)
 	// loose is what lies loose in a bed. Nothing is one by its name alone.
-	loose = regexp.MustCompile(`\b(?:blankets?|afghans?|coverlets?|quilts?|pillows?|cushions?|bumpers?|lovey|loveys|lovies|comforters?|carriage robe|sleeping bags?)\b`)
+	loose = phrase.MustCompile(`\b(?:blankets?|afghans?|coverlets?|quilts?|pillows?|cushions?|bumpers?|lovey|loveys|lovies|comforters?|carriage robe|sleeping bags?)\b`)
 )
 
 func checkSleepLoose(p *Pass) {

@@ -1,10 +1,10 @@
 package lint
 
 import (
-	"regexp"
 	"slices"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -51,7 +51,7 @@ Fasten off.
 
 // hardParts are things that come off a piece and are not yarn. An eye of a hook
 // or of a needle is none, and a button band only where buttons are named.
-var hardParts = regexp.MustCompile(`\b(?:safety eyes?|plastic eyes?|toy eyes?|glass eyes?|goo?gl[ey]+ eyes?|safety noses?|plastic noses?|beads?|buttons?|sequins?|bells?|wires?|pipe cleaners?|rattle inserts?)\b`)
+var hardParts = phrase.MustCompile(`\b(?:safety eyes?|plastic eyes?|toy eyes?|glass eyes?|goo?gl[ey]+ eyes?|safety noses?|plastic noses?|beads?|buttons?|sequins?|bells?|wires?|pipe cleaners?|rattle inserts?)\b`)
 
 func checkSmallParts(p *Pass) {
 	headings := map[source.Span]bool{} // buttons that are a piece are crocheted
@@ -63,7 +63,7 @@ func checkSmallParts(p *Pass) {
 	if !found {
 		return
 	}
-	who, aged := p.wearer(), among(p.File.Text.String(), agesSaid)
+	who, aged := p.wearer(), agesSaid.In(p.said())
 	switch {
 	case p.isToy() && (who.Young() || !aged):
 		p.caution(at, " in a toy can come off and be swallowed", "small-parts", "small-cylinder", "soft-toy")

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -61,8 +62,11 @@ func checkYarnUnused(p *Pass) {
 	}
 }
 
-// ofBranch are letters that name a branch and no yarn.
-var ofBranch = regexp.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
+var (
+	// ofBranch are letters that name a branch and no yarn.
+	ofBranch  = regexp.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
+	mayBranch = phrase.MustCompile(`branch |return to |ch of |chain of `)
+)
 
 // saidOfYarns is everything but the header and the names of branches.
 func (p *Pass) saidOfYarns() string {
@@ -79,6 +83,9 @@ func (p *Pass) saidOfYarns() string {
 	spans = append(spans, p.unlistedProse()...)
 	for _, span := range spans {
 		b.WriteString(p.File.Text.Slice(span) + "\n")
+	}
+	if !mayBranch.May(p.said()) {
+		return b.String()
 	}
 	return ofBranch.ReplaceAllString(b.String(), "")
 }

@@ -1,11 +1,11 @@
 package lint
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/stock"
 )
@@ -93,7 +93,7 @@ func (p *Pass) weightAgrees(y materials.Yarn) bool {
 
 // stuffed tells of a toy, which is worked tighter than the yarn suggests so that
 // the filling does not show.
-var stuffed = regexp.MustCompile(`\b(?:stuff|filling|fiberfill|fibrefill|polyfill|toy|amigurumi)`)
+var stuffed = phrase.MustCompile(`\b(?:stuff|filling|fiberfill|fibrefill|polyfill|toy|amigurumi)`)
 
 // farFrom reports a gauge, or where there is none a hook, that is far from what
 // is published for a weight.
@@ -126,7 +126,7 @@ func (p *Pass) farFrom(w stock.Weight, y materials.Yarn) {
 	})
 }
 
-func (p *Pass) stuffed() bool { return among(p.File.Text.String(), stuffed) }
+func (p *Pass) stuffed() bool { return stuffed.In(p.said()) }
 
 // reach is the gauges and hooks of a weight and of its neighbours.
 func reach(w stock.Weight) (sc, hook stock.Range) {

@@ -8,7 +8,6 @@ import (
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/house"
-	"stitchproof/lang/materials"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -18,7 +17,8 @@ func styled(t *testing.T, style house.Style, text string) string {
 	t.Helper()
 	for range 10 {
 		file := syntax.Read(source.New(text))
-		p := &Pass{File: file, Fabric: fabric.Work(file), Materials: materials.Read(file), House: style, rule: styleConsistency}
+		look := lookAt(file, fabric.Work(file), style)
+		p := look.of(styleConsistency, Info)
 		checkStyleConsistency(p)
 		if len(p.findings) == 0 {
 			return text

@@ -3,7 +3,6 @@ package lint
 import (
 	"regexp"
 	"strconv"
-	"strings"
 
 	"stitchproof/lang/materials"
 	"stitchproof/lang/source"
@@ -72,6 +71,3 @@ var yarnCode = regexp.MustCompile(`^(?i:[a-z]|mc|cc\d?)$`)
 
 // mm writes a size of hook: 4 mm, 3.25 mm.
 func mm(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) + " mm" }
-
-// among tells whether a text speaks of one of the patterns' words.
-func among(text string, words *regexp.Regexp) bool { return words.MatchString(strings.ToLower(text)) }

@@ -112,7 +112,7 @@ func (f *formatter) keep(row int) {
 
 // chosen are the edits that write a row's uses of an aspect in the chosen way.
 func (f *formatter) chosen(a *Aspect, way string, row *fabric.Row) []source.Edit {
-	r := reader{fabric: f.now, row: row, aspect: a}
+	r := reader{fabric: f.now, row: row, aspect: a, own: ownWords(f.now)}
 	a.find(&r)
 	var out []source.Edit
 	for _, u := range r.uses {

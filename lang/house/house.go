@@ -62,8 +62,9 @@ func (u *Use) In(way string) bool {
 // text.
 func Uses(f *fabric.Fabric) []Use {
 	var out []Use
+	own := ownWords(f)
 	for row := range f.Rows() {
-		r := reader{fabric: f, row: row}
+		r := reader{fabric: f, row: row, own: own}
 		for _, a := range aspects {
 			r.aspect = a
 			a.find(&r)
@@ -74,12 +75,24 @@ func Uses(f *fabric.Fabric) []Use {
 	return out
 }
 
+// ownWords are the words that a pattern explains as stitches of its own.
+func ownWords(f *fabric.Fabric) map[string]bool {
+	own := map[string]bool{}
+	for _, d := range f.File.Definitions {
+		for _, name := range d.Names {
+			own[lower(name)] = own[lower(name)] || d.Special
+		}
+	}
+	return own
+}
+
 // reader looks through a row for the uses of an aspect.
 type reader struct {
 	fabric *fabric.Fabric
 	row    *fabric.Row
 	aspect *Aspect
 	uses   []Use
+	own    map[string]bool // the words that the pattern explains as stitches of its own
 }
 
 // rewriting is what a stretch of the row would read in one way.

@@ -1,7 +1,6 @@
 package house
 
 import (
-	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -70,9 +69,7 @@ func (r *reader) stitchNames() {
 // defines tells whether a word is one that the pattern explains as a stitch of
 // its own.
 func (r *reader) defines(t syntax.Token) bool {
-	return slices.ContainsFunc(r.fabric.File.Definitions, func(d *syntax.Definition) bool {
-		return d.Special && slices.ContainsFunc(d.Names, func(name string) bool { return lower(name) == t.Canon })
-	})
+	return r.own[t.Canon]
 }
 
 // spells tells whether a word is the usual abbreviation or name of a stitch. Other
