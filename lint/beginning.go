@@ -156,14 +156,14 @@ func (p *Pass) plain(ref syntax.StitchRef) *stitch.Stitch {
 
 // turningSaid tells whether the pattern says anywhere whether its turning
 // chains count.
-func (p *Pass) turningSaid() bool {
-	for _, f := range p.File.Header {
-		if f.Key == "turning chains" {
+func turningSaid(f *fabric.Fabric, notes string) bool {
+	for _, field := range f.File.Header {
+		if field.Key == "turning chains" {
 			return true
 		}
 	}
-	said := len(p.File.Turning) > 0
-	for row := range p.Fabric.Rows() {
+	said := len(f.File.Turning) > 0
+	for row := range f.Rows() {
 		syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 			switch n := c.Node.(type) {
 			case *syntax.Chain:
@@ -173,5 +173,5 @@ func (p *Pass) turningSaid() bool {
 			}
 		})
 	}
-	return said || says(p.notes(), "count as", "counts as", "not count", "n't count", "not a st", "n't a st")
+	return said || says(notes, "count as", "counts as", "not count", "n't count", "not a st", "n't a st")
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/house"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -24,11 +25,17 @@ type keptPiece struct {
 	findings []Finding // placed in text
 	// firm is set where all that they speak of lies in the piece.
 	firm bool
+	// uses are what it writes in several ways.
+	uses []house.Use
+	// same tells of edits of it whether it comes to the same work after them.
+	same map[string]bool
 }
 
 // runOnPieces runs rules on each piece by itself.
-func (s Settings) runOnPieces(rules []*Rule, look Pass, kept keptPieces) (found []Finding, keep keptPieces) {
+func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found []Finding, keep keptPieces) {
 	keep = keptPieces{}
+	look.kept = keep
+	usesIn := house.UsesIn(look.Fabric)
 	for i, piece := range look.Fabric.Pieces {
 		span := source.Span{Start: piece.Tree.Span.Start, End: look.File.Text.Len()}
 		if i+1 < len(look.Fabric.Pieces) {
@@ -37,9 +44,9 @@ func (s Settings) runOnPieces(rules []*Rule, look Pass, kept keptPieces) (found 
 		text, work := look.File.Text.Slice(span), piece.Rows[0].Work()
 		k := kept[work]
 		if k == nil || !k.firm || k.text != text {
-			own := look
+			own := *look
 			own.Pieces, own.doubts, own.mendings = []*fabric.Piece{piece}, doubtsOf(piece), mendings{}
-			k = &keptPiece{text: strings.Clone(text), firm: true} // it outlives the text of the file
+			k = &keptPiece{text: strings.Clone(text), firm: true, uses: usesIn(piece), same: map[string]bool{}} // it outlives the text of the file
 			for _, r := range rules {
 				for _, f := range runOne(own.of(r, Severity(s.Levels.Of(r)))) {
 					k.firm = k.firm && f.within(span)
@@ -48,6 +55,10 @@ func (s Settings) runOnPieces(rules []*Rule, look Pass, kept keptPieces) (found 
 			}
 		}
 		keep[work] = k
+		for _, u := range k.uses {
+			u.Row = piece.Rows[u.Row.Index] // where it stands now
+			look.uses = append(look.uses, u)
+		}
 		for _, f := range k.findings {
 			found = append(found, f.shift(span.Start))
 		}
@@ -58,7 +69,7 @@ func (s Settings) runOnPieces(rules []*Rule, look Pass, kept keptPieces) (found 
 // keptFor are the findings that hold for a later text: none where it says something
 // else outside of its rows, or is looked at otherwise.
 func (a *Analysis) keptFor(b *Analysis) keptPieces {
-	if a.Fabric == nil || a.Fabric.Dialect != b.Fabric.Dialect || !reflect.DeepEqual(a.Settings, b.Settings) || !slices.Equal(a.File.Sizes, b.File.Sizes) ||
+	if a.Fabric == nil || a.Fabric.Dialect != b.Fabric.Dialect || a.turningSaid != b.turningSaid || !reflect.DeepEqual(a.Settings, b.Settings) || !slices.Equal(a.File.Sizes, b.File.Sizes) ||
 		!slices.Equal(sayings(a.File), sayings(b.File)) {
 		return nil
 	}

@@ -117,6 +117,13 @@ type Pass struct {
 
 	said  func() string // the whole text in lower case
 	notes func() string // see notesOf
+	// turningSaid is set where it is said anywhere whether a turning chain counts.
+	turningSaid bool
+
+	// uses are what the pattern writes in several ways, and kept what is known of its
+	// pieces.
+	uses []house.Use
+	kept keptPieces
 
 	rule       *Rule
 	severity   Severity // of what it finds
@@ -149,7 +156,8 @@ type Analysis struct {
 	Materials *materials.List
 	Findings  []Finding // by place, then by rule
 
-	pieces keptPieces
+	pieces      keptPieces
+	turningSaid bool
 }
 
 // Analyze checks a pattern where nobody has chosen any settings.
@@ -169,6 +177,7 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 		file := syntax.ReadAfter(before.File, text)
 		look := lookAt(file, fabric.WorkAfter(before.Fabric, file, s.Dialect), s.Style)
 		a := &Analysis{Settings: s, Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials}
+		a.turningSaid = look.turningSaid
 		a.Findings, a.pieces = s.run(rules, look, before.keptFor(a))
 		return a
 	})
@@ -176,10 +185,11 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 
 // lookAt is what every rule sees of a file.
 func lookAt(file *syntax.File, worked *fabric.Fabric, style house.Style) Pass {
+	notes := sync.OnceValue(func() string { return notesOf(file) })
 	return Pass{
 		File: file, Fabric: worked, Pieces: worked.Pieces, Materials: materials.Read(file), House: style, allowances: allowancesOf(file, Names()),
 		said:  sync.OnceValue(func() string { return strings.ToLower(file.Text.String()) }),
-		notes: sync.OnceValue(func() string { return notesOf(file) }),
+		notes: notes, turningSaid: turningSaid(worked, notes()),
 	}
 }
 
@@ -220,7 +230,7 @@ func (s Settings) run(rules []*Rule, look Pass, kept keptPieces) ([]Finding, kep
 		}
 		look.allowances.ran(r)
 	}
-	found, keep := s.runOnPieces(ofPiece, look, kept)
+	found, keep := s.runOnPieces(ofPiece, &look, kept)
 	for _, r := range ofPattern {
 		found = append(found, runOne(look.of(r, Severity(s.Levels.Of(r))))...)
 	}

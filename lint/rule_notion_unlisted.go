@@ -60,6 +60,9 @@ func checkNotionUnlisted(p *Pass) {
 
 // toldOf is the first place where the instructions ask for a notion.
 func (p *Pass) toldOf(n *materials.Notion) (at source.Span, found bool) {
+	if !n.May(p.said()) {
+		return at, false
+	}
 	for _, span := range p.directions() {
 		if m := n.ToldIn(p.File.Text.Slice(span)); m != nil {
 			here := source.Span{Start: m[0], End: m[1]}.Shift(span.Start)

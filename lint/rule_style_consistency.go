@@ -1,7 +1,8 @@
 package lint
 
 import (
-	"regexp"
+	"fmt"
+	"slices"
 	"strconv"
 
 	"stitchproof/lang/house"
@@ -47,8 +48,8 @@ const clearly = 3
 
 func checkStyleConsistency(p *Pass) {
 	byAspect := map[*house.Aspect][]house.Use{}
-	for _, u := range house.Uses(p.Fabric) {
-		if p.House.Ways[u.Aspect.Name] != "" || p.habitual(&u) {
+	for _, u := range p.uses {
+		if p.House.Ways[u.Aspect.Name] != "" || habitual(&u) {
 			byAspect[u.Aspect] = append(byAspect[u.Aspect], u)
 		}
 	}
@@ -64,12 +65,22 @@ func checkStyleConsistency(p *Pass) {
 // spelled out where they are explained.
 var oneWay = map[string]bool{"skip": true, "round": true, "run": true, "count": true}
 
-// moreThanOne is a number above one: one stitch alone is told in words of its own.
-var moreThanOne = regexp.MustCompile(`[2-9]|\d\d`)
+// moreThanOne tells a text with a number above one: one stitch alone is told in words
+// of its own.
+func moreThanOne(text string) bool {
+	for i := range len(text) {
+		if text[i] >= '2' && text[i] <= '9' || i > 0 && isDigit(text[i-1]) && isDigit(text[i]) {
+			return true
+		}
+	}
+	return false
+}
+
+func isDigit(b byte) bool { return b >= '0' && b <= '9' }
 
 // habitual tells whether a use shows a habit of the writer.
-func (p *Pass) habitual(u *house.Use) bool {
-	return oneWay[u.Aspect.Name] && (u.Aspect.Name != "run" || moreThanOne.MatchString(p.File.Text.Slice(u.Span)))
+func habitual(u *house.Use) bool {
+	return oneWay[u.Aspect.Name] && (u.Aspect.Name != "run" || moreThanOne(u.Row.Tree.Source(u.Span)))
 }
 
 // usualWay is the way that the house has chosen or, where it has not, the one
@@ -97,7 +108,7 @@ func (p *Pass) reportStyle(a *house.Aspect, way string, n int, uses []house.Use)
 	var odd []house.Use
 	var edits []source.Edit
 	for _, u := range uses {
-		if can := u.As[way]; len(can) > 0 {
+		if can := u.Edits(way); len(can) > 0 {
 			odd, edits = append(odd, u), append(edits, can...)
 		}
 	}
@@ -111,12 +122,53 @@ func (p *Pass) reportStyle(a *house.Aspect, way string, n int, uses []house.Use)
 			as = "the other place has `" + way + "`"
 		}
 	}
-	f := Finding{Span: odd[0].Span, Message: a.About + ": " + quoted(p.File.Text.Slice(odd[0].Span)) + " here, and " + as}
+	f := Finding{Span: odd[0].At(), Message: a.About + ": " + quoted(p.File.Text.Slice(odd[0].At())) + " here, and " + as}
 	for _, u := range odd[1:] {
-		f.Related = append(f.Related, Related{u.Span, "and here"})
+		f.Related = append(f.Related, Related{u.At(), "and here"})
 	}
-	if p.Fabric.Keeps(edits) {
+	if p.keeps(edits) {
 		f.Fix = &Fix{Title: "write it so everywhere", Safe: true, Edits: edits}
 	}
 	p.Report(f)
+}
+
+// keeps tells whether the pattern comes to the same work after some edits. What was
+// found of a piece is kept with it.
+func (p *Pass) keeps(edits []source.Edit) bool {
+	if !p.Fabric.Firm() {
+		return p.Fabric.Keeps(edits)
+	}
+	slices.SortStableFunc(edits, func(a, b source.Edit) int { return a.Span.Start - b.Span.Start })
+	for i, piece := range p.Fabric.Pieces {
+		n := 0
+		for n < len(edits) && (i+1 == len(p.Fabric.Pieces) || edits[n].Span.Start < p.Fabric.Pieces[i+1].Tree.Span.Start) {
+			n++
+		}
+		if own := edits[:n]; n > 0 {
+			k := p.kept[piece.Rows[0].Work()]
+			key := fmt.Sprint(movedBy(own, -piece.Tree.Span.Start))
+			same, known := k.same[key]
+			if !known {
+				var sure bool
+				if same, sure = p.Fabric.KeepsIn(piece, own); !sure {
+					return p.Fabric.Keeps(edits)
+				}
+				k.same[key] = same
+			}
+			if !same {
+				return false
+			}
+		}
+		edits = edits[n:]
+	}
+	return true
+}
+
+// movedBy are edits of another place.
+func movedBy(edits []source.Edit, n int) []source.Edit {
+	out := slices.Clone(edits)
+	for i := range out {
+		out[i].Span = out[i].Span.Shift(n)
+	}
+	return out
 }

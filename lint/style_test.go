@@ -1,29 +1,25 @@
 package lint
 
 import (
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"stitchproof/lang/fabric"
 	"stitchproof/lang/house"
 	"stitchproof/lang/source"
-	"stitchproof/lang/syntax"
 )
 
 // styled is a text as the style rule mends it for a house.
 func styled(t *testing.T, style house.Style, text string) string {
 	t.Helper()
 	for range 10 {
-		file := syntax.Read(source.New(text))
-		look := lookAt(file, fabric.Work(file), style)
-		p := look.of(styleConsistency, Info)
-		checkStyleConsistency(p)
-		if len(p.findings) == 0 {
+		found := slices.DeleteFunc(Settings{Style: style}.Analyze(source.New(text)).Findings, func(f Finding) bool { return f.Rule != styleConsistency.Name })
+		if len(found) == 0 {
 			return text
 		}
-		fixed, err := source.New(text).Apply(p.findings[0].Fix.Edits)
+		fixed, err := source.New(text).Apply(found[0].Fix.Edits)
 		require.NoError(t, err)
 		text = fixed.String()
 	}

@@ -49,53 +49,47 @@ func WorkAfter(before *Fabric, file *syntax.File, house stitch.Dialect) *Fabric 
 // Keeps tells whether the pattern comes to the same work after some edits of its
 // text.
 func (f *Fabric) Keeps(edits []source.Edit) bool {
-	if same, sure := f.keepsRows(edits); sure {
-		return same
-	}
 	text, err := f.File.Text.Apply(edits)
 	return err == nil && Same(f, WorkAfter(f, syntax.ReadAfter(f.File, text), f.Dialect))
 }
 
-// keepsRows tells whether the pattern comes to the same work after edits within its
-// rows, and whether it is sure of that: not where they may matter to the rest.
-func (f *Fabric) keepsRows(edits []source.Edit) (same, sure bool) {
+// KeepsIn tells whether one of the pieces comes to the same work after some edits of
+// its rows, and whether it is sure of that: not where they reach out of them, or where
+// more than the piece may come of them. What shows the dialect is taken to stay.
+func (f *Fabric) KeepsIn(p *Piece, edits []source.Edit) (same, sure bool) {
 	left := slices.Clone(edits)
 	slices.SortStableFunc(left, func(a, b source.Edit) int { return a.Span.Start - b.Span.Start })
-	if !f.Firm() {
-		return false, false
-	}
-	for i, p := range f.Pieces {
-		tree, other := *p.Tree, false
-		tree.Rows = slices.Clone(tree.Rows)
-		for j, row := range tree.Rows {
-			var own []source.Edit
-			for len(left) > 0 && row.Span().Covers(left[0].Span) {
-				own = append(own, source.Edit{Span: left[0].Span.Shift(-row.At), New: left[0].New})
-				left = left[1:]
-			}
-			if len(own) == 0 {
-				continue
-			}
-			text, err := source.New(row.Text).Apply(own)
-			if err != nil {
-				return false, true
-			}
-			if tree.Rows[j] = f.File.Reread(row, text.String()); !tree.Rows[j].Means(row) {
-				other = true
-			}
-			if definesInPassing(row) || definesInPassing(tree.Rows[j]) {
-				return false, false
-			}
+	tree, other := *p.Tree, false
+	tree.Rows = slices.Clone(tree.Rows)
+	for j, row := range tree.Rows {
+		var own []source.Edit
+		for len(left) > 0 && row.Span().Covers(left[0].Span) {
+			own = append(own, source.Edit{Span: left[0].Span.Shift(-row.At), New: left[0].New})
+			left = left[1:]
 		}
-		if !other {
+		if len(own) == 0 {
 			continue
 		}
-		q, _ := workedByHabit(&Fabric{File: f.File, Terms: f.Terms, Pieces: f.Pieces[:i]}, f.words, &tree, f.ends[:i])
-		if !samePiece(p, q) {
+		text, err := source.New(row.Text).Apply(own)
+		if err != nil {
 			return false, true
 		}
+		tree.Rows[j] = f.File.Reread(row, text.String())
+		if definesInPassing(row) || definesInPassing(tree.Rows[j]) {
+			return false, false
+		}
+		other = other || !tree.Rows[j].Means(row)
 	}
-	return true, len(left) == 0
+	switch i := slices.Index(f.Pieces, p); {
+	case len(left) > 0:
+		return false, false
+	case !other:
+		return true, true
+	default:
+		before := &Fabric{File: f.File, Terms: f.Terms, Pieces: f.Pieces[:i]}
+		q, _ := workedByHabit(before, f.words, &tree, f.ends[:i])
+		return samePiece(p, q), true
+	}
 }
 
 // again finds the pieces that need not be worked again.

@@ -116,7 +116,7 @@ func (f *formatter) chosen(a *Aspect, way string, row *fabric.Row) []source.Edit
 	a.find(&r)
 	var out []source.Edit
 	for _, u := range r.uses {
-		out = append(out, u.As[way]...)
+		out = append(out, u.Edits(way)...)
 	}
 	return out
 }

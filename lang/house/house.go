@@ -45,16 +45,30 @@ type Use struct {
 	Aspect *Aspect
 	// Row is the instruction that it stands in.
 	Row *fabric.Row
-	// Span is the place in the file.
+	// Span is the place in the row.
 	Span source.Span
-	// As is how it would be written in each way, by the way: edits of the file,
-	// none where it is written so already. A way that cannot say it is not there.
-	As map[string][]source.Edit
+
+	// as is how it would be written in each way, by the way: edits of the row, none
+	// where it is written so already. A way that cannot say it is not there.
+	as map[string][]source.Edit
+}
+
+// At is the place in the file.
+func (u *Use) At() source.Span { return u.Row.Tree.Abs(u.Span) }
+
+// Edits are those of the file that write it in a way: none where it is written so
+// already, or where the way cannot say it.
+func (u *Use) Edits(way string) []source.Edit {
+	var out []source.Edit
+	for _, e := range u.as[way] {
+		out = append(out, source.Edit{Span: u.Row.Tree.Abs(e.Span), New: e.New})
+	}
+	return out
 }
 
 // In tells whether the use is in a way already, or in one that is no other.
 func (u *Use) In(way string) bool {
-	edits, can := u.As[way]
+	edits, can := u.as[way]
 	return can && len(edits) == 0
 }
 
@@ -62,17 +76,29 @@ func (u *Use) In(way string) bool {
 // text.
 func Uses(f *fabric.Fabric) []Use {
 	var out []Use
-	own := ownWords(f)
-	for row := range f.Rows() {
-		r := reader{fabric: f, row: row, own: own}
-		for _, a := range aspects {
-			r.aspect = a
-			a.find(&r)
-		}
-		slices.SortStableFunc(r.uses, func(a, b Use) int { return a.Span.Start - b.Span.Start })
-		out = append(out, r.uses...)
+	in := UsesIn(f)
+	for _, piece := range f.Pieces {
+		out = append(out, in(piece)...)
 	}
 	return out
+}
+
+// UsesIn lists those of one piece of a pattern.
+func UsesIn(f *fabric.Fabric) func(*fabric.Piece) []Use {
+	own := ownWords(f)
+	return func(piece *fabric.Piece) []Use {
+		var out []Use
+		for _, row := range piece.Rows {
+			r := reader{fabric: f, row: row, own: own}
+			for _, a := range aspects {
+				r.aspect = a
+				a.find(&r)
+			}
+			slices.SortStableFunc(r.uses, func(a, b Use) int { return a.Span.Start - b.Span.Start })
+			out = append(out, r.uses...)
+		}
+		return out
+	}
 }
 
 // ownWords are the words that a pattern explains as stitches of its own.
@@ -104,15 +130,15 @@ type rewriting struct {
 // use notes a use at a span of the row, with what each way would write. What is
 // written so already needs no edit.
 func (r *reader) use(span source.Span, ways map[string][]rewriting) {
-	u := Use{Aspect: r.aspect, Row: r.row, Span: r.row.Tree.Abs(span), As: map[string][]source.Edit{}}
+	u := Use{Aspect: r.aspect, Row: r.row, Span: span, as: map[string][]source.Edit{}}
 	for way, texts := range ways {
 		var edits []source.Edit
 		for _, t := range texts {
 			if !sameWords(r.row.Tree.Source(t.span), t.text) {
-				edits = append(edits, source.Edit{Span: r.row.Tree.Abs(t.span), New: t.text})
+				edits = append(edits, source.Edit{Span: t.span, New: t.text})
 			}
 		}
-		u.As[way] = edits
+		u.as[way] = edits
 	}
 	r.uses = append(r.uses, u)
 }

@@ -117,8 +117,8 @@ func TestFormatKeepsTheWork(t *testing.T) {
 				continue
 			}
 			for _, u := range house.Uses(is) {
-				if way := style.Ways[u.Aspect.Name]; way != "" && len(u.As[way]) > 0 {
-					t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.Span))
+				if way := style.Ways[u.Aspect.Name]; way != "" && len(u.Edits(way)) > 0 {
+					t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.At()))
 				}
 			}
 		}

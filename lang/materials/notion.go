@@ -5,6 +5,7 @@ import (
 	"regexp"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/table"
 )
 
@@ -15,6 +16,7 @@ var notionTable string
 type Notion struct {
 	Name   string
 	told   *regexp.Regexp
+	words  *phrase.Phrase // those of told
 	listed []string
 }
 
@@ -25,18 +27,22 @@ var notions = table.Once(func() ([]Notion, error) {
 	}
 	out := make([]Notion, len(records))
 	for i, r := range records {
-		words := strings.ReplaceAll(regexp.QuoteMeta(r.Text("told")), `\|`, "|")
-		told, err := regexp.Compile(`(?i)\b(?:` + words + `)`)
+		words := `\b(?:` + strings.ReplaceAll(regexp.QuoteMeta(r.Text("told")), `\|`, "|") + `)`
+		told, err := regexp.Compile(`(?i)` + words)
 		if err != nil {
 			return nil, r.Errorf("%v", err)
 		}
-		out[i] = Notion{r.Text("notion"), told, r.List("listed", "|")}
+		out[i] = Notion{r.Text("notion"), told, phrase.MustCompile(strings.ToLower(words)), r.List("listed", "|")}
 	}
 	return out, nil
 })
 
 // Notions is every notion that can be told from instructions.
 func Notions() []Notion { return notions() }
+
+// May tells quickly whether a text in lower case may ask for the notion: none of which
+// this is false does.
+func (n *Notion) May(text string) bool { return n.words.May(text) }
 
 // ToldIn is where a text asks for the notion, as the bounds of the words; nil
 // for nowhere. A sentence that says it is not needed asks for nothing.
