@@ -131,7 +131,7 @@ func (v *view) translated() []rework.Change {
 	if v.Fabric.Dialect == stitch.Unsettled {
 		return nil
 	}
-	edits, err := terms.Rewrite(v.File, to)
+	edits, err := terms.Rewrite(v.File, v.Fabric.Dialect, to)
 	if err != nil || len(edits) == 0 {
 		return nil
 	}

@@ -16,10 +16,7 @@ func Work(file *syntax.File) *Fabric { return WorkIn(file, stitch.Unsettled) }
 // WorkIn works a pattern that is in the terms of a house where nothing in it
 // shows whose they are.
 func WorkIn(file *syntax.File, house stitch.Dialect) *Fabric {
-	f := &Fabric{File: file, Terms: terms.Find(file)}
-	if f.Dialect == stitch.Unsettled {
-		f.Dialect = house
-	}
+	f := &Fabric{File: file, Terms: terms.Find(file).Or(house)}
 	w := newWords(file, f.Dialect)
 	var before []crew
 	for _, tree := range file.Pieces {
