@@ -46,6 +46,7 @@ Fasten off.
 `,
 	Sources: []string{
 		"Width = stitches ÷ stitches to a length. Allowed: half a stitch or row of the gauge, and half a centimetre or a quarter of an inch of the size, as each may have been rounded; twice that where the size is called about",
+		"A bust is front and back together: two seams may take a stitch of each edge (common practice)",
 		"Conversions: 62 in printed as 168 cm and 42 in as 122 cm were met in published sheets (read). Allowed: 7 mm and 15 in a thousand, so that 4 in may be 10 cm",
 	},
 	Check: checkMeasureMismatch,
@@ -53,7 +54,7 @@ Fasten off.
 
 func checkMeasureMismatch(p *Pass) {
 	for _, f := range p.File.Header {
-		if f.Key == "finished size" || f.Key == "gauge" {
+		if measuredFields[f.Key] {
 			p.conversions(f)
 		}
 	}
@@ -63,7 +64,11 @@ func checkMeasureMismatch(p *Pass) {
 	for _, c := range p.claims() {
 		p.holdAgainstGauge(c)
 	}
+	p.holdBust()
 }
+
+// measuredFields are those of the header that give lengths of the work.
+var measuredFields = map[string]bool{"finished size": true, "gauge": true, "to fit": true, "ease": true}
 
 // Allowed between a length in one system and in the other.
 const (
@@ -225,17 +230,9 @@ func (p *Pass) holdAgainstGauge(c claim) {
 // gapWords says both lengths and how far apart they may be.
 func gapWords(g sized[gap], gauge materials.Gauge) string {
 	first := g.facts[0]
-	each := func(write func(float64) string, get func(gap) float64) string {
-		words := make([]string, len(g.facts))
-		for i, f := range g.facts {
-			words[i] = write(get(f))
-		}
-		return syntax.PerSize(words)
-	}
-	says, makes := func(f gap) float64 { return f.says }, func(f gap) float64 { return f.length }
-	return fmt.Sprintf("says %s cm (%s in), and %s %s at %s to %s cm make %s cm (%s in), give or take %s cm",
-		each(centimetres, says), each(inches, says), g.num(func(f gap) int { return f.count }), first.noun, trimmed(first.per),
-		centimetres(gauge.Length), each(centimetres, makes), each(inches, makes), trimmed(first.give/10))
+	return fmt.Sprintf("says %s, and %s %s at %s to %s cm make %s, give or take %s cm", inBothUnits(g.facts, func(f gap) float64 { return f.says }),
+		g.num(func(f gap) int { return f.count }), first.noun, trimmed(first.per), centimetres(gauge.Length),
+		inBothUnits(g.facts, func(f gap) float64 { return f.length }), trimmed(first.give/10))
 }
 
 // against tells which of its lengths a claim does not keep in a size, nil for

@@ -26,6 +26,7 @@ var rules = []*Rule{
 	countMismatch,
 	countMissing,
 	countUnknown,
+	easeMismatch,
 	edgingOverlap,
 	endingMissing,
 	fitDoubtful,
