@@ -91,7 +91,10 @@ type Rule struct {
 	Bad, Good string
 	// Sources are where the rule's numbers and customs of the trade come from.
 	Sources []string
-	Check   func(*Pass)
+	// Asked is set where the rule runs only if settings choose a level for it by its
+	// own name: what not every house wants, and rules on trial.
+	Asked bool
+	Check func(*Pass)
 
 	// last is set for a rule that looks at what the others found.
 	last bool

@@ -77,12 +77,29 @@ func (l Levels) Choose(later Levels) {
 
 // Of is the level of a rule.
 func (l Levels) Of(r *Rule) Level {
-	for _, name := range []string{r.Name, r.Family, All} {
-		if level, ok := l[name]; ok {
-			return level
-		}
+	if name, ok := l.Names(r); ok {
+		return l[name]
+	}
+	if r.Asked {
+		return Off
 	}
 	return Level(r.Severity)
+}
+
+// Names is the name by which the level of a rule is chosen: its own, its family's
+// or [All]. It is false where none is. A rule that must be asked for is so by its
+// own name.
+func (l Levels) Names(r *Rule) (name string, chosen bool) {
+	names := []string{r.Name, r.Family, All}
+	if r.Asked {
+		names = names[:1]
+	}
+	for _, name := range names {
+		if _, ok := l[name]; ok {
+			return name, true
+		}
+	}
+	return "", false
 }
 
 // Selectors are the names that levels can be chosen for: every rule's, every
