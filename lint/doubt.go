@@ -30,14 +30,14 @@ func doubtsOf(f *fabric.Fabric) doubts {
 			d[row] = make([]doubt, f.Sizes())
 		}
 		for size := range f.Sizes() {
-			d.follow(piece, size)
+			d.follow(piece, size, f.Sizes())
 		}
 	}
 	return d
 }
 
 // follow goes through a piece row by row as a maker does.
-func (d doubts) follow(piece *fabric.Piece, size int) {
+func (d doubts) follow(piece *fabric.Piece, size, sizes int) {
 	ground := certain
 	if piece.From != nil && d.wrong(piece.From, size) {
 		ground = doubtful
@@ -52,7 +52,7 @@ func (d doubts) follow(piece *fabric.Piece, size int) {
 		switch {
 		case trusted(row, t):
 			ground = supposed
-		case unsound(row, t):
+		case unsound(row, t) || len(missized(row.Tree, sizes)) > 0:
 			ground = doubtful
 			wrong = append(wrong, row.Tree.Label.Numbers...)
 		case t.Works && t.Agrees() == fabric.Agrees:

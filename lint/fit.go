@@ -56,14 +56,17 @@ func (p *Pass) fitted() (fitted, bool) {
 // bracketed is what stands in brackets: the same length in other units.
 var bracketed = regexp.MustCompile(`\([^()]*(?:\([^()]*\)[^()]*)*\)`)
 
-// saidOf is what a text says of the length at a span: the words between the
-// commas, semicolons or line ends on either side of it.
+// nextLength is what parts one length from what is said of another.
+var nextLength = regexp.MustCompile(`[,;\n]|\s(?:x|×|by|and)\s`)
+
+// saidOf is what a text says of the length at a span.
 func saidOf(text string, at source.Span) string {
-	before := text[:at.Start]
-	before = before[strings.LastIndexAny(before, ",;\n")+1:]
-	after := bracketed.ReplaceAllString(text[at.End:], "")
-	if end := strings.IndexAny(after, ",;\n"); end >= 0 {
-		after = after[:end]
+	before, after := bracketed.ReplaceAllString(text[:at.Start], ""), bracketed.ReplaceAllString(text[at.End:], "")
+	if all := nextLength.FindAllStringIndex(before, -1); len(all) > 0 {
+		before = before[all[len(all)-1][1]:]
+	}
+	if end := nextLength.FindStringIndex(after); end != nil {
+		after = after[:end[0]]
 	}
 	return before + " " + after
 }

@@ -20,6 +20,12 @@ func titled(name, more string) string {
 	return "Pattern: " + name + "\nTerms: US\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\nFasten off.\n" + more
 }
 
+// around is a sound tube below some header.
+func around(header string) string {
+	return "Pattern: Hedge cuff\nTerms: US\n" + header + "\nPiece: Cuff\nWith A, ch 24; join.\nRnd 1: Ch 1, sc in each ch around; join. (24 sc)\n" +
+		"Rnds 2-9: Ch 1, sc in each st around; join. (24 sc)\nFasten off.\n"
+}
+
 // cupped is a disc of sc that grows by so few stitches that it cups, and what
 // follows it.
 func cupped(name, more string) string {
@@ -67,6 +73,17 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"the same on its side", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 cm x 10 cm (4 in x 4 in)\n"), 0},
 		{"rounded", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10.5 cm x 10 cm (4 1/4 in x 4 in)\n"), 0},
 		{"of something folded", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 5 cm x 10 cm (2 in x 4 in), folded\n"), 0},
+		{"one unit for both", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 x 10 cm (6 x 4 in)\n"), 1},
+		{"one unit for both, as it comes out", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 x 10 cm (4 x 4 in)\n"), 0},
+		{"a width and a height", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 cm (6 in) wide and 10 cm (4 in) tall\n"), 1},
+		{"a width and a height, as they come out", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 cm (4 in) wide and 10 cm (4 in) tall\n"), 0},
+		{"a width alone", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: width 15 cm (6 in)\n"), 1},
+		{"a width of half as much", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: width 5 cm (2 in)\n"), 0},
+		{"a square", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 cm (6 in) square\n"), 2},
+		{"a square, as it comes out", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 cm (4 in) square\n"), 0},
+		{"the word before the length", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: circumference 15 cm (6 in)\n"), 1},
+		{"the word behind the length", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 cm (6 in) around\n"), 1},
+		{"around, as it comes out", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: circumference 20 cm (8 in)\n"), 0},
 		{"inches that are not the centimetres", "measure-mismatch", headed("Finished size: 10 cm x 12 cm (4 in x 7 in)\n"), 1},
 		{"the size of a hook in the gauge", "measure-mismatch", headed("Gauge: 12 sc = 4 in with a 5 mm hook\n"), 0},
 

@@ -18,7 +18,7 @@ type jsonRule struct {
 	Family   string        `json:"family"`
 	Severity lint.Severity `json:"severity"`
 	Asked    bool          `json:"asked"` // it runs only where settings name it
-	Fix      string        `json:"fix"` // safe, risky, or none
+	Fix      string        `json:"fix"`   // safe, risky, or none
 	Summary  string        `json:"summary"`
 	Why      string        `json:"why"`
 	Bad      string        `json:"bad"`
