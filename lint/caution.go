@@ -66,7 +66,7 @@ var (
 )
 
 // isToy tells whether the pattern speaks of a toy.
-func (p *Pass) isToy() bool { return among(p.File.Text.String(), playful) }
+func (p *Pass) isToy() bool { return among(p.toldAtAll(), playful) }
 
 // firstOf is the first place where the pattern speaks of a thing, in the
 // sentences that do not say it is left out.

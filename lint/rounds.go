@@ -93,7 +93,7 @@ func (p *Pass) shapes(found func(d disc) (message string, ok bool)) {
 		if !ok {
 			continue
 		}
-		if message, ok := found(d); ok && !among(p.File.Text.String(), meantShape) {
+		if message, ok := found(d); ok && !among(p.toldAtAll(), meantShape) {
 			p.Report(Finding{Span: headSpan(d.rounds[1].Tree), Message: message})
 		}
 	}

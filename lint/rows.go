@@ -55,8 +55,25 @@ func (p *Pass) wordsOf(piece *fabric.Piece) string {
 			end = start
 		}
 	}
-	return plainText(p.File.Text.Slice(source.Span{Start: piece.Tree.Span.Start, End: end}))
+	return plainText(p.told(source.Span{Start: piece.Tree.Span.Start, End: end}))
 }
+
+// told is what a stretch of the file tells a maker: its text without comments, in
+// which the names of rules may stand.
+func (p *Pass) told(at source.Span) string {
+	var b strings.Builder
+	for _, c := range p.File.Comments {
+		if at.Covers(c.Span) {
+			b.WriteString(p.File.Text.Slice(source.Span{Start: at.Start, End: c.Span.Start}))
+			at.Start = c.Span.End
+		}
+	}
+	b.WriteString(p.File.Text.Slice(at))
+	return b.String()
+}
+
+// toldAtAll is all that the pattern tells a maker.
+func (p *Pass) toldAtAll() string { return p.told(source.Span{End: p.File.Text.Len()}) }
 
 // notes is what the pattern says outside its instructions, in lower case and
 // with every run of white space as one space.

@@ -57,7 +57,7 @@ func checkCordLength(p *Pass) {
 		return
 	}
 	who := p.wearer()
-	toy := p.isToy() && (who == materials.Nobody || who.Young()) && !among(p.File.Text.String(), agesSaid)
+	toy := p.isToy() && (who == materials.Nobody || who.Young()) && !among(p.toldAtAll(), agesSaid)
 	if !who.Young() && !toy {
 		return
 	}

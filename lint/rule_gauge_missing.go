@@ -35,7 +35,7 @@ func checkGaugeMissing(p *Pass) {
 	if finished == nil || finished.Value == "" || len(p.Materials.Gauges) > 0 {
 		return
 	}
-	if text := strings.ToLower(p.File.Text.String()); says(text, "gauge", "tension", "swatch") {
+	if text := strings.ToLower(p.toldAtAll()); says(text, "gauge", "tension", "swatch") {
 		return // it is told elsewhere, or said not to matter
 	}
 	p.Report(Finding{Span: finished.KeySpan, Message: "a finished size is promised, and no gauge is given to reach it"})

@@ -126,5 +126,5 @@ func (p *Pass) reportStyle(a *house.Aspect, way string, n int, uses []house.Use)
 // worksTheSame tells whether the pattern comes to the same work after some edits.
 func (p *Pass) worksTheSame(edits []source.Edit) bool {
 	text, err := p.File.Text.Apply(edits)
-	return err == nil && fabric.Same(p.Fabric, fabric.Work(syntax.Read(text)))
+	return err == nil && fabric.Same(p.Fabric, fabric.WorkIn(syntax.Read(text), p.Fabric.Dialect))
 }

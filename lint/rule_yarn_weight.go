@@ -126,7 +126,7 @@ func (p *Pass) farFrom(w stock.Weight, y materials.Yarn) {
 	})
 }
 
-func (p *Pass) stuffed() bool { return among(p.File.Text.String(), stuffed) }
+func (p *Pass) stuffed() bool { return among(p.toldAtAll(), stuffed) }
 
 // reach is the gauges and hooks of a weight and of its neighbours.
 func reach(w stock.Weight) (sc, hook stock.Range) {

@@ -73,7 +73,7 @@ func (r *checkRun) one(in inputs.Input) outcome {
 	}
 	if r.wanted() {
 		o.was = content
-		o.fixed = fix.Fix(text, r.choice(), func(t *source.Text) []lint.Finding {
+		o.fixed = r.change(text, func(t *source.Text) []lint.Finding {
 			return r.baseline.Filter(name, t, settings.Analyze(t).Findings)
 		})
 		if !r.Diff {

@@ -26,7 +26,7 @@ type Change struct {
 // Keeps tells whether the pattern comes to the same work after some edits.
 func (p *Pattern) Keeps(edits []source.Edit) bool {
 	text, err := p.Text.Apply(edits)
-	return err == nil && fabric.Same(p.Fabric, fabric.Work(syntax.Read(text)))
+	return err == nil && fabric.Same(p.Fabric, fabric.WorkIn(syntax.Read(text), p.Fabric.Dialect))
 }
 
 // kept is a change as it is offered: nothing where it has nothing to do or would
