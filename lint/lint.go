@@ -10,6 +10,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"time"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/house"
@@ -149,8 +150,10 @@ func Analyze(text *source.Text) *Analysis { return Settings{}.Analyze(text) }
 // same text always gives the same findings in the same order.
 func (s Settings) Analyze(text *source.Text) *Analysis {
 	return guarded(text, func() *Analysis {
+		begun := time.Now()
 		file := syntax.Read(text)
 		look := Pass{File: file, Fabric: fabric.WorkIn(file, s.Dialect), Materials: materials.Read(file), House: s.Style}
+		s.took(Counting, begun)
 		return &Analysis{Settings: s, Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials, Findings: s.run(rules, look)}
 	})
 }
@@ -185,7 +188,9 @@ func (s Settings) run(rules []*Rule, look Pass) []Finding {
 		}
 		for _, r := range rules {
 			if level := s.Levels.Of(r); r.last == last && level != Off {
+				begun := time.Now()
 				found = append(found, runOne(look.of(r, Severity(level)))...)
+				s.took(r.Name, begun)
 			}
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"time"
 
 	"stitchproof/lang/house"
 	"stitchproof/lang/nearest"
@@ -18,6 +19,19 @@ type Settings struct {
 	Dialect stitch.Dialect
 	// Style is how patterns are written.
 	Style house.Style
+	// Took is told how long each rule took on a file, and reading and counting it
+	// under the name [Counting]; nil for nobody. It may be called by several at once.
+	Took func(what string, d time.Duration)
+}
+
+// Counting is what [Settings.Took] calls all that is done before the rules.
+const Counting = "reading and counting"
+
+// took tells who asked for it how long something took since a time.
+func (s Settings) took(what string, since time.Time) {
+	if s.Took != nil {
+		s.Took(what, time.Since(since))
+	}
 }
 
 // Level is what a house makes of a rule: a severity for what it finds, or Off.

@@ -20,6 +20,7 @@ type checkRun struct {
 	settings *config.Finder
 	baseline *baseline.Baseline
 	progress *progress
+	timing   *timing // nil where nobody asked
 }
 
 // outcome is what came of one file.
@@ -61,6 +62,7 @@ func (r *checkRun) one(in inputs.Input) outcome {
 	var settings config.Effective
 	if err == nil {
 		settings, err = r.effective(r.settings, name)
+		settings.Took = r.timing.adder()
 	}
 	if err != nil {
 		unread := lint.Unread(source.New(""), lint.FileUnreadable, err.Error())
