@@ -40,8 +40,8 @@ Fasten off.
 
 func checkAbbreviationsMissing(p *Pass) {
 	l := listOf(p.File)
-	if len(l.entries) > 0 || len(p.File.Pieces) == 0 {
-		return
+	if len(l.entries) > 0 || len(p.File.Pieces) == 0 || says(p.notes(), "abbreviations") {
+		return // they are explained, or said to be elsewhere
 	}
 	used := slices.DeleteFunc(p.abbreviationsUsed(), func(a abbreviated) bool { return l.explains(bareWords(a.short)) })
 	if len(used) == 0 {

@@ -89,6 +89,21 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 
 		{"no head so small", "fit-doubtful", headed("For: women\nGauge: 12 sc and 14 rnds = 10 cm (4 in)\nFinished size: hat 38 cm (15 in) around\n"), 0},
 
+		{"abbreviations behind their meanings", "count-unknown", headed("\nAbbreviations\nchain (ch)\nsingle crochet (sc)\n"), 0},
+		{"a gauge of no length", "gauge-missing", headed("Gauge: 12 sc and 14 rows\n"), 1},
+		{"a gauge in words", "gauge-missing", headed("Gauge: 3 sc and 4 rows to the inch\n"), 0},
+		{"a gauge that does not matter", "gauge-missing", headed("Gauge: not important\nFinished size: 10 cm (4 in) square\n"), 0},
+		{"one system", "units-single", headed("Gauge: 12 sc and 14 rows = 4\"\n"), 1},
+		{"both systems", "units-single", headed("Gauge: 12 sc and 14 rows = 10 cm / 4 inches square\n"), 0},
+		{"both systems of a square", "units-single", headed("Gauge: 12 sc x 14 rows = 10 x 10 cm (4 x 4 in)\n"), 0},
+		{"yarn in yards", "units-single", headed("Yarn: green, 100 yd\n"), 0},
+		{"no bust so small", "fit-doubtful", headed("Sizes: S (M, L)\nFor: women\nFinished size: bust 62 (92, 102) cm\n"), 1},
+		{"busts as published", "fit-doubtful", headed("Sizes: S (M, L)\nFor: women\nFinished size: bust 82 (92, 102) cm\n"), 0},
+		{"children by their years", "fit-doubtful", headed("Sizes: 4 (6, 8)\nFor: children\nFinished size: chest 40 (71, 76) cm\n"), 1},
+		{"a width of one side", "fit-doubtful", headed("Sizes: S (M, L)\nFor: women\nFinished size: width 46 (51, 56) cm\n"), 0},
+		{"a bust for nobody in particular", "fit-doubtful", headed("Sizes: S (M, L)\nFinished size: bust 40 (44, 48) cm\n"), 0},
+		{"a body that falls as sizes grow", "sizes-mismatch", headed("Sizes: S (M, L)\nTo fit bust: 81 (91, 89) cm\n"), 1},
+
 		{"a button on a cozy", "small-parts", titled("Mug cozy", "Sew on the button.\n"), 0},
 		{"a button for a baby", "small-parts", titled("Baby jacket", "Sew on the button.\n"), 1},
 		{"buttons that are crocheted", "small-parts", titled("Baby jacket", "\nPiece: Button\nCh 4.\n"), 0},
