@@ -30,6 +30,7 @@ type outcome struct {
 	stdin  bool
 	was    []byte // the file as it was read, where it may be changed
 	fixed  fix.Result
+	asWas  func() report.Checked // what is found in the file as it was read
 }
 
 // all checks the inputs, as many at a time as there are processors, and gives
@@ -82,7 +83,11 @@ func (r *checkRun) one(in inputs.Input) outcome {
 			text = o.fixed.Text
 		}
 	}
-	o.Checked = report.CheckedOf(name, settings.Analyze(text))
-	o.Findings = r.baseline.Filter(name, text, o.Findings)
+	look := func(text *source.Text) report.Checked {
+		c := report.CheckedOf(name, settings.Analyze(text))
+		c.Findings = r.baseline.Filter(name, text, c.Findings)
+		return c
+	}
+	o.Checked, o.asWas = look(text), func() report.Checked { return look(source.New(string(content))) }
 	return o
 }

@@ -79,7 +79,7 @@ func (c *checkCommand) readsStdin() bool { return slices.Contains(c.Paths, input
 func (c *checkCommand) rewrite(s *streams, outcomes []outcome) (bool, error) {
 	var all []error
 	made, changed, left := 0, 0, 0
-	for _, o := range outcomes {
+	for i, o := range outcomes {
 		if o.fixed.Text == nil {
 			continue
 		}
@@ -88,7 +88,10 @@ func (c *checkCommand) rewrite(s *streams, outcomes []outcome) (bool, error) {
 		}
 		err := c.rewriteOne(s, o)
 		all = append(all, err)
-		if err == nil && o.fixed.Applied > 0 {
+		switch {
+		case err != nil:
+			outcomes[i].Checked = o.asWas()
+		case o.fixed.Applied > 0:
 			made, changed = made+o.fixed.Applied, changed+1
 		}
 	}
