@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -544,7 +545,7 @@ func (w *writer) instead() []change {
 		for _, name := range names {
 			out = append(out,
 				w.change(byWord, source.Edit{Span: span, New: name}),
-				w.change(byWord, source.Edit{Span: span, New: "2 " + plural(name)}))
+				w.change(byWord, source.Edit{Span: span, New: "2 " + inflect.Plural(name)}))
 		}
 	}
 	return out

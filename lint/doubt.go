@@ -29,13 +29,13 @@ func doubtsOf(piece *fabric.Piece) doubts {
 		d[row] = make([]doubt, len(row.Tallies))
 	}
 	for size := range piece.Stitches {
-		d.follow(piece, size)
+		d.follow(piece, size, len(piece.Stitches))
 	}
 	return d
 }
 
 // follow goes through a piece row by row as a maker does.
-func (d doubts) follow(piece *fabric.Piece, size int) {
+func (d doubts) follow(piece *fabric.Piece, size, sizes int) {
 	ground := certain
 	if piece.From != nil && d.wrong(piece.From, size) {
 		ground = doubtful
@@ -50,7 +50,7 @@ func (d doubts) follow(piece *fabric.Piece, size int) {
 		switch {
 		case trusted(row, t):
 			ground = supposed
-		case unsound(row, t):
+		case unsound(row, t) || len(missized(row.Tree, sizes)) > 0:
 			ground = doubtful
 			wrong = append(wrong, row.Tree.Label.Numbers...)
 		case t.Works && t.Agrees() == fabric.Agrees:

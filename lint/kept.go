@@ -48,7 +48,7 @@ func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found
 			own.Pieces, own.doubts, own.mendings = []*fabric.Piece{piece}, doubtsOf(piece), mendings{}
 			k = &keptPiece{text: strings.Clone(text), firm: true, uses: usesIn(piece), same: map[string]bool{}} // it outlives the text of the file
 			for _, r := range rules {
-				for _, f := range runOne(own.of(r, Severity(s.Levels.Of(r)))) {
+				for _, f := range s.runOne(&own, r) {
 					k.firm = k.firm && f.within(span)
 					k.findings = append(k.findings, f.shift(-span.Start))
 				}

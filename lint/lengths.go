@@ -13,8 +13,11 @@ import (
 // inches writes a length in millimetres as patterns give inches, to the
 // quarter: 9 1/2. Ten centimetres are four inches.
 func inches(mm float64) string {
-	if mm == 100 {
+	switch {
+	case mm == 100:
 		return "4"
+	case mm < 0:
+		return "-" + inches(-mm)
 	}
 	quarters := int(math.Round(mm / stock.MMPerInch * 4))
 	whole, part := quarters/4, [...]string{"", "1/4", "1/2", "3/4"}[quarters%4]
@@ -28,6 +31,16 @@ func inches(mm float64) string {
 // inches are ten centimetres.
 func centimetres(mm float64) string {
 	return strconv.FormatFloat(math.Round(mm/5)/2, 'f', -1, 64)
+}
+
+// inBothUnits writes a length of some facts, one for each, in centimetres and
+// inches.
+func inBothUnits[T any](facts []T, get func(T) float64) string {
+	cm, in := make([]string, len(facts)), make([]string, len(facts))
+	for i, f := range facts {
+		cm[i], in[i] = centimetres(get(f)), inches(get(f))
+	}
+	return syntax.PerSize(cm) + " cm (" + syntax.PerSize(in) + " in)"
 }
 
 // lengthsIn are the lengths of a field that are sizes of the work: the

@@ -12,6 +12,7 @@ import (
 	"slices"
 	"strings"
 	"sync"
+	"time"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/house"
@@ -93,7 +94,10 @@ type Rule struct {
 	Bad, Good string
 	// Sources are where the rule's numbers and customs of the trade come from.
 	Sources []string
-	Check   func(*Pass)
+	// Asked is set where the rule runs only if settings choose a level for it by its
+	// own name: what not every house wants, and rules on trial.
+	Asked bool
+	Check func(*Pass)
 
 	// OfPiece is set for a rule that looks at each piece by itself, beside what the
 	// pattern says outside of its rows. What it finds in a piece is kept while an edit
@@ -174,8 +178,10 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 		if before == nil || before.Settings.Dialect != s.Dialect {
 			before = &Analysis{}
 		}
+		begun := time.Now()
 		file := syntax.ReadAfter(before.File, text)
 		look := lookAt(file, fabric.WorkAfter(before.Fabric, file, s.Dialect), s.Style)
+		s.took(Counting, begun)
 		a := &Analysis{Settings: s, Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials}
 		a.turningSaid = look.turningSaid
 		a.Findings, a.pieces = s.run(rules, look, before.keptFor(a))
@@ -188,7 +194,7 @@ func lookAt(file *syntax.File, worked *fabric.Fabric, style house.Style) Pass {
 	notes := sync.OnceValue(func() string { return notesOf(file) })
 	return Pass{
 		File: file, Fabric: worked, Pieces: worked.Pieces, Materials: materials.Read(file), House: style, allowances: allowancesOf(file, Names()),
-		said:  sync.OnceValue(func() string { return strings.ToLower(file.Text.String()) }),
+		said:  sync.OnceValue(func() string { return strings.ToLower(toldAtAll(file)) }),
 		notes: notes, turningSaid: turningSaid(worked, notes()),
 	}
 }
@@ -232,11 +238,11 @@ func (s Settings) run(rules []*Rule, look Pass, kept keptPieces) ([]Finding, kep
 	}
 	found, keep := s.runOnPieces(ofPiece, &look, kept)
 	for _, r := range ofPattern {
-		found = append(found, runOne(look.of(r, Severity(s.Levels.Of(r))))...)
+		found = append(found, s.runOne(&look, r)...)
 	}
 	found = look.allowances.filter(look.File.Text, found)
 	for _, r := range last {
-		found = append(found, runOne(look.of(r, Severity(s.Levels.Of(r))))...)
+		found = append(found, s.runOne(&look, r)...)
 	}
 	slices.SortStableFunc(found, func(a, b Finding) int {
 		return cmp.Or(cmp.Compare(a.Span.Start, b.Span.Start), cmp.Compare(a.Span.End, b.Span.End),
@@ -252,9 +258,15 @@ const (
 	FileUnreadable  = "file-unreadable"  // there is no text to check
 )
 
-// runOne runs a rule to its end. A rule that panics costs its own findings and
+// runOne runs a rule at the level that the house has it at.
+func (s Settings) runOne(look *Pass, r *Rule) []Finding {
+	defer s.took(r.Name, time.Now())
+	return runToEnd(look.of(r, Severity(s.Levels.Of(r))))
+}
+
+// runToEnd runs a rule to its end. A rule that panics costs its own findings and
 // no other rule's.
-func runOne(p *Pass) (found []Finding) {
+func runToEnd(p *Pass) (found []Finding) {
 	defer func() {
 		if broken := recover(); broken != nil {
 			found = []Finding{{

@@ -55,8 +55,25 @@ func (p *Pass) wordsOf(piece *fabric.Piece) string {
 			end = start
 		}
 	}
-	return plainText(p.File.Text.Slice(source.Span{Start: piece.Tree.Span.Start, End: end}))
+	return plainText(toldIn(p.File, source.Span{Start: piece.Tree.Span.Start, End: end}))
 }
+
+// toldIn is what a stretch of a file tells a maker: its text without comments, in which
+// the names of rules may stand.
+func toldIn(f *syntax.File, at source.Span) string {
+	var b strings.Builder
+	for _, c := range f.Comments {
+		if at.Covers(c.Span) {
+			b.WriteString(f.Text.Slice(source.Span{Start: at.Start, End: c.Span.Start}))
+			at.Start = c.Span.End
+		}
+	}
+	b.WriteString(f.Text.Slice(at))
+	return b.String()
+}
+
+// toldAtAll is all that a pattern tells a maker.
+func toldAtAll(f *syntax.File) string { return toldIn(f, source.Span{End: f.Text.Len()}) }
 
 // notesOf is what a pattern says outside its instructions, in lower case and
 // with every run of white space as one space.

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/nearest"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -77,11 +78,7 @@ func checkAbbreviationUnknown(p *Pass) {
 func (p *Pass) writing(places []source.Span, word string) *Fix {
 	f := &Fix{Title: "write " + word}
 	for _, at := range places {
-		now := word
-		if first := p.File.Text.Slice(at)[:1]; first != strings.ToLower(first) {
-			now = strings.ToUpper(word[:1]) + word[1:]
-		}
-		f.Edits = append(f.Edits, source.Edit{Span: at, New: now})
+		f.Edits = append(f.Edits, source.Edit{Span: at, New: inflect.Like(word, p.File.Text.Slice(at))})
 	}
 	return f
 }

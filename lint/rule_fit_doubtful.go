@@ -3,13 +3,8 @@ package lint
 import (
 	"fmt"
 	"math"
-	"regexp"
-	"strings"
 
-	"stitchproof/lang/materials"
-	"stitchproof/lang/phrase"
 	"stitchproof/lang/stock"
-	"stitchproof/lang/syntax"
 )
 
 var fitDoubtful = &Rule{
@@ -51,64 +46,23 @@ Fasten off.
 	Check: checkFitDoubtful,
 }
 
-var (
-	onHead = phrase.MustCompile(`\b(?:hat|cap|beanie|bonnet|beret|tam)\b`)
-	atBust = regexp.MustCompile(`\b(?:bust|chest)\b`)
-)
-
 func checkFitDoubtful(p *Pass) {
-	f := p.Materials.Finished
-	if f == nil {
-		return
-	}
-	text := strings.ToLower(p.File.Text.Slice(f.ValueSpan))
-	head := onHead.In(strings.ToLower(p.title()))
-	for _, l := range p.lengthsIn(f) {
-		switch {
-		case head && aroundAt(text, l):
-			p.holdAgainst(l, p.headRange)
-			return
-		case atBust.MatchString(text) && (strings.Contains(text[:l.Span.Start], "bust") || strings.Contains(text[:l.Span.Start], "chest")):
-			p.holdAgainst(l, p.bustRange)
-			return
-		}
+	if w, ok := p.fitted(); ok {
+		p.holdAgainstBodies(w)
 	}
 }
 
-// aroundAt tells whether a length is said to be a way around.
-func aroundAt(text string, l syntax.WrittenLength) bool {
-	after := text[l.Span.End:]
-	if at := strings.IndexAny(after, ",;"); at >= 0 && strings.IndexByte(after[:at], '(') < 0 {
-		after = after[:at]
-	}
-	return strings.Contains(after, "around") || strings.Contains(after, "circumference")
-}
-
-// title is the pattern's name with those of its pieces.
-func (p *Pass) title() string {
-	words := []string{p.opening()}
-	for _, f := range p.File.Header {
-		if f.Key == "pattern" {
-			words = append(words, f.Value)
-		}
-	}
-	for _, piece := range p.File.Pieces {
-		words = append(words, piece.Name)
-	}
-	return strings.Join(words, " ")
-}
-
-// holdAgainst compares a width around with what is published of each size.
-func (p *Pass) holdAgainst(l syntax.WrittenLength, published func(size int) (body, fits stock.Range, ok bool)) {
+// holdAgainstBodies compares a width around with what is published of each size.
+func (p *Pass) holdAgainstBodies(w fitted) {
 	for size := range p.Fabric.Sizes() {
-		body, fits, ok := published(size)
-		in := l.At(size) / stock.MMPerInch
-		if !ok || fits.Holds(in, 0.25) {
+		body, ok := p.published(w.part, size)
+		in := w.length.At(size) / stock.MMPerInch
+		if !ok || w.part.fits(body).Holds(in, 0.25) {
 			continue
 		}
 		p.inSizes([]int{size}, Finding{
-			Span: l.Span.Shift(p.Materials.Finished.ValueSpan.Start),
-			Message: fmt.Sprintf("%s cm (%s in) is %s what is published for a %s, %s in around", centimetres(l.At(size)), inches(l.At(size)),
+			Span: w.span,
+			Message: fmt.Sprintf("%s cm (%s in) is %s what is published for a %s, %s in around", centimetres(w.length.At(size)), inches(w.length.At(size)),
 				easeWords(in, body), string(p.wearerOf(size)), body),
 		})
 	}
@@ -128,77 +82,4 @@ func easeWords(in float64, body stock.Range) string {
 		}
 	}
 	return inches(math.Max(0, ease)*stock.MMPerInch) + " in more" + name + " than"
-}
-
-// wearerOf is for whom a size is: as its name says, else as the pattern does.
-func (p *Pass) wearerOf(size int) materials.Wearer {
-	if size < len(p.File.Sizes) {
-		if who := materials.WearerIn(p.File.Sizes[size]); who != materials.Nobody {
-			return who
-		}
-	}
-	return p.Materials.For
-}
-
-// snug is what of the head a hat may be: snug hats are worked up to a tenth
-// smaller. roomy is by how many inches it may be wider.
-const (
-	snug  = 0.9
-	roomy = 2
-)
-
-func (p *Pass) headRange(size int) (body, fits stock.Range, ok bool) {
-	var ranges []stock.Range
-	for _, who := range people(p.wearerOf(size)) {
-		for _, h := range stock.Heads(who) {
-			ranges = append(ranges, h.Inches)
-		}
-	}
-	body = stock.Hull(ranges)
-	return body, stock.Range{Low: snug * body.Low, High: body.High + roomy}, len(ranges) > 0
-}
-
-// people are those that the tables have for a wearer.
-func people(who materials.Wearer) []string {
-	if who == materials.Adult {
-		return []string{string(materials.Woman), string(materials.Man)}
-	}
-	return []string{string(who)}
-}
-
-// What a garment may be wider or narrower than the body, in inches.
-const (
-	closest = -4
-	widest  = 14
-)
-
-func (p *Pass) bustRange(size int) (body, fits stock.Range, ok bool) {
-	if size >= len(p.File.Sizes) {
-		return body, fits, false
-	}
-	var ranges []stock.Range
-	for _, who := range people(p.wearerOf(size)) {
-		for _, b := range stock.Bodies(who, sizeWord(p.File.Sizes[size]), "bust") {
-			ranges = append(ranges, b.Inches)
-		}
-	}
-	body = stock.Hull(ranges)
-	return body, stock.Range{Low: body.Low + closest, High: body.High + widest}, len(ranges) > 0
-}
-
-var sizeNames = map[string]string{
-	"small": "S", "medium": "M", "large": "L", "extra small": "XS", "extra large": "XL", "x-large": "XL", "x-small": "XS",
-	"2xl": "2X", "3xl": "3X", "4xl": "4X", "5xl": "5X", "xxl": "2X",
-}
-
-// sizeWord is the name that the tables have for a size.
-func sizeWord(size string) string {
-	folded := strings.ToLower(strings.TrimSpace(size))
-	if word := sizeNames[folded]; word != "" {
-		return word
-	}
-	if strings.HasSuffix(folded, "months") {
-		return folded
-	}
-	return strings.ToUpper(folded)
 }

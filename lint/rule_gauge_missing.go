@@ -1,12 +1,16 @@
 package lint
 
-import "strings"
+import (
+	"regexp"
+
+	"stitchproof/lang/syntax"
+)
 
 var gaugeMissing = &Rule{
 	Name:     "gauge-missing",
 	Family:   "materials",
 	Severity: Info,
-	Summary:  "A pattern that promises a finished size gives a gauge.",
+	Summary:  "A pattern that promises a finished size gives a gauge, and a gauge says to what length it counts.",
 	Why:      "The counts give the size only at one gauge. Without it a maker learns that hers differs when the piece is finished.",
 	Bad: `Pattern: Oak leaf mat
 Terms: US
@@ -30,12 +34,21 @@ Fasten off.
 	Check: checkGaugeMissing,
 }
 
+// lengthWord is a unit or a word for one.
+var lengthWord = regexp.MustCompile(`(?i)\d ?["”″]|\b(?:inch(?:es)?|ins?|cms?|mm|centimet(?:re|er)s?)\b`)
+
 func checkGaugeMissing(p *Pass) {
+	for _, f := range p.File.Header {
+		if g := syntax.ParseGauge(f.Value); f.Key == "gauge" && g.Stitches > 0 && g.Rows > 0 && g.Length == 0 && !lengthWord.MatchString(f.Value) {
+			p.Report(Finding{Span: f.ValueSpan, Message: "the gauge says how many stitches and rows, and not to what length"})
+			return
+		}
+	}
 	finished := p.Materials.Finished
 	if finished == nil || finished.Value == "" || len(p.Materials.Gauges) > 0 {
 		return
 	}
-	if text := strings.ToLower(p.File.Text.String()); says(text, "gauge", "tension", "swatch") {
+	if says(p.said(), "gauge", "tension", "swatch") {
 		return // it is told elsewhere, or said not to matter
 	}
 	p.Report(Finding{Span: finished.KeySpan, Message: "a finished size is promised, and no gauge is given to reach it"})

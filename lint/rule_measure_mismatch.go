@@ -46,6 +46,7 @@ Fasten off.
 `,
 	Sources: []string{
 		"Width = stitches ÷ stitches to a length. Allowed: half a stitch or row of the gauge, and half a centimetre or a quarter of an inch of the size, as each may have been rounded; twice that where the size is called about",
+		"A bust is front and back together: two seams may take a stitch of each edge (common practice)",
 		"Conversions: 62 in printed as 168 cm and 42 in as 122 cm were met in published sheets (read). Allowed: 7 mm and 15 in a thousand, so that 4 in may be 10 cm",
 	},
 	Check: checkMeasureMismatch,
@@ -53,7 +54,7 @@ Fasten off.
 
 func checkMeasureMismatch(p *Pass) {
 	for _, f := range p.File.Header {
-		if f.Key == "finished size" || f.Key == "gauge" {
+		if measuredFields[f.Key] {
 			p.conversions(f)
 		}
 	}
@@ -63,7 +64,11 @@ func checkMeasureMismatch(p *Pass) {
 	for _, c := range p.claims() {
 		p.holdAgainstGauge(c)
 	}
+	p.holdBust()
 }
+
+// measuredFields are those of the header that give lengths of the work.
+var measuredFields = map[string]bool{"finished size": true, "gauge": true, "to fit": true, "ease": true}
 
 // Allowed between a length in one system and in the other.
 const (
@@ -102,19 +107,49 @@ func (p *Pass) conversions(f *syntax.Field) {
 	}
 }
 
-// claim is what the finished size says of one piece: one length or two.
+// claim is what the finished size says of one piece: a width with a height, one
+// of them, or a way around.
 type claim struct {
 	piece   *fabric.Piece
 	lengths []syntax.WrittenLength
-	around  bool
+	side    side // of one length alone
 	about   bool
 	// asWorked is set where the size is said to be that before an edging.
 	asWorked bool
 }
 
+// side is which way a length goes.
+type side string
+
+const (
+	unsaid side = ""
+	across side = "width"
+	along  side = "height"
+	round  side = "way round"
+)
+
+// sides are the words that tell which way a length goes.
+var sides = []struct {
+	side  side
+	words *regexp.Regexp
+}{
+	{round, regexp.MustCompile(`\b(?:around|circumference|round)\b`)},
+	{across, regexp.MustCompile(`\b(?:wide|width|across)\b`)},
+	{along, regexp.MustCompile(`\b(?:tall|high|long|deep|height|length|depth)\b`)},
+}
+
+// sideOf is which way a length goes by the words beside it.
+func sideOf(said string) side {
+	for _, s := range sides {
+		if s.words.MatchString(said) {
+			return s.side
+		}
+	}
+	return unsaid
+}
+
 var (
-	aroundWords = regexp.MustCompile(`^\W*(?:around|circumference|round)`)
-	aboutWords  = regexp.MustCompile(`\b(?:about|approx|approximately|roughly|circa|ca)\b`)
+	aboutWords = regexp.MustCompile(`\b(?:about|approx|approximately|roughly|circa|ca)\b`)
 	// A size before its edging is that of the rows; one without something else, or
 	// of something folded, is that of some of them.
 	asWorked = regexp.MustCompile(`\b(?:before|without|excluding) (?:the )?(?:edging|border)`)
@@ -133,17 +168,36 @@ func (p *Pass) claims() []claim {
 	var out []claim
 	lengths := syntax.FindLengths(text)
 	for i := 0; i < len(lengths); i++ {
-		c := claim{lengths: lengths[i : i+1], about: aboutWords.MatchString(text), asWorked: bare}
-		before := text[:lengths[i].Span.Start]
-		if i+1 < len(lengths) && crossed(unworded.ReplaceAllString(text[lengths[i].Span.End:lengths[i+1].Span.Start], "")) {
+		c := claim{lengths: lengths[i : i+1], about: aboutWords.MatchString(text), asWorked: bare, piece: p.claimedPiece(text[:lengths[i].Span.Start])}
+		said := saidOf(text, lengths[i].Span)
+		switch {
+		case i+1 < len(lengths) && crossed(unworded.ReplaceAllString(text[lengths[i].Span.End:lengths[i+1].Span.Start], "")):
 			c.lengths = lengths[i : i+2]
 			i++
+		case squareWord.MatchString(said):
+			c.lengths = []syntax.WrittenLength{lengths[i], lengths[i]}
+		default:
+			c.side = sideOf(said)
 		}
-		end := c.lengths[len(c.lengths)-1].Span.End
-		c.around = aroundWords.MatchString(text[end:])
-		if c.piece = p.claimedPiece(before); c.piece != nil && c.lengths[0].Metric() == lengths[0].Metric() && (len(c.lengths) == 2 || c.around) {
+		if c.piece != nil && c.lengths[0].Metric() == lengths[0].Metric() && (len(c.lengths) == 2 || c.side != unsaid) {
 			out = append(out, c)
 		}
+	}
+	return paired(out)
+}
+
+var squareWord = regexp.MustCompile(`\bsquare\b`)
+
+// paired makes one claim of a width and a height of the same piece.
+func paired(all []claim) []claim {
+	var out []claim
+	for i := 0; i < len(all); i++ {
+		c := all[i]
+		if i+1 < len(all) && c.piece == all[i+1].piece && c.side == across && all[i+1].side == along {
+			i++
+			c.lengths, c.side = []syntax.WrittenLength{c.lengths[0], all[i].lengths[0]}, unsaid
+		}
+		out = append(out, c)
 	}
 	return out
 }
@@ -225,17 +279,9 @@ func (p *Pass) holdAgainstGauge(c claim) {
 // gapWords says both lengths and how far apart they may be.
 func gapWords(g sized[gap], gauge materials.Gauge) string {
 	first := g.facts[0]
-	each := func(write func(float64) string, get func(gap) float64) string {
-		words := make([]string, len(g.facts))
-		for i, f := range g.facts {
-			words[i] = write(get(f))
-		}
-		return syntax.PerSize(words)
-	}
-	says, makes := func(f gap) float64 { return f.says }, func(f gap) float64 { return f.length }
-	return fmt.Sprintf("says %s cm (%s in), and %s %s at %s to %s cm make %s cm (%s in), give or take %s cm",
-		each(centimetres, says), each(inches, says), g.num(func(f gap) int { return f.count }), first.noun, trimmed(first.per),
-		centimetres(gauge.Length), each(centimetres, makes), each(inches, makes), trimmed(first.give/10))
+	return fmt.Sprintf("says %s, and %s %s at %s to %s cm make %s, give or take %s cm", inBothUnits(g.facts, func(f gap) float64 { return f.says }),
+		g.num(func(f gap) int { return f.count }), first.noun, trimmed(first.per), centimetres(gauge.Length),
+		inBothUnits(g.facts, func(f gap) float64 { return f.length }), trimmed(first.give/10))
 }
 
 // against tells which of its lengths a claim does not keep in a size, nil for
@@ -243,10 +289,12 @@ func gapWords(g sized[gap], gauge materials.Gauge) string {
 func (c claim) against(s measure.Size, size int) []*gap {
 	width, height := dimensions(s)
 	switch {
-	case c.around && s.Round() && len(c.lengths) == 1:
+	case c.side == round && s.Round():
 		return []*gap{c.gap(0, size, width)}
-	case s.Round() || len(c.lengths) == 1 || height.length == 0:
+	case c.side == round || s.Round() || height.length == 0:
 		return nil // a strip may be joined at its ends or at its sides
+	case len(c.lengths) == 1:
+		return []*gap{c.alone(size, width, height)}
 	}
 	upright := []*gap{c.gap(0, size, width), c.gap(1, size, height)}
 	sideways := []*gap{c.gap(0, size, height), c.gap(1, size, width)}
@@ -254,6 +302,23 @@ func (c claim) against(s measure.Size, size int) []*gap {
 		return sideways
 	}
 	return upright
+}
+
+// alone tells of a width or a height by itself. Either may be that of the rows or
+// of the stitches, and of the piece folded in two.
+func (c claim) alone(size int, width, height dimension) *gap {
+	meant := width
+	if c.side == along {
+		meant = height
+	}
+	for _, d := range [...]dimension{width, height} {
+		folded := d
+		folded.length /= 2
+		if c.gap(0, size, d) == nil || c.gap(0, size, folded) == nil {
+			return nil
+		}
+	}
+	return c.gap(0, size, meant)
 }
 
 func kept(gaps []*gap) int {

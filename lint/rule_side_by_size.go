@@ -43,7 +43,7 @@ func checkSideBySize(p *Pass) {
 		turns := make([]int, p.Fabric.Sizes())
 		var above *fabric.Row // the last row that turned a different number of times
 		for _, row := range piece.Rows {
-			if has[*syntax.Yarn](row.Tree) || has[*syntax.Join](row.Tree) {
+			if joinsYarn(row) {
 				clear(turns) // it is joined anew, on whichever side the words say
 				above = nil
 			}

@@ -1,8 +1,6 @@
 package lint
 
 import (
-	"slices"
-
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/syntax"
 )
@@ -40,11 +38,7 @@ Fasten off.
 
 func checkSideParity(p *Pass) {
 	for _, piece := range p.Pieces {
-		missing := missingTurns(piece)
 		for _, row := range piece.Rows {
-			if slices.Contains(missing, row) {
-				break // without that turn no later side is right
-			}
 			said := row.Tree.Label.Side
 			if said == syntax.NoSide || row.Side == syntax.NoSide || said == row.Side {
 				continue

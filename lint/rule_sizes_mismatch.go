@@ -52,7 +52,7 @@ func checkSizesMismatch(p *Pass) {
 		}
 	}
 	for _, f := range p.File.Header {
-		if f.Key != "finished size" && f.Key != "yarn" {
+		if !gradedFields[f.Key] {
 			continue
 		}
 		for _, l := range measures(f) {
@@ -65,6 +65,9 @@ func checkSizesMismatch(p *Pass) {
 		}
 	}
 }
+
+// gradedFields are those of the header that grow with the sizes.
+var gradedFields = map[string]bool{"finished size": true, "to fit": true, "yarn": true}
 
 // missized lists the numbers of a row that have another number of values than
 // there are sizes. In a pattern of one size a list may be anything.

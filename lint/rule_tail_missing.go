@@ -42,7 +42,7 @@ Fasten off. Sew the stalk to the cup.
 }
 
 func checkTailMissing(p *Pass) {
-	sewn := sewnOn(p.File.Text.String())
+	sewn := sewnOn(p.said())
 	for _, piece := range p.Fabric.Pieces {
 		if piece.Tree.Name == "" || says(p.wordsOf(piece), "long tail", "tail for", "long end") || !namesPiece(sewn, piece.Tree.Name) {
 			continue

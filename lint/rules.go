@@ -11,6 +11,7 @@ var rules = []*Rule{
 	abbreviationUnknown,
 	abbreviationUnlisted,
 	abbreviationUnused,
+	abbreviationsMissing,
 	allowUnknown,
 	allowUnpaired,
 	allowUnreasoned,
@@ -26,6 +27,7 @@ var rules = []*Rule{
 	countMismatch,
 	countMissing,
 	countUnknown,
+	easeMismatch,
 	edgingOverlap,
 	endingMissing,
 	fitDoubtful,
@@ -114,9 +116,14 @@ func Find(name string) (*Rule, bool) {
 	return nil, false
 }
 
+// Try analyzes a pattern with the rule running, also one that must be asked for.
+func (r *Rule) Try(pattern string) *Analysis {
+	return Settings{Levels: Levels{r.Name: Level(r.Severity)}}.Analyze(source.New(pattern))
+}
+
 // Offers is the change that the rule offers in its bad example, nil for none.
 func (r *Rule) Offers() *Fix {
-	for _, f := range Analyze(source.New(r.Bad)).Findings {
+	for _, f := range r.Try(r.Bad).Findings {
 		if f.Rule == r.Name && f.Fix != nil {
 			return f.Fix
 		}

@@ -50,13 +50,16 @@ func TestEveryRuleIsDocumented(t *testing.T) {
 func TestExamples(t *testing.T) {
 	for _, r := range lint.Rules() {
 		t.Run(r.Name, func(t *testing.T) {
-			bad := lint.Analyze(source.New(r.Bad)).Findings
+			bad := r.Try(r.Bad).Findings
 			assert.True(t, slices.ContainsFunc(bad, func(f lint.Finding) bool { return f.Rule == r.Name && f.Severity == r.Severity }),
 				"the bad example gives no finding of its rule: %s", listed(bad))
 			for _, f := range bad {
 				assert.Equal(t, r.Name, f.Rule, "the bad example gives another rule's finding: %s", f.Message)
 			}
-			good := lint.Analyze(source.New(r.Good)).Findings
+			good := r.Try(r.Good).Findings
+			if r.Asked {
+				assert.Empty(t, listed(lint.Analyze(source.New(r.Bad)).Findings), "runs without being asked for")
+			}
 			assert.Empty(t, listed(good), "the good example gives findings")
 		})
 	}
@@ -68,7 +71,7 @@ func TestExamplesFixed(t *testing.T) {
 	fixes := 0
 	for _, r := range lint.Rules() {
 		text := source.New(r.Bad)
-		for _, f := range lint.Analyze(text).Findings {
+		for _, f := range r.Try(r.Bad).Findings {
 			if f.Fix == nil {
 				continue
 			}
@@ -77,7 +80,7 @@ func TestExamplesFixed(t *testing.T) {
 				fixed, err := text.Apply(f.Fix.Edits)
 				require.NoError(t, err)
 				assert.NotEqual(t, text.String(), fixed.String())
-				assert.Empty(t, listed(lint.Analyze(fixed).Findings), "after the fix:\n%s", fixed)
+				assert.Empty(t, listed(r.Try(fixed.String()).Findings), "after the fix:\n%s", fixed)
 			})
 		}
 	}
@@ -109,12 +112,12 @@ func rulesPage(rules []*lint.Rule) string {
 	b.WriteString("Written from the rules' own files by `go test ./lint -update`: change those, not this page.\n\n")
 	b.WriteString("| rule | family | severity | fix | promise |\n|---|---|---|---|---|\n")
 	for _, r := range rules {
-		fmt.Fprintf(&b, "| [%s](#%s) | %s | %s | %s | %s |\n", r.Name, r.Name, r.Family, r.Severity, fixOf(r), r.Summary)
+		fmt.Fprintf(&b, "| [%s](#%s) | %s | %s | %s | %s |\n", r.Name, r.Name, r.Family, severityOf(r), fixOf(r), r.Summary)
 	}
 	for _, r := range rules {
 		fmt.Fprintf(&b, "\n## %s\n\n%s\n\n%s\n", r.Name, r.Summary, r.Why)
 		fmt.Fprintf(&b, "\nFound in:\n\n```\n%s```\n", strings.ToValidUTF8(r.Bad, "\uFFFD"))
-		for _, f := range lint.Analyze(source.New(r.Bad)).Findings {
+		for _, f := range r.Try(r.Bad).Findings {
 			fmt.Fprintf(&b, "\n> %s: %s\n", f.Severity, f.Message)
 		}
 		fmt.Fprintf(&b, "\nNot in:\n\n```\n%s```\n", r.Good)
@@ -126,6 +129,14 @@ func rulesPage(rules []*lint.Rule) string {
 		}
 	}
 	return b.String()
+}
+
+// severityOf is a rule's severity, and that it must be asked for.
+func severityOf(r *lint.Rule) string {
+	if r.Asked {
+		return r.Severity.String() + ", if asked for"
+	}
+	return r.Severity.String()
 }
 
 // fixOf tells what kind of fix the finding in a rule's bad example has.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"time"
 
 	"stitchproof/lang/house"
 	"stitchproof/lang/nearest"
@@ -18,6 +19,19 @@ type Settings struct {
 	Dialect stitch.Dialect
 	// Style is how patterns are written.
 	Style house.Style
+	// Took is told how long each rule took on a file, and reading and counting it
+	// under the name [Counting]; nil for nobody. It may be called by several at once.
+	Took func(what string, d time.Duration)
+}
+
+// Counting is what [Settings.Took] calls all that is done before the rules.
+const Counting = "reading and counting"
+
+// took tells who asked for it how long something took since a time.
+func (s Settings) took(what string, since time.Time) {
+	if s.Took != nil {
+		s.Took(what, time.Since(since))
+	}
 }
 
 // Level is what a house makes of a rule: a severity for what it finds, or Off.
@@ -77,12 +91,29 @@ func (l Levels) Choose(later Levels) {
 
 // Of is the level of a rule.
 func (l Levels) Of(r *Rule) Level {
-	for _, name := range []string{r.Name, r.Family, All} {
-		if level, ok := l[name]; ok {
-			return level
-		}
+	if name, ok := l.Names(r); ok {
+		return l[name]
+	}
+	if r.Asked {
+		return Off
 	}
 	return Level(r.Severity)
+}
+
+// Names is the name by which the level of a rule is chosen: its own, its family's
+// or [All]. It is false where none is. A rule that must be asked for is so by its
+// own name.
+func (l Levels) Names(r *Rule) (name string, chosen bool) {
+	names := []string{r.Name, r.Family, All}
+	if r.Asked {
+		names = names[:1]
+	}
+	for _, name := range names {
+		if _, ok := l[name]; ok {
+			return name, true
+		}
+	}
+	return "", false
 }
 
 // Selectors are the names that levels can be chosen for: every rule's, every

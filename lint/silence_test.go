@@ -1,6 +1,7 @@
 package lint_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -28,6 +29,12 @@ Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
 	tall2    = "Row 2: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
 	tall3    = "Row 3: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
 	plainRnd = "Ch 1, sc in each st around; sl st in first sc to join. (12 sc)\n"
+)
+
+const (
+	gradedHead = "Pattern: Hedge mitten\nTerms: US\nSizes: S (M, L, XL)\n\nPiece: Cuff\n"
+	gradedRow  = "Row 1 (RS): Sc in 2nd ch from hook and in each ch across; turn. (20 (22, 24, 26) sc)\n"
+	gradedNext = "Ch 1, sc in each st across; turn. (20 (22, 24, 26) sc)\n"
 )
 
 // Wordings that a rule might take for a slip and that are none, and beside
@@ -116,6 +123,17 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"stars on both sides", "repeat-unended", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st* 6 times. (18 sc)\nFasten off.\n", 0},
 
 		{"a conversion", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 24) cm around, 5 cm (2 in) deep\n" + mat + "Fasten off.\n", 0},
+		{"what follows from a value short", "count-mismatch", gradedHead + "Ch 21 (23, 25).\n" + gradedRow + "Fasten off.\n", 0},
+		{"a size that comes to the other side", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 3 (4, 5, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 1},
+		{"told of sizes is not told of all", "side-parity", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 3 (4, 5, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 0},
+		{"one turn and no side", "turn-missing", mat + "Row 2: Ch 1, sc in each st across. (12 sc)\nRow 3: " + plainRow + "Fasten off.\n", 0},
+		{"one turn alone", "turn-missing", strings.Replace(mat, "Row 1", "Row 1 (RS)", 1) + "Row 2: Ch 1, sc in each st across. (12 sc)\nRow 3: Ch 1, sc in each st across. (12 sc)\nFasten off.\n", 0},
+		{"one turn, and sides that alternate", "turn-missing", strings.Replace(mat, "Row 1", "Row 1 (RS)", 1) + "Row 2 (WS): Ch 1, sc in each st across. (12 sc)\nRow 3 (RS): Ch 1, sc in each st across. (12 sc)\nFasten off.\n", 1},
+		{"one turn, and the same side again", "turn-missing", strings.Replace(mat, "Row 1", "Row 1 (RS)", 1) + "Row 2 (WS): Ch 1, sc in each st across. (12 sc)\nRow 3 (WS): Ch 1, sc in each st across. (12 sc)\nFasten off.\n", 0},
+		{"a side after a turn that is not said", "side-parity", strings.Replace(mat, "Row 1", "Row 1 (RS)", 1) + "Row 2 (WS): Ch 1, sc in each st across. (12 sc)\nRow 3 (RS): " + plainRow + "Row 4 (RS): " + plainRow + "Fasten off.\n", 1},
+		{"the other side in every size", "side-parity", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 4 (4, 6, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 1},
+		{"joined round with the other side out", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 4 (5, 6, 7) rows: " + gradedNext + "Sl st in first st to join.\nRnd 1 (RS): " + strings.NewReplacer("across; turn", "around; join").Replace(gradedNext) + "Fasten off.\n", 1},
+		{"joined anew", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 4 (5, 6, 7) rows: " + gradedNext + "Fasten off.\nJoin A with sl st in first st.\nNext row (RS): " + gradedNext + "Fasten off.\n", 0},
 		{"a value short", "sizes-mismatch", "Sizes: S (M, L, XL)\nFinished size: 20 (22, 24) cm around\n" + mat + "Fasten off.\n", 1},
 		{"a value that falls", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 21) cm around\n" + mat + "Fasten off.\n", 1},
 	}

@@ -20,6 +20,12 @@ func titled(name, more string) string {
 	return "Pattern: " + name + "\nTerms: US\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\nFasten off.\n" + more
 }
 
+// around is a sound tube below some header.
+func around(header string) string {
+	return "Pattern: Hedge cuff\nTerms: US\n" + header + "\nPiece: Cuff\nWith A, ch 24; join.\nRnd 1: Ch 1, sc in each ch around; join. (24 sc)\n" +
+		"Rnds 2-9: Ch 1, sc in each st around; join. (24 sc)\nFasten off.\n"
+}
+
 // cupped is a disc of sc that grows by so few stitches that it cups, and what
 // follows it.
 func cupped(name, more string) string {
@@ -67,10 +73,36 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"the same on its side", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 cm x 10 cm (4 in x 4 in)\n"), 0},
 		{"rounded", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10.5 cm x 10 cm (4 1/4 in x 4 in)\n"), 0},
 		{"of something folded", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 5 cm x 10 cm (2 in x 4 in), folded\n"), 0},
+		{"one unit for both", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 x 10 cm (6 x 4 in)\n"), 1},
+		{"one unit for both, as it comes out", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 x 10 cm (4 x 4 in)\n"), 0},
+		{"a width and a height", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 cm (6 in) wide and 10 cm (4 in) tall\n"), 1},
+		{"a width and a height, as they come out", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 cm (4 in) wide and 10 cm (4 in) tall\n"), 0},
+		{"a width alone", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: width 15 cm (6 in)\n"), 1},
+		{"a width of half as much", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: width 5 cm (2 in)\n"), 0},
+		{"a square", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 cm (6 in) square\n"), 2},
+		{"a square, as it comes out", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 cm (4 in) square\n"), 0},
+		{"the word before the length", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: circumference 15 cm (6 in)\n"), 1},
+		{"the word behind the length", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 cm (6 in) around\n"), 1},
+		{"around, as it comes out", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: circumference 20 cm (8 in)\n"), 0},
 		{"inches that are not the centimetres", "measure-mismatch", headed("Finished size: 10 cm x 12 cm (4 in x 7 in)\n"), 1},
 		{"the size of a hook in the gauge", "measure-mismatch", headed("Gauge: 12 sc = 4 in with a 5 mm hook\n"), 0},
 
 		{"no head so small", "fit-doubtful", headed("For: women\nGauge: 12 sc and 14 rnds = 10 cm (4 in)\nFinished size: hat 38 cm (15 in) around\n"), 0},
+
+		{"abbreviations behind their meanings", "count-unknown", headed("\nAbbreviations\nchain (ch)\nsingle crochet (sc)\n"), 0},
+		{"a gauge of no length", "gauge-missing", headed("Gauge: 12 sc and 14 rows\n"), 1},
+		{"a gauge in words", "gauge-missing", headed("Gauge: 3 sc and 4 rows to the inch\n"), 0},
+		{"a gauge that does not matter", "gauge-missing", headed("Gauge: not important\nFinished size: 10 cm (4 in) square\n"), 0},
+		{"one system", "units-single", headed("Gauge: 12 sc and 14 rows = 4\"\n"), 1},
+		{"both systems", "units-single", headed("Gauge: 12 sc and 14 rows = 10 cm / 4 inches square\n"), 0},
+		{"both systems of a square", "units-single", headed("Gauge: 12 sc x 14 rows = 10 x 10 cm (4 x 4 in)\n"), 0},
+		{"yarn in yards", "units-single", headed("Yarn: green, 100 yd\n"), 0},
+		{"no bust so small", "fit-doubtful", headed("Sizes: S (M, L)\nFor: women\nFinished size: bust 62 (92, 102) cm\n"), 1},
+		{"busts as published", "fit-doubtful", headed("Sizes: S (M, L)\nFor: women\nFinished size: bust 82 (92, 102) cm\n"), 0},
+		{"children by their years", "fit-doubtful", headed("Sizes: 4 (6, 8)\nFor: children\nFinished size: chest 40 (71, 76) cm\n"), 1},
+		{"a width of one side", "fit-doubtful", headed("Sizes: S (M, L)\nFor: women\nFinished size: width 46 (51, 56) cm\n"), 0},
+		{"a bust for nobody in particular", "fit-doubtful", headed("Sizes: S (M, L)\nFinished size: bust 40 (44, 48) cm\n"), 0},
+		{"a body that falls as sizes grow", "sizes-mismatch", headed("Sizes: S (M, L)\nTo fit bust: 81 (91, 89) cm\n"), 1},
 
 		{"a button on a cozy", "small-parts", titled("Mug cozy", "Sew on the button.\n"), 0},
 		{"a button for a baby", "small-parts", titled("Baby jacket", "Sew on the button.\n"), 1},

@@ -1,13 +1,19 @@
 package lint_test
 
 import (
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
+	"stitchproof/lang/terms"
 	"stitchproof/lint"
 )
 
@@ -131,4 +137,37 @@ func TestEntriesAreTakenOut(t *testing.T) {
 		require.NoError(t, err)
 		assert.Contains(t, fixed.String(), want)
 	}
+}
+
+// A list written from use, in the terms of each dialect: nothing is unlisted or
+// unused then, and the pattern is worked as it was.
+func TestListOfAbbreviationsWritten(t *testing.T) {
+	rule, ok := lint.Find("abbreviations-missing")
+	require.True(t, ok)
+	paths, err := filepath.Glob("../testdata/[pw]*/*.crochet") // patterns and worked examples
+	require.NoError(t, err)
+	written := 0
+	for _, path := range paths {
+		content, err := os.ReadFile(path)
+		require.NoError(t, err)
+		for _, d := range []stitch.Dialect{stitch.US, stitch.UK} {
+			text := source.New(string(content))
+			edits, err := terms.Rewrite(syntax.Read(text), d, d)
+			if err != nil {
+				continue // it mixes both
+			}
+			text, err = text.Apply(edits)
+			require.NoError(t, err)
+			before := rule.Try(text.String())
+			for _, f := range of(before.Findings, rule.Name) {
+				written++
+				text, err = text.Apply(f.Fix.Edits)
+				require.NoError(t, err)
+				after := rule.Try(text.String())
+				assert.True(t, fabric.Same(before.Fabric, after.Fabric), "%s in %v terms is worked otherwise", path, d)
+				assert.Len(t, after.Findings, len(before.Findings)-1, "%s in %v terms:\n%s\n%s", path, d, listed(after.Findings), text)
+			}
+		}
+	}
+	assert.Greater(t, written, 100)
 }

@@ -25,10 +25,17 @@ func missingTurns(piece *fabric.Piece) []*fabric.Row {
 			missing = append(missing, row)
 		}
 	}
-	if !exceptional(len(missing), turned) {
-		return nil
+	if exceptional(len(missing), turned) || turned > 0 && len(missing) == 1 && facesAbout(missing[0]) {
+		return missing
 	}
-	return missing
+	return nil
+}
+
+// facesAbout tells whether a row and the next name their sides, and not the same:
+// the work is turned between them, whatever they say.
+func facesAbout(row *fabric.Row) bool {
+	side, next := row.Tree.Label.Side, row.After().Tree.Label.Side
+	return side != syntax.NoSide && next != syntax.NoSide && side != next
 }
 
 // exceptional tells whether some rows of a piece that lack something are

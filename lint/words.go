@@ -4,26 +4,16 @@ import (
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/source"
 )
 
 // counted is a number with its noun: "1 st", "4 sts", "2 ch-2 sps".
 func counted(n, noun string) string {
 	if n != "1" {
-		noun = plural(noun)
+		noun = inflect.Plural(noun)
 	}
 	return n + " " + noun
-}
-
-// plural is a noun for other numbers than one. Abbreviations of stitches stay
-// as they are: a maker reads 12 dc and 4 sc2tog, but 3 sts and 5 bobbles.
-func plural(noun string) string {
-	last := noun[strings.LastIndexByte(noun, ' ')+1:]
-	if last == "st" || last == "sp" || last == "rnd" || len(last) > 3 && strings.ContainsAny(last, "aeiou") &&
-		!strings.ContainsAny(last, "0123456789") && !strings.HasSuffix(last, "s") {
-		return noun + "s"
-	}
-	return noun
 }
 
 // either lists alternatives: "24 or 30", "A, B or the stem".

@@ -92,20 +92,17 @@ func (v *view) fixes(at source.Span) []deed {
 	return out
 }
 
-// allowances answer the findings at a place in a comment at the end of the line,
-// with the reason for a person to fill in.
+// allowances answer the findings at a place in a comment, with the reason for a
+// person to fill in.
 func (v *view) allowances(at source.Span) []deed {
 	var out []deed
 	for i := range v.Findings {
 		f := &v.Findings[i]
-		line := v.Text.Line(v.Text.LineOf(f.Span.End))
-		if _, known := lint.Find(f.Rule); !known || f.Span.End < at.Start || f.Span.Start > at.End || strings.Contains(v.Text.Slice(line), "//") {
+		edits := lint.Answer(v.Text, v.Findings[i:i+1], "say why")
+		if len(edits) == 0 || f.Span.End < at.Start || f.Span.Start > at.End {
 			continue
 		}
-		out = append(out, deed{
-			title: "let `" + f.Rule + "` be here, with a reason", kind: protocol.CodeActionKindQuickFix, about: f,
-			edits: []source.Edit{{Span: source.At(line.End), New: " // allow " + f.Rule + ": say why"}},
-		})
+		out = append(out, deed{title: "let `" + f.Rule + "` be here, with a reason", kind: protocol.CodeActionKindQuickFix, about: f, edits: edits})
 	}
 	return out
 }
@@ -131,7 +128,7 @@ func (v *view) translated() []rework.Change {
 	if v.Fabric.Dialect == stitch.Unsettled {
 		return nil
 	}
-	edits, err := terms.Rewrite(v.File, to)
+	edits, err := terms.Rewrite(v.File, v.Fabric.Dialect, to)
 	if err != nil || len(edits) == 0 {
 		return nil
 	}

@@ -18,6 +18,7 @@ type checkCommand struct {
 	Output     []string       `short:"o" sep:"none" placeholder:"[FORMAT=]FILE" help:"Write the report to a file; with a format, write one of that format as well. May be given several times."`
 	FailOn     *lint.Severity `placeholder:"SEVERITY" help:"The least severity that makes the exit code 1: info, warning, error or caution. Else what the settings say, else error."`
 	Statistics bool           `help:"Add all files up instead of listing what was found in each."`
+	Timing     bool           `help:"Tell on standard error how long each rule took over all files together."`
 	Quiet      bool           `short:"q" help:"Tell what was found and nothing else."`
 	Color      string         `enum:"auto,always,never" default:"auto" help:"Colour the report: ${enum}. Auto is on a terminal, unless NO_COLOR is set."`
 
@@ -48,6 +49,7 @@ func (c *checkCommand) Run(s *streams) error {
 		return c.nothing(s, found)
 	}
 	outcomes := run.all(found.inputs)
+	run.timing.write(s.err)
 	if c.WriteBaseline != "" {
 		return c.setAside(s, outcomes)
 	}
@@ -75,6 +77,9 @@ func (c *checkCommand) run(s *streams) (*checkRun, error) {
 		return nil, err
 	}
 	r := &checkRun{streams: s, checkCommand: c, settings: settings, progress: progressOn(s.err, c.Quiet)}
+	if c.Timing {
+		r.timing = &timing{}
+	}
 	if c.Baseline != "" {
 		r.baseline, err = baseline.Load(c.Baseline)
 	}

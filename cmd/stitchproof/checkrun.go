@@ -20,6 +20,7 @@ type checkRun struct {
 	settings *config.Finder
 	baseline *baseline.Baseline
 	progress *progress
+	timing   *timing // nil where nobody asked
 }
 
 // outcome is what came of one file.
@@ -29,6 +30,7 @@ type outcome struct {
 	stdin  bool
 	was    []byte // the file as it was read, where it may be changed
 	fixed  fix.Result
+	asWas  func() report.Checked // what is found in the file as it was read
 }
 
 // all checks the inputs, as many at a time as there are processors, and gives
@@ -61,6 +63,7 @@ func (r *checkRun) one(in inputs.Input) outcome {
 	var settings config.Effective
 	if err == nil {
 		settings, err = r.effective(r.settings, name)
+		settings.Took = r.timing.adder()
 	}
 	if err != nil {
 		unread := lint.Unread(source.New(""), lint.FileUnreadable, err.Error())
@@ -73,14 +76,18 @@ func (r *checkRun) one(in inputs.Input) outcome {
 	}
 	if r.wanted() {
 		o.was = content
-		o.fixed = fix.Fix(text, r.choice(), func(t *source.Text) []lint.Finding {
+		o.fixed = r.change(text, func(t *source.Text) []lint.Finding {
 			return r.baseline.Filter(name, t, settings.Analyze(t).Findings)
 		})
 		if !r.Diff {
 			text = o.fixed.Text
 		}
 	}
-	o.Checked = report.CheckedOf(name, settings.Analyze(text))
-	o.Findings = r.baseline.Filter(name, text, o.Findings)
+	look := func(text *source.Text) report.Checked {
+		c := report.CheckedOf(name, settings.Analyze(text))
+		c.Findings = r.baseline.Filter(name, text, c.Findings)
+		return c
+	}
+	o.Checked, o.asWas = look(text), func() report.Checked { return look(source.New(string(content))) }
 	return o
 }

@@ -5,11 +5,13 @@ import (
 	"fmt"
 	"io"
 	"slices"
+	"strings"
 
 	"github.com/rogpeppe/go-internal/diff"
 
 	"stitchproof/cmd/stitchproof/rewrite"
 	"stitchproof/lang/nearest"
+	"stitchproof/lang/source"
 	"stitchproof/lint"
 	"stitchproof/lint/fix"
 	"stitchproof/lint/inputs"
@@ -21,11 +23,32 @@ type fixFlags struct {
 	Fix      bool     `help:"Make the changes that are safe: they alter nothing that a maker makes."`
 	FixRisky bool     `help:"Make the first of the changes that a person should choose as well. Read what they did."`
 	FixOnly  []string `placeholder:"RULE" help:"Make only the changes that settle this rule's findings. May be given several times."`
+	Answer   string   `placeholder:"REASON" help:"Answer what is found, or left after fixing, in comments with this reason."`
 	Diff     bool     `help:"Show what would be changed, and write nothing; the exit code is 1 where there is something."`
 }
 
-// wanted tells whether anything is to be fixed.
-func (f *fixFlags) wanted() bool { return f.Fix || f.FixRisky || f.Diff }
+// wanted tells whether anything is to be changed.
+func (f *fixFlags) wanted() bool { return f.fixes() || f.Answer != "" }
+
+// fixes tells whether anything is to be fixed. What --diff shows by itself is what
+// --fix would do.
+func (f *fixFlags) fixes() bool { return f.Fix || f.FixRisky || f.Diff && f.Answer == "" }
+
+// change fixes a text, and answers what is left.
+func (f *fixFlags) change(text *source.Text, check func(*source.Text) []lint.Finding) fix.Result {
+	r := fix.Result{Text: text}
+	if f.fixes() {
+		r = fix.Fix(text, f.choice(), check)
+	}
+	if f.Answer == "" {
+		return r
+	}
+	edits := lint.Answer(r.Text, check(r.Text), f.Answer)
+	if answered, err := r.Text.Apply(edits); err == nil { // they stand on lines of their own
+		r.Text, r.Applied = answered, r.Applied+len(edits)
+	}
+	return r
+}
 
 func (f *fixFlags) choice() fix.Choice { return fix.Choice{Risky: f.FixRisky, Only: f.FixOnly} }
 
@@ -40,8 +63,11 @@ func (f *fixFlags) check() error {
 		}
 		return fmt.Errorf("no rule is called %q; `stitchproof rules` lists them", name)
 	}
-	if len(f.FixOnly) > 0 && !f.wanted() {
+	switch {
+	case len(f.FixOnly) > 0 && !f.fixes():
 		return errors.New("--fix-only says which changes --fix, --fix-risky or --diff makes: give one of them")
+	case strings.ContainsAny(f.Answer, "\r\n"):
+		return errors.New("the reason that --answer gives is one line")
 	}
 	return nil
 }
@@ -53,7 +79,7 @@ func (c *checkCommand) readsStdin() bool { return slices.Contains(c.Paths, input
 func (c *checkCommand) rewrite(s *streams, outcomes []outcome) (bool, error) {
 	var all []error
 	made, changed, left := 0, 0, 0
-	for _, o := range outcomes {
+	for i, o := range outcomes {
 		if o.fixed.Text == nil {
 			continue
 		}
@@ -62,7 +88,10 @@ func (c *checkCommand) rewrite(s *streams, outcomes []outcome) (bool, error) {
 		}
 		err := c.rewriteOne(s, o)
 		all = append(all, err)
-		if err == nil && o.fixed.Applied > 0 {
+		switch {
+		case err != nil:
+			outcomes[i].Checked = o.asWas()
+		case o.fixed.Applied > 0:
 			made, changed = made+o.fixed.Applied, changed+1
 		}
 	}

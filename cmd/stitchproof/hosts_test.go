@@ -6,6 +6,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -46,39 +47,81 @@ func runs(t *testing.T, folder, script string, env ...string) (string, error) {
 	return string(out), err
 }
 
+// step is one of a workflow or an action.
+type step struct {
+	Name, Run, Uses string
+	With, Env       map[string]string
+}
+
+// TestWorkflow runs the workflow in a clean clone: the steps of the action that it
+// uses, with what it gives them.
 func TestWorkflow(t *testing.T) {
 	folder := clone(t)
 	var workflow struct {
-		Jobs map[string]struct {
-			Steps []struct {
-				Name, Run, Uses string
-				With            map[string]string
-			}
-		}
+		Jobs map[string]struct{ Steps []step }
 	}
 	read(t, filepath.Join(folder, ".github/workflows/patterns.yml"), &workflow)
 	steps := workflow.Jobs["check"].Steps
-	temp := "RUNNER_TEMP=" + t.TempDir()
-	ran := 0
-	for _, step := range steps {
-		if step.Run != "" {
-			out, err := runs(t, folder, step.Run, temp)
-			require.NoError(t, err, "%s:\n%s", step.Name, out)
-			ran++
-		}
-	}
-	require.Equal(t, 2, ran)
+	at := slices.IndexFunc(steps, func(s step) bool { return s.Uses == "./" })
+	require.Positive(t, at)
+	act := action(t, folder, steps[at].With)
+	out, err := act()
+	require.NoError(t, err, out)
 	report := steps[len(steps)-1].With["sarif_file"]
 	text, err := os.ReadFile(filepath.Join(folder, report))
 	require.NoError(t, err, "the report to upload")
 	assert.Contains(t, string(text), `"version": "2.1.0"`)
 
-	// A fault in a pattern fails the same step.
+	// A fault in a pattern fails it.
 	broken := filepath.Join(folder, "testdata/patterns/broken.crochet")
 	require.NoError(t, os.WriteFile(broken, []byte("Terms: US\n\nPiece: Haw\nRnd 1: 6 sc in magic ring. (7 sc)\nFasten off.\n"), 0o644))
-	out, err := runs(t, folder, steps[3].Run, temp)
+	out, err = act()
 	assert.Error(t, err, out)
 	assert.Contains(t, out, "broken.crochet:4:")
+
+	// Without anything chosen the whole folder is checked.
+	out, err = action(t, folder, nil)()
+	assert.Error(t, err)
+	assert.Contains(t, out, "testdata/broken/acorn--wrong-count.crochet:")
+}
+
+// action gives what runs the steps of the packaged action with some inputs.
+func action(t *testing.T, folder string, with map[string]string) func() (string, error) {
+	t.Helper()
+	var action struct {
+		Inputs map[string]struct{ Default string }
+		Runs   struct{ Steps []step }
+	}
+	read(t, filepath.Join(folder, "action.yml"), &action)
+	var given []string
+	for name, input := range action.Inputs {
+		value, ok := with[name]
+		if !ok {
+			value = input.Default
+		}
+		given = append(given, "${{ inputs."+name+" }}", value)
+	}
+	for name := range with {
+		require.Contains(t, action.Inputs, name)
+	}
+	env := []string{"RUNNER_TEMP=" + t.TempDir(), "GITHUB_ACTION_PATH=" + folder}
+	return func() (all string, err error) {
+		ran := 0
+		for _, s := range action.Runs.Steps {
+			if s.Run == "" || err != nil {
+				continue
+			}
+			for name, value := range s.Env {
+				env = append(env, name+"="+strings.NewReplacer(given...).Replace(value))
+			}
+			var out string
+			out, err = runs(t, folder, s.Run, env...)
+			all += out
+			ran++
+		}
+		require.Equal(t, 2, ran)
+		return all, err
+	}
 }
 
 func TestPreCommitHook(t *testing.T) {

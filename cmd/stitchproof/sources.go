@@ -16,11 +16,17 @@ import (
 // ending is the ending of the files that a folder is searched for.
 const ending = config.Ending
 
+// configFlags choose the file of settings.
+type configFlags struct {
+	Config   string `placeholder:"FILE" help:"Use these settings for all files, whatever ${config} lies beside them."`
+	NoConfig bool   `help:"Use no settings but those given here."`
+}
+
 // settingsFlags choose the settings.
 type settingsFlags struct {
-	Config   string            `placeholder:"FILE" help:"Use these settings for all files, whatever ${config} lies beside them."`
-	NoConfig bool              `help:"Use no settings but those given here."`
-	Level    map[string]string `mapsep:"," placeholder:"RULE=LEVEL" help:"What is made of a rule, a family of rules, or all: off, info, warning, error or caution. May be given several times."`
+	configFlags
+
+	Level map[string]string `mapsep:"," placeholder:"RULE=LEVEL" help:"What is made of a rule, a family of rules, or all: off, info, warning, error or caution. May be given several times."`
 }
 
 // finder finds the settings of files.
@@ -28,6 +34,10 @@ func (f *settingsFlags) finder() (*config.Finder, error) {
 	if _, err := f.levels(); err != nil {
 		return nil, err
 	}
+	return f.configFlags.finder()
+}
+
+func (f *configFlags) finder() (*config.Finder, error) {
 	switch {
 	case f.Config != "" && f.NoConfig:
 		return nil, errors.New("--config and --no-config cannot both hold")

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"path/filepath"
 
 	"stitchproof/cmd/stitchproof/rewrite"
 	"stitchproof/lang/source"
@@ -18,6 +19,8 @@ type termsCommand struct {
 	To    string `enum:"us,uk" required:"" placeholder:"us|uk" help:"Whose terms to write it in: ${enum}."`
 	Write bool   `xor:"output" help:"Rewrite the file instead of printing it."`
 	Diff  bool   `xor:"output" help:"Print what would change instead of the whole."`
+
+	configFlags
 }
 
 // dialects are what --to takes.
@@ -33,7 +36,11 @@ func (c *termsCommand) Run(s *streams) error {
 	if err != nil {
 		return err
 	}
-	now, err := inTerms(was, dialects[c.To])
+	usual, err := c.usual()
+	if err != nil {
+		return err
+	}
+	now, err := inTerms(was, usual, dialects[c.To])
 	if err != nil {
 		return fmt.Errorf("%s: %w", c.File, err)
 	}
@@ -48,9 +55,22 @@ func (c *termsCommand) Run(s *streams) error {
 	return err
 }
 
+// usual is whose terms the house writes, Unsettled where the settings do not say.
+func (c *termsCommand) usual() (stitch.Dialect, error) {
+	finder, err := c.finder()
+	if err != nil {
+		return stitch.Unsettled, err
+	}
+	settings, err := finder.In(filepath.Dir(c.File))
+	if err != nil {
+		return stitch.Unsettled, err
+	}
+	return settings.For(c.File).Dialect, nil
+}
+
 // inTerms is a pattern in the words of a dialect.
-func inTerms(text *source.Text, to stitch.Dialect) (*source.Text, error) {
-	edits, err := terms.Rewrite(syntax.Read(text), to)
+func inTerms(text *source.Text, usual, to stitch.Dialect) (*source.Text, error) {
+	edits, err := terms.Rewrite(syntax.Read(text), usual, to)
 	if err != nil {
 		return nil, err
 	}

@@ -21,12 +21,9 @@ import (
 func WorkAfter(before *Fabric, file *syntax.File, house stitch.Dialect) *Fabric {
 	f := &Fabric{File: file}
 	if before == nil {
-		f.Terms = terms.Find(file)
+		f.Terms = terms.Find(file).Or(house)
 	} else {
-		f.Terms = terms.FindAfter(before.Terms, file)
-	}
-	if f.Dialect == stitch.Unsettled {
-		f.Dialect = house
+		f.Terms = terms.FindAfter(before.Terms, file).Or(house)
 	}
 	f.words = newWords(file, f.Dialect)
 	a := again{of: f}

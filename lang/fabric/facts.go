@@ -147,7 +147,8 @@ type Row struct {
 	Joined, Turned, Round bool
 	// Repeats is how many rows this instruction stands for (`Rows 3-8` is 6), by size.
 	Repeats []int
-	// Side is the side that faces by the turns, where it is known.
+	// Side is the side that faces by the turns, where it is known and the same in
+	// every size.
 	Side syntax.SideKind
 
 	stage stage // the work before it, kept of few rows: see Swatch

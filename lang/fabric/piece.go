@@ -530,7 +530,11 @@ func (k *worker) face(row *Row, u unit, o *outcome) {
 		if k.side == syntax.NoSide || joinsAnew(row.Tree.Clauses) && row.Tree.Label.Side != syntax.NoSide {
 			k.side = row.Tree.Label.Side
 		}
-		row.Side, k.faced = k.side, true
+		if k.faced = true; k.size == 0 {
+			row.Side = k.side
+		} else if row.Side != k.side {
+			row.Side = syntax.NoSide
+		}
 	}
 	k.turned = h.turned || !h.round && !h.notTurned
 	if k.side != syntax.NoSide && k.turned {

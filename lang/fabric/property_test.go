@@ -894,7 +894,7 @@ func TestRewrittenInOtherTermsIsTheSamePiece(t *testing.T) {
 // inTerms rewrites a pattern in a dialect.
 func inTerms(t *rapid.T, text string, d stitch.Dialect) string {
 	f := syntax.Read(source.New(text))
-	edits, err := terms.Rewrite(f, d)
+	edits, err := terms.Rewrite(f, stitch.Unsettled, d)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,6 +1,10 @@
 package fabric
 
-import "slices"
+import (
+	"slices"
+
+	"stitchproof/lang/stitch"
+)
 
 // Same tells whether two patterns come to the same work: every piece the same
 // stitches, each in the same place, in every size, with as much of it known. How
@@ -11,23 +15,28 @@ func Same(a, b *Fabric) bool {
 }
 
 func samePiece(p, q *Piece) bool {
-	return slices.EqualFunc(p.Stitches, q.Stitches, func(s, t []Stitch) bool { return slices.EqualFunc(s, t, equivalent) }) &&
+	return slices.EqualFunc(p.Stitches, q.Stitches, func(s, t []Stitch) bool { return slices.EqualFunc(s, t, Stitch.Like) }) &&
 		slices.Equal(p.known(), q.known())
 }
 
-func equivalent(s, t Stitch) bool {
+// Like tells whether two stitches are worked alike and each in the same place,
+// whichever instruction made them and whatever the pattern calls them.
+func (s Stitch) Like(t Stitch) bool {
 	return sameKind(s, t) && s.Chains == t.Chains && s.Into == t.Into && s.Over == t.Over && s.Apart == t.Apart &&
 		s.Turning == t.Turning && s.Post == t.Post && s.Loop == t.Loop
 }
 
-// sameKind compares what was worked, whatever the pattern calls it; of stitches that
-// only the pattern knows, what they come to.
+// sameKind compares what was worked; of stitches that only the pattern knows, what
+// they come to.
 func sameKind(s, t Stitch) bool {
-	if s.Kind == nil || t.Kind == nil || s.Own == "" || t.Own == "" {
+	if s.Kind == t.Kind || s.Kind == nil || t.Kind == nil {
 		return s.Kind == t.Kind
 	}
-	return s.Kind == t.Kind || s.Kind.Class == t.Kind.Class && s.Kind.Makes == t.Kind.Makes
+	return !traded(s.Kind) && !traded(t.Kind) && s.Kind.Class == t.Kind.Class && s.Kind.Makes == t.Kind.Makes
 }
+
+// traded tells a stitch of the trade from one that only the pattern knows.
+func traded(k *stitch.Stitch) bool { return stitch.ByID(k.ID) == k }
 
 // known is how many rows of the piece could be counted and how many could not,
 // in each size.

@@ -1,9 +1,11 @@
 package fabric_test
 
 import (
+	"os"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -28,4 +30,13 @@ func TestSame(t *testing.T) {
 	} {
 		assert.Equal(t, same, fabric.Same(worked(cup), worked(text)), text)
 	}
+}
+
+// What stands for stitches that a row states, and that only the pattern knows, is
+// the same each time.
+func TestSameOfWhatIsStated(t *testing.T) {
+	text, err := os.ReadFile("../../testdata/broken/bramble-shell-runner--sc-part.crochet")
+	require.NoError(t, err)
+	worked := func() *fabric.Fabric { return fabric.Work(syntax.Read(source.New(string(text)))) }
+	assert.True(t, fabric.Same(worked(), worked()))
 }

@@ -1,6 +1,7 @@
 package house
 
 import (
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -63,7 +64,7 @@ func (r *reader) run(c syntax.Clause, n *syntax.Work, begins bool) {
 	first := r.row.Tree.Source(c.Span)[0]
 	if begins && first >= '0' && first <= '9' || first >= 'A' && first <= 'Z' {
 		for way, text := range ways {
-			ways[way] = capital(text)
+			ways[way] = inflect.Capital(text)
 		}
 	}
 	out := map[string][]rewriting{}

@@ -50,16 +50,14 @@ func otherRow(a, b *fabric.Piece) int {
 	return first
 }
 
-// otherStitch is the row of the first stitch that is not the same in two fabrics.
-// Which clause made it does not matter.
+// otherStitch is the row of the first stitch that is not the same in two fabrics,
+// of the same row, yarn and name: of how a pattern is written nothing else may change.
 func otherStitch(a, b []fabric.Stitch) (row int, other bool) {
 	for i := range a {
 		if i == len(b) {
 			return a[i].Row, true
 		}
-		x, y := a[i], b[i]
-		x.Clause, y.Clause = 0, 0
-		if x != y {
+		if x, y := a[i], b[i]; !x.Like(y) || x.Row != y.Row || x.Yarn != y.Yarn || x.Own != y.Own {
 			return x.Row, true
 		}
 	}

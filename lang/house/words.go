@@ -2,9 +2,8 @@ package house
 
 import (
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -85,29 +84,11 @@ func (r *reader) word(t syntax.Token, ways map[string]string) {
 	out := map[string][]rewriting{}
 	for way, text := range ways {
 		if !strings.EqualFold(now, text) {
-			text = likeCase(text, now)
+			text = inflect.Like(text, now)
 		} else {
 			text = now
 		}
 		out[way] = []rewriting{{t.Span, text}}
 	}
 	r.use(t.Span, out)
-}
-
-// likeCase writes a word with a capital, or all in capitals, where another has
-// them.
-func likeCase(text, like string) string {
-	first, size := utf8.DecodeRuneInString(like)
-	switch {
-	case !unicode.IsUpper(first):
-		return text
-	case len(like) > size && like == strings.ToUpper(like) && like != strings.ToLower(like) && len(like) > 2:
-		return strings.ToUpper(text)
-	}
-	return capital(text)
-}
-
-func capital(text string) string {
-	first, size := utf8.DecodeRuneInString(text)
-	return string(unicode.ToUpper(first)) + text[size:]
 }

@@ -27,6 +27,9 @@ type List struct {
 	Swatch *Swatch
 	// Finished is the finished size as written, nil for none.
 	Finished *syntax.Field
+	// ToFit is the body that the piece is to fit, and Ease by how much it is wider
+	// than that, less than 0 where it is narrower; nil where it is not said.
+	ToFit, Ease *Extent
 	// For is for whom the piece is made, "" where that is not said.
 	For Wearer
 }
@@ -67,6 +70,10 @@ func Read(file *syntax.File) *List {
 			l.Swatch = readSwatch(f)
 		case "finished size":
 			l.Finished = f
+		case "to fit":
+			l.ToFit = readExtent(f)
+		case "ease":
+			l.Ease = readEase(f)
 		}
 		if supply[f.Key] {
 			l.Given = l.Given || f.Value != ""

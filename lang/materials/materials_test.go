@@ -116,3 +116,43 @@ func TestWearers(t *testing.T) {
 		assert.Equal(t, want, read(header).For, header)
 	}
 }
+
+// In millimetres; the first metric length counts.
+func TestExtents(t *testing.T) {
+	extent := func(e *materials.Extent) string {
+		if e == nil {
+			return ""
+		}
+		return fmt.Sprintf("%.0f %.0f", e.Low.Vals, e.High.Vals)
+	}
+	for value, want := range map[string]string{
+		"bust 81 (91, 101) cm":  "[810 910 1010] [810 910 1010]",
+		"32 in (81 cm)":         "[810] [810]",
+		"bust 81-86 (91-96) cm": "[810 910] [860 960]",
+		"chest 81 to 86 cm":     "[810] [860]",
+		"bust 81–86 cm":         "[810] [860]",
+		"28 in":                 "[711] [711]",
+		"most grown-ups":        "",
+		"2 1/2-4 in":            "[64] [102]",
+		"bust of 86 cm, shown on a body of 81-86 cm": "[860] [860]",
+	} {
+		assert.Equal(t, want, extent(read("To fit: "+value).ToFit), value)
+	}
+	for value, want := range map[string]string{
+		"5 cm (2 in) of positive ease":     "[50] [50]",
+		"5-10 cm of negative ease":         "[-100] [-50]",
+		"-5 cm":                            "[-50] [-50]",
+		"10 cm less than your own bust":    "[-100] [-100]",
+		"none":                             "[0] [0]",
+		"Zero ease":                        "[0] [0]",
+		"0":                                "[0] [0]",
+		"0.5 cm":                           "[5] [5]",
+		"loose":                            "[102] [152]",
+		"very close-fitting":               "[-102] [0]",
+		"from 2 in negative to 2 positive": "",
+		"as you like it":                   "",
+		"5 (5, 7.5) cm at the bust":        "[50 50 75] [50 50 75]",
+	} {
+		assert.Equal(t, want, extent(read("Ease: "+value).Ease), value)
+	}
+}

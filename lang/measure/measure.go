@@ -17,6 +17,9 @@ type Size struct {
 	// Width is that of the widest row; Around is the longest way round; Across is
 	// the width of a disc worked from its middle; Height is that of all rows.
 	Width, Around, Across, Height float64
+	// Steady is the width, or the way round, of at least half of the rows, 0 where
+	// the piece has no such part; First is that of the first row.
+	Steady, First float64
 	// Stitches and Rows are what they are reckoned from.
 	Stitches, Rows int
 	// Exact is set where all but a few rows are in the stitch that the gauge counts,
@@ -34,7 +37,7 @@ func (s Size) Round() bool { return s.Around > 0 }
 // a gauge, of a piece with branches, or where a row could not be counted or is
 // not what it states.
 func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size int) Size {
-	r := reckoner{list: list, dialect: worked.Dialect, size: size, grows: true}
+	r := reckoner{list: list, dialect: worked.Dialect, size: size, grows: true, widths: map[float64]int{}}
 	if len(list.Gauges) == 0 || piece.From != nil {
 		return Size{}
 	}
@@ -86,6 +89,7 @@ type reckoner struct {
 	size    int
 	out     Size
 	widest  float64
+	widths  map[float64]int // how many rows are so wide
 	before  int
 	inexact int  // rows that are not in the gauge's stitch
 	sharp   bool // the widest row is
@@ -116,7 +120,11 @@ func (r *reckoner) add(row *fabric.Row) bool {
 	if g.Stitches == 0 || g.Length == 0 {
 		return false
 	}
-	if width := float64(n) * g.Length / g.Stitches; width > r.widest {
+	width := float64(n) * g.Length / g.Stitches
+	if r.out.Rows == 0 {
+		r.out.First = width
+	}
+	if width > r.widest {
 		r.widest, r.sharp, r.out.Stitches, r.out.Gauge = width, exact, n, g
 	}
 	rows := row.Repeats[r.size]
@@ -126,6 +134,7 @@ func (r *reckoner) add(row *fabric.Row) bool {
 	r.grows = r.grows && n > r.before && (rows == 1 || row.Index == 0)
 	r.before = n
 	r.out.Rows += rows
+	r.widths[width] += rows
 	if !exact {
 		r.inexact += rows
 	}
@@ -139,6 +148,11 @@ const fewOf = 10
 // total is what the rows come to.
 func (r *reckoner) total(flat bool) Size {
 	r.out.Exact = r.sharp && fewOf*r.inexact <= r.out.Rows
+	for width, rows := range r.widths {
+		if 2*rows >= r.out.Rows && width > r.out.Steady {
+			r.out.Steady = width
+		}
+	}
 	if flat {
 		r.out.Width = r.widest
 		return r.out

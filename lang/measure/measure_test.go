@@ -44,6 +44,16 @@ func TestSizes(t *testing.T) {
 	assert.False(t, sizeOf(t, "dog-rose-and-bramble-flower", 0).Exact, "petals of several stitches")
 }
 
+// Of a front of 20 rows whose armholes begin in Row 15, the lower rows tell.
+func TestSteadyWidth(t *testing.T) {
+	file := syntax.Read(source.New("Gauge: 10 sc and 10 rows = 10 cm\nTerms: US\n\nPiece: Front\nCh 31.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (30 sc)\n" +
+		"Row 2: Ch 1, 2 sc in first st, sc in each st across to last st, 2 sc in last st; turn. (32 sc)\nRows 3-14: Ch 1, sc in each st across; turn. (32 sc)\n" +
+		"Rows 15-20: Ch 1, sc in next 20 sts, leave remaining sts unworked; turn. (20 sc)\n"))
+	worked := fabric.Work(file)
+	s := measure.Of(materials.Read(file), worked, worked.Pieces[0], 0)
+	assert.Equal(t, []float64{300, 320, 320}, []float64{s.First, s.Steady, s.Width})
+}
+
 func TestNoSizeWithoutGauge(t *testing.T) {
 	file := syntax.Read(source.New("Pattern: Mat\nTerms: US\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\n"))
 	worked := fabric.Work(file)

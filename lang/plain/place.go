@@ -3,6 +3,7 @@ package plain
 import (
 	"strings"
 
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/syntax"
 )
 
@@ -100,7 +101,7 @@ func (s *speaker) nouns(p syntax.Place, each bool) string {
 		if one {
 			return s.noun(n)
 		}
-		return plurals(s.noun(n))
+		return inflect.Plural(s.noun(n))
 	}
 	out := name(p.Noun)
 	for _, also := range p.Also {

@@ -1,8 +1,7 @@
 package plain
 
 import (
-	"strings"
-
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/syntax"
 )
 
@@ -13,27 +12,13 @@ func amount(n syntax.Num, noun string) string {
 		n = syntax.One(1)
 	}
 	if plural(n) {
-		noun = plurals(noun)
+		noun = inflect.Plural(noun)
 	}
 	return n.String() + " " + noun
 }
 
 // plural tells whether a number is of several things.
 func plural(n syntax.Num) bool { return n.Written() && !n.Equal(syntax.One(1)) }
-
-// plurals makes several of one thing. What is short is an abbreviation, which
-// reads alike of one and of several.
-func plurals(noun string) string {
-	for _, word := range [...]string{"stitch", "space", "chain", "end", "row", "ring", "edge", "side", "group", "corner", "base", "top"} {
-		if strings.HasSuffix(noun, word) {
-			if word == "stitch" {
-				return noun + "es"
-			}
-			return noun + "s"
-		}
-	}
-	return noun
-}
 
 func when(b bool, s string) string {
 	if b {

@@ -4,9 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -48,7 +47,7 @@ func (p *Pattern) Rename(n *names.Name, m names.Mention, to string) ([]source.Ed
 		}
 		name := to
 		if n.Kind == names.Piece && other.Declares {
-			name = capitalsOf(p.Text.Slice(span), to)
+			name = inflect.Like(to, p.Text.Slice(span)) // capitals alone may set a heading apart: `MOTIF`, or `Body` above Row 1
 		}
 		edits = append(edits, source.Edit{Span: span, New: name})
 	}
@@ -60,19 +59,6 @@ func (p *Pattern) Rename(n *names.Name, m names.Mention, to string) ([]source.Ed
 		return nil, fmt.Errorf("the pattern would read otherwise with %q; that word has a meaning already", to)
 	}
 	return edits, nil
-}
-
-// capitalsOf writes a name with the capitals of the heading that it replaces: they
-// alone may set it apart, as in `MOTIF` or in `Body` above Row 1.
-func capitalsOf(heading, name string) string {
-	first, size := utf8.DecodeRuneInString(name)
-	switch {
-	case len(heading) > 1 && heading == strings.ToUpper(heading) && heading != strings.ToLower(heading):
-		return strings.ToUpper(name)
-	case heading != "" && heading[:1] != strings.ToLower(heading[:1]):
-		return string(unicode.ToUpper(first)) + name[size:]
-	}
-	return name
 }
 
 // trade tells whether a word names a stitch of the trade, which a pattern may well

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/rework"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -210,16 +211,8 @@ func (w *writing) last(s *state, offer func(text, detail string), noun string) {
 	if n := (syntax.Num{Vals: s.left}).String(); n == "1" {
 		offer("last "+noun, "the only one left")
 	} else {
-		offer("last "+n+" "+strings.TrimSuffix(noun, "s")+plural(noun), "all that are left")
+		offer("last "+n+" "+inflect.Plural(strings.TrimSuffix(noun, "s")), "all that are left")
 	}
-}
-
-// plural is the ending of more than one: chains have none in the trade.
-func plural(noun string) string {
-	if noun == "ch" {
-		return ""
-	}
-	return "s"
 }
 
 // way is how a row goes to its end.

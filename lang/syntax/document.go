@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -233,7 +234,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 	if d.section == "" {
 		return false
 	}
-	if beginsRow(trimmed) && !(d.section == "notes" && goesOnList(trimmed)) {
+	if beginsRow(trimmed) && !(d.section == "notes" && goesOnList(trimmed)) && !(d.section == "abbreviations" && shortBehind(trimmed)) {
 		d.section = ""
 		return false
 	}
@@ -242,7 +243,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 		if d.defined(trimmed, span, d.section == "special stitches") {
 			return true
 		}
-		if line := d.file.Text.Slice(span); d.section == "abbreviations" && strings.Contains(line, ",") || line[0] == ' ' || line[0] == '\t' {
+		if line := d.file.Text.Slice(span); d.section == "abbreviations" && (strings.Contains(line, ",") || shortBehind(trimmed)) || line[0] == ' ' || line[0] == '\t' {
 			break
 		}
 		d.section = ""
@@ -262,6 +263,15 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 	}
 	d.add(block{kind: blockProse, span: span})
 	return true
+}
+
+// behind takes an entry of a list that has the word behind what it is short for.
+var behind = regexp.MustCompile(`^[-•* ]*\pL[\pL ()-]+ \(([^()]{1,20}(?:\(s\))?)\)\.?$`)
+
+// shortBehind tells an entry such as `chain (ch)`.
+func shortBehind(trimmed string) bool {
+	m := behind.FindStringSubmatch(trimmed)
+	return m != nil && knownWord(strings.TrimSuffix(m[1], "(s)"))
 }
 
 // vocabulary adds the words the pattern defines to those of the trade. Where they

@@ -200,6 +200,18 @@ definition sl st is slip stitch
 definition rep is repeat
 row 1: chain 8
 `},
+	{"abbreviations behind their meanings", `Abbreviations
+chain (ch)
+stitch(es) (st(s))
+single crochet (sc)
+
+Row 1: Sc in next 3 ch.
+`, `prose "Abbreviations"
+prose "chain (ch)"
+prose "stitch(es) (st(s))"
+prose "single crochet (sc)"
+row 1: work sc each=1 next 3 ch
+`},
 	{"abbreviations in a line", `Abbreviations: ch = chain, tr = treble,
   dc = double crochet
 Row 1: ch 8.

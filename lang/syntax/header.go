@@ -17,6 +17,7 @@ var headerKeys = map[string]string{
 	"yarn": "yarn", "yarns": "yarn", "thread": "yarn", "wool": "yarn", "colour": "yarn", "color": "yarn",
 	"gauge": "gauge", "tension": "gauge",
 	"finished size": "finished size", "finished measurements": "finished size", "measurements": "finished size", "measures": "finished size",
+	"to fit": "to fit", "to fit bust": "to fit", "to fit chest": "to fit", "to fit head": "to fit",
 	"notions": "notions", "you will also need": "notions", "other materials": "notions", "extras": "notions",
 	"materials": "materials", "you will need": "materials", "what you need": "materials",
 	"skill level": "skill level", "level": "skill level", "difficulty": "skill level",

@@ -58,10 +58,27 @@ func FindLengths(text string) []WrittenLength {
 			l.Vals = append(l.Vals, v*millimetres[l.Unit])
 		}
 		if l.Written() {
+			out = append(out, l.bare(text)...)
 			out = append(out, l)
 		}
 	}
 	return out
+}
+
+// bareText takes a number that has its unit from the length after it: `15 x 10 cm`.
+var bareText = regexp.MustCompile(`(?i)((?:\d[\d½¼¾⅓⅔⅛⅜⅝⅞.,/() ]*)?[\d½¼¾⅓⅔⅛⅜⅝⅞)])\s*(?:x|×|by)\s*$`)
+
+// bare are the numbers before a length that are given in its unit.
+func (l WrittenLength) bare(text string) []WrittenLength {
+	m := bareText.FindStringSubmatchIndex(text[:l.Span.Start])
+	if m == nil {
+		return nil
+	}
+	first := WrittenLength{Unit: l.Unit, Span: source.Span{Start: m[2], End: m[3]}}
+	for _, v := range values(text[m[2]:m[3]]) {
+		first.Vals = append(first.Vals, v*millimetres[l.Unit])
+	}
+	return append(first.bare(text), first)
 }
 
 // ParseLength finds the first metric length in a text, else the first one. It

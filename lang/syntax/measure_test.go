@@ -40,6 +40,24 @@ func TestFindLengths(t *testing.T) {
 	assert.False(t, syntax.FindLengths(text)[2].Metric())
 }
 
+// A number before a length has its unit.
+func TestLengthsOfOneUnit(t *testing.T) {
+	for text, want := range map[string][]float64{
+		"15 x 10 cm":              {150, 100},
+		"15 x 10 x 2.5 cm":        {150, 100, 25},
+		"15 (20) by 10 (12) cm":   {150, 200, 100, 120},
+		"4 1/2 x 8 in":            {114.3, 203.2},
+		"20 sts x 10 rows = 5 cm": {50},
+		"8 cm x 10 cm":            {80, 100},
+	} {
+		var got []float64
+		for _, l := range syntax.FindLengths(text) {
+			got = append(got, l.Vals...)
+		}
+		assert.InDeltaSlice(t, want, got, 1e-9, text)
+	}
+}
+
 func TestGauges(t *testing.T) {
 	for text, want := range map[string]syntax.Gauge{
 		"24 sc and 28 rows = 10 cm":             {Stitches: 24, Rows: 28, Length: 100, Of: "sc"},

@@ -3,6 +3,8 @@ package terms
 import (
 	"strings"
 	"unicode"
+
+	"stitchproof/lang/inflect"
 )
 
 // inLetters writes words, given in lower case, with the capitals of what they
@@ -84,8 +86,8 @@ func capitals(old, now []string) {
 			continue // digits
 		}
 		all = all && run == strings.ToUpper(run)
-		each = each && run == capital(lower)
-		first = first && (words == 0 && run == capital(lower) || words > 0 && run == lower)
+		each = each && run == inflect.Capital(lower)
+		first = first && (words == 0 && run == inflect.Capital(lower) || words > 0 && run == lower)
 		words++
 	}
 	begun := false
@@ -98,19 +100,12 @@ func capitals(old, now []string) {
 		case all:
 			now[i] = strings.ToUpper(run)
 		case first && !begun, each && words > 1:
-			now[i] = capital(run)
+			now[i] = inflect.Capital(run)
 		case !first:
 			now[i] = letterByLetter(was, run)
 		}
 		begun = begun || unicode.IsLetter([]rune(run)[0])
 	}
-}
-
-// capital writes a word in lower case with a capital.
-func capital(word string) string {
-	r := []rune(word)
-	r[0] = unicode.ToUpper(r[0])
-	return string(r)
 }
 
 // letterByLetter keeps of an old word what the new one begins and ends with, and

@@ -30,10 +30,11 @@ func (e *UnsettledError) Error() string {
 //
 // Rewritten twice, a pattern is again what it was, but for that line and for
 // spellings that its dialect has several of: trc comes back as tr. There are no
-// edits for a pattern that is in the dialect already. The error is an
-// [UnsettledError].
-func Rewrite(f *syntax.File, to stitch.Dialect) ([]source.Edit, error) {
-	t := Find(f)
+// edits for a pattern that is in the dialect already. One in which nothing shows
+// whose words it uses is taken to be in usual, which may be Unsettled. The error
+// is an [UnsettledError].
+func Rewrite(f *syntax.File, usual, to stitch.Dialect) ([]source.Edit, error) {
+	t := Find(f).Or(usual)
 	if t.Dialect == stitch.Unsettled || len(t.Strangers()) > 0 {
 		return nil, &UnsettledError{t}
 	}

@@ -23,7 +23,7 @@ func read(text string) *syntax.File { return syntax.Read(source.New(text)) }
 func rewritten(t *testing.T, text string, to stitch.Dialect) string {
 	t.Helper()
 	file := read(text)
-	edits, err := terms.Rewrite(file, to)
+	edits, err := terms.Rewrite(file, stitch.Unsettled, to)
 	require.NoError(t, err)
 	out, err := file.Text.Apply(edits)
 	require.NoError(t, err)
@@ -159,13 +159,21 @@ func TestWhatIsNotRewritten(t *testing.T) {
 		"Rnd 1: 6 sc in ring, htr in next st.\n":        "mixes US and UK terms: `htr` is a word of UK terms only",
 		"Terms: UK\nRnd 1: 6 dc in ring, sc in ring.\n": "mixes US and UK terms: `sc` is a word of US terms only",
 	} {
-		edits, err := terms.Rewrite(read(text), stitch.UK)
+		edits, err := terms.Rewrite(read(text), stitch.Unsettled, stitch.UK)
 		assert.ErrorContains(t, err, want)
 		var unsettled *terms.UnsettledError
 		assert.ErrorAs(t, err, &unsettled)
 		assert.Empty(t, edits)
 	}
-	edits, err := terms.Rewrite(read("Terms: UK\nRnd 1: 6 dc in ring.\n"), stitch.UK)
+	for text, usual := range map[string]stitch.Dialect{
+		"Terms: UK\nRnd 1: 6 dc in ring.\n": stitch.US, // what it says goes before what is usual
+		"Rnd 1: 6 dc in ring.\n":            stitch.UK,
+	} {
+		edits, err := terms.Rewrite(read(text), usual, stitch.UK)
+		assert.NoError(t, err)
+		assert.Empty(t, edits)
+	}
+	edits, err := terms.Rewrite(read("Rnd 1: 6 dc in ring.\n"), stitch.UK, stitch.US)
 	assert.NoError(t, err)
-	assert.Empty(t, edits)
+	assert.Len(t, edits, 2, "the stitch and the line that states the terms")
 }

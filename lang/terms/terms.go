@@ -53,6 +53,15 @@ type Terms struct {
 	shown shownIn
 }
 
+// Or takes a pattern in which nothing settles whose words it uses to be in a
+// dialect.
+func (t Terms) Or(usual stitch.Dialect) Terms {
+	if t.Dialect == stitch.Unsettled {
+		t.Dialect = usual
+	}
+	return t
+}
+
 // Stated tells whether the pattern itself says whose words it uses.
 func (t Terms) Stated() bool { return len(t.Evidence) > 0 && t.Evidence[0].Kind == Statement }
 

@@ -190,7 +190,7 @@ func (e *effect) choose(l *layer, at string, c choices) {
 		e.note(l, at, "dialect", e.Dialect)
 	}
 	if c.Style.LineWidth != nil {
-		e.Style.Width = *c.Style.LineWidth
+		e.Style.Width = int(*c.Style.LineWidth)
 		e.note(l, at, "style.line-width", e.Style.Width)
 	}
 	for name, way := range c.Style.Ways {

@@ -124,6 +124,7 @@ func TestFaultsNameTheirPlaceAndWhatIsMeant(t *testing.T) {
 		"[style.ways]\nskips = \"sk\"\n":                                  `:2: nothing that is written in several ways is called "skips"; perhaps "skip" is meant`,
 		"style.ways.skip = \"skipp\"\n":                                   `:1: "skipp" is no way of skipping stitches; perhaps "skip" is meant`,
 		"dialect = \"US\n":                                                `:1:`,
+		"[style]\nline-width = -5\n":                                      `:2`,
 		"extends = \"nowhere.toml\"\n":                                    `:1: cannot extend: `,
 		"extends = \"stitchproof.toml\"\n":                                `extend each other in a circle`,
 	} {

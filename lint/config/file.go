@@ -82,7 +82,7 @@ type choices struct {
 // style is how the house has its patterns written.
 type style struct {
 	// How many characters a line of an instruction may have.
-	LineWidth *int `toml:"line-width,omitempty"`
+	LineWidth *uint16 `toml:"line-width,omitempty" jsonschema:"minimum=0,maximum=65535"`
 	// Which way is written, of things that are written in several ways.
 	Ways ways `toml:"ways,omitempty"`
 }
@@ -126,6 +126,7 @@ func read(name string) (*layer, error) {
 		return nil, err
 	}
 	l := &layer{name: name}
+	data = bytes.TrimPrefix(data, []byte("\uFEFF")) // some editors of Windows write one
 	d := toml.NewDecoder(bytes.NewReader(data)).DisallowUnknownFields()
 	if err := d.Decode(&l.file); err != nil {
 		return nil, told(name, err)

@@ -114,7 +114,7 @@ func valid(t *testing.T, text string) error {
 	schema, err := c.Compile("settings")
 	require.NoError(t, err)
 	var v any
-	require.NoError(t, toml.Unmarshal([]byte(text), &v))
+	require.NoError(t, toml.Unmarshal([]byte(strings.TrimPrefix(text, "\uFEFF")), &v))
 	raw, err := json.Marshal(v)
 	require.NoError(t, err)
 	instance, err := validator.UnmarshalJSON(bytes.NewReader(raw))
@@ -127,7 +127,7 @@ func TestSchemaAgreesWithTheReader(t *testing.T) {
 	for name, text := range map[string]string{
 		"empty": "", "all": everything, "uncommented example": uncommented(t),
 		"unknown key": "dialct = \"US\"\n", "unknown rule": "[rules]\ncount-mismach = \"off\"\n", "unknown level": "[rules]\nall = \"grave\"\n",
-		"no paths": "[[override]]\ndialect = \"UK\"\n", "unknown dialect": "dialect = \"French\"\n", "number": "fail-on = 3\n", "unknown way": "style.ways.repeat = \"daggers\"\n", "nothing with ways": "style.ways.moon = \"full\"\n",
+		"no paths": "[[override]]\ndialect = \"UK\"\n", "unknown dialect": "dialect = \"French\"\n", "number": "fail-on = 3\n", "below nothing": "[style]\nline-width = -5\n", "a mark at the head": "\uFEFFdialect = \"UK\"\n", "unknown way": "style.ways.repeat = \"daggers\"\n", "nothing with ways": "style.ways.moon = \"full\"\n",
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := Load(file1(t, text))

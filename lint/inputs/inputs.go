@@ -86,7 +86,11 @@ func (s *search) named(name string) error {
 	case info.IsDir():
 		return s.folder(name)
 	}
-	return s.file(name, s.Force)
+	left, err := s.leavesFile(name, s.Force)
+	if !left && err == nil {
+		s.add(Input{Name: name})
+	}
+	return err
 }
 
 // glob takes the files that a glob means.
@@ -101,27 +105,31 @@ func (s *search) glob(pattern string) error {
 	}
 	slices.Sort(names)
 	for _, name := range names {
-		if err := s.file(name, true); err != nil {
+		left, err := s.leavesFile(name, true)
+		if err != nil {
 			return err
+		}
+		if !left {
+			s.addFound(name)
 		}
 	}
 	return nil
 }
 
-// file takes a file, unless it is to be left out.
-func (s *search) file(name string, heeding bool) error {
-	if heeding {
-		c, err := s.Settings.In(filepath.Dir(name))
-		if err != nil {
-			return err
-		}
-		if left, err := s.leaves(c, name, false); left || err != nil {
-			s.ignored++
-			return err
-		}
+// leavesFile tells whether a file is left out, where that is to be heeded.
+func (s *search) leavesFile(name string, heeding bool) (bool, error) {
+	if !heeding {
+		return false, nil
 	}
-	s.add(Input{Name: name})
-	return nil
+	c, err := s.Settings.In(filepath.Dir(name))
+	if err != nil {
+		return false, err
+	}
+	left, err := s.leaves(c, name, false)
+	if left {
+		s.ignored++
+	}
+	return left, err
 }
 
 // folder takes the patterns in a folder and the folders within it.
@@ -164,13 +172,18 @@ func (s *search) entry(c *config.Config, name string, e fs.DirEntry) error {
 	if e.IsDir() {
 		return s.folder(name)
 	}
+	s.addFound(name)
+	return nil
+}
+
+// addFound takes a file that nobody named. A pipe is none: it might never end.
+func (s *search) addFound(name string) {
 	switch info, err := os.Stat(name); {
 	case err != nil:
 		s.add(Input{name, plain(err)})
-	case info.Mode().IsRegular(): // a pipe might never end
+	case info.Mode().IsRegular():
 		s.add(Input{Name: name})
 	}
-	return nil
 }
 
 // leaves tells whether a file or folder is left out: by the command line, by the

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
-	"stitchproof/lang/plain"
 	"stitchproof/lang/syntax"
 	"stitchproof/lint"
 )
@@ -22,6 +21,8 @@ type Count struct {
 	// Needs is the yarn of all of them, nil where it cannot be told.
 	Needs  *CountNeeds  `json:"needs"`
 	Pieces []CountPiece `json:"pieces"`
+
+	of *fabric.Fabric
 }
 
 // CountPiece is one piece of the pattern.
@@ -87,7 +88,7 @@ type CountPart struct {
 
 // Counted makes the table of a pattern.
 func Counted(file string, a *lint.Analysis) *Count {
-	out := &Count{File: file, Sizes: append([]string{}, a.File.Sizes...), Pieces: []CountPiece{}}
+	out := &Count{File: file, Sizes: append([]string{}, a.File.Sizes...), Pieces: []CountPiece{}, of: a.Fabric}
 	for _, piece := range a.Fabric.Pieces {
 		out.Pieces = append(out.Pieces, countPiece(a, piece))
 	}
@@ -97,7 +98,10 @@ func Counted(file string, a *lint.Analysis) *Count {
 }
 
 // JSON writes the table for programs. It fails only where w does.
-func (c *Count) JSON(w io.Writer) error { return writeJSON(w, c) }
+func (c *Count) JSON(w io.Writer) error {
+	c.read()
+	return writeJSON(w, c)
+}
 
 func countPiece(a *lint.Analysis, piece *fabric.Piece) CountPiece {
 	line, _ := a.Text.LineColumn(piece.Tree.Span.Start)
@@ -119,7 +123,7 @@ func countRow(a *lint.Analysis, row *fabric.Row) CountRow {
 		Label: row.Tree.Label.Name(), Line: line, Text: strings.Join(strings.Fields(row.Tree.Text), " "),
 		Works: row.Works(), Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
 		Running: make([]*int, len(row.Tallies)), Unread: []string{}, Branches: branches(row), Compared: []CountPart{},
-		Shape: shape(row), Reading: readings(row.Tree, plain.Of(row.Tree, row.Tree.Clauses, a.Fabric.Dialect)),
+		Shape: shape(row),
 	}
 	if words, bends := a.Shape(row); bends {
 		out.bends = words

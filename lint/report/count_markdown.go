@@ -13,6 +13,9 @@ import (
 // the Markdown that GitHub reads. It fails only where w does.
 func (c *Count) Markdown(w io.Writer) error {
 	b := bufio.NewWriter(w)
+	if c.ShowReading {
+		c.read()
+	}
 	fmt.Fprintf(b, "# %s\n", markdown(c.File))
 	for i := range c.Pieces {
 		c.markdownPiece(b, &c.Pieces[i])

@@ -18,6 +18,15 @@ type CountReading struct {
 	Steps []CountReading `json:"steps"`
 }
 
+// read says of each row what it was read as, for those who want to know.
+func (c *Count) read() {
+	for i, piece := range c.of.Pieces {
+		for k, row := range piece.Rows {
+			c.Pieces[i].Rows[k].Reading = readings(row.Tree, plain.Of(row.Tree, row.Tree.Clauses, c.of.Dialect))
+		}
+	}
+}
+
 func readings(row *syntax.Row, clauses []plain.Reading) []CountReading {
 	out := make([]CountReading, len(clauses))
 	for i, c := range clauses {

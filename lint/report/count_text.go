@@ -13,6 +13,9 @@ import (
 // its sizes where they differ. It fails only where w does.
 func (c *Count) Text(w io.Writer) error {
 	b := bufio.NewWriter(w)
+	if c.ShowReading {
+		c.read()
+	}
 	fmt.Fprintln(b, visible(c.File))
 	if len(c.Sizes) > 1 {
 		fmt.Fprintf(b, "sizes %s (%s)\n", visible(c.Sizes[0]), visible(strings.Join(c.Sizes[1:], ", ")))

@@ -6,7 +6,6 @@ import (
 	"io"
 	"strings"
 
-	"stitchproof/lang/source"
 	"stitchproof/lint"
 )
 
@@ -14,6 +13,9 @@ import (
 func ExplainRule(w io.Writer, r *lint.Rule) error {
 	b := bufio.NewWriter(w)
 	fmt.Fprintf(b, "%s (%s, %s)\n\n%s\n\n%s\n", r.Name, r.Severity, r.Family, wrapped(r.Summary), wrapped(r.Why))
+	if r.Asked {
+		fmt.Fprintf(b, "\n%s\n", wrapped("It runs only where it is asked for by its name: in the settings, or by --level "+r.Name+"="+r.Severity.String()+"."))
+	}
 	if r.Check != nil {
 		examples(b, r)
 		fmt.Fprintf(b, "\nWhere it is as it should be, say so at the end of the line or in a line before it:\n\n%s// allow %s: the reason\n", margin, r.Name)
@@ -25,9 +27,9 @@ func ExplainRule(w io.Writer, r *lint.Rule) error {
 // examples shows what a rule finds, what it says, and what is right.
 func examples(b *bufio.Writer, r *lint.Rule) {
 	fmt.Fprintf(b, "\nFound in:\n\n%s\nIt says there:\n\n", indented(strings.ToValidUTF8(r.Bad, "\uFFFD")))
-	text := source.New(r.Bad)
-	for _, f := range lint.Analyze(text).Findings {
-		line, _ := text.LineColumn(f.Span.Start)
+	a := r.Try(r.Bad)
+	for _, f := range a.Findings {
+		line, _ := a.Text.LineColumn(f.Span.Start)
 		fmt.Fprintln(b, indented(wrapped(fmt.Sprintf("line %d: %s", line, f.Message))))
 		if f.Fix != nil {
 			fmt.Fprintln(b, indented(wrapped(fixLead(f.Fix)+": "+f.Fix.Title+by[f.Fix.Safe])))

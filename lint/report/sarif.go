@@ -57,7 +57,8 @@ type (
 		Markdown string `json:"markdown,omitempty"`
 	}
 	sarifLevel struct {
-		Level string `json:"level"`
+		Level   string `json:"level"`
+		Enabled bool   `json:"enabled"`
 	}
 	sarifRuleTags struct {
 		Tags []string `json:"tags"`
@@ -150,7 +151,7 @@ func sarifRules(rules []*lint.Rule) []sarifRule {
 		out = append(out, sarifRule{
 			ID: r.Name, ShortDescription: sarifText{Text: r.Summary}, FullDescription: sarifText{Text: r.Why},
 			Help:                 sarifText{Text: r.Summary + "\n\n" + r.Why + "\n", Markdown: markdownHelp(r)},
-			DefaultConfiguration: sarifLevel{sarifLevels[r.Severity]},
+			DefaultConfiguration: sarifLevel{sarifLevels[r.Severity], !r.Asked},
 			Properties:           sarifRuleTags{[]string{r.Family}},
 		})
 	}

@@ -64,18 +64,16 @@ func Settings(w io.Writer, files []string, e config.Effective, asJSON bool) erro
 // levelFrom is where a rule's level comes from: the choice for it, for its
 // family or for all.
 func levelFrom(e config.Effective, r *lint.Rule, from map[string]string) string {
-	for _, name := range []string{r.Name, r.Family, lint.All} {
-		if _, chosen := e.Levels[name]; !chosen {
-			continue
-		}
-		at, ok := from["rules."+name]
-		if !ok {
-			at = "the command line"
-		}
-		if name != r.Name {
-			at += ", as " + name
-		}
-		return at
+	name, chosen := e.Levels.Names(r)
+	if !chosen {
+		return ""
 	}
-	return ""
+	at, ok := from["rules."+name]
+	if !ok {
+		at = "the command line"
+	}
+	if name != r.Name {
+		at += ", as " + name
+	}
+	return at
 }

@@ -1,0 +1,46 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"io"
+	"maps"
+	"slices"
+	"sync"
+	"time"
+)
+
+// timing adds up how long each rule took, on files that are checked at the same
+// time.
+type timing struct {
+	mu   sync.Mutex
+	took map[string]time.Duration
+}
+
+// adder is what is told of each rule, nil where nobody asked for it.
+func (t *timing) adder() func(string, time.Duration) {
+	if t == nil {
+		return nil
+	}
+	return func(what string, d time.Duration) {
+		t.mu.Lock()
+		defer t.mu.Unlock()
+		if t.took == nil {
+			t.took = map[string]time.Duration{}
+		}
+		t.took[what] += d
+	}
+}
+
+// write tells what took how long in milliseconds, the slowest first.
+func (t *timing) write(w io.Writer) {
+	if t == nil {
+		return
+	}
+	names := slices.SortedFunc(maps.Keys(t.took), func(a, b string) int {
+		return cmp.Or(cmp.Compare(t.took[b], t.took[a]), cmp.Compare(a, b))
+	})
+	for _, name := range names {
+		fmt.Fprintf(w, "%10.1f ms  %s\n", float64(t.took[name].Microseconds())/1000, name)
+	}
+}
