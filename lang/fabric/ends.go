@@ -38,6 +38,8 @@ func (h *hand) join(n *syntax.Join) {
 		h.travel(n.Place)
 	case len(h.row) > 0 && nextStitch(n.Place) && h.remaining(syntax.Noun{}) > 0:
 		h.nextPlaces(stitch.ByID("sl st"), nil, 1, 1, n.Place.Noun) // `sl st to next st`, on the way
+	case h.nested && h.chains > 0 && worksOn(h.coming):
+		h.lose() // a ring of its own, made on the way
 	default:
 		h.closeDone()
 		h.space()
@@ -102,7 +104,7 @@ func (h *hand) travel(p syntax.Place) {
 	if h.round {
 		h.base = append(slices.Clone(h.base[i:]), h.base[:i]...)
 		i = 0
-		h.end = len(h.base)
+		h.end, h.spare = len(h.base), true
 	}
 	h.at, h.sub, h.held = i+1, 0, i
 }
@@ -168,10 +170,20 @@ func closing(p syntax.Place) bool {
 	return p.Pick == syntax.PickFirst || topOfChain(p) || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
 }
 
+// onCloser tells a place that is the stitch which closed the round below into its
+// last space, where this round began: `…, ending with ch 2, hdc in hdc`.
+func (h *hand) onCloser(p syntax.Place) bool {
+	if h.closed == nil || p.Noun.Kind != syntax.NounStitch || h.count(p.Noun) > 0 {
+		return false
+	}
+	k, _ := h.words.stitch(p.Noun.Stitch)
+	return k == h.closed
+}
+
 // joinsWith takes a stitch that closes the round instead of standing on it:
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
-	last := h.begun && (h.round || h.other) && closing(p) && h.lastWork && !w.Number.Written()
+	last := h.begun && (h.round || h.other) && (closing(p) || h.onCloser(p)) && h.lastWork && !w.Number.Written()
 	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip) || h.slipsOn(k, p)
 	if !closing || len(h.row) == 0 || h.fixed {
 		return false
@@ -239,7 +251,7 @@ func (h *hand) closingSpace(k *stitch.Stitch) {
 		}
 	}
 	h.space()
-	h.inLast = true
+	h.inLast, h.closer = true, k
 }
 
 // turn turns the work, or goes on along the other side of a chain.

@@ -11,7 +11,12 @@ import (
 
 // skip passes over places.
 func (h *hand) skip(p syntax.Place) {
+	if h.passesChain(p) {
+		h.lose() // what the row is worked on is not said
+		return
+	}
 	h.lay()
+	p = h.widened(p)
 	p.Noun = h.openNoun(p)
 	if p.Noun.Kind == syntax.NounTurning && !p.Noun.Length.Written() && h.turningTop() < 0 {
 		return // a turning chain that is no stitch is skipped by itself
@@ -69,6 +74,12 @@ func (h *hand) skip(p syntax.Place) {
 			return
 		}
 	}
+}
+
+// passesChain tells whether a row begins with chains and passes over as many: they
+// are no foundation, and nothing else lies below.
+func (h *hand) passesChain(p syntax.Place) bool {
+	return h.base == nil && !h.ring && len(h.row) == 0 && len(h.branches) == 0 && h.chains > 0 && p.Number.Or(h.size, 1) >= h.chains
 }
 
 // loopFromFirst passes over the first stitch of a round whose beginning chain makes
@@ -220,7 +231,7 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	if p.From != syntax.FromHook {
 		h.settleFor(g.Body)
 	}
-	p = h.inSameCorner(p)
+	p = h.inSameCorner(h.widened(p))
 	if h.risesIn(g.Body) {
 		h.arrive()
 		if p.Pick == syntax.PickNext && !p.Each && !p.Number.Written() && h.accepts(h.stitch(h.base[0]), p.Noun) && p.Noun.Kind != syntax.NounNone {

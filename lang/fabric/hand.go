@@ -59,9 +59,11 @@ type hand struct {
 	leaving   *past[run]          // what branches have made of this row
 	offshoots named[*past[[]int]] // what branches and those that left them have made, by their names
 
-	round     bool // the work goes round
-	inLast    bool // a stitch closed the round into its last space, where the hook stands now
-	reversed  bool // the base stands reversed against the row that made it
+	round     bool           // the work goes round
+	closer    *stitch.Stitch // the stitch that closed the round into its last space, nil for none
+	closed    *stitch.Stitch // the one that closed the round below so
+	inLast    bool           // a stitch closed the round into its last space, where the hook stands now
+	reversed  bool           // the base stands reversed against the row that made it
 	loop      syntax.Loop
 	yarn      string
 	object    int
@@ -106,6 +108,7 @@ type hand struct {
 	main             *stitch.Stitch // the row's own stitch, for inc and dec
 	works            bool
 	apartFrom        bool // a semicolon or a stop parts the clause at work from the one before
+	referred         bool // the words at work are another row's, which this one is said to be like
 	lastWork         bool // the clause at work is the row's last that works
 	joined, turned   bool // how the row ends
 	turnedFirst      bool // the row turns before its first stitch

@@ -93,6 +93,24 @@ func (h *hand) whole() bool {
 	return len(h.base) > 0
 }
 
+// widened is what a place means in a row that is worked like another: where the row
+// below has none of the stitches or spaces that the other row's words name, those
+// that stand in their stead.
+func (h *hand) widened(p syntax.Place) syntax.Place {
+	if !h.referred || h.count(p.Noun) > 0 {
+		return p
+	}
+	switch n := &p.Noun; n.Kind {
+	case syntax.NounStitch:
+		if k, own := h.words.stitch(n.Stitch); own == nil && k != nil && k.Class == stitch.Plain {
+			*n = syntax.Noun{Kind: syntax.NounAny}
+		}
+	case syntax.NounSpace:
+		n.Length = syntax.Num{}
+	}
+	return p
+}
+
 // next finds the next place of a kind and moves past it. It gives -1 where
 // there is none.
 func (h *hand) next(n syntax.Noun) int {

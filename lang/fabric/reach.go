@@ -53,7 +53,7 @@ func (h *hand) marked() int {
 
 // workAt works n stitches at a place that is named.
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
-	p = h.betweenGroups(p)
+	p = h.betweenGroups(h.widened(p))
 	p.Noun = h.openNoun(p)
 	if topOfChain(p) {
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
@@ -81,6 +81,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case n == 1 && len(h.row) > 0 && h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && p.Number.At(h.size) == h.chains && h.picot(k, n, h.chains):
 		return // `ch 4, sl st in 1st of the 4 ch`
 	case h.closesKnot(k, n, p):
+		return
+	case h.closesChain(k, n, p):
+		h.join(&syntax.Join{})
 		return
 	case p.Name != "" && h.aside(k, n, p):
 		return
@@ -160,6 +163,14 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 func (h *hand) closesKnot(k *stitch.Stitch, n int, p syntax.Place) bool {
 	return k.Class == stitch.Slip && n == 1 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && !p.Number.Written() &&
 		h.chains == 0 && len(h.row) > 0 && h.stitch(h.row[len(h.row)-1]).IsPicot()
+}
+
+// closesChain tells the slip stitch that makes a ring of the foundation chain: `ch
+// 40, sl st in 1st ch`.
+func (h *hand) closesChain(k *stitch.Stitch, n int, p syntax.Place) bool {
+	return k.Class == stitch.Slip && n == 1 && p.Pick == syntax.PickFirst && p.From == syntax.FromHere && p.Of == nil && !p.Number.Written() &&
+		(p.Noun.Kind == syntax.NounChain || p.Noun.Kind == syntax.NounAny) && h.base == nil && !h.ring && !h.fixed && !h.nested &&
+		len(h.row) == 0 && len(h.branches) == 0 && h.chains > 0
 }
 
 // onHook tells whether a numbered chain is one of those on the hook, partway through
@@ -472,10 +483,13 @@ func (h *hand) pair() {
 // pass goes past so many stitches.
 func (h *hand) pass(n int) {
 	for i := range n {
-		if h.next(syntax.Noun{}) < 0 {
-			h.missing(syntax.Noun{}, n-i)
-			return
+		if h.next(syntax.Noun{}) >= 0 {
+			continue
 		}
+		if !h.round || i == 0 {
+			h.missing(syntax.Noun{}, n-i)
+		}
+		return // the gap lies where the round ends and begins
 	}
 }
 

@@ -79,10 +79,10 @@ func (h *hand) times(r *syntax.Repeat) {
 	case syntax.More:
 		n++
 	case syntax.TimesOrAll:
-		if r.Starred {
+		if r.Starred || r.Whole {
 			h.met |= ReadTimesInAll
-			if h.choose&ReadTimesInAll == 0 {
-				n++
+			if r.Starred == (h.choose&ReadTimesInAll == 0) {
+				n++ // without a star it is N in all, unless only N more comes out
 			}
 		}
 	}
@@ -378,15 +378,24 @@ func (h *hand) remainder(r *syntax.Repeat, from, times int, last bool) {
 	h.at, h.sub = h.end, 0
 }
 
-// closesPast tells whether a round closes with the chains of its last repeat over
-// the places that the next one would have skipped: `sc in first st, ch 3, *skip
-// 1, sc in next st, ch 3; rep from * around, join`.
+// closesPast tells whether a round closes with chains over the places that the
+// next repeat would have skipped: `sc in first st, ch 3, *skip 1, sc in next st,
+// ch 3; rep from * around, join`, or `*ch 3, skip 1, sc in next st; rep from *
+// around, ch 3, join`.
 func (h *hand) closesPast(r *syntax.Repeat, over int) bool {
-	if !h.round || h.chains == 0 || len(h.after) == 0 {
+	body, rest := r.Body, h.after
+	if !h.round || len(rest) == 0 {
 		return false
 	}
-	_, joins := h.after[0].Node.(*syntax.Join)
-	skip, skips := r.Body[0].Node.(*syntax.Skip)
+	chains := h.chains > 0
+	if isChain(rest[0].Node) && len(body) > 1 && isChain(body[0].Node) {
+		body, rest, chains = body[1:], rest[1:], true
+	}
+	if !chains || len(rest) == 0 {
+		return false
+	}
+	_, joins := rest[0].Node.(*syntax.Join)
+	skip, skips := body[0].Node.(*syntax.Skip)
 	return joins && skips && skip.Place.Number.Or(h.size, 1) == over
 }
 

@@ -51,6 +51,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.edge, h.along, h.together = false, false, false
 	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
+	h.closed, h.closer = h.closer, nil
 }
 
 // standInLast begins a round in the last space of the one below, where a stitch
@@ -150,7 +151,7 @@ func (h *hand) leftOver() {
 		sp := syntax.Noun{Kind: syntax.NounSpace}
 		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
 	}
-	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() {
+	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() || h.partOfRing() {
 		return
 	}
 	if h.filling != nil && f.Name == "" && h.whole() {
@@ -185,6 +186,12 @@ func (h *hand) closesOver(f Fault) bool {
 		return f.N <= spaces
 	}
 	return f.N <= stitches
+}
+
+// partOfRing tells whether a row is worked along the chains of a ring and turned,
+// as a fan or the beginning of an edging is: it need not go all round.
+func (h *hand) partOfRing() bool {
+	return h.ring && h.turned && !h.joined && len(h.first) > 0 && slices.Contains(h.first, h.base[0])
 }
 
 // allInOneChain tells whether a piece begins with all its stitches in one chain,
