@@ -161,7 +161,7 @@ func (h *hand) closesByStitch() bool {
 	}
 	_, chain := h.after[0].Node.(*syntax.Chain)
 	w, stitches := h.after[1].Node.(*syntax.Work)
-	return chain && stitches && !h.slips(w.Stitch) && len(w.Places) == 1 && closing(w.Places[0]) && !worksOn(h.after[2:])
+	return chain && stitches && !h.slips(w.Stitch) && len(w.Places) == 1 && (closing(w.Places[0]) || h.onCloser(w.Places[0])) && !worksOn(h.after[2:])
 }
 
 // closing tells a place at which a round is closed: its first stitch, or what

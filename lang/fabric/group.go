@@ -11,8 +11,11 @@ import (
 
 // skip passes over places.
 func (h *hand) skip(p syntax.Place) {
-	if h.passesChain(p) {
+	if h.passesChain(p.Number.Or(h.size, 1)) {
 		h.lose() // what the row is worked on is not said
+		return
+	}
+	if h.passesTip(p) {
 		return
 	}
 	h.lay()
@@ -76,10 +79,52 @@ func (h *hand) skip(p syntax.Place) {
 	}
 }
 
-// passesChain tells whether a row begins with chains and passes over as many: they
-// are no foundation, and nothing else lies below.
-func (h *hand) passesChain(p syntax.Place) bool {
-	return h.base == nil && !h.ring && len(h.row) == 0 && len(h.branches) == 0 && h.chains > 0 && p.Number.Or(h.size, 1) >= h.chains
+// passesChain tells whether a row begins with chains and passes over n places, as
+// many or more: the chains are no foundation, and nothing else lies below.
+func (h *hand) passesChain(n int) bool {
+	return h.base == nil && !h.ring && len(h.row) == 0 && len(h.branches) == 0 && h.chains > 0 && n >= h.chains
+}
+
+// passesTip begins a branch where the skip is of the chains on the hook, not of the
+// row below: `ch 8, skip first ch, sc in next 7 ch`. It tells whether it is.
+func (h *hand) passesTip(p syntax.Place) bool {
+	n := p.Number.Or(h.size, 1)
+	named := p.Noun.Kind == syntax.NounChain
+	if len(h.base) == 0 || !named && (p.Noun.Kind != syntax.NounNone || p.Pick != syntax.PickFirst) || p.Of != nil || n >= h.chains {
+		return false
+	}
+	if h.at < h.end && named {
+		if s := h.stitch(h.base[h.at]); s.IsSpace() || s.Kind.Class == stitch.Chain {
+			return false
+		}
+	}
+	return h.worksBack(h.chains-n) && h.chainFromHook(h.mainOf(h.coming), n+1)
+}
+
+// worksBack tells whether what comes works along n chains, and no farther.
+func (h *hand) worksBack(n int) bool {
+	for _, c := range h.coming {
+		switch at := c.Node.(type) {
+		case *syntax.Work:
+			switch {
+			case len(at.Places) == 0:
+				n -= at.Number.Or(h.size, 1)
+			case len(at.Places) == 1 && at.Places[0].Noun.Kind == syntax.NounChain && at.Places[0].Each && !at.Places[0].Number.Written():
+				return true
+			case len(at.Places) == 1 && at.Places[0].Pick == syntax.PickNext:
+				n -= at.Places[0].Number.Or(h.size, 1)
+			default:
+				return false
+			}
+		case *syntax.Remark:
+		default:
+			return false
+		}
+		if n <= 0 {
+			return n == 0
+		}
+	}
+	return false
 }
 
 // loopFromFirst passes over the first stitch of a round whose beginning chain makes

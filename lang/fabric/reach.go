@@ -549,7 +549,13 @@ func gathering(k *stitch.Stitch, n int) *stitch.Stitch {
 // may be that of any stitch or chain: the older use of the word.
 func (h *hand) openNoun(p syntax.Place) syntax.Noun {
 	n := p.Noun
-	if n.Kind != syntax.NounSpace || n.Word != "loop" || n.Length.Written() || p.Pick == syntax.PickSame || h.count(n) > 0 {
+	if n.Kind != syntax.NounSpace || n.Word != "loop" || n.Length.Written() || p.Pick == syntax.PickSame {
+		return n
+	}
+	if h.words.tops && p.Of == nil {
+		return syntax.Noun{Kind: syntax.NounAny}
+	}
+	if h.count(n) > 0 {
 		return n
 	}
 	every := p.Each || p.Number.Written()
@@ -678,7 +684,7 @@ func (h *hand) alongside(p syntax.Place) syntax.Node {
 	if len(places) != 1 || !places[0].Each || places[0].Number.Written() {
 		return nil
 	}
-	q := places[0]
+	q := h.widened(places[0])
 	if q.Noun.Kind != syntax.NounSpace && q.Noun.Kind != syntax.NounCorner {
 		return nil
 	}
@@ -694,7 +700,7 @@ func (h *hand) alongside(p syntax.Place) syntax.Node {
 // those that it names.
 func (h *hand) eachWith(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place, with syntax.Node) {
 	e := h.usesOf(k, own)
-	q := placesOf(with)[0]
+	q := h.widened(placesOf(with)[0])
 	for h.at < h.end && !h.stopped() {
 		i, s := h.at, h.stitch(h.base[h.at])
 		h.at, h.sub = i+1, 0

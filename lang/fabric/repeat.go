@@ -194,9 +194,18 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 			h.end = max(limit, h.at)
 		}
 	}
+	if h.passesChain(leadingSkip(r, h.size)) {
+		h.lose()
+	}
 	h.lay()
 	span, from := h.span, h.at
+	after := h.after
+	h.after = append(slices.Clone(r.Ending), after...)
 	attempts := h.attempts(r)
+	for i := range attempts {
+		attempts[i].hand.after = after
+	}
+	h.after = after
 	if len(attempts) == 1 && r.Limit != syntax.ToLast && h.at < h.end {
 		h.list(r.Body) // not even one fits: what is missing is said where it runs out
 		h.upTo(end)

@@ -19,6 +19,9 @@ type words struct {
 	multiple struct{ unit, plus int }
 	marks    bool // a marker is placed somewhere in the pattern
 	gauge    syntax.Gauge
+	// tops is set where the pattern calls the top of any stitch a loop: it works
+	// into `successive loops`.
+	tops bool
 }
 
 // ownStitch is a stitch that the pattern defines.
@@ -55,6 +58,9 @@ func newWords(f *syntax.File, d stitch.Dialect) words {
 			if _, ok := c.Node.(*syntax.Marker); ok {
 				w.marks = true
 			}
+		}
+		for i, t := range r.Tokens {
+			w.tops = w.tops || t.Canon == "successive" && i+1 < len(r.Tokens) && r.Tokens[i+1].Canon == "loop"
 		}
 	})
 	for _, span := range f.Prose {

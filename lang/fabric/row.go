@@ -203,6 +203,9 @@ func (h *hand) allInOneChain() bool {
 	into := -1
 	for _, i := range h.row {
 		s := h.stitch(i)
+		if s.Turning {
+			continue // the chains passed over
+		}
 		if into >= 0 && s.Into >= 0 && s.Into != into {
 			return false
 		}

@@ -220,8 +220,12 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 				p.Elsewhere = true
 				return
 			}
-			if p.Pick == PickNth && owner.Noun.Kind == NounChain && owner.Number.Written() && owner.Pick == PickNext {
+			if (p.Pick == PickNth || p.Pick == PickFirst) && owner.Noun.Kind == NounChain && owner.Number.Written() && owner.Pick == PickNext {
 				owner.Noun, owner.Number = Noun{Kind: NounTurning, Length: owner.Number}, Num{} // `3rd of 6 ch`
+			}
+			if p.Noun.Kind == NounSpace && !p.Noun.Length.Written() && owner.Noun.Kind == NounChain && owner.Number.Written() && owner.Pick == PickNext {
+				p.Noun.Length = owner.Number // `the loop of 9 chain`
+				return
 			}
 			p.Of = owner
 			if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && (owner.Noun.Kind == NounGroup || owner.Noun.Kind == NounStitch) {

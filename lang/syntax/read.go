@@ -858,6 +858,9 @@ func (r *reader) work(g *gWork) Node {
 	for i, w := range g.Where {
 		if successive(w) && i < len(out.Places) {
 			out.Places[i].Number, out.Places[i].Each, out.Number = out.Number, true, Num{}
+			if p := &out.Places[i]; p.Noun.Word == "loop" {
+				p.Noun = Noun{Kind: NounAny, Word: "st"} // the top of any stitch
+			}
 		}
 	}
 	for i := range out.Places {
