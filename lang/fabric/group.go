@@ -277,6 +277,7 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 		h.settleFor(g.Body)
 	}
 	p = h.inSameCorner(h.widened(p))
+	p.Noun = h.openNoun(p)
 	if h.risesIn(g.Body) {
 		h.arrive()
 		if p.Pick == syntax.PickNext && !p.Each && !p.Number.Written() && h.accepts(h.stitch(h.base[0]), p.Noun) && p.Noun.Kind != syntax.NounNone {

@@ -244,6 +244,7 @@ func (h *hand) add(s Stitch) int {
 	}
 	s.Row, s.Clause, s.Yarn = h.rowIndex, h.clause, h.yarn
 	s.Object = h.object
+	h.joined = h.joined && len(h.row) > 0 // a ring that was formed in this line is no round
 	if s.Into >= 0 {
 		h.stands()
 	}
@@ -284,7 +285,6 @@ func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
 	if len(h.run) > 0 {
 		h.run, h.passedRun = nil, h.run
 	}
-	h.joined = h.joined && len(h.row) > 0 // a ring that was formed in this line is no round
 	h.spare = h.spare && (into != 0 || len(h.base) == 0)
 	h.inSpaces = h.inSpaces || target >= 0 && h.stitch(target).IsSpace()
 	for range n {

@@ -53,7 +53,7 @@ func (h *hand) marked() int {
 
 // workAt works n stitches at a place that is named.
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
-	p = h.betweenGroups(h.widened(p))
+	p = h.betweenGroups(h.widened(h.spelledOut(p)))
 	p.Noun = h.openNoun(p)
 	if topOfChain(p) {
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
@@ -536,6 +536,15 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 	h.inBlocks = p.Of != nil && p.Of.Noun.Kind == syntax.NounGroup
 	h.nextPlaces(k, own, n, m, p.Noun)
 	h.inBlocks = false
+}
+
+// spelledOut reads `the 5 chain` as so many single chains where no space of that
+// length lies below.
+func (h *hand) spelledOut(p syntax.Place) syntax.Place {
+	if n := p.Noun; n.Kind == syntax.NounSpace && n.Word == "ch" && h.count(n) == 0 {
+		p.Noun, p.Number = syntax.Noun{Kind: syntax.NounChain, Word: "ch"}, n.Length
+	}
+	return p
 }
 
 // gathering is a decrease of so many stitches into one.

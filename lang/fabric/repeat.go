@@ -215,6 +215,9 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 	best := h.choosing(r, attempts, tail, end)
 	*h = best
 	h.span = span
+	if !h.ring && h.at == from && h.end > from && worksOn(r.Body) {
+		h.lose() // it uses none of the row below: how often it is worked is not said
+	}
 	if r.Limit == syntax.Measured || r.Mirrored && len(r.Ending) == 0 && h.remaining(syntax.Noun{}) > 0 {
 		h.lose()
 	}

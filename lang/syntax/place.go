@@ -124,6 +124,9 @@ func (r *reader) place(g *gWhere) Place {
 	if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && p.Of != nil && isGroupNoun(p.Of.Noun) {
 		p.Noun.Kind = NounSpace // `in ch-3 of next shell`
 	}
+	if p.Noun.Kind == NounChain && p.Number.Written() && p.Pick == PickNext && p.From == FromHere && p.Of == nil && !p.Each && r.theNumber(g.Mods) {
+		p.Noun, p.Number = Noun{Kind: NounSpace, Length: p.Number, Word: "ch"}, Num{} // `11 dc into the 5 chain`
+	}
 	if p.Number.Written() && (p.Pick == PickFirst || p.Pick == PickLast) {
 		p.Each = false // `in each of last 2 sts` says no more than `in last 2 sts`
 	}
@@ -150,6 +153,16 @@ func (r *reader) place(g *gWhere) Place {
 		return Place{Each: true, To: ToLimit{Kind: ToNext, Noun: p.Noun}}
 	}
 	return p
+}
+
+// theNumber tells whether a number stands right behind `the`, and what it counts
+// right behind it: `the 5 chain`, which is one thing.
+func (r *reader) theNumber(mods []*gMod) bool {
+	if len(mods) != 2 || mods[0].Number == nil {
+		return false
+	}
+	at := mods[0].Pos.Offset
+	return at > 0 && r.tokens[at-1].Written == "the"
 }
 
 // isGroupNoun tells what is worked in one place, with chains among it.

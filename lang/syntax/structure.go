@@ -685,7 +685,7 @@ func (l *lister) flush(sep Separator) {
 // for anything else.
 func inAll(flat []Token) *Total {
 	n := len(flat)
-	if n < 4 || flat[0].Kind != Word || flat[0].Canon != "work" || flat[1].Kind != Number || flat[n-2].Canon != "in" || flat[n-1].Canon != "each" {
+	if n < 4 || flat[0].Kind != Word || flat[0].Canon != "work" || flat[1].Kind != Number || flat[n-2].Canon != "in" || flat[n-1].Written != "all" {
 		return nil
 	}
 	return asTotal(flat[1 : n-2])

@@ -174,7 +174,7 @@ func (l *scanner) group() []Token {
 			if entry.filler {
 				t.Canon = ""
 			}
-			if entry.canon == "group" || entry.filler && (r.lower == "still" || r.lower == "working") {
+			if entry.canon == "group" || entry.filler && (r.lower == "still" || r.lower == "working" || r.lower == "the") || entry.canon == "each" && r.lower == "all" {
 				t.Written = r.lower
 			}
 			if entry.canon == "corner" && strings.HasSuffix(l.raw[i+n-1].lower, "s") {
