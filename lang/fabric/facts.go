@@ -391,6 +391,7 @@ const (
 	ReadAllInRing                          // stitches of a first round go into the ring though no place is named for them
 	ReadListApart                          // of a list of stitches only the last goes in the place named at its end
 	ReadLoopFromFirst                      // the loop that a round begins with stands on its first stitch
+	ReadSpaceIsGap                         // a `space` is the gap between two groups that nothing parts, though there are chain spaces too
 	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch
 )
 

@@ -195,8 +195,39 @@ func (h *hand) betweenGroups(p syntax.Place) syntax.Place {
 	}
 	if h.gapped() {
 		p.Prep, p.Noun = syntax.Between, syntax.Noun{Kind: syntax.NounGroup, Word: "group"}
+		return p
+	}
+	if n.Word != "corner" && h.nextGap() >= 0 {
+		if h.met |= ReadSpaceIsGap; h.choose&ReadSpaceIsGap != 0 {
+			p.Prep, p.Noun = syntax.Between, syntax.Noun{Kind: syntax.NounGroup, Word: gapWord}
+		}
 	}
 	return p
+}
+
+// gapWord marks a place as the gap between any two groups that nothing parts.
+const gapWord = "gap"
+
+// nextGap finds the next gap between two groups that nothing parts, other than the
+// one just worked into: the index of what comes after it, -1 for none. A round
+// has one where it ends and begins.
+func (h *hand) nextGap() int {
+	for i := max(h.at, 1); i < h.end; i++ {
+		if i != h.gap && h.parted(h.base[i-1], h.base[i]) {
+			return i
+		}
+	}
+	if n := len(h.base); n > 1 && h.round && h.end == n && h.gap != n && h.at <= n && h.parted(h.base[n-1], h.base[0]) {
+		return n
+	}
+	return -1
+}
+
+// parted tells whether two neighbours belong to different groups, with no chain
+// between those.
+func (h *hand) parted(i, k int) bool {
+	a, b := h.stitch(i), h.stitch(k)
+	return !a.IsSpace() && !b.IsSpace() && a.Object != b.Object && (a.Object > 0 || a.Turning) && (b.Object > 0 || b.Turning)
 }
 
 // gapped tells whether the row below is made of groups that nothing parts: most
@@ -231,6 +262,9 @@ func (h *hand) groupAll(g *syntax.Group) {
 		return
 	}
 	h.lastGroup = g.Body
+	if g.Called.Written() {
+		h.tell(g.Called.Word, 1)
+	}
 	if g.Corner || slices.ContainsFunc(g.Places, func(p syntax.Place) bool { return p.Noun.Kind == syntax.NounCorner }) {
 		h.corner = g.Body
 	}

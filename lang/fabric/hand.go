@@ -60,6 +60,8 @@ type hand struct {
 	offshoots named[*past[[]int]] // what branches and those that left them have made, by their names
 
 	round     bool           // the work goes round
+	spiral    bool           // the round below was said not to be joined
+	unjoined  bool           // this one is
 	closer    *stitch.Stitch // the stitch that closed the round into its last space, nil for none
 	closed    *stitch.Stitch // the one that closed the round below so
 	inLast    bool           // a stitch closed the round into its last space, where the hook stands now
@@ -79,6 +81,7 @@ type hand struct {
 	opened    bool            // an opening is being worked around
 	lastGroup []syntax.Clause // what was worked together in one place last
 	corner    []syntax.Clause // what the pattern works at a corner, as far as it is known
+	gapIn     int             // the group whose gaps are worked one after the other, 0 for none
 	gap       int             // where the gap worked into last ended, -1 for none
 	spare     bool            // the round was led to its first place by a slip stitch, and nothing stands there yet
 	marks     []int           // stitches that carry a marker

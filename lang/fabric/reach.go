@@ -147,6 +147,10 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.eachLandmark(k, own, n, p)
 	case p.Center, p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:
 		h.landmark(k, own, n, p)
+	case h.alongOwnChain(p):
+		h.leaveUnmarked(k, 1)
+		h.each(k, own, n, p)
+		h.closeDone()
 	case p.Each && p.Pick == syntax.PickNext && !p.Number.Written(), p.Pick == syntax.PickRemaining && !p.Number.Written(), p.To.Kind != syntax.ToNothing:
 		h.each(k, own, n, p)
 	case p.Pick == syntax.PickFirst || p.Pick == syntax.PickLast || p.Pick == syntax.PickNth:
@@ -156,6 +160,13 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	default:
 		h.nextNamed(k, own, n, p)
 	}
+}
+
+// alongOwnChain tells whether `each` is of the chains just made, partway through a
+// row: `ch 15, sc in each ch`. Nothing else is left, or they are named.
+func (h *hand) alongOwnChain(p syntax.Place) bool {
+	return p.Each && !p.Number.Written() && p.To.Kind == syntax.ToNothing && len(p.Also) == 0 && len(h.row) > 0 && h.chains > MostTurning+1 && !h.fixed &&
+		(p.Noun.Kind == syntax.NounChain || p.Noun.Kind == syntax.NounNone) && h.remaining(p.Noun) == 0
 }
 
 // closesKnot tells the slip stitch that holds several picots together, in the
@@ -383,7 +394,7 @@ func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) 
 		h.eachGap(k, own, n)
 		return
 	}
-	if p.Noun.Kind == syntax.NounGroup && p.Pick != syntax.PickNth && h.groupAhead(p.Noun, p) < 0 {
+	if p.Noun.Kind == syntax.NounGroup && p.Noun.Word != gapWord && p.Pick != syntax.PickNth && h.groupAhead(p.Noun, p) < 0 {
 		if i := h.next(syntax.Noun{Kind: syntax.NounSpace}); i >= 0 { // chains part the groups
 			h.held = i
 			h.into(k, own, n, i)
@@ -423,8 +434,11 @@ func inCorners(node syntax.Node) bool {
 
 // eachGroupGap works after every group that is left.
 func (h *hand) eachGroupGap(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
-	for h.groupAhead(p.Noun, p) >= 0 && !h.stopped() {
-		h.skipGroups(1, p)
+	for p.Noun.Word == gapWord && h.nextGap() >= 0 || p.Noun.Word != gapWord && h.groupAhead(p.Noun, p) >= 0 {
+		if h.stopped() {
+			return
+		}
+		h.toGap(p)
 		h.inGap(k, own, n)
 	}
 	h.at, h.sub, h.full = h.end, 0, true
@@ -435,10 +449,24 @@ func (h *hand) eachGroupGap(k *stitch.Stitch, own *ownStitch, n int, p syntax.Pl
 func (h *hand) toGap(p syntax.Place) {
 	number := p.Number.Or(h.size, 1)
 	switch {
+	case p.Noun.Word == gapWord:
+		i := h.nextGap()
+		if h.loose = true; i < 0 {
+			h.missing(syntax.Noun{Kind: syntax.NounSpace}, 1)
+			return
+		}
+		h.at, h.sub = i, 0
 	case p.Pick == syntax.PickNth && p.Of != nil:
 		h.withinGroup(p)
 	case p.Noun.Kind == syntax.NounGroup || p.Noun.Kind == syntax.NounStitch && h.groups(p.Noun.Stitch):
 		h.skipGroups(1, p)
+	case number == 2 && p.Pick == syntax.PickFirst && p.Of != nil:
+		p.Pick, p.Nth = syntax.PickNth, 1
+		h.withinGroup(p) // `between first 2 tr of pineapple`
+		h.pass(1)
+		if h.at > 0 {
+			h.gapIn = h.stitch(h.base[h.at-1]).Object
+		}
 	case number == 2:
 		h.pair()
 	case number > 2:
@@ -471,13 +499,27 @@ func (h *hand) withinGroup(p syntax.Place) {
 // before.
 func (h *hand) pair() {
 	stitches := 2
-	if h.gap == h.at {
+	switch {
+	case h.gap != h.at:
+	case h.gapIn > 0 && h.at < h.end && h.stitch(h.base[h.at-1]).Object == h.gapIn && h.objectAhead() == h.gapIn:
+		stitches = 1 // one gap of the group after the other
+	default:
 		h.met |= ReadGapsAdjoin
 		if h.choose&ReadGapsAdjoin != 0 {
 			stitches = 1
 		}
 	}
 	h.pass(stitches)
+}
+
+// objectAhead is the group that the next stitch belongs to, 0 for none.
+func (h *hand) objectAhead() int {
+	for i := h.at; i < h.end; i++ {
+		if s := h.stitch(h.base[i]); !s.IsSpace() {
+			return s.Object
+		}
+	}
+	return 0
 }
 
 // pass goes past so many stitches.
@@ -503,6 +545,12 @@ func (h *hand) groups(ref syntax.StitchRef) bool {
 func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	m := p.Number.Or(h.size, 1)
 	if m <= 0 {
+		return
+	}
+	if h.isJoin(p.Noun) && h.leadingSlips() >= m && m > 1 {
+		h.row = h.row[m:] // `…, sc in the 2 sl sts at beg of rnd`: they are covered then
+		h.rowMade -= m
+		h.makeRest(k, own, n*m, h.effectOf(k))
 		return
 	}
 	if h.isJoin(p.Noun) {
@@ -582,6 +630,15 @@ func (h *hand) openNoun(p syntax.Place) syntax.Noun {
 // round below, which is no stitch of it.
 func (h *hand) isJoin(n syntax.Noun) bool {
 	return n.Kind == syntax.NounStitch && h.round && h.count(n) == 0 && h.slips(n.Stitch)
+}
+
+// leadingSlips is how many slip stitches the row begins with.
+func (h *hand) leadingSlips() int {
+	n := 0
+	for n < len(h.row) && !h.stitch(h.row[n]).IsSpace() && h.stitch(h.row[n]).Kind.Class == stitch.Slip {
+		n++
+	}
+	return n
 }
 
 // sameAgain works into the place that was worked into last.

@@ -268,9 +268,11 @@ func longOf(clauses []syntax.Clause) *syntax.Long {
 	return nil
 }
 
+// evenOf finds that a row goes on without shaping; nil where it works something
+// else first, after which that only tells of more such rows.
 func evenOf(clauses []syntax.Clause) *syntax.Even {
-	for _, c := range clauses {
-		if n, ok := c.Node.(*syntax.Even); ok {
+	for i, c := range clauses {
+		if n, ok := c.Node.(*syntax.Even); ok && !worksOn(clauses[:i]) {
 			return n
 		}
 	}

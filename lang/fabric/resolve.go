@@ -120,6 +120,13 @@ func (w *words) defineInPassing(f *syntax.File) {
 				define(n.Stitch, n.Body)
 			case *syntax.Work:
 				define(n.Stitch, n.Body)
+				if n.Called.Written() {
+					one := *n
+					one.Places, one.Called = nil, syntax.StitchRef{}
+					define(n.Called, []syntax.Clause{{Span: c.Span, Node: &one}})
+				}
+			case *syntax.Group:
+				define(n.Called, n.Body)
 			}
 		})
 	})

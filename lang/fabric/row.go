@@ -42,6 +42,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.met, h.against, h.rowMade = 0, 0, 0
 	h.bySpaces, h.overSpaces, h.inSpaces = false, false, false
 	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, named[int]{}, -1, -1
+	h.gapIn = 0
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.attached = false
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
@@ -50,6 +51,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.standInLast()
 	h.edge, h.along, h.together = false, false, false
 	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
+	h.spiral, h.unjoined = h.unjoined || h.spiral && h.round && !h.joined, false
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
 	h.closed, h.closer = h.closer, nil
 }

@@ -74,7 +74,7 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.PassBranch:
 		h.passBranch(n.Name)
 	case *syntax.NoJoin:
-		h.round = true
+		h.round, h.unjoined = true, true
 	case *syntax.Finish:
 		h.ended, h.cut = true, true
 	case *syntax.Motion:

@@ -80,7 +80,7 @@ func (r *reader) places(gs []*gWhere) []Place {
 				last.Row = One(max(p.Nth, 1))
 				continue
 			case p.Prep == Between && (last.Noun.Kind == NounSpace || last.Noun.Kind == NounTurning && last.Noun.Length.Written()):
-				if p.Pick = last.Pick; !p.Number.Written() {
+				if p.Pick, p.Each = last.Pick, last.Each; !p.Number.Written() {
 					p.Number = last.Number
 				}
 				*last = p

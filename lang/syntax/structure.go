@@ -138,6 +138,7 @@ type lister struct {
 	stars    int         // single stars that stand open
 	note     Counts      // what a bracket within the clause says of skipped chains
 	told     source.Span // a bracket within the clause that says how its stitch is drawn
+	called   StitchRef   // what a bracket within the clause calls what is worked
 	body     []Clause    // what a bracket within the clause says that its stitch is made of
 }
 
@@ -221,7 +222,7 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma)
 			break
 		}
-		if t.Written == "working" && l.inEach() && i+2 < hi && l.b.tokens[i+1].Canon == "last" && l.b.tokens[i+2].Kind == Stitch {
+		if t.Written == "working" && l.inEach() && i+2 < hi && (l.b.tokens[i+1].Canon == "last" || l.b.tokens[i+1].Kind == Number) && l.b.tokens[i+2].Kind == Stitch {
 			l.flush(SepComma) // `1 dc in each tr to end working last dc in top of 3 ch`
 			break
 		}
@@ -422,6 +423,7 @@ func (l *lister) gloss(open, end int) bool {
 		return true // `in next ch-3 (between 2 dc) make dc`
 	}
 	if len(inside) == 1 && inside[0].Kind == Stitch && end+1 < len(l.b.tokens) && l.b.tokens[end+1].Canon == "in" {
+		l.called = StitchRef{Word: inside[0].Canon, Meaning: inside[0].Stitch}
 		return true // `3 dc (shell) in next sp`
 	}
 	return false
@@ -619,7 +621,7 @@ func firstWord(tokens []Token) Token {
 // `in each sc and dc around`.
 func (l *lister) inEach() bool {
 	for _, t := range l.flat {
-		if t.Canon == "each" && t.Kind == Word {
+		if t.Kind == Word && (t.Canon == "each" || t.Canon == "across" || t.Canon == "around") {
 			return true
 		}
 	}
@@ -823,6 +825,12 @@ func (l *lister) read(node Node, span source.Span, sep Separator) {
 		with.Body = l.body
 		node, l.body = &with, nil
 	}
+	if w, ok := node.(*Work); ok && l.called.Written() {
+		with := *w
+		with.Called = l.called
+		node = &with
+	}
+	l.called = StitchRef{}
 	if w, ok := node.(*Work); ok && l.note.Said && (sep != SepNone || l.note.Span.Start <= span.End) {
 		with := *w
 		with.Counts = l.note

@@ -83,6 +83,9 @@ type Work struct {
 	// Body is what the stitch is said to be made of, where it is worked: `shell
 	// (2 dc, ch 2, 2 dc) in next sp`.
 	Body []Clause
+	// Called is what a bracket within the words calls what is worked: `3 dc (shell)
+	// in next sp`.
+	Called StitchRef
 }
 
 // Spacing is said of stitches with chains between them: `with ch 2 between`.
@@ -157,6 +160,8 @@ type Group struct {
 	// Listed is set where no bracket holds the steps together: the place may be
 	// that of the last alone, `2 dc, ch 1, 3 tr in next sp`.
 	Listed bool
+	// Called is what a bracket within the words calls the group.
+	Called StitchRef
 	// Corner is set where it is said to make a corner: a later `corner` is the same.
 	Corner bool
 	// Between is the number of chains between the stitches, where they are said
