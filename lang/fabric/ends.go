@@ -160,6 +160,9 @@ func (h *hand) closesByStitch() bool {
 		return false
 	}
 	_, chain := h.after[0].Node.(*syntax.Chain)
+	if _, joins := h.after[1].Node.(*syntax.Join); chain && joins {
+		return true // `…, ch 3, join`: the chains come back there
+	}
 	w, stitches := h.after[1].Node.(*syntax.Work)
 	return chain && stitches && !h.slips(w.Stitch) && len(w.Places) == 1 && (closing(w.Places[0]) || h.onCloser(w.Places[0])) && !worksOn(h.after[2:])
 }
@@ -171,13 +174,14 @@ func closing(p syntax.Place) bool {
 }
 
 // onCloser tells a place that is the stitch which closed the round below into its
-// last space, where this round began: `…, ending with ch 2, hdc in hdc`.
+// last space, or the slip stitch that led on from there: this round began in it,
+// `…, ending with ch 2, hdc in hdc`.
 func (h *hand) onCloser(p syntax.Place) bool {
-	if h.closed == nil || p.Noun.Kind != syntax.NounStitch || h.count(p.Noun) > 0 {
+	if p.Noun.Kind != syntax.NounStitch || h.count(p.Noun) > 0 {
 		return false
 	}
 	k, _ := h.words.stitch(p.Noun.Stitch)
-	return k == h.closed
+	return k != nil && (k == h.closed || k.Class == stitch.Slip && p.Pick == syntax.PickLast)
 }
 
 // joinsWith takes a stitch that closes the round instead of standing on it:

@@ -403,7 +403,12 @@ func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
 			if p.Of != nil {
 				group = p.Of.Noun
 			}
-			if i = h.groupAhead(group, p); i >= 0 {
+			if group.Kind == syntax.NounSpace {
+				p.Noun = group // the middle of a loop is in the loop
+			} else {
+				i = h.groupAhead(group, p)
+			}
+			if i >= 0 {
 				h.at, h.sub, h.held = max(h.at, i+1), 0, i
 			} else {
 				i = h.next(p.Noun) // a loop that stands alone has a middle, too

@@ -55,10 +55,11 @@ func (h *hand) marked() int {
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
 	p = h.betweenGroups(h.widened(h.spelledOut(p)))
 	p.Noun = h.openNoun(p)
+	p = h.theLast(p)
 	if topOfChain(p) {
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
 	}
-	if p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Noun.Kind == syntax.NounChain && p.Of == nil && len(h.base) > 0 && len(h.row) == 0 && h.chains >= p.Nth {
+	if h.countsFromHook(p) {
 		p.From = syntax.FromHook // `ch 6, dc in 4th ch`
 	}
 	if p.Pick == syntax.PickLast && p.Of == nil && h.turnedFirst && len(h.row) == 0 && worksOn(h.coming) {
@@ -136,7 +137,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.workAt(k, own, n, numbered, p, evenly)
 	case p.Below > 0 || p.Row.Written():
 		h.rowsBelow(k, own, n, p)
-	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase:
+	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase, len(h.row) <= 1 && h.closed != nil && h.onCloser(p):
 		h.sameAgain(k, own, n, p)
 	case p.Pick == syntax.PickPrevious && h.opened:
 		p.Pick = syntax.PickNext
@@ -182,6 +183,29 @@ func (h *hand) closesChain(k *stitch.Stitch, n int, p syntax.Place) bool {
 	return k.Class == stitch.Slip && n == 1 && p.Pick == syntax.PickFirst && p.From == syntax.FromHere && p.Of == nil && !p.Number.Written() &&
 		(p.Noun.Kind == syntax.NounChain || p.Noun.Kind == syntax.NounAny) && h.base == nil && !h.ring && !h.fixed && !h.nested &&
 		len(h.row) == 0 && len(h.branches) == 0 && h.chains > 0
+}
+
+// theLast reads the `same loop` behind a repeat that went `to last loop` as that
+// one: it was named, and nothing has been worked in it.
+func (h *hand) theLast(p syntax.Place) syntax.Place {
+	switch {
+	case !h.leavesLast:
+	case p.Pick == syntax.PickSame && h.remaining(p.Noun) == 1:
+		p.Pick = syntax.PickNext
+	case p.Of != nil && p.Of.Pick == syntax.PickSame && h.remaining(p.Of.Noun) == 1:
+		owner := *p.Of
+		owner.Pick, p.Of = syntax.PickNext, &owner
+	}
+	return p
+}
+
+// countsFromHook tells whether a numbered chain is counted from the hook though
+// nobody says so: a row begins with it, and the chains were only just made.
+func (h *hand) countsFromHook(p syntax.Place) bool {
+	if p.Pick != syntax.PickNth || p.From != syntax.FromHere || p.Of != nil || len(h.row) > 0 || h.chains < p.Nth {
+		return false
+	}
+	return p.Noun.Kind == syntax.NounChain && len(h.base) > 0 || p.Noun.Kind == syntax.NounAny && h.base == nil && !h.ring && len(h.branches) == 0
 }
 
 // onHook tells whether a numbered chain is one of those on the hook, partway through
@@ -1007,7 +1031,12 @@ func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 	if p.Of != nil && p.Of.Noun.Kind != syntax.NounNone {
 		group = p.Of.Noun
 	}
-	i := h.groupAhead(group, p)
+	i := -1
+	if group.Kind != syntax.NounSpace {
+		i = h.groupAhead(group, p)
+	} else if p.Of != nil {
+		p.Noun = group // the middle of a loop is in the loop
+	}
 	if i < 0 {
 		i = h.next(p.Noun)
 	}

@@ -198,7 +198,8 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 		h.lose()
 	}
 	h.lay()
-	span, from := h.span, h.at
+	h.standAtFirst(r, tail)
+	span, from, made := h.span, h.at, h.rowMade
 	after := h.after
 	h.after = append(slices.Clone(r.Ending), after...)
 	attempts := h.attempts(r)
@@ -221,14 +222,65 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 	if r.Limit == syntax.Measured || r.Mirrored && len(r.Ending) == 0 && h.remaining(syntax.Noun{}) > 0 {
 		h.lose()
 	}
+	h.endAtBeginning(r, from, made, tail)
 	h.remainder(r, from, attempts[len(attempts)-1].times, !worksOn(tail) && len(r.Ending) == 0)
 	h.upTo(end)
+	h.leavesLast = r.Limit == syntax.ToLast
 	if r.Limit == syntax.ToEnd || r.Limit == syntax.Unstated {
 		h.full = h.full || tail != nil && !worksOn(tail) && len(r.Ending) == 0
 	}
 	if !r.Stops && !h.replaces(r) {
 		h.workEnding(r)
 	}
+}
+
+// standAtFirst begins a round on its first stitch where the round closes with chains
+// from the last stitch of a repeat that begins with them: `*ch 3, sc in next sc;
+// rep from * around, ch 3, join`.
+func (h *hand) standAtFirst(r *syntax.Repeat, tail []syntax.Clause) {
+	if !h.round || h.ring || h.at > 0 || len(h.row) > 0 || len(tail) < 2 || !isChain(r.Body[0].Node) || !isChain(tail[0].Node) || len(r.Ending) > 0 {
+		return
+	}
+	if _, joins := tail[1].Node.(*syntax.Join); joins && !h.stitch(h.base[0]).IsSpace() {
+		h.next(syntax.Noun{})
+	}
+}
+
+// endAtBeginning works as much of a last repeat as there is room for, where the
+// rest of it is what the round began with: `sc in first 3 sts, *ch 3, skip 1, sc in
+// next 3 sts; rep from * around, ch 3, join`, over what is skipped last.
+func (h *hand) endAtBeginning(r *syntax.Repeat, from, made int, tail []syntax.Clause) {
+	if made == 0 || from == 0 || h.repeated == 0 || h.at >= h.end || !h.round || !h.known || h.worksIn(tail) || h.worksIn(r.Ending) || r.Stops || r.Limit == syntax.ToLast {
+		return
+	}
+	for k := len(r.Body) - 1; k > 0; k-- {
+		trial := *h
+		trial.list(r.Body[:k])
+		if trial.ranOut(len(h.faults)) {
+			continue
+		}
+		again := trial
+		again.list(r.Body[k:])
+		solid := h.whole() && !h.loose
+		if worksOn(r.Body[:k]) && again.rowMade-trial.rowMade == made && (!solid || trial.at == trial.end && h.placesOf(r.Body[k:]) == from) {
+			*h = trial
+		}
+		return
+	}
+}
+
+// worksIn tells whether steps work more than the slip stitch that joins.
+func (h *hand) worksIn(steps []syntax.Clause) bool {
+	return slices.ContainsFunc(steps, func(c syntax.Clause) bool { return worksOn([]syntax.Clause{c}) && !h.isSlip(c.Node) })
+}
+
+// placesOf is how many places some steps use, told by where the repeat at work was
+// worked last.
+func (h *hand) placesOf(steps []syntax.Clause) int {
+	trial := *h
+	trial.at = trial.origin
+	trial.list(steps)
+	return trial.at - h.origin
 }
 
 // workEnding works the ending that follows a last repeat.

@@ -42,7 +42,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.met, h.against, h.rowMade = 0, 0, 0
 	h.bySpaces, h.overSpaces, h.inSpaces = false, false, false
 	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, named[int]{}, -1, -1
-	h.gapIn = 0
+	h.gapIn, h.leavesLast = 0, false
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.attached = false
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false

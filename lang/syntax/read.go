@@ -600,6 +600,7 @@ func (r *reader) join(g *gJoin) Node {
 	if place.Noun.Kind == NounRing {
 		return &Join{Ring: true, With: with}
 	}
+	place.Elsewhere = place.Elsewhere || place.Number.Written() && elsewhere(place) // `join 3 blocks`
 	return &Join{Place: place, Ring: g.Form, With: with}
 }
 
@@ -699,6 +700,9 @@ func (r *reader) total(g *gTotal) Node {
 		out.Parts = []Part{{Number: r.num(g.Bare)}}
 		return out
 	}
+	if g.Of && r.eachSide() {
+		return &Remark{} // `(22 dc on each side)`: the row has several
+	}
 	for _, p := range g.Parts {
 		part := r.part(p)
 		if !part.Number.Written() {
@@ -707,6 +711,12 @@ func (r *reader) total(g *gTotal) Node {
 		out.Parts = append(out.Parts, part)
 	}
 	return out
+}
+
+// eachSide tells words that end `on each side`.
+func (r *reader) eachSide() bool {
+	n := len(r.tokens)
+	return n > 1 && r.tokens[n-2].Canon == "each" && (r.tokens[n-1].Canon == "side" || r.tokens[n-1].Canon == "edge")
 }
 
 func (r *reader) bracketed(g *gBracketed) Node {

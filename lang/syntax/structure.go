@@ -477,14 +477,18 @@ func (l *lister) leads() bool {
 	return first.Kind == Word && (first.Canon == "rep" || first.Canon == "in" || first.Canon == "fasten" || first.Canon == "multiple")
 }
 
-// toldHowOften tells the count of `repeat 6 times (24)` and `repeat (24)` from what
-// is repeated: `repeat (sc, inc) 6 times`.
+// toldHowOften tells the count of `repeat 6 times (24)`, `repeat (24)` and `fasten
+// off (24 sc)` from what is repeated: `repeat (sc, inc) 6 times`.
 func (l *lister) toldHowOften(open, end int) bool {
 	inside := l.b.tokens[open+1 : end]
 	if len(l.flat) == 2 && l.flat[0].Kind == Number && len(inside) == 1 && inside[0].Kind == Number {
 		return true // `*sc, inc* 6 times (18)`
 	}
-	return len(l.flat) > 0 && l.flat[0].Kind == Word && l.flat[0].Canon == "rep" && asTotal(inside) != nil && !l.worksBracket(end)
+	if len(l.flat) == 0 || l.flat[0].Kind != Word {
+		return false
+	}
+	return l.flat[0].Canon == "rep" && asTotal(inside) != nil && !l.worksBracket(end) ||
+		l.flat[0].Canon == "fasten" && len(inside) > 1 && asTotal(inside) != nil // `fasten off (24 sc)`
 }
 
 // star takes a star: one that opens or closes a repeat, or one that a phrase
