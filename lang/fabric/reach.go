@@ -605,7 +605,7 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 			n = 1 // `3 sc in next 3 sts`
 		}
 	}
-	h.inBlocks = p.Of != nil && p.Of.Noun.Kind == syntax.NounGroup
+	h.inBlocks = p.Of != nil && p.Of.Noun.Kind == syntax.NounGroup || k.Class == stitch.Slip && p.Noun.Length.Written()
 	h.nextPlaces(k, own, n, m, p.Noun)
 	h.inBlocks = false
 }
@@ -1038,7 +1038,9 @@ func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 		p.Noun = group // the middle of a loop is in the loop
 	}
 	if i < 0 {
+		h.inBlocks = true
 		i = h.next(p.Noun)
+		h.inBlocks = false
 	}
 	if i < 0 {
 		h.missing(p.Noun, 1)
