@@ -1077,6 +1077,10 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 					return m
 				}
 			}
+			if p.Noun.Length.Written() {
+				i = j - 1
+				continue // there is none in this one
+			}
 		}
 		return middle
 	}
