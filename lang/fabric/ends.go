@@ -62,7 +62,7 @@ func (h *hand) travel(p syntax.Place) {
 		return
 	}
 	h.lay()
-	if p = h.betweenGroups(p); p.Prep == syntax.Between {
+	if p = h.betweenGroups(h.widened(p)); p.Prep == syntax.Between {
 		h.skipGroups(1, p)
 		h.base = append(slices.Clone(h.base[h.at:]), h.base[:h.at]...)
 		h.at, h.sub, h.held, h.end, h.gap = 0, 0, -1, len(h.base), 0

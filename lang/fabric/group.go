@@ -414,6 +414,7 @@ func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
 				i = h.next(p.Noun) // a loop that stands alone has a middle, too
 			}
 		case p.Pick == syntax.PickFirst:
+			h.loose = h.loose || p.Noun.Kind == syntax.NounSpace // found by landmark
 			if i = h.nth(1, p.Noun, false); i >= h.at {
 				h.goTo(i)
 			}

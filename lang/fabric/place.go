@@ -93,10 +93,14 @@ func (h *hand) whole() bool {
 	return len(h.base) > 0
 }
 
-// widened is what a place means in a row that is worked like another: where the row
+// widened is what a place means in this size and, in a row that is worked like
+// another, here: where the row
 // below has none of the stitches or spaces that the other row's words name, those
 // that stand in their stead.
 func (h *hand) widened(p syntax.Place) syntax.Place {
+	if p.Nths.Written() {
+		p.Nth = p.Nths.At(h.size)
+	}
 	if !h.referred || h.count(p.Noun) > 0 {
 		return p
 	}

@@ -590,6 +590,12 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		h.nextPlaces(gathering(k, m), own, 1, 1, p.Noun) // `dec over 5`
 		return
 	}
+	if uses > 1 && m == 1 && h.closedInOne(k, uses, p) {
+		one := *k
+		one.Uses = 1
+		h.nextPlaces(&one, own, 1, n, p.Noun)
+		return
+	}
 	if uses > 1 {
 		// `dc3tog over next 3 sts` is one; `sc2tog over next 8 sts` is four
 		times := max(1, m/uses)
@@ -617,6 +623,22 @@ func (h *hand) spelledOut(p syntax.Place) syntax.Place {
 		p.Noun, p.Number = syntax.Noun{Kind: syntax.NounChain, Word: "ch"}, n.Length
 	}
 	return p
+}
+
+// closedInOne tells whether stitches that are closed together all stand in the place
+// named, as clusters in a space do, rather than one in each place from there on.
+func (h *hand) closedInOne(k *stitch.Stitch, uses int, p syntax.Place) bool {
+	switch {
+	case k.Class != stitch.Together || p.Prep == syntax.Under:
+		return false
+	case p.Noun.Kind == syntax.NounSpace:
+		return true
+	case p.Noun.Kind != syntax.NounAny && p.Noun.Kind != syntax.NounStitch:
+		return false
+	}
+	tall := uses > 2 && k.Plain().Turning > 2
+	h.met |= ReadClosedInOne
+	return tall == (h.choose&ReadClosedInOne == 0)
 }
 
 // gathering is a decrease of so many stitches into one.

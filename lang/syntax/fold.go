@@ -674,8 +674,10 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 		f.at++
 		g.Between, c.Span, c.Sep = n.Chains, c.Span.Union(f.in[f.at].Span), f.in[f.at].Sep
 	}
-	if w, ok := n.First.(*Work); ok && n.Place.Noun.Kind == NounOther && w.Number.Written() && len(w.Places) == 0 {
-		f.out = append(f.out, Clause{Span: source.Span{Start: c.Span.Start, End: c.Span.Start}, Node: &Turn{Rotate: true, OtherSide: true}})
+	if w, ok := n.First.(*Work); ok && n.Place.Noun.Kind == NounOther && (w.Number.Written() || len(w.Places) > 0) {
+		at := f.b.worksFrom(c.Span)
+		f.out = append(f.out, Clause{Span: source.Span{Start: c.Span.Start, End: at}, Node: &Turn{Rotate: true, OtherSide: true}})
+		g.Body[0].Span.Start = at
 		f.out = append(f.out, g.Body...) // `on other side of ch work 8 sc and 9 hdc`: one after the other
 		return
 	}
@@ -693,6 +695,22 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 		c.Node = &Unread{}
 	}
 	f.out = append(f.out, c)
+}
+
+// worksFrom is where the words of a span that name a place end and those that work
+// there begin.
+func (b *builder) worksFrom(span source.Span) int {
+	end := span.Start
+	for _, t := range b.tokens {
+		if !span.Covers(t.Span) {
+			continue
+		}
+		if t.Kind == Stitch || t.Kind == Number || t.Kind == Word && t.Canon == "work" {
+			break
+		}
+		end = t.Span.End
+	}
+	return end
 }
 
 // placed gives a place that stands behind a comma to the stitches before it:

@@ -283,6 +283,7 @@ type gWork struct {
 	Once1    *gOnce     `parser:"@@?"`
 	Coloured *gInColour `parser:"@@?"`
 	Stitch   *gStitch   `parser:"( ( 'st' 'of' ( ?= Stitch ) )? ( ?! Stitch 'loop' 'st' ) @@"`
+	Of       *gStitchOf `parser:"  @@?"`
 	Named    *gNamed    `parser:"| @@ )"`
 	M        *gNum      `parser:"( 'st' ( ?! 'in' ) )? ( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
 	Times    *gTimesN   `parser:"@@?"`
@@ -302,6 +303,13 @@ type gWork struct {
 	For      *gFor      `parser:"@@?"`
 	ToJoin   bool       `parser:"( 'to' 'weave' )? @( ( 'to' | 'and' ) ( 'join' | 'form' | 'work' ( ?= 'ring' ) ) )?"`
 	Ring     bool       `parser:"( ( 'in' | 'to' )? @'ring' )?"`
+}
+
+// shell of 5 dc: what one is made of
+type gStitchOf struct {
+	Pos    lexer.Position
+	N      *gNum    `parser:"'of' @@"`
+	Stitch *gStitch `parser:"@@"`
 }
 
 // 3 White dc; 5 A sc: in that yarn

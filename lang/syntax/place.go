@@ -43,6 +43,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 			case p.Noun.Kind == NounOther && last.Noun.Kind == NounChain:
 				last.Of = &Place{Noun: p.Noun} // `in next 8 ch along opposite side`
 				continue
+			case g.Prep == "at" && p.Noun.Kind == NounBase && p.Of != nil && (p.Of.Noun.Kind == NounChain || p.Of.Noun.Kind == NounTurning):
+				last.Pick = PickSame // `in st at base of ch-3`
+				continue
 			case g.Prep == "at" && p.Noun.Kind == NounBase:
 				continue // `in ch at base of dc`
 			case g.Prep == "at" && last.Noun.Kind == NounSpace && p.Noun.Kind == NounCorner:
@@ -220,6 +223,9 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 		case m.Ordinal != nil:
 			p.Nth = r.ordinal(m.Ordinal)
 			p.Pick = PickNth
+			if all := r.tokens[m.Ordinal.Pos.Offset].Values; all.PerSize() {
+				p.Nths = all
+			}
 			if p.Nth == 1 {
 				p.Pick = PickFirst
 			}
@@ -335,6 +341,10 @@ func (r *reader) placeWord(p *Place, word string) {
 	case "corresponding":
 		p.Elsewhere = true
 	case "other":
+		if p.Each && p.Noun.Kind == NounNone {
+			p.Pick, p.Nth = PickNth, 2 // `inc in every other st`
+			return
+		}
 		p.Noun.Kind = NounOther
 	case "end":
 		if p.Pick == PickNext && p.Noun.Kind == NounNone {

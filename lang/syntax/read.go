@@ -70,8 +70,10 @@ func clauseKey(tokens []Token) string {
 		b.WriteString(t.Canon)
 		b.WriteString(t.Written)
 		if t.Kind == Ordinal {
-			b.WriteByte(byte(t.Values.At(0)))
-			b.WriteByte(byte(t.Values.At(0) >> 8))
+			for _, n := range t.Values.Vals {
+				b.WriteByte(byte(n))
+				b.WriteByte(byte(n >> 8))
+			}
 		}
 		if t.Canon == "once" {
 			b.WriteByte(byte(t.Values.At(0)))
@@ -847,6 +849,9 @@ func (r *reader) work(g *gWork) Node {
 	case g.M != nil:
 		out.Number = r.num(g.M)
 	}
+	if g.Of != nil {
+		r.madeOf(g.Of, out)
+	}
 	if g.Once1 != nil {
 		out.Times = r.tokens[g.Once1.Pos.Offset].Values
 	}
@@ -860,7 +865,7 @@ func (r *reader) work(g *gWork) Node {
 	}
 	for _, l := range [...]*gLoopIn{g.Loop1, g.Loop2, g.Loop3} {
 		if l != nil {
-			out.Loop = loopNamed(l.Word)
+			out.Loop, out.InLoops = loopNamed(l.Word), true
 		}
 	}
 	out.Places = r.places(g.Where)
@@ -930,6 +935,19 @@ func (r *reader) work(g *gWork) Node {
 		out.Picot, out.Places = true, nil
 	}
 	return r.slip(g, out)
+}
+
+// madeOf reads `shell of 5 dc` as the 5 dc that it is, by that name; stitches that are
+// closed together keep theirs.
+func (r *reader) madeOf(g *gStitchOf, w *Work) {
+	k := w.Stitch.Meaning.In(stitch.Unsettled)
+	if k == nil || k.Class != stitch.Group && k.Class != stitch.Together && k.Class != stitch.Texture || w.Number.Or(0, 1) != 1 {
+		r.refused = true
+		return
+	}
+	if k.Class == stitch.Group {
+		w.Called, w.Stitch, w.Number = w.Stitch, r.stitch(g.Stitch), r.num(g.N)
+	}
 }
 
 // slipsBack reads `sl st in each ch back down`, `sl st back along the chain`: all
@@ -1032,10 +1050,23 @@ func (r *reader) shaping(g *gWork, w *Work) Node {
 		return nil
 	}
 	twice := One(2)
+	if r.oneEnd(g.Where[0]) {
+		twice = One(1)
+	}
 	if w.Number.Written() {
 		twice = w.Number.times(twice)
 	}
 	return &Shaping{Less: k.Class == stitch.Decrease, Number: twice}
+}
+
+// oneEnd tells `at end`, `at the beginning of the row` from both ends.
+func (r *reader) oneEnd(g *gWhere) bool {
+	for _, t := range r.tokens[g.Pos.Offset:] {
+		if t.Kind == Word && (t.Canon == "each" || t.Canon == "both" || t.Canon == "and" || t.Canon == "side" || t.Canon == "edge") {
+			return false
+		}
+	}
+	return slices.ContainsFunc(r.tokens[g.Pos.Offset:], func(t Token) bool { return t.Kind == Word && (t.Canon == "end" || t.Canon == "beg") })
 }
 
 // shapingTimes reads `decreasing 6 evenly`, and `decrease 4x1 st at each side in

@@ -75,6 +75,8 @@ type Work struct {
 	// Picot is set where the stitch closes the chains before it into a picot:
 	// `ch 4, sl st in 4th ch from hook for picot`; or goes back along all of them.
 	Picot bool
+	// InLoops is set where the words say which loops, be it both.
+	InLoops bool
 	// HeldBack is set where the stitches are closed together into one: `2 tr in
 	// same sp, holding back the last loop of each`.
 	HeldBack bool
@@ -512,8 +514,9 @@ type Place struct {
 	Also []Noun
 	// Number is how many places; unwritten is one, or all where Each is set.
 	Number Num
-	// Nth is the ordinal of PickNth.
+	// Nth is the ordinal of PickNth; Nths has it for each size, where they differ.
 	Nth  int
+	Nths Num
 	Noun Noun
 	Prep Prep
 	Loop Loop
