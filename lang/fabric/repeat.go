@@ -248,10 +248,13 @@ func (h *hand) standAtFirst(r *syntax.Repeat, tail []syntax.Clause) {
 
 // endAtBeginning works as much of a last repeat as there is room for, where the
 // rest of it is what the round began with: `sc in first 3 sts, *ch 3, skip 1, sc in
-// next 3 sts; rep from * around, ch 3, join`, over what is skipped last.
+// next 3 sts; rep from * around, join`, over what is skipped last.
 func (h *hand) endAtBeginning(r *syntax.Repeat, from, made int, tail []syntax.Clause) {
 	if made == 0 || from == 0 || h.repeated == 0 || h.at >= h.end || !h.round || !h.known || h.worksIn(tail) || h.worksIn(r.Ending) || r.Stops || r.Limit == syntax.ToLast {
 		return
+	}
+	if len(tail) > 0 && isChain(tail[0].Node) {
+		return // it says itself how the round closes
 	}
 	for k := len(r.Body) - 1; k > 0; k-- {
 		trial := *h
