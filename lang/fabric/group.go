@@ -230,15 +230,16 @@ func (h *hand) parted(i, k int) bool {
 	return !a.IsSpace() && !b.IsSpace() && a.Object != b.Object && (a.Object > 0 || a.Turning) && (b.Object > 0 || b.Turning)
 }
 
-// gapped tells whether the row below is made of groups that nothing parts: most
-// have no chains in them, and none stand between them.
+// gapped tells whether the row below is made of groups that nothing parts, but for
+// a stitch or two at its ends: most have no chains in them, and none stand between
+// them.
 func (h *hand) gapped() bool {
 	with := map[int]bool{} // groups, and whether there are chains in them
 	chains := 0
-	for _, i := range h.base {
+	for at, i := range h.base {
 		s := h.stitch(i)
 		switch {
-		case s.Object == 0 && s.IsSpace():
+		case s.Object == 0 && (s.IsSpace() || at > 1 && at < len(h.base)-2):
 			return false
 		case s.Object > 0:
 			if s.IsSpace() && !with[s.Object] {

@@ -216,9 +216,8 @@ func (h *hand) missing(n syntax.Noun, want int) {
 	case b != nil && !b.marked && b.row > 0 && n.Kind == syntax.NounSpace:
 		h.lose() // that it is a branch is not said: the space may be one of this row
 		return
-	case h.spiral && n.Kind == syntax.NounSpace && b == nil && slices.ContainsFunc(h.row, func(i int) bool { return h.stitch(i).IsSpace() }):
-		h.lose() // a round that is not joined goes on into its own first loops
-		return
+	case want == 1 && h.spiral && n.Kind == syntax.NounSpace && b == nil && slices.ContainsFunc(h.row, func(i int) bool { return h.stitch(i).IsSpace() }):
+		return // a round that is not joined goes on into its own first loop
 	case h.base == nil:
 		if b != nil && b.marked && h.known {
 			h.fault(Fault{Kind: BranchEmpty, Name: b.name, Related: b.span})
