@@ -55,7 +55,7 @@ func (h *hand) marked() int {
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
 	p = h.betweenGroups(h.widened(h.spelledOut(p)))
 	p.Noun = h.openNoun(p)
-	p = h.theLast(p)
+	p = h.upToComing(h.theLast(p))
 	if topOfChain(p) {
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
 	}
@@ -183,6 +183,22 @@ func (h *hand) closesChain(k *stitch.Stitch, n int, p syntax.Place) bool {
 	return k.Class == stitch.Slip && n == 1 && p.Pick == syntax.PickFirst && p.From == syntax.FromHere && p.Of == nil && !p.Number.Written() &&
 		(p.Noun.Kind == syntax.NounChain || p.Noun.Kind == syntax.NounAny) && h.base == nil && !h.ring && !h.fixed && !h.nested &&
 		len(h.row) == 0 && len(h.branches) == 0 && h.chains > 0
+}
+
+// upToComing ends an `each` within a repeat where the step after it is worked: `*sc
+// in each sc, 3 sc in next corner; rep from *`.
+func (h *hand) upToComing(p syntax.Place) syntax.Place {
+	if !h.nested || h.fixed || !p.Each || p.Number.Written() || p.Pick != syntax.PickNext || p.To.Kind != syntax.ToNothing || p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounCorner || len(h.coming) == 0 {
+		return p
+	}
+	next := placesOf(h.coming[0].Node)
+	if len(next) != 1 || next[0].Each || next[0].Pick != syntax.PickNext || next[0].Of != nil {
+		return p
+	}
+	if k := next[0].Noun.Kind; k == syntax.NounSpace || k == syntax.NounCorner {
+		p.To = syntax.ToLimit{Kind: syntax.ToNext, Noun: next[0].Noun}
+	}
+	return p
 }
 
 // theLast reads the `same loop` behind a repeat that went `to last loop` as that

@@ -82,6 +82,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 			case p.Noun.Kind == NounRow && !p.Each && (p.Pick == PickNth || p.Pick == PickFirst):
 				last.Row = One(max(p.Nth, 1))
 				continue
+			case g.Prep == "on" && p.Row.Written() && p.Noun.Kind == NounNone && p.Pick == PickNext && last.Noun.Kind != NounNone && last.Pick != PickRemaining:
+				last.Row = p.Row // `in next ch-1 sp on rnd 3`
+				continue
 			case p.Prep == Between && (last.Noun.Kind == NounSpace || last.Noun.Kind == NounTurning && last.Noun.Length.Written()):
 				if p.Pick, p.Each = last.Pick, last.Each; !p.Number.Written() {
 					p.Number = last.Number

@@ -1066,7 +1066,7 @@ func (r *reader) oneEnd(g *gWhere) bool {
 			return false
 		}
 	}
-	return slices.ContainsFunc(r.tokens[g.Pos.Offset:], func(t Token) bool { return t.Kind == Word && (t.Canon == "end" || t.Canon == "beg") })
+	return slices.ContainsFunc(r.tokens[g.Pos.Offset:], func(t Token) bool { return t.Kind == Word && (t.Canon == "end" || t.Canon == "beg" || t.Canon == "rowend") })
 }
 
 // shapingTimes reads `decreasing 6 evenly`, and `decrease 4x1 st at each side in
