@@ -1034,6 +1034,9 @@ func (h *hand) nthAhead(p syntax.Place) int {
 	if p.From == syntax.FromEnd {
 		return h.nth(p.Nth, p.Noun, true)
 	}
+	if i := h.nth(p.Nth, p.Noun, false); i >= 0 && i == h.at {
+		return i // `sc in each of first 5 sts, 2 sc in the 6th`
+	}
 	if len(h.row) > 1 || h.at >= p.Nth {
 		skip := h.at
 		for i := skip; i < h.end; i++ {

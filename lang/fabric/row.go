@@ -300,9 +300,17 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 // step says `around` and may say it of all: `sc in next 2 sts, inc around`. It
 // gives -1 where each step stands for itself.
 func (h *hand) lineRepeats(clauses []syntax.Clause, last int) int {
-	first := -1
+	first, skips := -1, false
 	for i := range last + 1 {
 		switch n := clauses[i].Node.(type) {
+		case *syntax.Skip:
+			if p := n.Place; i == last || p.Pick != syntax.PickNext || p.Each || p.Of != nil || p.Noun.Kind > syntax.NounStitch {
+				return -1
+			}
+			skips = true
+			if first < 0 {
+				first = i
+			}
 		case *syntax.Work:
 			toEnd := len(n.Places) == 1 && n.Places[0].To.Kind == syntax.ToTheEnd && !n.Places[0].Each
 			if toEnd != (i == last) || n.Joins || len(n.Places) > 0 && (n.Places[0].Pick != syntax.PickNext || n.Places[0].From != syntax.FromHere) {
@@ -318,6 +326,12 @@ func (h *hand) lineRepeats(clauses []syntax.Clause, last int) int {
 	}
 	if first < 0 || first == last {
 		return -1
+	}
+	if skips {
+		if placesOf(clauses[last].Node)[0].Noun.Kind == syntax.NounNone {
+			return -1 // `skip 1, sc across`
+		}
+		return first // `skip 1, sc in next st around`: what is skipped is skipped each time
 	}
 	h.met |= ReadLineRepeats
 	if h.choose&ReadLineRepeats == 0 {

@@ -546,6 +546,8 @@ func (r *reader) ending(g *gEnding) Node {
 		out.Step = r.chain(g.Chain)
 	case g.Skip != nil:
 		out.Step = &Skip{Place: r.onePlace(g.Skip.Where)}
+	case g.Group != nil:
+		out.Step = r.bracketed(g.Group)
 	case g.Where != nil:
 		out.Step = &Work{Places: []Place{r.onePlace(g.Where)}} // the last step's stitch goes there
 	case g.Work != nil:
@@ -1066,7 +1068,9 @@ func (r *reader) oneEnd(g *gWhere) bool {
 			return false
 		}
 	}
-	return slices.ContainsFunc(r.tokens[g.Pos.Offset:], func(t Token) bool { return t.Kind == Word && (t.Canon == "end" || t.Canon == "beg" || t.Canon == "rowend") })
+	return slices.ContainsFunc(r.tokens[g.Pos.Offset:], func(t Token) bool {
+		return t.Kind == Word && (t.Canon == "end" || t.Canon == "beg" || t.Canon == "rowend")
+	})
 }
 
 // shapingTimes reads `decreasing 6 evenly`, and `decrease 4x1 st at each side in

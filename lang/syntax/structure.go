@@ -467,7 +467,8 @@ func (l *lister) leads() bool {
 		return true
 	}
 	last := l.flat[n-1]
-	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work" || n == 1 && last.Canon == "with") {
+	ends := l.flat[0].Kind == Word && (l.flat[0].Canon == "ending" || l.flat[0].Canon == "end")
+	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work" || (n == 1 || ends) && last.Canon == "with") {
 		return true
 	}
 	if n == 2 && l.flat[0].Kind == Number && (last.Canon == "times" || last.Kind == Name && last.Canon == "x" || last.Kind == Sign && last.Canon == "×") {
@@ -896,6 +897,10 @@ func filled(node Node, inside []Clause, total *Total) Node {
 			g.Body = inside
 		}
 		return &g
+	case *Ending:
+		e := *n
+		e.Step = filled(e.Step, inside, total)
+		return &e
 	case *PlaceFirst:
 		p := *n
 		p.First = filled(p.First, inside, total)
