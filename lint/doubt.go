@@ -85,10 +85,50 @@ func trusted(row *fabric.Row, t *fabric.Tally) bool {
 }
 
 // counts tells whether the count that a row states can be held against it: not
-// where a row below is wrong, and on a ground that is supposed only where all else
-// fits.
+// where a fault already says what is wrong; where a row below is wrong only if the
+// row numbers all that it works; and on a ground that is supposed only where all
+// else fits.
 func (d doubts) counts(row *fabric.Row, size int) bool {
-	return d[row][size] == certain || d[row][size] == supposed && len(row.Tallies[size].Faults) == 0
+	t := &row.Tallies[size]
+	switch {
+	case d[row][size] == certain:
+		return !hasFault(t, misfits...)
+	case numbersAll(row.Tree.Clauses):
+		return true
+	}
+	return d[row][size] == supposed && len(t.Faults) == 0
+}
+
+// numbersAll tells whether every step of a row is worked so many times, whatever
+// lies below it: `2 sc in first st, 5 sc, (2 sc in next st) 3 times`.
+func numbersAll(steps []syntax.Clause) bool {
+	works := false
+	for _, c := range steps {
+		switch n := c.Node.(type) {
+		case *syntax.Work:
+			works = true
+			if k := n.Stitch.Meaning.US; k == nil || k.Class != stitch.Plain && k.Class != stitch.Increase && k.Class != stitch.Decrease {
+				return false
+			}
+			if len(n.Places) > 1 || !n.Number.Written() && (len(n.Places) == 0 || !n.Places[0].Number.Written()) || n.Joins || n.Evenly || n.HeldBack || n.Times.Written() {
+				return false
+			}
+			for _, p := range n.Places {
+				if p.To.Kind != syntax.ToNothing || p.Each && !p.Number.Written() || p.From != syntax.FromHere || p.Noun.Kind > syntax.NounStitch {
+					return false
+				}
+			}
+		case *syntax.Repeat:
+			if n.Limit != syntax.Times && n.Limit != syntax.More || len(n.Ending) > 0 || n.Stops || n.Omits != nil || !numbersAll(n.Body) {
+				return false
+			}
+			works = true
+		case *syntax.Turn, *syntax.Total, *syntax.Remark, *syntax.Join, *syntax.Skip, *syntax.Marker:
+		default:
+			return false
+		}
+	}
+	return works
 }
 
 // refersTo tells whether a row repeats one of some rows.

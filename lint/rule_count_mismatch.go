@@ -49,7 +49,7 @@ func checkCountMismatch(p *Pass) {
 		}
 		var off sized[*fabric.Tally]
 		for size := range row.Tallies {
-			if t := &row.Tallies[size]; t.Agrees() == fabric.Disagrees && !hasFault(t, misfits...) && p.doubts.counts(row, size) {
+			if t := &row.Tallies[size]; t.Agrees() == fabric.Disagrees && p.doubts.counts(row, size) {
 				off.add(size, t)
 			}
 		}

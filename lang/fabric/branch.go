@@ -350,6 +350,10 @@ func (h *hand) leaveTip(k *stitch.Stitch, nth int) {
 
 // shortChain reports a chain that ends before the place named.
 func (h *hand) shortChain(nth int) {
+	if nth > h.chains && h.referred {
+		h.lose() // the row that this one is like was worked on the foundation
+		return
+	}
 	if nth > h.chains {
 		h.fault(Fault{Kind: PlaceAbsent, Name: "ch " + itoa(nth) + " from hook", There: itoa(h.chains) + " ch", N: 1})
 	}
@@ -636,7 +640,7 @@ func (h *hand) closeBranches() {
 		}
 		if b.marked {
 			h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span, N: h.remaining(syntax.Noun{})})
-		} else if left := h.remaining(syntax.Noun{}); left > 0 && b.row > 0 {
+		} else if left := h.remaining(syntax.Noun{}); left > 0 && b.row > 0 && h.known {
 			h.fault(Fault{Kind: BranchChainLeft, N: left, Base: b.chains, Span: b.span})
 		}
 		h.pop()

@@ -38,6 +38,8 @@ func (h *hand) join(n *syntax.Join) {
 		h.travel(n.Place)
 	case len(h.row) > 0 && nextStitch(n.Place) && h.remaining(syntax.Noun{}) > 0:
 		h.nextPlaces(stitch.ByID("sl st"), nil, 1, 1, n.Place.Noun) // `sl st to next st`, on the way
+	case h.nested && h.chains > 0 && worksOn(h.coming):
+		h.lose() // a ring of its own, made on the way
 	default:
 		h.closeDone()
 		h.space()
@@ -60,7 +62,7 @@ func (h *hand) travel(p syntax.Place) {
 		return
 	}
 	h.lay()
-	if p = h.betweenGroups(p); p.Prep == syntax.Between {
+	if p = h.betweenGroups(h.widened(p)); p.Prep == syntax.Between {
 		h.skipGroups(1, p)
 		h.base = append(slices.Clone(h.base[h.at:]), h.base[:h.at]...)
 		h.at, h.sub, h.held, h.end, h.gap = 0, 0, -1, len(h.base), 0
@@ -102,7 +104,7 @@ func (h *hand) travel(p syntax.Place) {
 	if h.round {
 		h.base = append(slices.Clone(h.base[i:]), h.base[:i]...)
 		i = 0
-		h.end = len(h.base)
+		h.end, h.spare = len(h.base), true
 	}
 	h.at, h.sub, h.held = i+1, 0, i
 }
@@ -158,8 +160,11 @@ func (h *hand) closesByStitch() bool {
 		return false
 	}
 	_, chain := h.after[0].Node.(*syntax.Chain)
+	if _, joins := h.after[1].Node.(*syntax.Join); chain && joins {
+		return true // `…, ch 3, join`: the chains come back there
+	}
 	w, stitches := h.after[1].Node.(*syntax.Work)
-	return chain && stitches && !h.slips(w.Stitch) && len(w.Places) == 1 && closing(w.Places[0]) && !worksOn(h.after[2:])
+	return chain && stitches && !h.slips(w.Stitch) && len(w.Places) == 1 && (closing(w.Places[0]) || h.onCloser(w.Places[0])) && !worksOn(h.after[2:])
 }
 
 // closing tells a place at which a round is closed: its first stitch, or what
@@ -168,10 +173,21 @@ func closing(p syntax.Place) bool {
 	return p.Pick == syntax.PickFirst || topOfChain(p) || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
 }
 
+// onCloser tells a place that is the stitch which closed the round below into its
+// last space, or the slip stitch that led on from there: this round began in it,
+// `…, ending with ch 2, hdc in hdc`.
+func (h *hand) onCloser(p syntax.Place) bool {
+	if p.Noun.Kind != syntax.NounStitch || h.count(p.Noun) > 0 {
+		return false
+	}
+	k, _ := h.words.stitch(p.Noun.Stitch)
+	return k != nil && (k == h.closed || k.Class == stitch.Slip && p.Pick == syntax.PickLast)
+}
+
 // joinsWith takes a stitch that closes the round instead of standing on it:
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
-	last := h.begun && (h.round || h.other) && closing(p) && h.lastWork && !w.Number.Written()
+	last := h.begun && (h.round || h.other) && (closing(p) || h.onCloser(p)) && h.lastWork && !w.Number.Written()
 	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip) || h.slipsOn(k, p)
 	if !closing || len(h.row) == 0 || h.fixed {
 		return false
@@ -239,7 +255,7 @@ func (h *hand) closingSpace(k *stitch.Stitch) {
 		}
 	}
 	h.space()
-	h.inLast = true
+	h.inLast, h.closer = true, k
 }
 
 // turn turns the work, or goes on along the other side of a chain.

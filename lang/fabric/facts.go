@@ -381,7 +381,7 @@ type Fault struct {
 
 // Reading is a set of wordings with two meanings, each of which the counts
 // settled.
-type Reading uint16
+type Reading uint32
 
 // The readings.
 const (
@@ -399,6 +399,8 @@ const (
 	ReadAllInRing                          // stitches of a first round go into the ring though no place is named for them
 	ReadListApart                          // of a list of stitches only the last goes in the place named at its end
 	ReadLoopFromFirst                      // the loop that a round begins with stands on its first stitch
+	ReadSpaceIsGap                         // a `space` is the gap between two groups that nothing parts, though there are chain spaces too
+	ReadClosedInOne                        // `dc2tog in next st` closes stitches that all stand in that one
 	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch
 )
 

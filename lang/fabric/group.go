@@ -11,7 +11,15 @@ import (
 
 // skip passes over places.
 func (h *hand) skip(p syntax.Place) {
+	if h.passesChain(p.Number.Or(h.size, 1)) {
+		h.lose() // what the row is worked on is not said
+		return
+	}
+	if h.passesTip(p) {
+		return
+	}
 	h.lay()
+	p = h.widened(p)
 	p.Noun = h.openNoun(p)
 	if p.Noun.Kind == syntax.NounTurning && !p.Noun.Length.Written() && h.turningTop() < 0 {
 		return // a turning chain that is no stitch is skipped by itself
@@ -69,6 +77,54 @@ func (h *hand) skip(p syntax.Place) {
 			return
 		}
 	}
+}
+
+// passesChain tells whether a row begins with chains and passes over n places, as
+// many or more: the chains are no foundation, and nothing else lies below.
+func (h *hand) passesChain(n int) bool {
+	return h.base == nil && !h.ring && len(h.row) == 0 && len(h.branches) == 0 && h.chains > 0 && n >= h.chains
+}
+
+// passesTip begins a branch where the skip is of the chains on the hook, not of the
+// row below: `ch 8, skip first ch, sc in next 7 ch`. It tells whether it is.
+func (h *hand) passesTip(p syntax.Place) bool {
+	n := p.Number.Or(h.size, 1)
+	named := p.Noun.Kind == syntax.NounChain
+	if len(h.base) == 0 || !named && (p.Noun.Kind != syntax.NounNone || p.Pick != syntax.PickFirst) || p.Of != nil || n >= h.chains {
+		return false
+	}
+	if h.at < h.end && named {
+		if s := h.stitch(h.base[h.at]); s.IsSpace() || s.Kind.Class == stitch.Chain {
+			return false
+		}
+	}
+	return h.worksBack(h.chains-n) && h.chainFromHook(h.mainOf(h.coming), n+1)
+}
+
+// worksBack tells whether what comes works along n chains, and no farther.
+func (h *hand) worksBack(n int) bool {
+	for _, c := range h.coming {
+		switch at := c.Node.(type) {
+		case *syntax.Work:
+			switch {
+			case len(at.Places) == 0:
+				n -= at.Number.Or(h.size, 1)
+			case len(at.Places) == 1 && at.Places[0].Noun.Kind == syntax.NounChain && at.Places[0].Each && !at.Places[0].Number.Written():
+				return true
+			case len(at.Places) == 1 && at.Places[0].Pick == syntax.PickNext:
+				n -= at.Places[0].Number.Or(h.size, 1)
+			default:
+				return false
+			}
+		case *syntax.Remark:
+		default:
+			return false
+		}
+		if n <= 0 {
+			return n == 0
+		}
+	}
+	return false
 }
 
 // loopFromFirst passes over the first stitch of a round whose beginning chain makes
@@ -139,19 +195,51 @@ func (h *hand) betweenGroups(p syntax.Place) syntax.Place {
 	}
 	if h.gapped() {
 		p.Prep, p.Noun = syntax.Between, syntax.Noun{Kind: syntax.NounGroup, Word: "group"}
+		return p
+	}
+	if n.Word != "corner" && h.nextGap() >= 0 {
+		if h.met |= ReadSpaceIsGap; h.choose&ReadSpaceIsGap != 0 {
+			p.Prep, p.Noun = syntax.Between, syntax.Noun{Kind: syntax.NounGroup, Word: gapWord}
+		}
 	}
 	return p
 }
 
-// gapped tells whether the row below is made of groups that nothing parts: most
-// have no chains in them, and none stand between them.
+// gapWord marks a place as the gap between any two groups that nothing parts.
+const gapWord = "gap"
+
+// nextGap finds the next gap between two groups that nothing parts, other than the
+// one just worked into: the index of what comes after it, -1 for none. A round
+// has one where it ends and begins.
+func (h *hand) nextGap() int {
+	for i := max(h.at, 1); i < h.end; i++ {
+		if i != h.gap && h.parted(h.base[i-1], h.base[i]) {
+			return i
+		}
+	}
+	if n := len(h.base); n > 1 && h.round && h.end == n && h.gap != n && h.at <= n && h.parted(h.base[n-1], h.base[0]) {
+		return n
+	}
+	return -1
+}
+
+// parted tells whether two neighbours belong to different groups, with no chain
+// between those.
+func (h *hand) parted(i, k int) bool {
+	a, b := h.stitch(i), h.stitch(k)
+	return !a.IsSpace() && !b.IsSpace() && a.Object != b.Object && (a.Object > 0 || a.Turning) && (b.Object > 0 || b.Turning)
+}
+
+// gapped tells whether the row below is made of groups that nothing parts, but for
+// a stitch or two at its ends: most have no chains in them, and none stand between
+// them.
 func (h *hand) gapped() bool {
 	with := map[int]bool{} // groups, and whether there are chains in them
 	chains := 0
-	for _, i := range h.base {
+	for at, i := range h.base {
 		s := h.stitch(i)
 		switch {
-		case s.Object == 0 && s.IsSpace():
+		case s.Object == 0 && (s.IsSpace() || at > 1 && at < len(h.base)-2):
 			return false
 		case s.Object > 0:
 			if s.IsSpace() && !with[s.Object] {
@@ -175,6 +263,9 @@ func (h *hand) groupAll(g *syntax.Group) {
 		return
 	}
 	h.lastGroup = g.Body
+	if g.Called.Written() {
+		h.tell(g.Called.Word, 1)
+	}
 	if g.Corner || slices.ContainsFunc(g.Places, func(p syntax.Place) bool { return p.Noun.Kind == syntax.NounCorner }) {
 		h.corner = g.Body
 	}
@@ -220,7 +311,8 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	if p.From != syntax.FromHook {
 		h.settleFor(g.Body)
 	}
-	p = h.inSameCorner(p)
+	p = h.inSameCorner(h.widened(p))
+	p.Noun = h.openNoun(p)
 	if h.risesIn(g.Body) {
 		h.arrive()
 		if p.Pick == syntax.PickNext && !p.Each && !p.Number.Written() && h.accepts(h.stitch(h.base[0]), p.Noun) && p.Noun.Kind != syntax.NounNone {
@@ -312,12 +404,18 @@ func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
 			if p.Of != nil {
 				group = p.Of.Noun
 			}
-			if i = h.groupAhead(group, p); i >= 0 {
+			if group.Kind == syntax.NounSpace {
+				p.Noun = group // the middle of a loop is in the loop
+			} else {
+				i = h.groupAhead(group, p)
+			}
+			if i >= 0 {
 				h.at, h.sub, h.held = max(h.at, i+1), 0, i
 			} else {
 				i = h.next(p.Noun) // a loop that stands alone has a middle, too
 			}
 		case p.Pick == syntax.PickFirst:
+			h.loose = h.loose || p.Noun.Kind == syntax.NounSpace // found by landmark
 			if i = h.nth(1, p.Noun, false); i >= h.at {
 				h.goTo(i)
 			}

@@ -59,39 +59,45 @@ type hand struct {
 	leaving   *past[run]          // what branches have made of this row
 	offshoots named[*past[[]int]] // what branches and those that left them have made, by their names
 
-	round     bool // the work goes round
-	inLast    bool // a stitch closed the round into its last space, where the hook stands now
-	reversed  bool // the base stands reversed against the row that made it
-	loop      syntax.Loop
-	yarn      string
-	object    int
-	left      []leftOut       // places left unworked on purpose, those of the last row first
-	turns     int             // turns made in this piece
-	skipped   int             // the place skipped last, -1 for none
-	run       []int           // the stitches and spaces skipped since the last stitch
-	passedRun []int           // the run before that
-	attached  bool            // the row is an edging, joined at a counted stitch
-	joinedAt  int             // where in the ground that is
-	edged     map[edged]int   // the row that each place is edged by
-	openings  []opening       // runs of skipped stitches with chains over them
-	opened    bool            // an opening is being worked around
-	lastGroup []syntax.Clause // what was worked together in one place last
-	corner    []syntax.Clause // what the pattern works at a corner, as far as it is known
-	gap       int             // where the gap worked into last ended, -1 for none
-	spare     bool            // the round was led to its first place by a slip stitch, and nothing stands there yet
-	marks     []int           // stitches that carry a marker
-	objects   named[int]      // how many of the pattern's own stitches and groups this row made, by name
-	after     []syntax.Clause // what the row says after the clause at work
-	repeated  int             // how often the latest repeat of the row was worked, 0 where its number is not said
-	further   []syntax.Place  // where the clause at work goes on after its present place
-	coming    []syntax.Clause // what follows the clause at work, in its repeat too
-	together  bool            // the next clause is worked already, together with the one before
-	pieces    int             // how many times other pieces were worked into: the round joins them
-	bridge    int             // chains between joined pieces
-	edge      bool            // row ends are, or were, worked into
-	along     bool            // what follows goes along row ends
-	rows      int             // rows worked of the piece, as far as they are numbered
-	nested    bool            // the clause at work stands inside a repeat or a group
+	round      bool           // the work goes round
+	spiral     bool           // the round below was said not to be joined
+	unjoined   bool           // this one is
+	closer     *stitch.Stitch // the stitch that closed the round into its last space, nil for none
+	closed     *stitch.Stitch // the one that closed the round below so
+	inLast     bool           // a stitch closed the round into its last space, where the hook stands now
+	reversed   bool           // the base stands reversed against the row that made it
+	loop       syntax.Loop
+	yarn       string
+	object     int
+	left       []leftOut       // places left unworked on purpose, those of the last row first
+	turns      int             // turns made in this piece
+	skipped    int             // the place skipped last, -1 for none
+	run        []int           // the stitches and spaces skipped since the last stitch
+	passedRun  []int           // the run before that
+	attached   bool            // the row is an edging, joined at a counted stitch
+	joinedAt   int             // where in the ground that is
+	edged      map[edged]int   // the row that each place is edged by
+	openings   []opening       // runs of skipped stitches with chains over them
+	opened     bool            // an opening is being worked around
+	lastGroup  []syntax.Clause // what was worked together in one place last
+	corner     []syntax.Clause // what the pattern works at a corner, as far as it is known
+	leavesLast bool            // a repeat went as far as the last place of its kind, which comes next
+	gapIn      int             // the group whose gaps are worked one after the other, 0 for none
+	gap        int             // where the gap worked into last ended, -1 for none
+	spare      bool            // the round was led to its first place by a slip stitch, and nothing stands there yet
+	marks      []int           // stitches that carry a marker
+	objects    named[int]      // how many of the pattern's own stitches and groups this row made, by name
+	after      []syntax.Clause // what the row says after the clause at work
+	repeated   int             // how often the latest repeat of the row was worked, 0 where its number is not said
+	further    []syntax.Place  // where the clause at work goes on after its present place
+	coming     []syntax.Clause // what follows the clause at work, in its repeat too
+	together   bool            // the next clause is worked already, together with the one before
+	pieces     int             // how many times other pieces were worked into: the round joins them
+	bridge     int             // chains between joined pieces
+	edge       bool            // row ends are, or were, worked into
+	along      bool            // what follows goes along row ends
+	rows       int             // rows worked of the piece, as far as they are numbered
+	nested     bool            // the clause at work stands inside a repeat or a group
 
 	rowIndex, clause int
 	span             source.Span // of the clause at work, for faults
@@ -106,6 +112,7 @@ type hand struct {
 	main             *stitch.Stitch // the row's own stitch, for inc and dec
 	works            bool
 	apartFrom        bool // a semicolon or a stop parts the clause at work from the one before
+	referred         bool // the words at work are another row's, which this one is said to be like
 	lastWork         bool // the clause at work is the row's last that works
 	joined, turned   bool // how the row ends
 	turnedFirst      bool // the row turns before its first stitch
@@ -241,6 +248,7 @@ func (h *hand) add(s Stitch) int {
 	}
 	s.Row, s.Clause, s.Yarn = h.rowIndex, h.clause, h.yarn
 	s.Object = h.object
+	h.joined = h.joined && len(h.row) > 0 // a ring that was formed in this line is no round
 	if s.Into >= 0 {
 		h.stands()
 	}
@@ -274,6 +282,7 @@ func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
 		return
 	}
 	h.settle(k)
+	h.leavesLast = false
 	target := -1
 	if into >= 0 && into < len(h.base) {
 		target = h.base[into]

@@ -401,6 +401,7 @@ func said(o outcome, at source.Span) outcome {
 // trial makes ready to work a row on what lies below.
 func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	k.h.startRow(row.Index, u.tree.Label)
+	k.h.referred = u.tree != row.Tree
 	clauses := u.tree.Clauses
 	if u.even {
 		clauses = evenRow(clauses, k.h.mainFor(nil))

@@ -93,6 +93,28 @@ func (h *hand) whole() bool {
 	return len(h.base) > 0
 }
 
+// widened is what a place means in this size and, in a row that is worked like
+// another, here: where the row
+// below has none of the stitches or spaces that the other row's words name, those
+// that stand in their stead.
+func (h *hand) widened(p syntax.Place) syntax.Place {
+	if p.Nths.Written() {
+		p.Nth = p.Nths.At(h.size)
+	}
+	if !h.referred || h.count(p.Noun) > 0 {
+		return p
+	}
+	switch n := &p.Noun; n.Kind {
+	case syntax.NounStitch:
+		if k, own := h.words.stitch(n.Stitch); own == nil && k != nil && k.Class == stitch.Plain {
+			*n = syntax.Noun{Kind: syntax.NounAny}
+		}
+	case syntax.NounSpace:
+		n.Length = syntax.Num{}
+	}
+	return p
+}
+
 // next finds the next place of a kind and moves past it. It gives -1 where
 // there is none.
 func (h *hand) next(n syntax.Noun) int {
@@ -194,6 +216,8 @@ func (h *hand) missing(n syntax.Noun, want int) {
 	case b != nil && !b.marked && b.row > 0 && n.Kind == syntax.NounSpace:
 		h.lose() // that it is a branch is not said: the space may be one of this row
 		return
+	case want == 1 && h.spiral && n.Kind == syntax.NounSpace && b == nil && slices.ContainsFunc(h.row, func(i int) bool { return h.stitch(i).IsSpace() }):
+		return // a round that is not joined goes on into its own first loop
 	case h.base == nil:
 		if b != nil && b.marked && h.known {
 			h.fault(Fault{Kind: BranchEmpty, Name: b.name, Related: b.span})

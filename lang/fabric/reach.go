@@ -53,12 +53,13 @@ func (h *hand) marked() int {
 
 // workAt works n stitches at a place that is named.
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
-	p = h.betweenGroups(p)
+	p = h.betweenGroups(h.widened(h.spelledOut(p)))
 	p.Noun = h.openNoun(p)
+	p = h.upToComing(h.theLast(p))
 	if topOfChain(p) {
 		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
 	}
-	if p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Noun.Kind == syntax.NounChain && p.Of == nil && len(h.base) > 0 && len(h.row) == 0 && h.chains >= p.Nth {
+	if h.countsFromHook(p) {
 		p.From = syntax.FromHook // `ch 6, dc in 4th ch`
 	}
 	if p.Pick == syntax.PickLast && p.Of == nil && h.turnedFirst && len(h.row) == 0 && worksOn(h.coming) {
@@ -81,6 +82,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case n == 1 && len(h.row) > 0 && h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && p.Number.At(h.size) == h.chains && h.picot(k, n, h.chains):
 		return // `ch 4, sl st in 1st of the 4 ch`
 	case h.closesKnot(k, n, p):
+		return
+	case h.closesChain(k, n, p):
+		h.join(&syntax.Join{})
 		return
 	case p.Name != "" && h.aside(k, n, p):
 		return
@@ -133,7 +137,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.workAt(k, own, n, numbered, p, evenly)
 	case p.Below > 0 || p.Row.Written():
 		h.rowsBelow(k, own, n, p)
-	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase:
+	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase, len(h.row) <= 1 && h.closed != nil && h.onCloser(p):
 		h.sameAgain(k, own, n, p)
 	case p.Pick == syntax.PickPrevious && h.opened:
 		p.Pick = syntax.PickNext
@@ -144,6 +148,10 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.eachLandmark(k, own, n, p)
 	case p.Center, p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:
 		h.landmark(k, own, n, p)
+	case h.alongOwnChain(p):
+		h.leaveUnmarked(k, 1)
+		h.each(k, own, n, p)
+		h.closeDone()
 	case p.Each && p.Pick == syntax.PickNext && !p.Number.Written(), p.Pick == syntax.PickRemaining && !p.Number.Written(), p.To.Kind != syntax.ToNothing:
 		h.each(k, own, n, p)
 	case p.Pick == syntax.PickFirst || p.Pick == syntax.PickLast || p.Pick == syntax.PickNth:
@@ -155,11 +163,65 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	}
 }
 
+// alongOwnChain tells whether `each` is of the chains just made, partway through a
+// row: `ch 15, sc in each ch`. Nothing else is left, or they are named.
+func (h *hand) alongOwnChain(p syntax.Place) bool {
+	return p.Each && !p.Number.Written() && p.To.Kind == syntax.ToNothing && len(p.Also) == 0 && len(h.row) > 0 && h.chains > MostTurning+1 && !h.fixed &&
+		(p.Noun.Kind == syntax.NounChain || p.Noun.Kind == syntax.NounNone) && h.remaining(p.Noun) == 0
+}
+
 // closesKnot tells the slip stitch that holds several picots together, in the
 // first of their chains.
 func (h *hand) closesKnot(k *stitch.Stitch, n int, p syntax.Place) bool {
 	return k.Class == stitch.Slip && n == 1 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && !p.Number.Written() &&
 		h.chains == 0 && len(h.row) > 0 && h.stitch(h.row[len(h.row)-1]).IsPicot()
+}
+
+// closesChain tells the slip stitch that makes a ring of the foundation chain: `ch
+// 40, sl st in 1st ch`.
+func (h *hand) closesChain(k *stitch.Stitch, n int, p syntax.Place) bool {
+	return k.Class == stitch.Slip && n == 1 && p.Pick == syntax.PickFirst && p.From == syntax.FromHere && p.Of == nil && !p.Number.Written() &&
+		(p.Noun.Kind == syntax.NounChain || p.Noun.Kind == syntax.NounAny) && h.base == nil && !h.ring && !h.fixed && !h.nested &&
+		len(h.row) == 0 && len(h.branches) == 0 && h.chains > 0
+}
+
+// upToComing ends an `each` within a repeat where the step after it is worked: `*sc
+// in each sc, 3 sc in next corner; rep from *`.
+func (h *hand) upToComing(p syntax.Place) syntax.Place {
+	if !h.nested || h.fixed || !p.Each || p.Number.Written() || p.Pick != syntax.PickNext || p.To.Kind != syntax.ToNothing || p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounCorner || len(h.coming) == 0 {
+		return p
+	}
+	next := placesOf(h.coming[0].Node)
+	if len(next) != 1 || next[0].Each || next[0].Pick != syntax.PickNext || next[0].Of != nil {
+		return p
+	}
+	if k := next[0].Noun.Kind; k == syntax.NounSpace || k == syntax.NounCorner {
+		p.To = syntax.ToLimit{Kind: syntax.ToNext, Noun: next[0].Noun}
+	}
+	return p
+}
+
+// theLast reads the `same loop` behind a repeat that went `to last loop` as that
+// one: it was named, and nothing has been worked in it.
+func (h *hand) theLast(p syntax.Place) syntax.Place {
+	switch {
+	case !h.leavesLast:
+	case p.Pick == syntax.PickSame && h.remaining(p.Noun) == 1:
+		p.Pick = syntax.PickNext
+	case p.Of != nil && p.Of.Pick == syntax.PickSame && h.remaining(p.Of.Noun) == 1:
+		owner := *p.Of
+		owner.Pick, p.Of = syntax.PickNext, &owner
+	}
+	return p
+}
+
+// countsFromHook tells whether a numbered chain is counted from the hook though
+// nobody says so: a row begins with it, and the chains were only just made.
+func (h *hand) countsFromHook(p syntax.Place) bool {
+	if p.Pick != syntax.PickNth || p.From != syntax.FromHere || p.Of != nil || len(h.row) > 0 || h.chains < p.Nth {
+		return false
+	}
+	return p.Noun.Kind == syntax.NounChain && len(h.base) > 0 || p.Noun.Kind == syntax.NounAny && h.base == nil && !h.ring && len(h.branches) == 0
 }
 
 // onHook tells whether a numbered chain is one of those on the hook, partway through
@@ -372,7 +434,7 @@ func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) 
 		h.eachGap(k, own, n)
 		return
 	}
-	if p.Noun.Kind == syntax.NounGroup && p.Pick != syntax.PickNth && h.groupAhead(p.Noun, p) < 0 {
+	if p.Noun.Kind == syntax.NounGroup && p.Noun.Word != gapWord && p.Pick != syntax.PickNth && h.groupAhead(p.Noun, p) < 0 {
 		if i := h.next(syntax.Noun{Kind: syntax.NounSpace}); i >= 0 { // chains part the groups
 			h.held = i
 			h.into(k, own, n, i)
@@ -412,8 +474,11 @@ func inCorners(node syntax.Node) bool {
 
 // eachGroupGap works after every group that is left.
 func (h *hand) eachGroupGap(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
-	for h.groupAhead(p.Noun, p) >= 0 && !h.stopped() {
-		h.skipGroups(1, p)
+	for p.Noun.Word == gapWord && h.nextGap() >= 0 || p.Noun.Word != gapWord && h.groupAhead(p.Noun, p) >= 0 {
+		if h.stopped() {
+			return
+		}
+		h.toGap(p)
 		h.inGap(k, own, n)
 	}
 	h.at, h.sub, h.full = h.end, 0, true
@@ -424,10 +489,24 @@ func (h *hand) eachGroupGap(k *stitch.Stitch, own *ownStitch, n int, p syntax.Pl
 func (h *hand) toGap(p syntax.Place) {
 	number := p.Number.Or(h.size, 1)
 	switch {
+	case p.Noun.Word == gapWord:
+		i := h.nextGap()
+		if h.loose = true; i < 0 {
+			h.missing(syntax.Noun{Kind: syntax.NounSpace}, 1)
+			return
+		}
+		h.at, h.sub = i, 0
 	case p.Pick == syntax.PickNth && p.Of != nil:
 		h.withinGroup(p)
 	case p.Noun.Kind == syntax.NounGroup || p.Noun.Kind == syntax.NounStitch && h.groups(p.Noun.Stitch):
 		h.skipGroups(1, p)
+	case number == 2 && p.Pick == syntax.PickFirst && p.Of != nil:
+		p.Pick, p.Nth = syntax.PickNth, 1
+		h.withinGroup(p) // `between first 2 tr of pineapple`
+		h.pass(1)
+		if h.at > 0 {
+			h.gapIn = h.stitch(h.base[h.at-1]).Object
+		}
 	case number == 2:
 		h.pair()
 	case number > 2:
@@ -460,7 +539,11 @@ func (h *hand) withinGroup(p syntax.Place) {
 // before.
 func (h *hand) pair() {
 	stitches := 2
-	if h.gap == h.at {
+	switch {
+	case h.gap != h.at:
+	case h.gapIn > 0 && h.at < h.end && h.stitch(h.base[h.at-1]).Object == h.gapIn && h.objectAhead() == h.gapIn:
+		stitches = 1 // one gap of the group after the other
+	default:
 		h.met |= ReadGapsAdjoin
 		if h.choose&ReadGapsAdjoin != 0 {
 			stitches = 1
@@ -469,13 +552,26 @@ func (h *hand) pair() {
 	h.pass(stitches)
 }
 
+// objectAhead is the group that the next stitch belongs to, 0 for none.
+func (h *hand) objectAhead() int {
+	for i := h.at; i < h.end; i++ {
+		if s := h.stitch(h.base[i]); !s.IsSpace() {
+			return s.Object
+		}
+	}
+	return 0
+}
+
 // pass goes past so many stitches.
 func (h *hand) pass(n int) {
 	for i := range n {
-		if h.next(syntax.Noun{}) < 0 {
-			h.missing(syntax.Noun{}, n-i)
-			return
+		if h.next(syntax.Noun{}) >= 0 {
+			continue
 		}
+		if !h.round || i == 0 {
+			h.missing(syntax.Noun{}, n-i)
+		}
+		return // the gap lies where the round ends and begins
 	}
 }
 
@@ -491,6 +587,12 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 	if m <= 0 {
 		return
 	}
+	if h.isJoin(p.Noun) && h.leadingSlips() >= m && m > 1 {
+		h.row = h.row[m:] // `…, sc in the 2 sl sts at beg of rnd`: they are covered then
+		h.rowMade -= m
+		h.makeRest(k, own, n*m, h.effectOf(k))
+		return
+	}
 	if h.isJoin(p.Noun) {
 		h.settle(k)
 		p.Noun = syntax.Noun{Kind: syntax.NounAny} // the stitch that the joining slip stitch stands on
@@ -502,6 +604,12 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 	uses := h.usesOf(k, own).uses
 	if k.Class == stitch.Decrease && p.Prep == syntax.Under && n == 1 && m > uses && m%uses != 0 {
 		h.nextPlaces(gathering(k, m), own, 1, 1, p.Noun) // `dec over 5`
+		return
+	}
+	if uses > 1 && m == 1 && h.closedInOne(k, uses, p) {
+		one := *k
+		one.Uses = 1
+		h.nextPlaces(&one, own, 1, n, p.Noun)
 		return
 	}
 	if uses > 1 {
@@ -519,9 +627,34 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 			n = 1 // `3 sc in next 3 sts`
 		}
 	}
-	h.inBlocks = p.Of != nil && p.Of.Noun.Kind == syntax.NounGroup
+	h.inBlocks = p.Of != nil && p.Of.Noun.Kind == syntax.NounGroup || k.Class == stitch.Slip && p.Noun.Length.Written()
 	h.nextPlaces(k, own, n, m, p.Noun)
 	h.inBlocks = false
+}
+
+// spelledOut reads `the 5 chain` as so many single chains where no space of that
+// length lies below.
+func (h *hand) spelledOut(p syntax.Place) syntax.Place {
+	if n := p.Noun; n.Kind == syntax.NounSpace && n.Word == "ch" && h.count(n) == 0 {
+		p.Noun, p.Number = syntax.Noun{Kind: syntax.NounChain, Word: "ch"}, n.Length
+	}
+	return p
+}
+
+// closedInOne tells whether stitches that are closed together all stand in the place
+// named, as clusters in a space do, rather than one in each place from there on.
+func (h *hand) closedInOne(k *stitch.Stitch, uses int, p syntax.Place) bool {
+	switch {
+	case k.Class != stitch.Together || p.Prep == syntax.Under:
+		return false
+	case p.Noun.Kind == syntax.NounSpace:
+		return true
+	case p.Noun.Kind != syntax.NounAny && p.Noun.Kind != syntax.NounStitch:
+		return false
+	}
+	tall := uses > 2 && k.Plain().Turning > 2
+	h.met |= ReadClosedInOne
+	return tall == (h.choose&ReadClosedInOne == 0)
 }
 
 // gathering is a decrease of so many stitches into one.
@@ -535,7 +668,13 @@ func gathering(k *stitch.Stitch, n int) *stitch.Stitch {
 // may be that of any stitch or chain: the older use of the word.
 func (h *hand) openNoun(p syntax.Place) syntax.Noun {
 	n := p.Noun
-	if n.Kind != syntax.NounSpace || n.Word != "loop" || n.Length.Written() || p.Pick == syntax.PickSame || h.count(n) > 0 {
+	if n.Kind != syntax.NounSpace || n.Word != "loop" || n.Length.Written() || p.Pick == syntax.PickSame {
+		return n
+	}
+	if h.words.tops && p.Of == nil {
+		return syntax.Noun{Kind: syntax.NounAny}
+	}
+	if h.count(n) > 0 {
 		return n
 	}
 	every := p.Each || p.Number.Written()
@@ -553,6 +692,15 @@ func (h *hand) openNoun(p syntax.Place) syntax.Noun {
 // round below, which is no stitch of it.
 func (h *hand) isJoin(n syntax.Noun) bool {
 	return n.Kind == syntax.NounStitch && h.round && h.count(n) == 0 && h.slips(n.Stitch)
+}
+
+// leadingSlips is how many slip stitches the row begins with.
+func (h *hand) leadingSlips() int {
+	n := 0
+	for n < len(h.row) && !h.stitch(h.row[n]).IsSpace() && h.stitch(h.row[n]).Kind.Class == stitch.Slip {
+		n++
+	}
+	return n
 }
 
 // sameAgain works into the place that was worked into last.
@@ -664,7 +812,7 @@ func (h *hand) alongside(p syntax.Place) syntax.Node {
 	if len(places) != 1 || !places[0].Each || places[0].Number.Written() {
 		return nil
 	}
-	q := places[0]
+	q := h.widened(places[0])
 	if q.Noun.Kind != syntax.NounSpace && q.Noun.Kind != syntax.NounCorner {
 		return nil
 	}
@@ -680,7 +828,7 @@ func (h *hand) alongside(p syntax.Place) syntax.Node {
 // those that it names.
 func (h *hand) eachWith(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place, with syntax.Node) {
 	e := h.usesOf(k, own)
-	q := placesOf(with)[0]
+	q := h.widened(placesOf(with)[0])
 	for h.at < h.end && !h.stopped() {
 		i, s := h.at, h.stitch(h.base[h.at])
 		h.at, h.sub = i+1, 0
@@ -886,6 +1034,9 @@ func (h *hand) nthAhead(p syntax.Place) int {
 	if p.From == syntax.FromEnd {
 		return h.nth(p.Nth, p.Noun, true)
 	}
+	if i := h.nth(p.Nth, p.Noun, false); i >= 0 && i == h.at {
+		return i // `sc in each of first 5 sts, 2 sc in the 6th`
+	}
 	if len(h.row) > 1 || h.at >= p.Nth {
 		skip := h.at
 		for i := skip; i < h.end; i++ {
@@ -921,9 +1072,16 @@ func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 	if p.Of != nil && p.Of.Noun.Kind != syntax.NounNone {
 		group = p.Of.Noun
 	}
-	i := h.groupAhead(group, p)
+	i := -1
+	if group.Kind != syntax.NounSpace {
+		i = h.groupAhead(group, p)
+	} else if p.Of != nil {
+		p.Noun = group // the middle of a loop is in the loop
+	}
 	if i < 0 {
+		h.inBlocks = true
 		i = h.next(p.Noun)
+		h.inBlocks = false
 	}
 	if i < 0 {
 		h.missing(p.Noun, 1)
@@ -959,6 +1117,10 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 				if h.accepts(h.stitch(h.base[m]), p.Noun) {
 					return m
 				}
+			}
+			if p.Noun.Length.Written() {
+				i = j - 1
+				continue // there is none in this one
 			}
 		}
 		return middle

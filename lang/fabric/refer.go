@@ -2,6 +2,7 @@ package fabric
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"stitchproof/lang/stitch"
@@ -142,6 +143,9 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		}
 		for n := from; n <= max(from, to); n++ {
 			u, ok := k.called(n)
+			if !ok && goesOnFrom(row.Tree, ref, n, k.size) {
+				return nil, false // `…; repeat from Row 7 until there are 40 rows`, said in Row 7
+			}
 			if !ok {
 				k.refuse(row, Fault{Kind: RowUnknown, N: n})
 				return nil, false
@@ -150,6 +154,12 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		}
 	}
 	return out, true
+}
+
+// goesOnFrom tells whether a row ends by saying that the work goes on from it, the
+// row itself included, until some length: how many rows those are is not said.
+func goesOnFrom(row *syntax.Row, ref *syntax.Rows, n, size int) bool {
+	return ref.Limit == syntax.Measured && row.Clauses[0].Node != ref && slices.Contains(row.Label.Each(size), n)
 }
 
 // called finds the row of a number: of this piece or, where that has no heading
@@ -260,9 +270,11 @@ func longOf(clauses []syntax.Clause) *syntax.Long {
 	return nil
 }
 
+// evenOf finds that a row goes on without shaping; nil where it works something
+// else first, after which that only tells of more such rows.
 func evenOf(clauses []syntax.Clause) *syntax.Even {
-	for _, c := range clauses {
-		if n, ok := c.Node.(*syntax.Even); ok {
+	for i, c := range clauses {
+		if n, ok := c.Node.(*syntax.Even); ok && !worksOn(clauses[:i]) {
 			return n
 		}
 	}

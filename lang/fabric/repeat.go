@@ -79,10 +79,10 @@ func (h *hand) times(r *syntax.Repeat) {
 	case syntax.More:
 		n++
 	case syntax.TimesOrAll:
-		if r.Starred {
+		if r.Starred || r.Whole {
 			h.met |= ReadTimesInAll
-			if h.choose&ReadTimesInAll == 0 {
-				n++
+			if r.Starred == (h.choose&ReadTimesInAll == 0) {
+				n++ // without a star it is N in all, unless only N more comes out
 			}
 		}
 	}
@@ -194,9 +194,19 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 			h.end = max(limit, h.at)
 		}
 	}
+	if h.passesChain(leadingSkip(r, h.size)) {
+		h.lose()
+	}
 	h.lay()
-	span, from := h.span, h.at
+	h.standAtFirst(r, tail)
+	span, from, made := h.span, h.at, h.rowMade
+	after := h.after
+	h.after = append(slices.Clone(r.Ending), after...)
 	attempts := h.attempts(r)
+	for i := range attempts {
+		attempts[i].hand.after = after
+	}
+	h.after = after
 	if len(attempts) == 1 && r.Limit != syntax.ToLast && h.at < h.end {
 		h.list(r.Body) // not even one fits: what is missing is said where it runs out
 		h.upTo(end)
@@ -206,17 +216,74 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 	best := h.choosing(r, attempts, tail, end)
 	*h = best
 	h.span = span
+	if !h.ring && h.at == from && h.end > from && worksOn(r.Body) {
+		h.lose() // it uses none of the row below: how often it is worked is not said
+	}
 	if r.Limit == syntax.Measured || r.Mirrored && len(r.Ending) == 0 && h.remaining(syntax.Noun{}) > 0 {
 		h.lose()
 	}
+	h.endAtBeginning(r, from, made, tail)
 	h.remainder(r, from, attempts[len(attempts)-1].times, !worksOn(tail) && len(r.Ending) == 0)
 	h.upTo(end)
+	h.leavesLast = r.Limit == syntax.ToLast
 	if r.Limit == syntax.ToEnd || r.Limit == syntax.Unstated {
 		h.full = h.full || tail != nil && !worksOn(tail) && len(r.Ending) == 0
 	}
 	if !r.Stops && !h.replaces(r) {
 		h.workEnding(r)
 	}
+}
+
+// standAtFirst begins a round on its first stitch where the round closes with chains
+// from the last stitch of a repeat that begins with them: `*ch 3, sc in next sc;
+// rep from * around, ch 3, join`.
+func (h *hand) standAtFirst(r *syntax.Repeat, tail []syntax.Clause) {
+	if !h.round || h.ring || h.at > 0 || len(h.row) > 0 || len(tail) < 2 || !isChain(r.Body[0].Node) || !isChain(tail[0].Node) || len(r.Ending) > 0 {
+		return
+	}
+	if _, joins := tail[1].Node.(*syntax.Join); joins && !h.stitch(h.base[0]).IsSpace() {
+		h.next(syntax.Noun{})
+	}
+}
+
+// endAtBeginning works as much of a last repeat as there is room for, where the
+// rest of it is what the round began with: `sc in first 3 sts, *ch 3, skip 1, sc in
+// next 3 sts; rep from * around, join`, over what is skipped last.
+func (h *hand) endAtBeginning(r *syntax.Repeat, from, made int, tail []syntax.Clause) {
+	if made == 0 || from == 0 || h.repeated == 0 || h.at >= h.end || !h.round || !h.known || h.worksIn(tail) || h.worksIn(r.Ending) || r.Stops || r.Limit == syntax.ToLast {
+		return
+	}
+	if len(tail) > 0 && isChain(tail[0].Node) {
+		return // it says itself how the round closes
+	}
+	for k := len(r.Body) - 1; k > 0; k-- {
+		trial := *h
+		trial.list(r.Body[:k])
+		if trial.ranOut(len(h.faults)) {
+			continue
+		}
+		again := trial
+		again.list(r.Body[k:])
+		solid := h.whole() && !h.loose
+		if worksOn(r.Body[:k]) && again.rowMade-trial.rowMade == made && (!solid || trial.at == trial.end && h.placesOf(r.Body[k:]) == from) {
+			*h = trial
+		}
+		return
+	}
+}
+
+// worksIn tells whether steps work more than the slip stitch that joins.
+func (h *hand) worksIn(steps []syntax.Clause) bool {
+	return slices.ContainsFunc(steps, func(c syntax.Clause) bool { return worksOn([]syntax.Clause{c}) && !h.isSlip(c.Node) })
+}
+
+// placesOf is how many places some steps use, told by where the repeat at work was
+// worked last.
+func (h *hand) placesOf(steps []syntax.Clause) int {
+	trial := *h
+	trial.at = trial.origin
+	trial.list(steps)
+	return trial.at - h.origin
 }
 
 // workEnding works the ending that follows a last repeat.
@@ -378,15 +445,24 @@ func (h *hand) remainder(r *syntax.Repeat, from, times int, last bool) {
 	h.at, h.sub = h.end, 0
 }
 
-// closesPast tells whether a round closes with the chains of its last repeat over
-// the places that the next one would have skipped: `sc in first st, ch 3, *skip
-// 1, sc in next st, ch 3; rep from * around, join`.
+// closesPast tells whether a round closes with chains over the places that the
+// next repeat would have skipped: `sc in first st, ch 3, *skip 1, sc in next st,
+// ch 3; rep from * around, join`, or `*ch 3, skip 1, sc in next st; rep from *
+// around, ch 3, join`.
 func (h *hand) closesPast(r *syntax.Repeat, over int) bool {
-	if !h.round || h.chains == 0 || len(h.after) == 0 {
+	body, rest := r.Body, h.after
+	if !h.round || len(rest) == 0 {
 		return false
 	}
-	_, joins := h.after[0].Node.(*syntax.Join)
-	skip, skips := r.Body[0].Node.(*syntax.Skip)
+	chains := h.chains > 0
+	if isChain(rest[0].Node) && len(body) > 1 && isChain(body[0].Node) {
+		body, rest, chains = body[1:], rest[1:], true
+	}
+	if !chains || len(rest) == 0 {
+		return false
+	}
+	_, joins := rest[0].Node.(*syntax.Join)
+	skip, skips := body[0].Node.(*syntax.Skip)
 	return joins && skips && skip.Place.Number.Or(h.size, 1) == over
 }
 

@@ -19,6 +19,9 @@ type words struct {
 	multiple struct{ unit, plus int }
 	marks    bool // a marker is placed somewhere in the pattern
 	gauge    syntax.Gauge
+	// tops is set where the pattern calls the top of any stitch a loop: it works
+	// into `successive loops`.
+	tops bool
 }
 
 // ownStitch is a stitch that the pattern defines.
@@ -55,6 +58,9 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 			if _, ok := c.Node.(*syntax.Marker); ok {
 				w.marks = true
 			}
+		}
+		for i, t := range r.Tokens {
+			w.tops = w.tops || t.Canon == "successive" && i+1 < len(r.Tokens) && r.Tokens[i+1].Canon == "loop"
 		}
 	})
 	for _, span := range f.Prose {
@@ -118,6 +124,13 @@ func eachMade(r *syntax.Row, visit func(syntax.StitchRef, []syntax.Clause)) {
 			visit(n.Stitch, n.Body)
 		case *syntax.Work:
 			visit(n.Stitch, n.Body)
+			if n.Called.Written() {
+				one := *n
+				one.Places, one.Called = nil, syntax.StitchRef{}
+				visit(n.Called, []syntax.Clause{{Span: c.Span, Node: &one}})
+			}
+		case *syntax.Group:
+			visit(n.Called, n.Body)
 		}
 	})
 }
@@ -125,7 +138,7 @@ func eachMade(r *syntax.Row, visit func(syntax.StitchRef, []syntax.Clause)) {
 // definesInPassing tells whether a row says what one of its stitches is made of.
 func definesInPassing(r *syntax.Row) bool {
 	found := false
-	eachMade(r, func(_ syntax.StitchRef, body []syntax.Clause) { found = found || len(body) > 0 })
+	eachMade(r, func(ref syntax.StitchRef, body []syntax.Clause) { found = found || ref.Written() && len(body) > 0 })
 	return found
 }
 

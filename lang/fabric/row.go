@@ -42,6 +42,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.met, h.against, h.rowMade = 0, 0, 0
 	h.bySpaces, h.overSpaces, h.inSpaces = false, false, false
 	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, named[int]{}, -1, -1
+	h.gapIn, h.leavesLast = 0, false
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.attached = false
 	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
@@ -50,7 +51,9 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.standInLast()
 	h.edge, h.along, h.together = false, false, false
 	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
+	h.spiral, h.unjoined = h.unjoined || h.spiral && h.round && !h.joined, false
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
+	h.closed, h.closer = h.closer, nil
 }
 
 // standInLast begins a round in the last space of the one below, where a stitch
@@ -150,7 +153,7 @@ func (h *hand) leftOver() {
 		sp := syntax.Noun{Kind: syntax.NounSpace}
 		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
 	}
-	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() {
+	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() || h.partOfRing() {
 		return
 	}
 	if h.filling != nil && f.Name == "" && h.whole() {
@@ -187,6 +190,12 @@ func (h *hand) closesOver(f Fault) bool {
 	return f.N <= stitches
 }
 
+// partOfRing tells whether a row is worked along the chains of a ring and turned,
+// as a fan or the beginning of an edging is: it need not go all round.
+func (h *hand) partOfRing() bool {
+	return h.ring && h.turned && !h.joined && len(h.first) > 0 && slices.Contains(h.first, h.base[0])
+}
+
 // allInOneChain tells whether a piece begins with all its stitches in one chain,
 // which are then its centre: the others hold it together.
 func (h *hand) allInOneChain() bool {
@@ -196,6 +205,9 @@ func (h *hand) allInOneChain() bool {
 	into := -1
 	for _, i := range h.row {
 		s := h.stitch(i)
+		if s.Turning {
+			continue // the chains passed over
+		}
 		if into >= 0 && s.Into >= 0 && s.Into != into {
 			return false
 		}
@@ -288,9 +300,17 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 // step says `around` and may say it of all: `sc in next 2 sts, inc around`. It
 // gives -1 where each step stands for itself.
 func (h *hand) lineRepeats(clauses []syntax.Clause, last int) int {
-	first := -1
+	first, skips := -1, false
 	for i := range last + 1 {
 		switch n := clauses[i].Node.(type) {
+		case *syntax.Skip:
+			if p := n.Place; i == last || p.Pick != syntax.PickNext || p.Each || p.Of != nil || p.Noun.Kind > syntax.NounStitch {
+				return -1
+			}
+			skips = true
+			if first < 0 {
+				first = i
+			}
 		case *syntax.Work:
 			toEnd := len(n.Places) == 1 && n.Places[0].To.Kind == syntax.ToTheEnd && !n.Places[0].Each
 			if toEnd != (i == last) || n.Joins || len(n.Places) > 0 && (n.Places[0].Pick != syntax.PickNext || n.Places[0].From != syntax.FromHere) {
@@ -306,6 +326,12 @@ func (h *hand) lineRepeats(clauses []syntax.Clause, last int) int {
 	}
 	if first < 0 || first == last {
 		return -1
+	}
+	if skips {
+		if placesOf(clauses[last].Node)[0].Noun.Kind == syntax.NounNone {
+			return -1 // `skip 1, sc across`
+		}
+		return first // `skip 1, sc in next st around`: what is skipped is skipped each time
 	}
 	h.met |= ReadLineRepeats
 	if h.choose&ReadLineRepeats == 0 {

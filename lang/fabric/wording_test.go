@@ -126,13 +126,19 @@ func (v *voice) noun(noun string, several bool) string {
 	case noun == "ch":
 		return v.say("ch", "chain")
 	case isSpace(noun) && several:
-		return v.say(noun+"s", strings.TrimSuffix(noun, "sp")+"spaces", "sps")
+		return v.say(noun+"s", strings.TrimSuffix(noun, "sp")+"spaces", chainFirst(noun)+"s", "sps")
 	case isSpace(noun) && v.exact:
-		return v.say(noun, strings.TrimSuffix(noun, "sp")+"space")
+		return v.say(noun, strings.TrimSuffix(noun, "sp")+"space", chainFirst(noun))
 	case isSpace(noun):
-		return v.say(noun, strings.TrimSuffix(noun, "sp")+"space", "sp")
+		return v.say(noun, strings.TrimSuffix(noun, "sp")+"space", chainFirst(noun), strings.TrimSuffix(noun, "sp")+"loop", "sp")
 	}
 	return v.short(noun)
+}
+
+// chainFirst calls a ch-3 sp a 3-ch sp.
+func chainFirst(space string) string {
+	n := strings.TrimSuffix(strings.TrimPrefix(space, "ch-"), " sp")
+	return n + "-ch sp"
 }
 
 // step words one step.
@@ -235,6 +241,9 @@ func (v *voice) group(s step) string {
 		}
 	}
 	last := len(parts) - 1
+	if s.space && !slices.ContainsFunc(s.parts, func(p step) bool { return p.verb != chain && is(p.n, 1) }) && v.pick(4) == 3 {
+		return text("{p} in next {st}; ", "{p}", strings.Join(parts, ", "), "{st}", v.noun(s.noun, false))
+	}
 	return text(v.say("({p}) in next {st}", "({p}) all in next {st}", "[{p}] in next {st}", "({p}) in the next {st}", "in next {st} work {q} and {z}; "),
 		"{p}", strings.Join(parts, ", "), "{q}", strings.Join(parts[:last], ", "), "{z}", parts[last], "{st}", v.noun(s.noun, false))
 }
@@ -251,7 +260,8 @@ func (v *voice) each(s step, round bool) string {
 		return text(v.say(forms...), blanks...)
 	case is(s.n, 1):
 		return text(v.say("{k} in each {st} {a}", "{k} in each {st} to end", "{k} {a}", "1 {k} in each {st} {a}", "{k} in every {st} {a}",
-			"{k} in each of the remaining {sts}", "{k} in next {st} and in each {st} {a}"), blanks...)
+			"{k} in each of the remaining {sts}", "{k} in next {st} and in each {st} {a}", "work 1 {k} in each", "{k} in back loop of each {st} {a}",
+			"{s} in both loops of each {st}", "{k} in all {sts} {a}"), blanks...)
 	}
 	return text(v.say("{n} {s} in each {st} {a}", "work {n} {s} in each {st} {a}", "{n} {k} in every {st} {a}"), blanks...)
 }
@@ -290,7 +300,8 @@ func (v *voice) repeat(s step, round bool) string {
 	case toEnd:
 		forms = []string{"[{b}] {a}", "[{b}] to end", "[{b}] rep {a}"}
 		if starred {
-			forms = append(forms, "*{b}; rep from * {a}", "*{b}; repeat from * {a}", "*{b}, rep from * to end", "*{b}; rep from * to * {a}", "*{b}*; rep from * to * {a}")
+			forms = append(forms, "*{b}; rep from * {a}", "*{b}; repeat from * {a}", "*{b}, rep from * to end", "*{b}; rep from * to * {a}", "*{b}*; rep from * to * {a}",
+				"*{b}* {a}", "*{b}; rep from * all the way {a}")
 		}
 	case toLast:
 		to := v.toLast(s)
@@ -332,8 +343,8 @@ func (v *voice) timesForms(m sized, starred bool) []string {
 // steps words a list of steps.
 func (v *voice) steps(steps []step, sep string, round bool) string {
 	var b strings.Builder
-	for _, s := range steps {
-		if s.m != nil && is(s.m, 0) && s.limit == times {
+	for i, s := range steps {
+		if s.m != nil && is(s.m, 0) && s.limit == times || v.unsaid(steps, i) {
 			continue
 		}
 		if b.Len() > 0 && !strings.HasSuffix(b.String(), "; ") {
@@ -346,6 +357,16 @@ func (v *voice) steps(steps []step, sep string, round bool) string {
 		b.WriteString(w)
 	}
 	return b.String()
+}
+
+// unsaid tells whether a skip goes without saying: what comes next is worked in a
+// space, which is found by itself.
+func (v *voice) unsaid(steps []step, i int) bool {
+	if steps[i].verb != skip || steps[i].space || i+1 == len(steps) || v.exact {
+		return false
+	}
+	next := steps[i+1]
+	return next.space && (next.verb == work || next.verb == group) && v.pick(3) == 2
 }
 
 // capital writes the first letter large, behind any star or bracket.

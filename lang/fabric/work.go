@@ -74,7 +74,7 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.PassBranch:
 		h.passBranch(n.Name)
 	case *syntax.NoJoin:
-		h.round = true
+		h.round, h.unjoined = true, true
 	case *syntax.Finish:
 		h.ended, h.cut = true, true
 	case *syntax.Motion:
@@ -180,6 +180,23 @@ func (h *hand) arriveBy(n *syntax.Chain) bool {
 	}
 	h.arrive()
 	return true
+}
+
+// risesInto tells whether a beginning chain is the first of the stitches that are
+// closed together with it, as the row's other clusters have one more each: `ch 3,
+// dc2tog in same st, *ch 2, dc3tog in next st; rep from *`.
+func (h *hand) risesInto(k *stitch.Stitch, places []syntax.Place) bool {
+	if h.chains == 0 || h.begun || h.counts.Said || k.Class != stitch.Together || k.Plain().Turning < 2 || len(places) != 1 || places[0].Pick != syntax.PickSame {
+		return false
+	}
+	found := false
+	syntax.Walk(h.after, func(c syntax.Clause) {
+		if w, ok := c.Node.(*syntax.Work); ok {
+			other, _ := h.words.stitch(w.Stitch)
+			found = found || other != nil && other.Class == stitch.Together && other.Uses == k.Uses+1
+		}
+	})
+	return found
 }
 
 // arriveWith begins the row, where slip stitches have led, with one of the
@@ -292,6 +309,9 @@ func (h *hand) work(w *syntax.Work) {
 		return
 	}
 	h.works = true
+	if h.risesInto(k, w.Places) {
+		h.chains, h.counts, h.begun = 0, syntax.Counts{}, true
+	}
 	if h.arriveWith(own, w.Places) {
 		return
 	}
@@ -429,7 +449,7 @@ func everyOne(p syntax.Place) bool {
 
 // allAlong tells a row of which only the loop is said, `sc in BLO`: it goes all along.
 func (h *hand) allAlong(w *syntax.Work, k *stitch.Stitch) bool {
-	if w.Loop == syntax.BothLoops || w.Number.Written() || w.Times.Written() || len(w.Places) > 1 || k.Class != stitch.Plain {
+	if w.Loop == syntax.BothLoops && !w.InLoops || w.Number.Written() || w.Times.Written() || len(w.Places) > 1 || k.Class != stitch.Plain {
 		return false
 	}
 	if len(w.Places) == 1 && (!w.Places[0].Empty() || w.Places[0].Noun.Kind != syntax.NounNone) {

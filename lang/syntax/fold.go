@@ -194,7 +194,7 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 	if rep, ok := f.peek().(*RepeatFrom); ok && rep.From == "" && len(f.open) == 0 {
 		return false // `(…), repeat around`
 	}
-	if f.glosses(n) || f.restates(n) {
+	if f.glosses(n) || f.restates(n) || f.passedOver(c) {
 		c.Node = &Remark{}
 		f.out = append(f.out, c)
 		return true
@@ -235,6 +235,19 @@ func (f *folder) glosses(n *Bracket) bool {
 		return len(before.Places) > 0
 	}
 	return false
+}
+
+// passedOver tells a bracket that says which stitch was just skipped: `skip next sc
+// (sc behind the dc just made)`.
+func (f *folder) passedOver(c Clause) bool {
+	k := len(f.out)
+	if k == 0 || f.starred() {
+		return false
+	}
+	if _, skips := f.out[k-1].Node.(*Skip); !skips {
+		return false
+	}
+	return slices.ContainsFunc(f.b.tokens, func(t Token) bool { return t.Canon == "behind" && c.Span.Covers(t.Span) })
 }
 
 // restates tells a bracket after the join that says again what each repeat made:
@@ -661,6 +674,13 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 		f.at++
 		g.Between, c.Span, c.Sep = n.Chains, c.Span.Union(f.in[f.at].Span), f.in[f.at].Sep
 	}
+	if w, ok := n.First.(*Work); ok && n.Place.Noun.Kind == NounOther && (w.Number.Written() || len(w.Places) > 0) {
+		at := f.b.worksFrom(c.Span)
+		f.out = append(f.out, Clause{Span: source.Span{Start: c.Span.Start, End: at}, Node: &Turn{Rotate: true, OtherSide: true}})
+		g.Body[0].Span.Start = at
+		f.out = append(f.out, g.Body...) // `on other side of ch work 8 sc and 9 hdc`: one after the other
+		return
+	}
 	if k := len(f.out); len(g.Body) == 0 && n.Place.Pick == PickSame && k > 0 {
 		if _, ok := f.out[k-1].Node.(*Group); ok {
 			c.Node = &Remark{} // `(sc, dc, sc) in next sp, all in the same one`
@@ -675,6 +695,22 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 		c.Node = &Unread{}
 	}
 	f.out = append(f.out, c)
+}
+
+// worksFrom is where the words of a span that name a place end and those that work
+// there begin.
+func (b *builder) worksFrom(span source.Span) int {
+	end := span.Start
+	for _, t := range b.tokens {
+		if !span.Covers(t.Span) {
+			continue
+		}
+		if t.Kind == Stitch || t.Kind == Number || t.Kind == Word && t.Canon == "work" {
+			break
+		}
+		end = t.Span.End
+	}
+	return end
 }
 
 // placed gives a place that stands behind a comma to the stitches before it:

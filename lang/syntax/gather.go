@@ -101,7 +101,8 @@ func oneSpace(p Place) bool {
 func (f *folder) listed(from int, c Clause, w *Work, mixed bool) {
 	last := *w
 	last.Places = nil
-	g := &Group{Body: append([]Clause{}, f.out[from:]...), Places: w.Places, Listed: mixed}
+	last.Called = StitchRef{}
+	g := &Group{Body: append([]Clause{}, f.out[from:]...), Places: w.Places, Listed: mixed, Called: w.Called}
 	g.Body = append(g.Body, Clause{Span: c.Span, Sep: c.Sep, Node: &last})
 	f.out = append(f.out[:from], Clause{Span: f.out[from].Span.Union(c.Span), Sep: c.Sep, Node: g})
 }

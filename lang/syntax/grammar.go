@@ -283,6 +283,7 @@ type gWork struct {
 	Once1    *gOnce     `parser:"@@?"`
 	Coloured *gInColour `parser:"@@?"`
 	Stitch   *gStitch   `parser:"( ( 'st' 'of' ( ?= Stitch ) )? ( ?! Stitch 'loop' 'st' ) @@"`
+	Of       *gStitchOf `parser:"  @@?"`
 	Named    *gNamed    `parser:"| @@ )"`
 	M        *gNum      `parser:"( 'st' ( ?! 'in' ) )? ( @@ ( ?! 'times' | 'more' | 'x' | '×' ) 'st'? )?"`
 	Times    *gTimesN   `parser:"@@?"`
@@ -302,6 +303,13 @@ type gWork struct {
 	For      *gFor      `parser:"@@?"`
 	ToJoin   bool       `parser:"( 'to' 'weave' )? @( ( 'to' | 'and' ) ( 'join' | 'form' | 'work' ( ?= 'ring' ) ) )?"`
 	Ring     bool       `parser:"( ( 'in' | 'to' )? @'ring' )?"`
+}
+
+// shell of 5 dc: what one is made of
+type gStitchOf struct {
+	Pos    lexer.Position
+	N      *gNum    `parser:"'of' @@"`
+	Stitch *gStitch `parser:"@@"`
 }
 
 // 3 White dc; 5 A sc: in that yarn
@@ -663,17 +671,18 @@ type gSpan struct {
 // ending with sc in last 3 sts; ending last rep at **; end row to correspond
 type gEnding struct {
 	Pos    lexer.Position
-	OmitCh *gChain `parser:"( 'omit' 'last' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'of' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
-	Omit   *gWhere `parser:"| 'omit' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'of' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
-	Joined bool    `parser:"| @( 'last' ( 'st' | Stitch ) Name ) 'join' ( ?= EOF )"`
-	Last   bool    `parser:"| ( 'end' | 'ending' | 'with' ( ?= 'only' ) ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
-	At     *gStar  `parser:"(   'at' @@"`
-	Chain  *gChain `parser:"  | ( 'with' | 'by' )? 'only'? ( @@"`
-	Skip   *gSkip  `parser:"    | @@"`
-	Rest   *gNum   `parser:"    | @@ ( 'st' | 'ch' ) 'remaining'?"`
-	Work   *gWork  `parser:"    | @@ )"`
-	Where  *gWhere `parser:"| ( ?= 'in' ) @@"`
-	Mirror bool    `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | 'at' ( Name | 'edge' | 'back' | 'front' | 'side' )+ | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) ) )"`
+	OmitCh *gChain     `parser:"( 'omit' 'last' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'of' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
+	Omit   *gWhere     `parser:"| 'omit' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'of' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
+	Joined bool        `parser:"| @( 'last' ( 'st' | Stitch ) Name ) 'join' ( ?= EOF )"`
+	Last   bool        `parser:"| ( 'end' | 'ending' | 'with' ( ?= 'only' ) ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
+	At     *gStar      `parser:"(   'at' @@"`
+	Chain  *gChain     `parser:"  | ( 'with' | 'by' )? 'only'? ( @@"`
+	Skip   *gSkip      `parser:"    | @@"`
+	Group  *gBracketed `parser:"    | @@"`
+	Rest   *gNum       `parser:"    | @@ ( 'st' | 'ch' ) 'remaining'?"`
+	Work   *gWork      `parser:"    | @@ )"`
+	Where  *gWhere     `parser:"| ( ?= 'in' ) @@"`
+	Mirror bool        `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | 'at' ( Name | 'edge' | 'back' | 'front' | 'side' )+ | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) ) )"`
 }
 
 // work even for 4 rows

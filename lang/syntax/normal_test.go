@@ -142,7 +142,7 @@ func (w *writer) work(n *syntax.Work) string {
 		each = "each=1"
 	}
 	return words("work", normalStitch(n.Stitch), each, strings.Join(places, " + "), num("times ", n.Times),
-		when(n.Loop != syntax.BothLoops, loops[n.Loop]), when(n.Evenly, "evenly"), when(n.Joins, "to join"), when(n.Picot, "for a picot"), after("yarn", n.Yarn), num("ch between=", n.Between.Chains), when(n.HeldBack, "closed together"), w.madeOf(n.Body)) + saidCounts(n.Counts)
+		when(n.Loop != syntax.BothLoops, loops[n.Loop]), when(n.Evenly, "evenly"), when(n.Joins, "to join"), when(n.Picot, "for a picot"), after("yarn", n.Yarn), num("ch between=", n.Between.Chains), when(n.HeldBack, "closed together"), after("called", n.Called.Word), w.madeOf(n.Body)) + saidCounts(n.Counts)
 }
 
 // madeOf is what a stitch is said to be made of.

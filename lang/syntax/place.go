@@ -43,6 +43,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 			case p.Noun.Kind == NounOther && last.Noun.Kind == NounChain:
 				last.Of = &Place{Noun: p.Noun} // `in next 8 ch along opposite side`
 				continue
+			case g.Prep == "at" && p.Noun.Kind == NounBase && p.Of != nil && (p.Of.Noun.Kind == NounChain || p.Of.Noun.Kind == NounTurning):
+				last.Pick = PickSame // `in st at base of ch-3`
+				continue
 			case g.Prep == "at" && p.Noun.Kind == NounBase:
 				continue // `in ch at base of dc`
 			case g.Prep == "at" && last.Noun.Kind == NounSpace && p.Noun.Kind == NounCorner:
@@ -79,8 +82,11 @@ func (r *reader) places(gs []*gWhere) []Place {
 			case p.Noun.Kind == NounRow && !p.Each && (p.Pick == PickNth || p.Pick == PickFirst):
 				last.Row = One(max(p.Nth, 1))
 				continue
+			case g.Prep == "on" && p.Row.Written() && p.Noun.Kind == NounNone && p.Pick == PickNext && last.Noun.Kind != NounNone && last.Pick != PickRemaining:
+				last.Row = p.Row // `in next ch-1 sp on rnd 3`
+				continue
 			case p.Prep == Between && (last.Noun.Kind == NounSpace || last.Noun.Kind == NounTurning && last.Noun.Length.Written()):
-				if p.Pick = last.Pick; !p.Number.Written() {
+				if p.Pick, p.Each = last.Pick, last.Each; !p.Number.Written() {
 					p.Number = last.Number
 				}
 				*last = p
@@ -124,6 +130,9 @@ func (r *reader) place(g *gWhere) Place {
 	if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && p.Of != nil && isGroupNoun(p.Of.Noun) {
 		p.Noun.Kind = NounSpace // `in ch-3 of next shell`
 	}
+	if p.Noun.Kind == NounChain && p.Number.Written() && p.Pick == PickNext && p.From == FromHere && p.Of == nil && !p.Each && r.theNumber(g.Mods) {
+		p.Noun, p.Number = Noun{Kind: NounSpace, Length: p.Number, Word: "ch"}, Num{} // `11 dc into the 5 chain`
+	}
 	if p.Number.Written() && (p.Pick == PickFirst || p.Pick == PickLast) {
 		p.Each = false // `in each of last 2 sts` says no more than `in last 2 sts`
 	}
@@ -150,6 +159,16 @@ func (r *reader) place(g *gWhere) Place {
 		return Place{Each: true, To: ToLimit{Kind: ToNext, Noun: p.Noun}}
 	}
 	return p
+}
+
+// theNumber tells whether a number stands right behind `the`, and what it counts
+// right behind it: `the 5 chain`, which is one thing.
+func (r *reader) theNumber(mods []*gMod) bool {
+	if len(mods) != 2 || mods[0].Number == nil {
+		return false
+	}
+	at := mods[0].Pos.Offset
+	return at > 0 && r.tokens[at-1].Written == "the"
 }
 
 // isGroupNoun tells what is worked in one place, with chains among it.
@@ -207,6 +226,9 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 		case m.Ordinal != nil:
 			p.Nth = r.ordinal(m.Ordinal)
 			p.Pick = PickNth
+			if all := r.tokens[m.Ordinal.Pos.Offset].Values; all.PerSize() {
+				p.Nths = all
+			}
 			if p.Nth == 1 {
 				p.Pick = PickFirst
 			}
@@ -220,8 +242,12 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 				p.Elsewhere = true
 				return
 			}
-			if p.Pick == PickNth && owner.Noun.Kind == NounChain && owner.Number.Written() && owner.Pick == PickNext {
+			if (p.Pick == PickNth || p.Pick == PickFirst) && owner.Noun.Kind == NounChain && owner.Number.Written() && owner.Pick == PickNext {
 				owner.Noun, owner.Number = Noun{Kind: NounTurning, Length: owner.Number}, Num{} // `3rd of 6 ch`
+			}
+			if p.Noun.Kind == NounSpace && !p.Noun.Length.Written() && owner.Noun.Kind == NounChain && owner.Number.Written() && owner.Pick == PickNext {
+				p.Noun.Length = owner.Number // `the loop of 9 chain`
+				return
 			}
 			p.Of = owner
 			if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && (owner.Noun.Kind == NounGroup || owner.Noun.Kind == NounStitch) {
@@ -318,6 +344,10 @@ func (r *reader) placeWord(p *Place, word string) {
 	case "corresponding":
 		p.Elsewhere = true
 	case "other":
+		if p.Each && p.Noun.Kind == NounNone {
+			p.Pick, p.Nth = PickNth, 2 // `inc in every other st`
+			return
+		}
 		p.Noun.Kind = NounOther
 	case "end":
 		if p.Pick == PickNext && p.Noun.Kind == NounNone {

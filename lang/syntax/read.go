@@ -102,8 +102,10 @@ func clauseKey(tokens []Token) string {
 		b.WriteString(t.Canon)
 		b.WriteString(t.Written)
 		if t.Kind == Ordinal {
-			b.WriteByte(byte(t.Values.At(0)))
-			b.WriteByte(byte(t.Values.At(0) >> 8))
+			for _, n := range t.Values.Vals {
+				b.WriteByte(byte(n))
+				b.WriteByte(byte(n >> 8))
+			}
 		}
 		if t.Canon == "once" {
 			b.WriteByte(byte(t.Values.At(0)))
@@ -584,6 +586,8 @@ func (r *reader) ending(g *gEnding) Node {
 		out.Step = r.chain(g.Chain)
 	case g.Skip != nil:
 		out.Step = &Skip{Place: r.onePlace(g.Skip.Where)}
+	case g.Group != nil:
+		out.Step = r.bracketed(g.Group)
 	case g.Where != nil:
 		out.Step = &Work{Places: []Place{r.onePlace(g.Where)}} // the last step's stitch goes there
 	case g.Work != nil:
@@ -640,6 +644,7 @@ func (r *reader) join(g *gJoin) Node {
 	if place.Noun.Kind == NounRing {
 		return &Join{Ring: true, With: with}
 	}
+	place.Elsewhere = place.Elsewhere || place.Number.Written() && elsewhere(place) // `join 3 blocks`
 	return &Join{Place: place, Ring: g.Form, With: with}
 }
 
@@ -739,6 +744,9 @@ func (r *reader) total(g *gTotal) Node {
 		out.Parts = []Part{{Number: r.num(g.Bare)}}
 		return out
 	}
+	if g.Of && r.eachSide() {
+		return &Remark{} // `(22 dc on each side)`: the row has several
+	}
 	for _, p := range g.Parts {
 		part := r.part(p)
 		if !part.Number.Written() {
@@ -747,6 +755,12 @@ func (r *reader) total(g *gTotal) Node {
 		out.Parts = append(out.Parts, part)
 	}
 	return out
+}
+
+// eachSide tells words that end `on each side`.
+func (r *reader) eachSide() bool {
+	n := len(r.tokens)
+	return n > 1 && r.tokens[n-2].Canon == "each" && (r.tokens[n-1].Canon == "side" || r.tokens[n-1].Canon == "edge")
 }
 
 func (r *reader) bracketed(g *gBracketed) Node {
@@ -877,6 +891,9 @@ func (r *reader) work(g *gWork) Node {
 	case g.M != nil:
 		out.Number = r.num(g.M)
 	}
+	if g.Of != nil {
+		r.madeOf(g.Of, out)
+	}
 	if g.Once1 != nil {
 		out.Times = r.tokens[g.Once1.Pos.Offset].Values
 	}
@@ -890,7 +907,7 @@ func (r *reader) work(g *gWork) Node {
 	}
 	for _, l := range [...]*gLoopIn{g.Loop1, g.Loop2, g.Loop3} {
 		if l != nil {
-			out.Loop = loopNamed(l.Word)
+			out.Loop, out.InLoops = loopNamed(l.Word), true
 		}
 	}
 	out.Places = r.places(g.Where)
@@ -898,6 +915,9 @@ func (r *reader) work(g *gWork) Node {
 	for i, w := range g.Where {
 		if successive(w) && i < len(out.Places) {
 			out.Places[i].Number, out.Places[i].Each, out.Number = out.Number, true, Num{}
+			if p := &out.Places[i]; p.Noun.Word == "loop" {
+				p.Noun = Noun{Kind: NounAny, Word: "st"} // the top of any stitch
+			}
 		}
 	}
 	for i := range out.Places {
@@ -957,6 +977,19 @@ func (r *reader) work(g *gWork) Node {
 		out.Picot, out.Places = true, nil
 	}
 	return r.slip(g, out)
+}
+
+// madeOf reads `shell of 5 dc` as the 5 dc that it is, by that name; stitches that are
+// closed together keep theirs.
+func (r *reader) madeOf(g *gStitchOf, w *Work) {
+	k := w.Stitch.Meaning.In(stitch.Unsettled)
+	if k == nil || k.Class != stitch.Group && k.Class != stitch.Together && k.Class != stitch.Texture || w.Number.Or(0, 1) != 1 {
+		r.refused = true
+		return
+	}
+	if k.Class == stitch.Group {
+		w.Called, w.Stitch, w.Number = w.Stitch, r.stitch(g.Stitch), r.num(g.N)
+	}
 }
 
 // slipsBack reads `sl st in each ch back down`, `sl st back along the chain`: all
@@ -1059,10 +1092,25 @@ func (r *reader) shaping(g *gWork, w *Work) Node {
 		return nil
 	}
 	twice := One(2)
+	if r.oneEnd(g.Where[0]) {
+		twice = One(1)
+	}
 	if w.Number.Written() {
 		twice = w.Number.times(twice)
 	}
 	return &Shaping{Less: k.Class == stitch.Decrease, Number: twice}
+}
+
+// oneEnd tells `at end`, `at the beginning of the row` from both ends.
+func (r *reader) oneEnd(g *gWhere) bool {
+	for _, t := range r.tokens[g.Pos.Offset:] {
+		if t.Kind == Word && (t.Canon == "each" || t.Canon == "both" || t.Canon == "and" || t.Canon == "side" || t.Canon == "edge") {
+			return false
+		}
+	}
+	return slices.ContainsFunc(r.tokens[g.Pos.Offset:], func(t Token) bool {
+		return t.Kind == Word && (t.Canon == "end" || t.Canon == "beg" || t.Canon == "rowend")
+	})
 }
 
 // shapingTimes reads `decreasing 6 evenly`, and `decrease 4x1 st at each side in

@@ -138,6 +138,7 @@ type lister struct {
 	stars    int         // single stars that stand open
 	note     Counts      // what a bracket within the clause says of skipped chains
 	told     source.Span // a bracket within the clause that says how its stitch is drawn
+	called   StitchRef   // what a bracket within the clause calls what is worked
 	body     []Clause    // what a bracket within the clause says that its stitch is made of
 }
 
@@ -221,7 +222,7 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma)
 			break
 		}
-		if t.Written == "working" && l.inEach() && i+2 < hi && l.b.tokens[i+1].Canon == "last" && l.b.tokens[i+2].Kind == Stitch {
+		if t.Written == "working" && l.inEach() && i+2 < hi && (l.b.tokens[i+1].Canon == "last" || l.b.tokens[i+1].Kind == Number) && l.b.tokens[i+2].Kind == Stitch {
 			l.flush(SepComma) // `1 dc in each tr to end working last dc in top of 3 ch`
 			break
 		}
@@ -422,6 +423,7 @@ func (l *lister) gloss(open, end int) bool {
 		return true // `in next ch-3 (between 2 dc) make dc`
 	}
 	if len(inside) == 1 && inside[0].Kind == Stitch && end+1 < len(l.b.tokens) && l.b.tokens[end+1].Canon == "in" {
+		l.called = StitchRef{Word: inside[0].Canon, Meaning: inside[0].Stitch}
 		return true // `3 dc (shell) in next sp`
 	}
 	return false
@@ -465,7 +467,8 @@ func (l *lister) leads() bool {
 		return true
 	}
 	last := l.flat[n-1]
-	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work" || n == 1 && last.Canon == "with") {
+	ends := l.flat[0].Kind == Word && (l.flat[0].Canon == "ending" || l.flat[0].Canon == "end")
+	if last.Kind == Word && (last.Canon == "rep" || last.Canon == "work" || (n == 1 || ends) && last.Canon == "with") {
 		return true
 	}
 	if n == 2 && l.flat[0].Kind == Number && (last.Canon == "times" || last.Kind == Name && last.Canon == "x" || last.Kind == Sign && last.Canon == "×") {
@@ -475,14 +478,18 @@ func (l *lister) leads() bool {
 	return first.Kind == Word && (first.Canon == "rep" || first.Canon == "in" || first.Canon == "fasten" || first.Canon == "multiple")
 }
 
-// toldHowOften tells the count of `repeat 6 times (24)` and `repeat (24)` from what
-// is repeated: `repeat (sc, inc) 6 times`.
+// toldHowOften tells the count of `repeat 6 times (24)`, `repeat (24)` and `fasten
+// off (24 sc)` from what is repeated: `repeat (sc, inc) 6 times`.
 func (l *lister) toldHowOften(open, end int) bool {
 	inside := l.b.tokens[open+1 : end]
 	if len(l.flat) == 2 && l.flat[0].Kind == Number && len(inside) == 1 && inside[0].Kind == Number {
 		return true // `*sc, inc* 6 times (18)`
 	}
-	return len(l.flat) > 0 && l.flat[0].Kind == Word && l.flat[0].Canon == "rep" && asTotal(inside) != nil && !l.worksBracket(end)
+	if len(l.flat) == 0 || l.flat[0].Kind != Word {
+		return false
+	}
+	return l.flat[0].Canon == "rep" && asTotal(inside) != nil && !l.worksBracket(end) ||
+		l.flat[0].Canon == "fasten" && len(inside) > 1 && asTotal(inside) != nil // `fasten off (24 sc)`
 }
 
 // star takes a star: one that opens or closes a repeat, or one that a phrase
@@ -619,7 +626,7 @@ func firstWord(tokens []Token) Token {
 // `in each sc and dc around`.
 func (l *lister) inEach() bool {
 	for _, t := range l.flat {
-		if t.Canon == "each" && t.Kind == Word {
+		if t.Kind == Word && (t.Canon == "each" || t.Canon == "across" || t.Canon == "around") {
 			return true
 		}
 	}
@@ -685,7 +692,7 @@ func (l *lister) flush(sep Separator) {
 // for anything else.
 func inAll(flat []Token) *Total {
 	n := len(flat)
-	if n < 4 || flat[0].Kind != Word || flat[0].Canon != "work" || flat[1].Kind != Number || flat[n-2].Canon != "in" || flat[n-1].Canon != "each" {
+	if n < 4 || flat[0].Kind != Word || flat[0].Canon != "work" || flat[1].Kind != Number || flat[n-2].Canon != "in" || flat[n-1].Written != "all" {
 		return nil
 	}
 	return asTotal(flat[1 : n-2])
@@ -823,6 +830,12 @@ func (l *lister) read(node Node, span source.Span, sep Separator) {
 		with.Body = l.body
 		node, l.body = &with, nil
 	}
+	if w, ok := node.(*Work); ok && l.called.Written() {
+		with := *w
+		with.Called = l.called
+		node = &with
+	}
+	l.called = StitchRef{}
 	if w, ok := node.(*Work); ok && l.note.Said && (sep != SepNone || l.note.Span.Start <= span.End) {
 		with := *w
 		with.Counts = l.note
@@ -884,6 +897,10 @@ func filled(node Node, inside []Clause, total *Total) Node {
 			g.Body = inside
 		}
 		return &g
+	case *Ending:
+		e := *n
+		e.Step = filled(e.Step, inside, total)
+		return &e
 	case *PlaceFirst:
 		p := *n
 		p.First = filled(p.First, inside, total)

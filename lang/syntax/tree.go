@@ -75,6 +75,8 @@ type Work struct {
 	// Picot is set where the stitch closes the chains before it into a picot:
 	// `ch 4, sl st in 4th ch from hook for picot`; or goes back along all of them.
 	Picot bool
+	// InLoops is set where the words say which loops, be it both.
+	InLoops bool
 	// HeldBack is set where the stitches are closed together into one: `2 tr in
 	// same sp, holding back the last loop of each`.
 	HeldBack bool
@@ -83,6 +85,9 @@ type Work struct {
 	// Body is what the stitch is said to be made of, where it is worked: `shell
 	// (2 dc, ch 2, 2 dc) in next sp`.
 	Body []Clause
+	// Called is what a bracket within the words calls what is worked: `3 dc (shell)
+	// in next sp`.
+	Called StitchRef
 }
 
 // Spacing is said of stitches with chains between them: `with ch 2 between`.
@@ -157,6 +162,8 @@ type Group struct {
 	// Listed is set where no bracket holds the steps together: the place may be
 	// that of the last alone, `2 dc, ch 1, 3 tr in next sp`.
 	Listed bool
+	// Called is what a bracket within the words calls the group.
+	Called StitchRef
 	// Corner is set where it is said to make a corner: a later `corner` is the same.
 	Corner bool
 	// Between is the number of chains between the stitches, where they are said
@@ -507,8 +514,9 @@ type Place struct {
 	Also []Noun
 	// Number is how many places; unwritten is one, or all where Each is set.
 	Number Num
-	// Nth is the ordinal of PickNth.
+	// Nth is the ordinal of PickNth; Nths has it for each size, where they differ.
 	Nth  int
+	Nths Num
 	Noun Noun
 	Prep Prep
 	Loop Loop

@@ -174,7 +174,7 @@ func (l *scanner) group() []Token {
 			if entry.filler {
 				t.Canon = ""
 			}
-			if entry.canon == "group" || entry.filler && (r.lower == "still" || r.lower == "working") {
+			if entry.canon == "group" || entry.filler && (r.lower == "still" || r.lower == "working" || r.lower == "the") || entry.canon == "each" && r.lower == "all" {
 				t.Written = r.lower
 			}
 			if entry.canon == "corner" && strings.HasSuffix(l.raw[i+n-1].lower, "s") {
@@ -225,7 +225,11 @@ func (l *scanner) group() []Token {
 			}
 			if r.kind == Ordinal {
 				t.Canon, t.Values = "", One(r.value)
-				n += l.numberStop(i)
+				if values, end := l.ordinalList(i); len(values) > 1 {
+					t.Values, n = Num{Vals: values}, end+1-i
+				} else {
+					n += l.numberStop(i)
+				}
 			}
 			if n < len(l.raw)-i && (shades[r.lower] || r.lower == "no") {
 				n += l.abbreviationStop(i + 1)
@@ -237,6 +241,26 @@ func (l *scanner) group() []Token {
 	}
 	inColours(tokens)
 	return tokens
+}
+
+// ordinalList reads `15th (16th, 17th)`, one for each size, and gives the index of
+// the raw token that ends it.
+func (l *scanner) ordinalList(i int) (values []int, end int) {
+	values = []int{l.raw[i].value}
+	if i+2 >= len(l.raw) || l.raw[i+1].kind != Open {
+		return values, i
+	}
+	for j := i + 2; j < len(l.raw); j++ {
+		switch r := l.raw[j]; {
+		case r.kind == Ordinal:
+			values = append(values, r.value)
+		case r.kind == Close && len(values) > 1:
+			return values, j
+		case r.kind != Comma:
+			return values[:1], i
+		}
+	}
+	return values[:1], i
 }
 
 // calls tells whether the words so far end in one that a name comes after:
@@ -264,13 +288,19 @@ func inColours(tokens []Token) {
 		}
 		j, colour := i+1, false
 		for j < len(tokens) && (tokens[j].Kind == Name || tokens[j].Kind == Word && tokens[j].Canon == "yarn") {
-			colour = colour || tokens[j].Written == "colour" || j > i+1 && tokens[j].Canon == "yarn"
+			colour = colour || tokens[j].Written == "colour" || j > i+1 && tokens[j].Canon == "yarn" || i > 0 && tokens[i-1].Kind == Stitch && yarnLetter(tokens, j)
 			j++
 		}
 		if colour && (j == len(tokens) || tokens[j].Kind != Stitch && (tokens[j].Kind != Word || tokens[j].Canon == "in" || tokens[j].Canon == "to" || tokens[j].Canon == "work")) {
 			tokens[i].Canon = "with"
 		}
 	}
+}
+
+// yarnLetter tells the single letter of `6 sc in A, 6 sc in B`, with which the clause
+// ends.
+func yarnLetter(tokens []Token, i int) bool {
+	return len(tokens[i].Canon) == 1 && (i+1 == len(tokens) || separates(tokens[i+1]) || tokens[i+1].Kind == Close || tokens[i+1].Kind == Word && tokens[i+1].Canon == "and")
 }
 
 // ringCalled tells the MC of `6 sc in MC (6)`, a magic circle, from the main
