@@ -83,8 +83,8 @@ var ambiguities = []struct {
 	{fabric.ReadOmitsTurning, countSays("leaves out the turning chain, which stands for a stitch")},
 }
 
-// timesInAll tells how often a starred repeat is taken to be worked, and writes
-// it so that it can mean nothing else.
+// timesInAll tells how often a repeat is taken to be worked, and writes it so that
+// it can mean nothing else.
 func timesInAll(row *fabric.Row, taken bool) *Finding {
 	c, r := repeatOf(row, func(r *syntax.Repeat) bool { return r.Limit == syntax.TimesOrAll })
 	if r == nil {
@@ -92,12 +92,15 @@ func timesInAll(row *fabric.Row, taken bool) *Finding {
 	}
 	times := r.Number.String() + " times"
 	f := &Finding{Span: row.Tree.Abs(c.Span)}
-	less := 0
+	less, as, other := 0, "more", "in all"
+	if taken == r.Starred { // without a star it is in all, unless only more comes out
+		less, as, other = 1, "in all", "more"
+	}
+	n := r.Number.String()
 	if taken {
-		f.Message = quoted("repeat "+times) + " is taken as " + r.Number.String() + " in all, as only that comes out; to many makers it is " + r.Number.String() + " more"
-		less = 1
+		f.Message = quoted("repeat "+times) + " is taken as " + n + " " + as + ", as only that comes out; to many makers it is " + n + " " + other
 	} else {
-		f.Message = quoted("repeat "+times) + " may be " + r.Number.String() + " in all or " + r.Number.String() + " more: it is taken as more, and nothing shows which is meant"
+		f.Message = quoted("repeat "+times) + " may be " + n + " in all or " + n + " more: it is taken as " + as + ", and nothing shows which is meant"
 	}
 	f.Fix = moreTimes(row, c, r, less)
 	return f

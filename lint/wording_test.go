@@ -30,6 +30,7 @@ func TestAmbiguousWordingIsMadePlain(t *testing.T) {
 	for row, want := range map[string]string{
 		"Row 2: Ch 1, *sc in next 2 sts, 2 sc in next st; rep from * 4 times, sc in last st. (17 sc)": "Row 2: Ch 1, *sc in next 2 sts, 2 sc in next st; rep from * 3 more times, sc in last st. (17 sc)",
 		"Row 2: Ch 1, *sc in next 5 sts, 2 sc in next st; rep from * 2 times, sc in last st. (15 sc)": "Row 2: Ch 1, *sc in next 5 sts, 2 sc in next st; rep from * 1 more time, sc in last st. (15 sc)",
+		"Row 2: Sc in next 3 sts, 2 sc in next st, repeat from beg 2 times, sc in last st. (16 sc)":   "Row 2: Sc in next 3 sts, 2 sc in next st, repeat from beg 2 more times, sc in last st. (16 sc)",
 		"Row 2: Ch 1, sc in first st, (sc, 2 sc in next st) 6 times. (19 sc)":                         "",
 		"Row 2: (sc in next st, sk next st, 2 sc in next st, sk next st, sc in next 9 sts). (12 sc)":  "",
 	} {
