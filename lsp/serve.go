@@ -44,7 +44,7 @@ type analyzer func(lint.Settings, *source.Text) *lint.Analysis
 
 func serve(ctx context.Context, pipe io.ReadWriteCloser, notes io.Writer, analyze analyzer) error {
 	logger := log.New(notes, "stitchproof: ", log.LstdFlags|log.Lmsgprefix)
-	stream := forgiving{jsonrpc2.NewStream(pipe), logger}
+	stream := newFrames(pipe, logger)
 	defer stream.Close()
 	conn := jsonrpc2.NewConn(stream, jsonrpc2.WithCodec(codec{}))
 	s := newServer(protocol.ClientDispatcher(conn), logger, analyze)
@@ -77,28 +77,6 @@ type stdio struct {
 
 // Close closes both.
 func (s stdio) Close() error { return errors.Join(s.ReadCloser.Close(), s.WriteCloser.Close()) }
-
-// forgiving is a stream that answers a message it cannot read instead of ending
-// with it: the frame around the message says where the next one begins.
-type forgiving struct {
-	jsonrpc2.Stream
-	log *log.Logger
-}
-
-// Read gives the next message that is one.
-func (f forgiving) Read(ctx context.Context) (jsonrpc2.Message, int64, error) {
-	for {
-		message, n, err := f.Stream.Read(ctx)
-		var malformed *jsonrpc2.Error
-		if err == nil || !errors.As(err, &malformed) {
-			return message, n, err
-		}
-		f.log.Printf("a message was not understood: %v", malformed)
-		if _, err := f.Write(ctx, jsonrpc2.NewResponse(jsonrpc2.ID{}, nil, malformed)); err != nil {
-			return nil, n, err
-		}
-	}
-}
 
 // codec writes and reads the contents of messages the way the protocol's types
 // need; without it values of several possible types are decoded wrongly.

@@ -83,7 +83,7 @@ func styles() []house.Style {
 type example struct{ name, text string }
 
 // examples are all the pattern files of the project, sound and broken.
-func examples(t *testing.T) []example {
+func examples(t testing.TB) []example {
 	t.Helper()
 	paths, err := filepath.Glob(filepath.Join("..", "..", "testdata", "*", "*.crochet"))
 	require.NoError(t, err)
@@ -102,27 +102,49 @@ func examples(t *testing.T) []example {
 func TestFormatKeepsTheWork(t *testing.T) {
 	all := styles()
 	for i, e := range examples(t) {
-		name, text := e.name, e.text
-		was := work(source.New(text))
-		for _, style := range []house.Style{all[(i+5*(i/len(all)))%len(all)]} { // each file in one of them, in turn
-			got := house.Format(was, style, work)
-			edited, err := source.New(text).Apply(got.Edits)
-			require.NoError(t, err)
-			require.Equal(t, got.Text.String(), edited.String(), "%s in %v, by its edits", name, style)
-			is := work(got.Text)
-			require.Equal(t, made(was), made(is), "%s in %v", name, style)
-			again := house.Format(is, style, work)
-			require.Equal(t, got.Text.String(), again.Text.String(), "%s in %v, a second time", name, style)
-			if len(got.Kept) > 0 {
-				continue
-			}
-			for _, u := range house.Uses(is) {
-				if way := style.Ways[u.Aspect.Name]; way != "" && len(u.As[way]) > 0 {
-					t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.Span))
-				}
+		name, was := e.name, work(source.New(e.text))
+		style := all[(i+5*(i/len(all)))%len(all)] // each file in one of them, in turn
+		got, is := formatted(t, name, was, style)
+		if len(got.Kept) > 0 {
+			continue
+		}
+		for _, u := range house.Uses(is) {
+			if way := style.Ways[u.Aspect.Name]; way != "" && len(u.As[way]) > 0 {
+				t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.Span))
 			}
 		}
 	}
+}
+
+// formatted formats a pattern: its edits make the text, what is worked is the
+// same, and a second time changes nothing.
+func formatted(t *testing.T, name string, was *fabric.Fabric, style house.Style) (house.Formatted, *fabric.Fabric) {
+	t.Helper()
+	got := house.Format(was, style, work)
+	edited, err := was.File.Text.Apply(got.Edits)
+	require.NoError(t, err)
+	require.Equal(t, got.Text.String(), edited.String(), "%s in %v, by its edits", name, style)
+	is := work(got.Text)
+	require.Equal(t, made(was), made(is), "%s in %v", name, style)
+	again := house.Format(is, style, work)
+	require.Equal(t, got.Text.String(), again.Text.String(), "%s in %v, a second time", name, style)
+	return got, is
+}
+
+// mostFuzzed bounds the texts that are formatted while fuzzing.
+const mostFuzzed = 1_000
+
+// FuzzFormat formats any text in any style.
+func FuzzFormat(f *testing.F) {
+	for i, e := range examples(f) {
+		f.Add(e.text[:min(len(e.text), mostFuzzed)], uint8(i))
+	}
+	all := styles()
+	f.Fuzz(func(t *testing.T, text string, style uint8) {
+		if len(text) <= mostFuzzed {
+			formatted(t, "the text", work(source.New(text)), all[int(style)%len(all)])
+		}
+	})
 }
 
 // made lists, for each size of each row, how many stitches it makes and states.
