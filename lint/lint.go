@@ -109,7 +109,7 @@ type Pass struct {
 	rule       *Rule
 	severity   Severity // of what it finds
 	doubts     doubts
-	mendings   mendings
+	mendings   *mendings
 	allowances *allowances
 	findings   []Finding
 }
@@ -174,7 +174,7 @@ func Unread(text *source.Text, rule, why string) *Analysis {
 
 // run runs rules, those last that look at what the others found.
 func (s Settings) run(rules []*Rule, look Pass) []Finding {
-	look.doubts, look.mendings, look.allowances = doubtsOf(look.Fabric), mendings{}, allowancesOf(look.File, Names())
+	look.doubts, look.mendings, look.allowances = doubtsOf(look.Fabric), &mendings{of: map[*fabric.Row]*mending{}}, allowancesOf(look.File, Names())
 	var found []Finding
 	for _, last := range []bool{false, true} {
 		if last {

@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"io"
 	"log"
+	"regexp"
 	"strconv"
 
 	"go.lsp.dev/jsonrpc2"
@@ -17,11 +18,13 @@ const (
 	// maxMessage bounds the bytes of a message. The largest pattern that is looked
 	// at (inputs.MaxSize) takes less, however its characters are escaped.
 	maxMessage = 64 << 20
-	// lengthField is the header that says how long a message is.
-	lengthField = "content-length:"
 	// longestField is how much is kept of a header's line without end.
 	longestField = 64
 )
+
+// lengthField is the header that says how long a message is, and what stands
+// before it in its line, which should be nothing.
+var lengthField = regexp.MustCompile(`(?is)^(.*)content-length:[ \t]*(\d*)[ \t]*$`)
 
 // frames is a stream of messages, each behind a header that gives its length.
 // What is no message, or no frame, is answered as such and passed over: the
@@ -77,13 +80,12 @@ func (f *frames) frame(ctx context.Context) ([]byte, error) {
 		if len(text) == 0 && length > 0 {
 			return f.body(length)
 		}
-		ok := len(text) > 0 && bytes.IndexByte(text, ':') > 0
-		if at := bytes.LastIndex(bytes.ToLower(text), []byte(lengthField)); at >= 0 {
-			length, err = strconv.Atoi(string(bytes.TrimSpace(text[at+len(lengthField):])))
-			ok = err == nil && at == 0 && length > 0 && length <= maxMessage
-			if length < 0 || length > maxMessage {
+		ok := bytes.IndexByte(text, ':') > 0
+		if m := lengthField.FindSubmatch(text); m != nil {
+			if length, err = strconv.Atoi(string(m[2])); err != nil || length > maxMessage {
 				length = 0
 			}
+			ok = length > 0 && len(m[1]) == 0
 		}
 		if !ok && !refused {
 			refused = true

@@ -228,7 +228,7 @@ func (l *lister) token(i, hi int) int {
 		if t.Kind == Word && t.Canon == "until" && l.goesOn() && i+1 < hi && l.b.tokens[i+1].Canon == "have" {
 			l.flush(SepComma) // `continue in this manner until there are 60 sts`
 		}
-		if t.Kind == Word && len(l.flat) > 0 && !slices.ContainsFunc(l.flat, excepts) && (t.Canon == "ending" || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
+		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") && !slices.ContainsFunc(l.flat, excepts) {
 			l.flush(SepNone)
 		}
 		l.flat = append(l.flat, t)
