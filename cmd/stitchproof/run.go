@@ -72,7 +72,7 @@ func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	if err == nil {
 		var ctx *kong.Context
 		if ctx, err = parser.Parse(args); err == nil {
-			err = ctx.Run()
+			_, err = unbroken(ctx.Command(), func() (any, error) { return nil, ctx.Run() })
 		}
 	}
 	switch {
@@ -83,4 +83,15 @@ func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	}
 	fmt.Fprintf(stderr, "stitchproof: %v\n", err)
 	return exitBroke
+}
+
+// unbroken does some work on what has a name, and makes an error of a panic, so
+// that it costs nothing else.
+func unbroken[T any](name string, work func() (T, error)) (done T, err error) {
+	defer func() {
+		if broken := recover(); broken != nil {
+			err = fmt.Errorf("%s: this broke down: %v; please report it", name, broken)
+		}
+	}()
+	return work()
 }
