@@ -715,9 +715,17 @@ func spanOf(tokens []Token) source.Span {
 	return source.Span{Start: tokens[0].Span.Start, End: tokens[len(tokens)-1].Span.End}
 }
 
+// maxFlat bounds the words without a sign among them that are read: in more, no
+// writer means anything.
+const maxFlat = 2_000
+
 // clause reads flat and appends what it says. Where the whole is not
 // understood, the longest beginning that is and the rest are tried.
 func (l *lister) clause(flat []Token, sep Separator) {
+	if len(flat) > maxFlat {
+		l.read(&Unread{}, spanOf(flat), sep)
+		return
+	}
 	if rows := l.lastRows(); rows != nil && excepts(flat[0]) {
 		l.changed(rows, spanOf(flat), sep)
 		return
