@@ -61,6 +61,7 @@ var rules = []*Rule{
 	termsMixed,
 	termsUndeclared,
 	textDamaged,
+	textMisleading,
 	turnMissing,
 	turningChainHeight,
 	turningChainUnstated,
