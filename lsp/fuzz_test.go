@@ -172,7 +172,7 @@ func served(t *testing.T, stream string) ([]byte, error) {
 	var said bytes.Buffer
 	done := make(chan error, 1)
 	go func() {
-		done <- serve(context.Background(), pipe{io.NopCloser(strings.NewReader(stream)), nopCloser{&said}}, io.Discard, lint.Settings.Analyze)
+		done <- serve(context.Background(), pipe{io.NopCloser(strings.NewReader(stream)), nopCloser{&said}}, io.Discard, lint.Settings.Analyze, "")
 	}()
 	select {
 	case err := <-done:

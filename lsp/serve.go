@@ -36,18 +36,20 @@ var ErrNoShutdown = errors.New("the client left without asking to shut down")
 // It returns nil after an orderly shutdown, [ErrNoShutdown] after any other
 // parting, and the context's error where ctx ended first.
 func Serve(ctx context.Context, in io.ReadCloser, out io.WriteCloser, notes io.Writer) error {
-	return serve(ctx, stdio{in, out}, notes, lint.Settings.Analyze)
+	return serve(ctx, stdio{in, out}, notes, lint.Settings.Analyze, "")
 }
 
 // analyzer reads a text under some settings and says all that is known of it.
 type analyzer func(lint.Settings, *source.Text) *lint.Analysis
 
-func serve(ctx context.Context, pipe io.ReadWriteCloser, notes io.Writer, analyze analyzer) error {
+func serve(ctx context.Context, pipe io.ReadWriteCloser, notes io.Writer, analyze analyzer, token string) error {
 	logger := log.New(notes, "stitchproof: ", log.LstdFlags|log.Lmsgprefix)
 	stream := newFrames(pipe, logger)
 	defer stream.Close()
 	conn := jsonrpc2.NewConn(stream, jsonrpc2.WithCodec(codec{}))
 	s := newServer(protocol.ClientDispatcher(conn), logger, analyze)
+	s.token = token
+	defer s.leave() // for what only waits for that
 
 	running, stop := context.WithCancel(ctx)
 	defer stop()

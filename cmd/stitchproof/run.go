@@ -68,7 +68,7 @@ func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		kong.Name("stitchproof"),
 		kong.Description("Checks plain-text crochet patterns: counts every row, in every size, and says where the words do not give the stated piece."),
 		kong.NoDefaultHelp(), kong.Writers(stdout, stderr), kong.Bind(s),
-		kong.Vars{"formats": strings.Join(report.FormatNames(), ","), "config": config.Name})
+		kong.Vars{"formats": strings.Join(report.FormatNames(), ","), "config": config.Name, "tokenVariable": tokenVariable})
 	if err == nil {
 		var ctx *kong.Context
 		if ctx, err = parser.Parse(args); err == nil {
