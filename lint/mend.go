@@ -19,8 +19,9 @@ const (
 	// more wrong rows is wrong in another way than by slips of the pen, and is to be
 	// answered as fast as any other.
 	maxMended = 50
-	// maxEffort bounds what one try may cost, and maxSpent what all those of a file
-	// may: then the other rows are told without a mend.
+	// maxEffort bounds what one try may make, its tenfold the clauses that it may
+	// work, and maxSpent what all the tries of a file may: then the other rows are
+	// told without a mend.
 	maxEffort = 5_000
 	maxSpent  = 10_000_000
 	// maxNamed bounds the mends told of a row: more that are equally small tell a
@@ -60,7 +61,7 @@ func (p *Pass) mending(row *fabric.Row) *mending {
 		return m
 	}
 	m := &mending{}
-	if len(p.mendings.of) < maxMended && effort(row) <= maxEffort {
+	if len(p.mendings.of) < maxMended && effort(row) <= maxEffort && row.Spent <= 10*maxEffort {
 		m = p.seekMending(row)
 	}
 	p.mendings.of[row] = m
@@ -83,7 +84,7 @@ func (p *Pass) seekMending(row *fabric.Row) *mending {
 	if swatch == nil {
 		return m
 	}
-	s := seeker{Pass: p, row: row, effort: effort(row), tried: map[string]bool{}}
+	s := seeker{Pass: p, row: row, effort: effort(row) + row.Spent, tried: map[string]bool{}}
 	if row.Agrees() == fabric.Disagrees {
 		m.bears = swatch.Bears()
 		s.recount(swatch)

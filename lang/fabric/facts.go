@@ -147,6 +147,10 @@ type Row struct {
 	// Side is the side that faces by the turns, where it is known.
 	Side syntax.SideKind
 
+	// Spent is how many clauses were worked for it, in all sizes and all readings,
+	// those of repeats as often as they were tried.
+	Spent int
+
 	stage stage // the work before it, kept of few rows: see Swatch
 }
 
