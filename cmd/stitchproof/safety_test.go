@@ -87,15 +87,16 @@ var writers = map[string][]string{
 func TestKilledAtEveryStep(t *testing.T) {
 	tried := 0
 	for name, args := range writers {
-		for _, kind := range []string{"plain", "marked", "linked"} {
+		for _, kind := range []string{"plain", "marked by a link"} {
 			t.Run(name+" "+kind, func(t *testing.T) {
+				linked := kind != "plain"
 				old, mode := twig, os.FileMode(0o644)
-				if kind == "marked" {
+				if linked {
 					old, mode = "\ufeff"+strings.ReplaceAll(twig, "\n", "\r\n"), 0o600
 				}
 				written := ""
 				for step := 0; ; step++ { // none is left out for 0
-					dir, file := folderWith(t, old, mode, kind == "linked")
+					dir, file := folderWith(t, old, mode, linked)
 					dieBefore := ""
 					if step > 0 {
 						dieBefore = strconv.Itoa(step)
