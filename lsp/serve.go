@@ -49,7 +49,6 @@ func serve(ctx context.Context, pipe io.ReadWriteCloser, notes io.Writer, analyz
 	conn := jsonrpc2.NewConn(stream, jsonrpc2.WithCodec(codec{}))
 	s := newServer(protocol.ClientDispatcher(conn), logger, analyze)
 	s.token = token
-	defer s.leave() // for what only waits for that
 
 	running, stop := context.WithCancel(ctx)
 	defer stop()
