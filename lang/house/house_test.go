@@ -177,6 +177,18 @@ func TestFormatKeepsTheFile(t *testing.T) {
 	assert.Equal(t, strings.Replace(text, "hook and in\r\n  next 4 ch .", "hook\r\n  and in next 4 ch.", 1), got.Text.String())
 }
 
+// TestFormatKeepsWhatIsNoWord keeps a bullet between words, and a byte that is no
+// letter, where lines are broken anew.
+func TestFormatKeepsWhatIsNoWord(t *testing.T) {
+	text := "Terms: US\n\nPiece: Cuff\nCh 11.\nRow 1: Sc in 2nd ch from hook • sc in next ch \xb0, sc in each ch across.\n"
+	for _, width := range []int{0, 30, 200} {
+		got := house.Format(work(source.New(text)), house.Style{Width: width}, work).Text.String()
+		for _, kept := range []string{"•", "\xb0"} {
+			assert.Contains(t, got, kept, "%d wide", width)
+		}
+	}
+}
+
 // TestFormatLeavesWhatWouldChange leaves an instruction as it was where the house's
 // way would be worked otherwise: in a ring, `5 sc` all go into it.
 func TestFormatLeavesWhatWouldChange(t *testing.T) {
