@@ -3,6 +3,7 @@ package lint
 import (
 	"regexp"
 	"slices"
+	"sort"
 	"strings"
 
 	"stitchproof/lang/nearest"
@@ -102,11 +103,11 @@ func (as *allowances) read(t *source.Text, c *syntax.Comment) *allowance {
 
 // reach finds what each allowance holds for.
 func (as *allowances) reach(f *syntax.File) {
-	parts := f.Parts()
+	parts := instructions(f)
 	for i, a := range as.all {
 		switch a.kind {
 		case allowHere:
-			a.reach = a.instruction(f, parts)
+			a.reach = a.instruction(parts)
 		case allowFile:
 			a.reach = source.Span{End: f.Text.Len()}
 		case allowBegin:
@@ -115,22 +116,38 @@ func (as *allowances) reach(f *syntax.File) {
 	}
 }
 
-// instruction is the lines of the part of the file that an allowance stands in,
-// or before.
-func (a *allowance) instruction(f *syntax.File, parts []source.Span) source.Span {
-	for _, part := range parts {
-		lines := f.Text.LineWithEnd(f.Text.LineOf(part.Start)).Union(f.Text.LineWithEnd(f.Text.LineOf(part.End)))
-		switch {
-		case isComment(f, part):
-		case a.Ends && lines.Covers(a.Span), !a.Ends && part.Start > a.Span.Start:
-			return lines
+// part is a part of a file that is no comment, with the lines it stands in.
+type part struct{ span, lines source.Span }
+
+// instructions are the parts of a file that an allowance may stand in or before,
+// in their order.
+func instructions(f *syntax.File) []part {
+	comments := map[source.Span]bool{}
+	for _, c := range f.Comments {
+		comments[c.Span] = true
+	}
+	var out []part
+	for _, span := range f.Parts() {
+		if !comments[span] {
+			out = append(out, part{span, f.Text.LineWithEnd(f.Text.LineOf(span.Start)).Union(f.Text.LineWithEnd(f.Text.LineOf(span.End)))})
 		}
 	}
-	return source.Span{}
+	return out
 }
 
-func isComment(f *syntax.File, part source.Span) bool {
-	return slices.ContainsFunc(f.Comments, func(c *syntax.Comment) bool { return c.Span == part })
+// instruction is the lines of the part of the file that an allowance stands in,
+// or before.
+func (a *allowance) instruction(parts []part) source.Span {
+	i := sort.Search(len(parts), func(i int) bool {
+		if a.Ends {
+			return parts[i].lines.End >= a.Span.End
+		}
+		return parts[i].span.Start > a.Span.Start
+	})
+	if i == len(parts) || a.Ends && !parts[i].lines.Covers(a.Span) {
+		return source.Span{}
+	}
+	return parts[i].lines
 }
 
 // end is where the stretch ends that allowance i begins: at the next end that

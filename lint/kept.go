@@ -45,7 +45,7 @@ func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found
 		k := kept[work]
 		if k == nil || !k.firm || k.text != text {
 			own := *look
-			own.Pieces, own.doubts, own.mendings = []*fabric.Piece{piece}, doubtsOf(piece), mendings{}
+			own.Pieces, own.doubts, own.mendings = []*fabric.Piece{piece}, doubtsOf(piece), &mendings{of: map[*fabric.Row]*mending{}}
 			k = &keptPiece{text: strings.Clone(text), firm: true, uses: usesIn(piece), same: map[string]bool{}} // it outlives the text of the file
 			for _, r := range rules {
 				for _, f := range s.runOne(&own, r) {

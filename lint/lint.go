@@ -132,7 +132,7 @@ type Pass struct {
 	rule       *Rule
 	severity   Severity // of what it finds
 	doubts     doubts
-	mendings   mendings
+	mendings   *mendings
 	allowances *allowances
 	findings   []Finding
 }

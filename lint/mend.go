@@ -19,8 +19,11 @@ const (
 	// more wrong rows is wrong in another way than by slips of the pen, and is to be
 	// answered as fast as any other.
 	maxMended = 50
-	// maxEffort bounds what one try may cost.
+	// maxEffort bounds what one try may make, its tenfold the clauses that it may
+	// work, and maxSpent what all the tries of a piece may: then the other rows are
+	// told without a mend.
 	maxEffort = 5_000
+	maxSpent  = 10_000_000
 	// maxNamed bounds the mends told of a row: more that are equally small tell a
 	// maker nothing.
 	maxNamed = 3
@@ -45,26 +48,30 @@ type mend struct {
 	left        int // how badly the lines after it fit then
 }
 
-// mendings are those of a piece's rows, each looked for once.
-type mendings map[*fabric.Row]*mending
+// mendings are those of a piece's rows, each looked for once, and what was spent
+// on them.
+type mendings struct {
+	of    map[*fabric.Row]*mending
+	spent int
+}
 
 // mending finds what would put a row right in which something is wrong.
 func (p *Pass) mending(row *fabric.Row) *mending {
-	if m, ok := p.mendings[row]; ok {
+	if m, ok := p.mendings.of[row]; ok {
 		return m
 	}
 	m := &mending{}
-	if len(p.mendings) < maxMended && effort(row) <= maxEffort {
+	if len(p.mendings.of) < maxMended && effort(row) <= maxEffort && row.Spent <= 10*maxEffort {
 		m = p.seekMending(row)
 	}
-	p.mendings[row] = m
+	p.mendings.of[row] = m
 	return m
 }
 
-// effort is about what a try of a row costs: the stitches it makes, in every
-// size and as often as it is worked, and a look at the piece's rows.
+// effort is about what a try of a row costs: its words, the stitches it makes, in
+// every size and as often as it is worked, and a look at the piece's rows.
 func effort(row *fabric.Row) int {
-	total := len(row.Piece.Rows)
+	total := len(row.Piece.Rows) + len(row.Tree.Tokens)
 	for size := range row.Tallies {
 		total += row.Tallies[size].Made * max(1, row.Repeats[size])
 	}
@@ -77,7 +84,7 @@ func (p *Pass) seekMending(row *fabric.Row) *mending {
 	if swatch == nil {
 		return m
 	}
-	s := seeker{Pass: p, row: row, tried: map[string]bool{}}
+	s := seeker{Pass: p, row: row, effort: effort(row) + row.Spent, tried: map[string]bool{}}
 	if row.Agrees() == fabric.Disagrees {
 		m.bears = swatch.Bears()
 		s.recount(swatch)
@@ -173,9 +180,10 @@ func (m *mending) narrow() {
 // seeker looks for the mends of a row.
 type seeker struct {
 	*Pass
-	row   *fabric.Row
-	tried map[string]bool
-	mends []mend
+	row    *fabric.Row
+	effort int // of one try
+	tried  map[string]bool
+	mends  []mend
 }
 
 // recount tries the count made in the stead of the one stated.
@@ -288,10 +296,11 @@ func places(t *fabric.Tally) int {
 func (s *seeker) try(swatch *fabric.Swatch, c change, title string) *fabric.Row {
 	text := c.text()
 	key := strconv.Itoa(c.row.Index) + text
-	if s.tried[key] || len(s.tried) >= maxTries {
+	if s.tried[key] || len(s.tried) >= maxTries || s.mendings.spent > maxSpent {
 		return nil
 	}
 	s.tried[key] = true
+	s.mendings.spent += s.effort
 	tree := s.File.Reread(c.row.Tree, text)
 	if miswritten(tree) {
 		return nil

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"sort"
 	"strings"
 
 	"stitchproof/lang/inflect"
@@ -88,35 +89,42 @@ func (p *Pass) writing(places []source.Span, word string) *Fix {
 // branches; where they can be spoken and are like no stitch's name they are
 // English that is not understood.
 func unknownNames(r *syntax.Row) []syntax.Token {
+	unread := r.Unread()
+	slices.SortFunc(unread, func(a, b source.Span) int { return a.Start - b.Start })
+	covers := func(s source.Span) bool {
+		i := sort.Search(len(unread), func(i int) bool { return unread[i].End >= s.End })
+		return i < len(unread) && unread[i].Covers(s)
+	}
 	var out []syntax.Token
-	for _, unread := range r.Unread() {
-		for i, t := range r.Tokens {
-			if t.Kind == syntax.Name && unread.Covers(t.Span) && namesStitch(r, i) && misspelled(r.Source(t.Span)) {
-				out = append(out, t)
-			}
-			if word, ok := glued(r, i, unread); ok && misspelled(r.Source(word.Span)) {
-				out = append(out, word)
-			}
+	for i, t := range r.Tokens {
+		if t.Kind == syntax.Name && covers(t.Span) && namesStitch(r, i) && misspelled(r.Source(t.Span)) {
+			out = append(out, t)
+		}
+		if word, ok := glued(r, i); ok && covers(source.Span{Start: word.Span.End - 1, End: word.Span.End}) && misspelled(r.Source(word.Span)) {
+			out = append(out, word)
 		}
 	}
 	return out
 }
 
+// longestWord is the longest run of letters and digits that is taken for one word.
+const longestWord = 60
+
 // glued is the word without a space of which token i, a stitch, is only the
-// beginning, where the rest is not understood: `hdc2tgo`.
-func glued(r *syntax.Row, i int, unread source.Span) (syntax.Token, bool) {
+// beginning: `hdc2tgo`.
+func glued(r *syntax.Row, i int) (syntax.Token, bool) {
 	t := r.Tokens[i]
 	if t.Kind != syntax.Stitch || i+1 == len(r.Tokens) || r.Tokens[i+1].Span.Start != t.Span.End {
 		return t, false
 	}
 	word := syntax.Token{Kind: syntax.Name, Span: t.Span}
 	for _, next := range r.Tokens[i+1:] {
-		if next.Span.Start != word.Span.End || next.Kind != syntax.Name && next.Kind != syntax.Number && next.Kind != syntax.Stitch {
+		if next.Span.Start != word.Span.End || next.Kind != syntax.Name && next.Kind != syntax.Number && next.Kind != syntax.Stitch || word.Span.Len() > longestWord {
 			break
 		}
 		word.Span.End = next.Span.End
 	}
-	return word, unread.Covers(source.Span{Start: word.Span.End - 1, End: word.Span.End}) && word.Span.End > t.Span.End
+	return word, word.Span.End > t.Span.End
 }
 
 // namesStitch tells whether the word at i stands where a stitch is named: where a

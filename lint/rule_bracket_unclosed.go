@@ -30,8 +30,16 @@ Fasten off.
 	Check: checkBracketUnclosed,
 }
 
+// maxUnclosed bounds the brackets told of one row: a row with more of them is
+// wrong in another way than by slips of the pen.
+const maxUnclosed = 10
+
 func checkBracketUnclosed(p *Pass) {
+	told := map[*syntax.Row]int{}
 	for _, s := range p.problems(syntax.BracketUnclosed, syntax.BracketUnopened, syntax.TooDeep) {
+		if told[s.row]++; told[s.row] > maxUnclosed {
+			continue
+		}
 		f := Finding{Span: s.row.Abs(s.Span)}
 		bracket := quoted(s.row.Source(s.Span))
 		switch s.Kind {

@@ -63,6 +63,7 @@ var rules = []*Rule{
 	termsMixed,
 	termsUndeclared,
 	textDamaged,
+	textMisleading,
 	turnMissing,
 	turningChainHeight,
 	turningChainUnstated,

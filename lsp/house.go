@@ -38,7 +38,7 @@ func (s *server) didChangeWatchedFiles(ctx context.Context, params *protocol.Did
 			break
 		}
 	}
-	go s.refresh(ctx)
+	s.beside(func() { s.refresh(ctx) })
 	return nil
 }
 

@@ -53,11 +53,15 @@ func (s *server) admit(req *jsonrpc2.Request) error {
 	return nil
 }
 
-func (s *server) initialize(_ context.Context, raw jsonrpc2.RawMessage) (any, error) {
+func (s *server) initialize(ctx context.Context, raw jsonrpc2.RawMessage) (any, error) {
 	params, err := decode[protocol.InitializeParams](raw)
 	if err != nil {
 		return nil, err
 	}
+	if err := s.welcome(params.InitializationOptions); err != nil {
+		return nil, err
+	}
+	s.followParent(ctx, params.ProcessID)
 	s.can = abilitiesOf(&params.Capabilities)
 	s.enter(params)
 	if err := s.configure(params.InitializationOptions); err != nil {
@@ -80,10 +84,10 @@ func version() protocol.Optional[string] {
 }
 
 func (s *server) initialized(ctx context.Context, _ jsonrpc2.RawMessage) (any, error) {
-	go func() {
+	s.beside(func() {
 		s.watch(ctx)
 		s.followSettings(ctx)
-	}()
+	})
 	return nil, nil
 }
 
@@ -93,10 +97,9 @@ func (s *server) shutdown(context.Context, jsonrpc2.RawMessage) (any, error) {
 }
 
 func (s *server) exit(context.Context, jsonrpc2.RawMessage) (any, error) {
-	select {
-	case <-s.left:
-	default:
-		close(s.left)
-	}
+	s.leave()
 	return nil, nil
 }
+
+// leave ends the session.
+func (s *server) leave() { s.once.Do(func() { close(s.left) }) }

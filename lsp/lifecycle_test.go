@@ -79,9 +79,10 @@ func TestDisorderlyParting(t *testing.T) {
 			require.NoError(c.t, err)
 			_ = c.in.Close()
 		}, false},
-		{"a header that is none", func(c *client) {
-			_, err := c.in.Write([]byte("hawthorn\r\n\r\n"))
+		{"gone within a header", func(c *client) {
+			_, err := c.in.Write([]byte("hawthorn\r\n\r\nContent-Len"))
 			require.NoError(c.t, err)
+			_ = c.in.Close()
 		}, false},
 	} {
 		t.Run(test.name, func(t *testing.T) {

@@ -32,7 +32,11 @@ func documentLinks(v *view, _ *protocol.DocumentLinkParams) []protocol.DocumentL
 	for _, s := range spans {
 		for _, at := range fileName.FindAllStringIndex(v.Text.Slice(s), -1) {
 			name := source.Span{Start: at[0], End: at[1]}.Shift(s.Start)
-			path := filepath.Join(filepath.Dir(key.FsPath()), filepath.FromSlash(v.Text.Slice(name)))
+			beside := filepath.FromSlash(v.Text.Slice(name))
+			if !filepath.IsLocal(beside) {
+				continue // it leads out of the folder
+			}
+			path := filepath.Join(filepath.Dir(key.FsPath()), beside)
 			if info, err := os.Stat(path); err == nil && info.Mode().IsRegular() {
 				out = append(out, protocol.DocumentLink{Range: v.rangeOf(name), Target: new(uri.File(path))})
 			}

@@ -36,19 +36,20 @@ var ErrNoShutdown = errors.New("the client left without asking to shut down")
 // It returns nil after an orderly shutdown, [ErrNoShutdown] after any other
 // parting, and the context's error where ctx ended first.
 func Serve(ctx context.Context, in io.ReadCloser, out io.WriteCloser, notes io.Writer) error {
-	return serve(ctx, stdio{in, out}, notes, lint.Settings.AnalyzeAfter)
+	return serve(ctx, stdio{in, out}, notes, lint.Settings.AnalyzeAfter, "")
 }
 
 // analyzer reads a text under some settings and says all that is known of it; what is
 // known of an earlier text of the file, nil for nothing, may help it.
 type analyzer func(lint.Settings, *lint.Analysis, *source.Text) *lint.Analysis
 
-func serve(ctx context.Context, pipe io.ReadWriteCloser, notes io.Writer, analyze analyzer) error {
+func serve(ctx context.Context, pipe io.ReadWriteCloser, notes io.Writer, analyze analyzer, token string) error {
 	logger := log.New(notes, "stitchproof: ", log.LstdFlags|log.Lmsgprefix)
-	stream := forgiving{jsonrpc2.NewStream(pipe), logger}
+	stream := newFrames(pipe, logger)
 	defer stream.Close()
 	conn := jsonrpc2.NewConn(stream, jsonrpc2.WithCodec(codec{}))
 	s := newServer(protocol.ClientDispatcher(conn), logger, analyze)
+	s.token = token
 
 	running, stop := context.WithCancel(ctx)
 	defer stop()
@@ -78,28 +79,6 @@ type stdio struct {
 
 // Close closes both.
 func (s stdio) Close() error { return errors.Join(s.ReadCloser.Close(), s.WriteCloser.Close()) }
-
-// forgiving is a stream that answers a message it cannot read instead of ending
-// with it: the frame around the message says where the next one begins.
-type forgiving struct {
-	jsonrpc2.Stream
-	log *log.Logger
-}
-
-// Read gives the next message that is one.
-func (f forgiving) Read(ctx context.Context) (jsonrpc2.Message, int64, error) {
-	for {
-		message, n, err := f.Stream.Read(ctx)
-		var malformed *jsonrpc2.Error
-		if err == nil || !errors.As(err, &malformed) {
-			return message, n, err
-		}
-		f.log.Printf("a message was not understood: %v", malformed)
-		if _, err := f.Write(ctx, jsonrpc2.NewResponse(jsonrpc2.ID{}, nil, malformed)); err != nil {
-			return nil, n, err
-		}
-	}
-}
 
 // codec writes and reads the contents of messages the way the protocol's types
 // need; without it values of several possible types are decoded wrongly.

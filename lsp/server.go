@@ -15,6 +15,7 @@ import (
 	"stitchproof/lang/source"
 	"stitchproof/lint"
 	"stitchproof/lint/config"
+	"stitchproof/lint/inputs"
 )
 
 // server is one session with one client.
@@ -27,7 +28,9 @@ type server struct {
 	// been answered and read only from then on.
 	phase phase
 	can   abilities
-	left  chan struct{} // closed by exit
+	once  sync.Once
+	left  chan struct{} // closed once, when the session is to end
+	token string        // that a client must give, "" for none
 
 	publisher publisher
 
@@ -51,7 +54,8 @@ func newServer(client protocol.Client, logger *log.Logger, analyze analyzer) *se
 }
 
 // guarded makes an error of a panic: a text that cannot be read costs the
-// answers about it and nothing else.
+// answers about it and nothing else. What is no text for the command line is
+// none here.
 func guarded(analyze analyzer, logger *log.Logger) func(lint.Settings, *lint.Analysis, *source.Text) (*lint.Analysis, error) {
 	return func(chosen lint.Settings, before *lint.Analysis, text *source.Text) (_ *lint.Analysis, err error) {
 		defer func() {
@@ -60,6 +64,9 @@ func guarded(analyze analyzer, logger *log.Logger) func(lint.Settings, *lint.Ana
 				err = fmt.Errorf("reading the text broke down: %v", broken)
 			}
 		}()
+		if err := inputs.Fit(text.String()); err != nil {
+			return lint.Unread(text, lint.FileUnreadable, "the file "+err.Error()), nil
+		}
 		return analyze(chosen, before, text), nil
 	}
 }

@@ -104,10 +104,10 @@ func (s *server) pullSettings(ctx context.Context) {
 // those that do not: some clients send them, some only say that they changed.
 func (s *server) didChangeConfiguration(ctx context.Context, params *protocol.DidChangeConfigurationParams) error {
 	err := s.configure(params.Settings)
-	go func() {
+	s.beside(func() {
 		s.pullSettings(ctx)
 		s.refresh(ctx)
-	}()
+	})
 	return err
 }
 

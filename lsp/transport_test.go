@@ -41,7 +41,7 @@ func inProcessWith(t *testing.T, analyze analyzer) *client {
 	var notes bytes.Buffer
 	done := make(chan error, 1)
 	ctx, stop := context.WithCancel(context.Background())
-	go func() { done <- serve(ctx, pipe{serverIn, serverOut}, &notes, analyze) }()
+	go func() { done <- serve(ctx, pipe{serverIn, serverOut}, &notes, analyze, "") }()
 	wait := sync.OnceValue(func() error { return within(t, done) })
 	t.Cleanup(func() {
 		stop()

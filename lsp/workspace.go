@@ -43,7 +43,7 @@ func (s *server) didChangeWorkspaceFolders(ctx context.Context, params *protocol
 		s.folders = append(s.folders, uri.URI(strings.Clone(string(f.URI))))
 	}
 	s.mu.Unlock()
-	go s.refresh(ctx)
+	s.beside(func() { s.refresh(ctx) })
 	return nil
 }
 

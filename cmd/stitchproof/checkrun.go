@@ -43,7 +43,10 @@ func (r *checkRun) all(found []inputs.Input) []outcome {
 	for i, in := range found {
 		turn <- struct{}{}
 		all.Go(func() {
-			out[i] = r.one(in)
+			var err error
+			if out[i], err = unbroken(in.Name, func() (outcome, error) { return r.one(in), nil }); err != nil {
+				out[i] = unread(r.named(in.Name), lint.InternalFailure, err)
+			}
 			r.progress.step()
 			<-turn
 		})
@@ -66,8 +69,7 @@ func (r *checkRun) one(in inputs.Input) outcome {
 		settings.Took = r.timing.adder()
 	}
 	if err != nil {
-		unread := lint.Unread(source.New(""), lint.FileUnreadable, err.Error())
-		return outcome{Checked: report.CheckedOf(name, unread)}
+		return unread(name, lint.FileUnreadable, err)
 	}
 	text := source.New(string(content))
 	o := outcome{failOn: settings.FailOn, stdin: in.Name == inputs.Stdin}
@@ -90,4 +92,9 @@ func (r *checkRun) one(in inputs.Input) outcome {
 	}
 	o.Checked, o.asWas = look(text), func() report.Checked { return look(source.New(string(content))) }
 	return o
+}
+
+// unread is the outcome of a file in which nothing was checked.
+func unread(name, rule string, why error) outcome {
+	return outcome{Checked: report.CheckedOf(name, lint.Unread(source.New(""), rule, why.Error()))}
 }

@@ -42,8 +42,8 @@ func (c *formatCommand) Run(s *streams) error {
 	var all []error
 	changed := 0
 	for _, in := range found.inputs {
-		other, err := c.one(s, settings, in)
-		if other {
+		other, err := unbroken(in.Name, func() (bool, error) { return c.one(s, settings, in) })
+		if other && err == nil {
 			changed++
 		}
 		all = append(all, err)

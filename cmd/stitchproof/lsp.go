@@ -2,20 +2,54 @@ package main
 
 import (
 	"context"
+	"crypto/rand"
+	"fmt"
 	"io"
+	"net"
 	"os"
 	"os/signal"
 
 	"stitchproof/lsp"
 )
 
-type lspCommand struct{}
+type lspCommand struct {
+	Listen string `placeholder:"HOST:PORT" help:"Serve editors over a socket of this machine instead, such as 127.0.0.1:0 for any free port; where it is and the token that an editor must send are printed. ${tokenVariable} may give the token."`
+}
+
+// tokenVariable is the variable of the environment that a token may come from:
+// arguments can be seen by everyone on the machine.
+const tokenVariable = "STITCHPROOF_TOKEN"
 
 // Run serves an editor until it leaves or the process is interrupted.
-func (lspCommand) Run(s *streams) error {
+func (c *lspCommand) Run(s *streams) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
+	if c.Listen != "" {
+		return c.listen(ctx, s)
+	}
 	return lsp.Serve(ctx, readCloser(s.in), writeCloser(s.out), s.err)
+}
+
+// listen serves all editors that come, until the process is interrupted.
+func (c *lspCommand) listen(ctx context.Context, s *streams) error {
+	at, err := net.ResolveTCPAddr("tcp", c.Listen)
+	if err != nil {
+		return err
+	}
+	if !at.IP.IsLoopback() {
+		return lsp.ErrNotLocal // before anyone can come
+	}
+	socket, err := net.ListenTCP("tcp", at)
+	if err != nil {
+		return err
+	}
+	fmt.Fprintf(s.out, "listening on %s\n", socket.Addr())
+	token := os.Getenv(tokenVariable)
+	if token == "" {
+		token = rand.Text()
+		fmt.Fprintf(s.out, "token %s\n", token)
+	}
+	return lsp.Listen(ctx, socket, token, s.err)
 }
 
 // readCloser lets the server close its input, where that can be closed, to

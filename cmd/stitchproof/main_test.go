@@ -15,7 +15,10 @@ var update = flag.Bool("update", false, "write what is compared in the scripts a
 
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
-		"stitchproof": func() { os.Exit(Run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) },
+		"stitchproof": func() {
+			dieAt(os.Getenv(lastStep))
+			os.Exit(Run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+		},
 	})
 }
 

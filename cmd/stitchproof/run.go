@@ -68,11 +68,11 @@ func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 		kong.Name("stitchproof"),
 		kong.Description("Checks plain-text crochet patterns: counts every row, in every size, and says where the words do not give the stated piece."),
 		kong.NoDefaultHelp(), kong.Writers(stdout, stderr), kong.Bind(s),
-		kong.Vars{"formats": strings.Join(report.FormatNames(), ","), "config": config.Name})
+		kong.Vars{"formats": strings.Join(report.FormatNames(), ","), "config": config.Name, "tokenVariable": tokenVariable})
 	if err == nil {
 		var ctx *kong.Context
 		if ctx, err = parser.Parse(args); err == nil {
-			err = ctx.Run()
+			_, err = unbroken(ctx.Command(), func() (any, error) { return nil, ctx.Run() })
 		}
 	}
 	switch {
@@ -83,4 +83,15 @@ func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	}
 	fmt.Fprintf(stderr, "stitchproof: %v\n", err)
 	return exitBroke
+}
+
+// unbroken does some work on what has a name, and makes an error of a panic, so
+// that it costs nothing else.
+func unbroken[T any](name string, work func() (T, error)) (done T, err error) {
+	defer func() {
+		if broken := recover(); broken != nil {
+			err = fmt.Errorf("%s: this broke down: %v; please report it", name, broken)
+		}
+	}()
+	return work()
 }

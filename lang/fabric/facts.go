@@ -151,6 +151,10 @@ type Row struct {
 	// every size.
 	Side syntax.SideKind
 
+	// Spent is how many clauses were worked for it, in all sizes and all readings,
+	// those of repeats as often as they were tried.
+	Spent int
+
 	stage stage // the work before it, kept of few rows: see Swatch
 }
 

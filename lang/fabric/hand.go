@@ -16,7 +16,7 @@ const (
 	maxFaults = 64
 	// maxSteps bounds the clauses worked for one row, in all its readings: a
 	// repeat of repeats may make nothing and never end.
-	maxSteps = 1_000_000
+	maxSteps = 200_000
 	// maxOpen bounds the branches that stand open within each other.
 	maxOpen = 200
 	// maxOwn bounds the pattern's own stitches worked within each other.

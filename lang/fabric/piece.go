@@ -320,6 +320,7 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 	}
 	for n, o := range decided(trials) {
 		j, u := jobs[n], jobs[n].units[i]
+		row.Spent += maxSteps - *trials[n].hand.budget
 		o = j.mended(trials[n], o)
 		j.take(o, trials[n].stated)
 		j.note(row, u, o.tally.Works)

@@ -303,6 +303,9 @@ type attempt struct {
 // for what follows.
 const maxBack = 3
 
+// copied is how many stitches are copied in the time that a clause is worked.
+const copied = 16
+
 // attempts works the body as often as it fits and keeps the last few states.
 func (h *hand) attempts(r *syntax.Repeat) []attempt {
 	kept := []attempt{{*h, 0}}
@@ -332,7 +335,9 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 	for i := range kept {
 		kept[i].hand.met |= h.met // also what the attempt that failed met
 	}
-	// slices grown past a kept state may share its memory: cut them to length
+	// slices grown past a kept state may share its memory: cut them to length, so
+	// that who goes on copies them
+	*h.budget -= len(kept) * len(h.fresh) / copied
 	for i := range kept {
 		k := &kept[i].hand
 		k.fresh = k.fresh[:len(k.fresh):len(k.fresh)]

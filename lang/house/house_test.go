@@ -82,10 +82,10 @@ func styles() []house.Style {
 
 type example struct{ name, text string }
 
-// examples are all the pattern files of the project, sound and broken.
-func examples(t *testing.T) []example {
+// examples are the pattern files in a folder of testdata, * for all.
+func examples(t testing.TB, folder string) []example {
 	t.Helper()
-	paths, err := filepath.Glob(filepath.Join("..", "..", "testdata", "*", "*.crochet"))
+	paths, err := filepath.Glob(filepath.Join("..", "..", "testdata", folder, "*.crochet"))
 	require.NoError(t, err)
 	require.NotEmpty(t, paths)
 	var out []example
@@ -101,28 +101,50 @@ func examples(t *testing.T) []example {
 // the same, a second time changes nothing, and the style is in force.
 func TestFormatKeepsTheWork(t *testing.T) {
 	all := styles()
-	for i, e := range examples(t) {
-		name, text := e.name, e.text
-		was := work(source.New(text))
-		for _, style := range []house.Style{all[(i+5*(i/len(all)))%len(all)]} { // each file in one of them, in turn
-			got := house.Format(was, style, work)
-			edited, err := source.New(text).Apply(got.Edits)
-			require.NoError(t, err)
-			require.Equal(t, got.Text.String(), edited.String(), "%s in %v, by its edits", name, style)
-			is := work(got.Text)
-			require.Equal(t, made(was), made(is), "%s in %v", name, style)
-			again := house.Format(is, style, work)
-			require.Equal(t, got.Text.String(), again.Text.String(), "%s in %v, a second time", name, style)
-			if len(got.Kept) > 0 {
-				continue
-			}
-			for _, u := range house.Uses(is) {
-				if way := style.Ways[u.Aspect.Name]; way != "" && len(u.Edits(way)) > 0 {
-					t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.At()))
-				}
+	for i, e := range examples(t, "*") {
+		name, was := e.name, work(source.New(e.text))
+		style := all[(i+5*(i/len(all)))%len(all)] // each file in one of them, in turn
+		got, is := formatted(t, name, was, style)
+		if len(got.Kept) > 0 {
+			continue
+		}
+		for _, u := range house.Uses(is) {
+			if way := style.Ways[u.Aspect.Name]; way != "" && len(u.Edits(way)) > 0 {
+				t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.At()))
 			}
 		}
 	}
+}
+
+// formatted formats a pattern: its edits make the text, what is worked is the
+// same, and a second time changes nothing.
+func formatted(t *testing.T, name string, was *fabric.Fabric, style house.Style) (house.Formatted, *fabric.Fabric) {
+	t.Helper()
+	got := house.Format(was, style, work)
+	edited, err := was.File.Text.Apply(got.Edits)
+	require.NoError(t, err)
+	require.Equal(t, got.Text.String(), edited.String(), "%s in %v, by its edits", name, style)
+	is := work(got.Text)
+	require.Equal(t, made(was), made(is), "%s in %v", name, style)
+	again := house.Format(is, style, work)
+	require.Equal(t, got.Text.String(), again.Text.String(), "%s in %v, a second time", name, style)
+	return got, is
+}
+
+// mostFuzzed bounds the texts that are formatted while fuzzing.
+const mostFuzzed = 500
+
+// FuzzFormat formats any text in any style.
+func FuzzFormat(f *testing.F) {
+	for i, e := range examples(f, "counted") {
+		f.Add(e.text[:min(len(e.text), mostFuzzed)], uint8(i))
+	}
+	all := styles()
+	f.Fuzz(func(t *testing.T, text string, style uint8) {
+		if len(text) <= mostFuzzed {
+			formatted(t, "the text", work(source.New(text)), all[int(style)%len(all)])
+		}
+	})
 }
 
 // made lists, for each size of each row, how many stitches it makes and states.
@@ -153,6 +175,18 @@ func TestFormatKeepsTheFile(t *testing.T) {
 	assert.Equal(t, strings.Replace(text, "ch .", "ch.", 1), got.Text.String())
 	got = house.Format(work(source.New(text)), house.Style{Width: 30}, work)
 	assert.Equal(t, strings.Replace(text, "hook and in\r\n  next 4 ch .", "hook\r\n  and in next 4 ch.", 1), got.Text.String())
+}
+
+// TestFormatKeepsWhatIsNoWord keeps a bullet between words, and a byte that is no
+// letter, where lines are broken anew.
+func TestFormatKeepsWhatIsNoWord(t *testing.T) {
+	text := "Terms: US\n\nPiece: Cuff\nCh 11.\nRow 1: Sc in 2nd ch from hook • sc in next ch \xb0, sc in each ch across.\n"
+	for _, width := range []int{0, 30, 200} {
+		got := house.Format(work(source.New(text)), house.Style{Width: width}, work).Text.String()
+		for _, kept := range []string{"•", "\xb0"} {
+			assert.Contains(t, got, kept, "%d wide", width)
+		}
+	}
 }
 
 // TestFormatLeavesWhatWouldChange leaves an instruction as it was where the house's

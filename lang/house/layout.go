@@ -53,7 +53,7 @@ func (l *layout) edits(column int) []source.Edit {
 			gap := source.Span{Start: tokens[i-1].Span.End, End: t.Span.Start}
 			now := l.row.Source(gap)
 			want := l.gap(tokens[i-1], t, now)
-			if l.width > 0 && strings.ContainsAny(want, " \n") {
+			if l.width > 0 && want != "" && onlySpace(want) {
 				if want = " "; column+1+l.unbroken(i) > l.width && tokens[i-1].Kind != syntax.Number {
 					want = l.end + l.indent
 				}
@@ -91,7 +91,7 @@ func (l *layout) unbroken(i int) int {
 // none, between them.
 func (l *layout) gap(before, t syntax.Token, now string) string {
 	switch {
-	case strings.Trim(now, " \t\r\n\u00a0\u202f") != "":
+	case !onlySpace(now):
 		return now // a bullet, or what a word processor left: not to be lost unasked
 	case l.width == 0 && strings.ContainsAny(now, "\r\n"):
 		return now
@@ -107,6 +107,9 @@ func (l *layout) gap(before, t syntax.Token, now string) string {
 	}
 	return ""
 }
+
+// onlySpace tells whether a gap holds nothing but white space.
+func onlySpace(gap string) bool { return strings.Trim(gap, " \t\r\n\u00a0\u202f") == "" }
 
 // endsLabel tells whether a token is the colon behind the row's label.
 func (l *layout) endsLabel(t syntax.Token) bool {

@@ -229,7 +229,7 @@ func (l *lister) token(i, hi int) int {
 		if t.Kind == Word && t.Canon == "until" && l.goesOn() && i+1 < hi && l.b.tokens[i+1].Canon == "have" {
 			l.flush(SepComma) // `continue in this manner until there are 60 sts`
 		}
-		if t.Kind == Word && len(l.flat) > 0 && !slices.ContainsFunc(l.flat, excepts) && (t.Canon == "ending" || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") {
+		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") && !slices.ContainsFunc(l.flat, excepts) {
 			l.flush(SepNone)
 		}
 		l.flat = append(l.flat, t)
@@ -722,9 +722,17 @@ func spanOf(tokens []Token) source.Span {
 	return source.Span{Start: tokens[0].Span.Start, End: tokens[len(tokens)-1].Span.End}
 }
 
+// maxFlat bounds the words without a sign among them that are read: in more, no
+// writer means anything.
+const maxFlat = 2_000
+
 // clause reads flat and appends what it says. Where the whole is not
 // understood, the longest beginning that is and the rest are tried.
 func (l *lister) clause(flat []Token, sep Separator) {
+	if len(flat) > maxFlat {
+		l.read(&Unread{}, spanOf(flat), sep)
+		return
+	}
 	if rows := l.lastRows(); rows != nil && excepts(flat[0]) {
 		l.changed(rows, spanOf(flat), sep)
 		return

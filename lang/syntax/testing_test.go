@@ -4,6 +4,7 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 	"unicode"
 
@@ -75,11 +76,10 @@ func golden(t *testing.T, name, got string) {
 	}
 }
 
-// blank tells what may stand between tokens: white space, what word
+// blank tells what may stand between tokens: white space, quotes, what word
 // processors slip in unseen, and the bullets and pictures of a page.
 func blank(r rune) bool {
-	switch r {
-	case '_', '•', '·', '●', '▪', '◦', '\ufe0f':
+	if strings.ContainsRune("_`\\\"“”„«»•·●▪◦\ufe0f", r) {
 		return true
 	}
 	return unicode.IsSpace(r) || unicode.Is(unicode.Cf, r) || unicode.Is(unicode.So, r)

@@ -171,12 +171,16 @@ func (l *scanner) markPlus(at int) bool {
 	return false
 }
 
+// maxMixed is how long, in bytes, a run of letters and digits is looked at as one
+// word: longer than any in a table.
+const maxMixed = 64
+
 // word reads a run of letters and digits. A run that some table knows is one
 // word (dc3tog); any other is cut where letters meet digits (sc6, R5, 3ch).
 func (l *scanner) word(start int, glued bool) int {
 	end := start
 	letters := 0
-	for end < len(l.text) {
+	for end < len(l.text) && (letters == 0 || end-start < maxMixed) {
 		r, size := utf8.DecodeRuneInString(l.text[end:])
 		switch {
 		case unicode.IsLetter(r) || unicode.Is(unicode.Mn, r):
@@ -324,18 +328,18 @@ func (l *scanner) fractionBefore(at int) bool {
 	return vulgarFraction(r) > 0
 }
 
-// angled are the brackets of a count in angles: `<24 sts>`.
-var angled = regexp.MustCompile(`<\d[^<>\n]*>`)
+// angled begins with a count in angles: `<24 sts>`.
+var angled = regexp.MustCompile(`^<\d[^<>\n]*>`)
 
 func (l *scanner) punctuation(r rune, at int) Kind {
-	if r == '<' || r == '>' {
-		for _, in := range angled.FindAllStringIndex(l.text, -1) {
-			switch at {
-			case in[0]:
-				return Open
-			case in[1] - 1:
-				return Close
-			}
+	switch r {
+	case '<':
+		if angled.MatchString(l.text[at:]) {
+			return Open
+		}
+	case '>':
+		if open := strings.LastIndexAny(l.text[:at], "<>"); open >= 0 && angled.MatchString(l.text[open:at+1]) {
+			return Close
 		}
 	}
 	return punctuation(r)

@@ -44,19 +44,41 @@ func TestFixingSettles(t *testing.T) {
 					continue // which are long, and have the same fixes as the examples
 				}
 				text := source.New(strings.ReplaceAll(pattern, "\n", ends))
-				r := Fix(text, Choice{Risky: risky}, check)
-				made += r.Applied
-				before, after := check(text), check(r.Text)
-				assert.LessOrEqual(t, len(after)+r.Applied, len(before), "%s: each fix settles a finding and none adds one", name)
-				assert.Equal(t, r.Applied == 0, r.Text.String() == text.String(), name)
-				again := Fix(r.Text, Choice{Risky: risky}, check)
-				assert.Equal(t, r.Text.String(), again.Text.String(), "%s: fixed twice is fixed once", name)
-				assert.Equal(t, r.Unsettled, len(Choice{Risky: risky}.wanted(after)) > 0, name)
-				assert.Equal(t, mixed(text), mixed(r.Text), "%s: line ends stay as they are", name)
+				made += settles(t, name, text, Choice{Risky: risky})
 			}
 		}
 	}
 	assert.Greater(t, made, 40)
+}
+
+// settles fixes a text, holds the outcome to what fixing promises, and gives how
+// many fixes were made.
+func settles(t *testing.T, name string, text *source.Text, c Choice) int {
+	t.Helper()
+	r := Fix(text, c, check)
+	before, after := check(text), check(r.Text)
+	assert.LessOrEqual(t, len(after)+r.Applied, len(before), "%s: each fix settles a finding and none adds one", name)
+	assert.Equal(t, r.Applied == 0, r.Text.String() == text.String(), name)
+	again := Fix(r.Text, c, check)
+	assert.Equal(t, r.Text.String(), again.Text.String(), "%s: fixed twice is fixed once", name)
+	assert.Equal(t, r.Unsettled, len(c.wanted(after)) > 0, name)
+	assert.Equal(t, mixed(text), mixed(r.Text), "%s: line ends stay as they are", name)
+	return r.Applied
+}
+
+// mostFuzzed bounds the texts that are fixed while fuzzing.
+const mostFuzzed = 500
+
+// FuzzFix fixes any text, with the safe fixes alone and with all.
+func FuzzFix(f *testing.F) {
+	for i, r := range lint.Rules() {
+		f.Add(r.Bad[:min(len(r.Bad), mostFuzzed)], i%2 == 0)
+	}
+	f.Fuzz(func(t *testing.T, text string, risky bool) {
+		if len(text) <= mostFuzzed {
+			settles(t, "the text", source.New(text), Choice{Risky: risky})
+		}
+	})
 }
 
 func mixed(t *source.Text) int {

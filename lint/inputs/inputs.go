@@ -4,7 +4,6 @@
 package inputs
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -23,9 +22,9 @@ import (
 // Stdin is how standard input is named.
 const Stdin = "-"
 
-// MaxSize is how large a file may be, in bytes. Patterns are far smaller, and
-// what is larger is no pattern.
-const MaxSize = 10 << 20
+// MaxSize is how large a text may be, in bytes. A book of three hundred pages is
+// half as large; what is larger is no pattern, and may take minutes to read.
+const MaxSize = 2 << 20
 
 // Input is a file to check.
 type Input struct {
@@ -250,15 +249,24 @@ func Read(name string, stdin io.Reader) ([]byte, error) {
 		from = f
 	}
 	content, err := io.ReadAll(io.LimitReader(from, MaxSize+1))
-	switch {
-	case err != nil:
+	if err != nil {
 		return nil, plain(err)
-	case len(content) > MaxSize:
-		return nil, fmt.Errorf("is larger than %d MB: no pattern is", MaxSize>>20)
-	case bytes.IndexByte(content, 0) >= 0:
-		return nil, errors.New("is not UTF-8 text: it holds zero bytes, as programs, pictures and UTF-16 text do")
+	}
+	if err := Fit(string(content)); err != nil {
+		return nil, err
 	}
 	return content, nil
+}
+
+// Fit says why a text is none that can be checked, nil where it is one.
+func Fit(text string) error {
+	switch {
+	case len(text) > MaxSize:
+		return fmt.Errorf("is larger than %d MB: no pattern is", MaxSize>>20)
+	case strings.IndexByte(text, 0) >= 0:
+		return errors.New("is not UTF-8 text: it holds zero bytes, as programs, pictures and UTF-16 text do")
+	}
+	return nil
 }
 
 // plain is the reason within an error about a path, without the path.

@@ -1,8 +1,10 @@
 package inputs
 
 import (
+	"io"
 	"os"
 	"path/filepath"
+	"runtime"
 	"strings"
 	"testing"
 
@@ -121,9 +123,34 @@ func TestRead(t *testing.T) {
 	_, err = Read("just", nil)
 	assert.NoError(t, err)
 	for name, want := range map[string]string{
-		"large": "is larger than 10 MB", "picture": "is not UTF-8 text", "nowhere": "cannot be read: no such file", ".": "is a directory",
+		"large": "is larger than 2 MB", "picture": "is not UTF-8 text", "nowhere": "cannot be read: no such file", ".": "is a directory",
 	} {
 		_, err := Read(name, nil)
 		assert.ErrorContains(t, err, want, name)
 	}
+}
+
+// A file of a hundred megabytes, or input without end, is refused for little: what
+// is read of it is what a pattern may have.
+func TestLargeInputsTakeLittle(t *testing.T) {
+	tree(t, map[string]string{"large": ""})
+	require.NoError(t, os.Truncate("large", 100<<20))
+	for name, from := range map[string]io.Reader{"large": nil, Stdin: endless{}} {
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		_, err := Read(name, from)
+		runtime.ReadMemStats(&after)
+		assert.ErrorContains(t, err, "is larger than", name)
+		assert.Less(t, after.TotalAlloc-before.TotalAlloc, uint64(8*MaxSize), name)
+	}
+}
+
+// endless is one line that goes on for ever.
+type endless struct{}
+
+func (endless) Read(p []byte) (int, error) {
+	for i := range p {
+		p[i] = 'x'
+	}
+	return len(p), nil
 }

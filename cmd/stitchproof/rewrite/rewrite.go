@@ -14,35 +14,36 @@ import (
 // would undo someone else's work.
 var ErrChanged = errors.New("the file was changed meanwhile: nothing is written, run it again")
 
+// Watch, where it is set, is told the name of each step before it is taken, and
+// an error of its own stands for one of the step. Tests set it, to see what is
+// left of a file wherever the disk fails or the program is killed.
+var Watch func(step string) error
+
 // File replaces what stands in a file, if that is still what was read. A
 // reader sees the old text or the new one and never a part, whatever happens:
-// the new one is written beside the file and then takes its name. The mode
-// stays, and a symbolic link goes on leading to the same file. Line ends and
-// byte-order marks are the caller's: the bytes are written as they are.
+// the new one is written beside the file, settled on the disk, and then takes
+// its name. The mode and, where this user may give it, the owner stay. A
+// symbolic link is followed: what it leads to is written, and it goes on
+// leading there; of a file with several names, the others keep the old text.
+// Line ends and byte-order marks are the caller's: the bytes are written as they
+// are. A program killed on the way may leave a hidden file that ends in .new.
 func File(name string, was, now []byte) error {
-	target, err := filepath.EvalSymlinks(name)
-	if err != nil {
-		return err
-	}
 	if bytes.Equal(was, now) {
 		return nil
 	}
-	info, err := os.Stat(target)
-	if err != nil {
-		return err
+	w := writing{name: name, was: was, now: now}
+	defer w.tidy()
+	for _, s := range w.steps() {
+		if Watch != nil {
+			if err := Watch(s.name); err != nil {
+				return err
+			}
+		}
+		if err := s.take(); err != nil {
+			return err
+		}
 	}
-	if info.Mode().Perm()&0o200 == 0 {
-		return fmt.Errorf("%s: %w", name, os.ErrPermission) // renaming over it would get round that
-	}
-	beside, err := written(target, now, info.Mode().Perm())
-	if err != nil {
-		return err
-	}
-	defer os.Remove(beside) // where it has not taken the name
-	if err := unchanged(target, was); err != nil {
-		return fmt.Errorf("%s: %w", name, err)
-	}
-	return os.Rename(beside, target)
+	return nil
 }
 
 // New writes a file that must not be there yet.
@@ -55,25 +56,85 @@ func New(name string, content []byte) error {
 	return errors.Join(err, f.Close())
 }
 
-// written puts content, safely on the disk, into a new file beside another.
-func written(target string, content []byte, mode os.FileMode) (string, error) {
-	f, err := os.CreateTemp(filepath.Dir(target), "."+filepath.Base(target)+".*.new")
-	if err != nil {
-		return "", err
-	}
-	_, err = f.Write(content)
-	err = errors.Join(err, f.Chmod(mode), f.Sync(), f.Close())
-	if err != nil {
-		os.Remove(f.Name())
-		return "", err
-	}
-	return f.Name(), nil
+// writing is one file on its way to other text.
+type writing struct {
+	name     string
+	was, now []byte
+	target   string // where links lead
+	info     os.FileInfo
+	beside   *os.File // holds the new text; nil before it is made and once it is the file
 }
 
-func unchanged(name string, was []byte) error {
-	is, err := os.ReadFile(name)
-	if err == nil && !bytes.Equal(is, was) {
-		err = ErrChanged
+// step is one thing that is asked of the disk.
+type step struct {
+	name string
+	take func() error
+}
+
+// steps are all that a file is written in. Up to the naming the old text is in
+// its place, and from then on the new one is.
+func (w *writing) steps() []step {
+	return []step{
+		{"find", w.find},
+		{"make", w.make},
+		{"fill", func() error { _, err := w.beside.Write(w.now); return err }},
+		{"own", func() error { own(w.beside, w.info); return nil }},
+		{"open to others", func() error { return w.beside.Chmod(w.info.Mode().Perm()) }},
+		{"settle", func() error { return w.beside.Sync() }},
+		{"close", func() error { return w.beside.Close() }},
+		{"compare", w.compare},
+		{"take the name", w.rename},
+		{"settle the folder", w.settle},
+	}
+}
+
+func (w *writing) find() (err error) {
+	if w.target, err = filepath.EvalSymlinks(w.name); err != nil {
+		return err
+	}
+	w.info, err = os.Stat(w.target)
+	if err == nil && w.info.Mode().Perm()&0o200 == 0 {
+		err = fmt.Errorf("%s: %w", w.name, os.ErrPermission) // taking its name would get round that
 	}
 	return err
+}
+
+func (w *writing) make() (err error) {
+	w.beside, err = os.CreateTemp(filepath.Dir(w.target), "."+filepath.Base(w.target)+".*.new")
+	return err
+}
+
+// compare looks whether the file is still what was read.
+func (w *writing) compare() error {
+	is, err := os.ReadFile(w.target)
+	if err == nil && !bytes.Equal(is, w.was) {
+		err = fmt.Errorf("%s: %w", w.name, ErrChanged)
+	}
+	return err
+}
+
+func (w *writing) rename() error {
+	err := os.Rename(w.beside.Name(), w.target)
+	if err == nil {
+		w.beside = nil
+	}
+	return err
+}
+
+// settle has the disk remember the new name. Systems that cannot do so for a
+// folder do it by themselves.
+func (w *writing) settle() error {
+	if folder, err := os.Open(filepath.Dir(w.target)); err == nil {
+		_ = folder.Sync()
+		_ = folder.Close()
+	}
+	return nil
+}
+
+// tidy takes away what has not become the file.
+func (w *writing) tidy() {
+	if w.beside != nil {
+		_ = w.beside.Close()
+		_ = os.Remove(w.beside.Name())
+	}
 }
