@@ -299,14 +299,15 @@ func findingsIn(a *lint.Analysis, like *fabric.Row) []lint.Finding {
 	return out
 }
 
-// A file in which very much is wrong is answered as fast as another.
+// A piece in which very much is wrong is answered as fast as another.
 func TestMendsAreBounded(t *testing.T) {
 	var b strings.Builder
-	b.WriteString("Pattern: Haws\nTerms: US\n")
-	const haws = 60
-	for n := range haws {
-		fmt.Fprintf(&b, "\nPiece: Haw %d\nRnd 1: 6 sc in magic ring; sl st in first sc to join. (7 sc)\nFasten off.\n", n)
+	b.WriteString("Pattern: Hedge bank\nTerms: US\n\nCh 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\n")
+	const slips = 60
+	for n := range 2 * slips {
+		fmt.Fprintf(&b, "Row %d: Ch 1, sc in each st across; turn. (%d sc)\n", n+2, 12+n%2)
 	}
+	b.WriteString("Fasten off.\n")
 	found, withFix := 0, 0
 	for _, f := range lint.Analyze(source.New(b.String())).Findings {
 		if f.Rule == "count-mismatch" {
@@ -316,6 +317,6 @@ func TestMendsAreBounded(t *testing.T) {
 			}
 		}
 	}
-	assert.Equal(t, haws, found)
+	assert.Equal(t, slips, found)
 	assert.Equal(t, 50, withFix)
 }

@@ -45,7 +45,7 @@ func seeds(f *testing.F) []string {
 
 // untold is a server whose client is told nothing.
 func untold() *server {
-	s := newServer(protocol.ClientDispatcher(nil), log.New(io.Discard, "", 0), lint.Settings.Analyze)
+	s := newServer(protocol.ClientDispatcher(nil), log.New(io.Discard, "", 0), lint.Settings.AnalyzeAfter)
 	s.can.encoding = source.UTF16
 	return s
 }
@@ -172,7 +172,7 @@ func served(t *testing.T, stream string) ([]byte, error) {
 	var said bytes.Buffer
 	done := make(chan error, 1)
 	go func() {
-		done <- serve(context.Background(), pipe{io.NopCloser(strings.NewReader(stream)), nopCloser{&said}}, io.Discard, lint.Settings.Analyze, "")
+		done <- serve(context.Background(), pipe{io.NopCloser(strings.NewReader(stream)), nopCloser{&said}}, io.Discard, lint.Settings.AnalyzeAfter, "")
 	}()
 	select {
 	case err := <-done:

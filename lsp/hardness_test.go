@@ -89,7 +89,7 @@ func TestFloodForASlowReader(t *testing.T) {
 	done := make(chan error, 1)
 	slow := make(chan struct{})
 	go func() {
-		done <- serve(context.Background(), pipe{serverIn, serverOut}, io.Discard, func(_ lint.Settings, text *source.Text) *lint.Analysis {
+		done <- serve(context.Background(), pipe{serverIn, serverOut}, io.Discard, func(_ lint.Settings, _ *lint.Analysis, text *source.Text) *lint.Analysis {
 			<-slow
 			looks.Add(1)
 			return spelled(text)
@@ -270,7 +270,7 @@ func TestNothingIsWritten(t *testing.T) {
 		require.NoError(t, os.WriteFile(filepath.Join(root, name), []byte(text), 0o644))
 	}
 	before := tree(t, root)
-	c := inProcessWith(t, lint.Settings.Analyze)
+	c := inProcessWith(t, lint.Settings.AnalyzeAfter)
 	m := c.answer(c.request("initialize", object{"processId": nil, "capabilities": object{}, "rootUri": "file://" + filepath.ToSlash(hedge)}))
 	require.Nil(t, m.Error)
 	base := "file://" + filepath.ToSlash(hedge)
