@@ -18,6 +18,8 @@ func FuzzRead(f *testing.F) {
 	for _, w := range wordings(f) {
 		f.Add(w.document())
 	}
+	f.Add("Row 1: Sc in next st (center).\n") // a bracket that says a word again stays with its clause
+	f.Add("sc next (center)")
 	f.Fuzz(func(t *testing.T, text string) {
 		if len(text) > mostFuzzed {
 			return

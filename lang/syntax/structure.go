@@ -349,7 +349,11 @@ func (l *lister) bracket(open, end int) int {
 		l.told = source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[last].Span.End}
 		return last
 	}
-	if l.gloss(open, end) || l.remark(open, end) || l.explained(open, end) {
+	if l.gloss(open, end) {
+		l.told = source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}
+		return end
+	}
+	if l.remark(open, end) || l.explained(open, end) {
 		return end
 	}
 	if holds(l.flat, Stitch) && leadsTo(l.flat) && namesOnly(b.tokens[open+1:end]) && !l.worksBracket(end) {

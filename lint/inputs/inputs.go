@@ -24,7 +24,7 @@ const Stdin = "-"
 
 // MaxSize is how large a text may be, in bytes. A book of three hundred pages is
 // half as large; what is larger is no pattern, and may take minutes to read.
-const MaxSize = 2 << 20
+const MaxSize = 4 << 20
 
 // Input is a file to check.
 type Input struct {

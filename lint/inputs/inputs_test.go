@@ -123,7 +123,7 @@ func TestRead(t *testing.T) {
 	_, err = Read("just", nil)
 	assert.NoError(t, err)
 	for name, want := range map[string]string{
-		"large": "is larger than 2 MB", "picture": "is not UTF-8 text", "nowhere": "cannot be read: no such file", ".": "is a directory",
+		"large": "is larger than 4 MB", "picture": "is not UTF-8 text", "nowhere": "cannot be read: no such file", ".": "is a directory",
 	} {
 		_, err := Read(name, nil)
 		assert.ErrorContains(t, err, want, name)
