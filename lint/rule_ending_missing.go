@@ -40,7 +40,7 @@ func checkEndingMissing(p *Pass) {
 	lineEnd := p.File.Text.LineEnd()
 	for i, piece := range p.Fabric.Pieces {
 		last := lastWorking(piece)
-		if last == nil || says(p.wordsOf(piece), "fasten", "finish off", "cut ", "break ", "bind off", "cast off", "end off", "tie off", " fo.", " fo,") {
+		if last == nil || slices.ContainsFunc(piece.Rows, func(r *fabric.Row) bool { return has[*syntax.Finish](r.Tree) }) || says(p.wordsOf(piece), "fasten", "finish off", "cut ", "break ", "bind off", "cast off", "end off", "tie off", " fo.", " fo,") {
 			continue
 		}
 		after := p.Fabric.Pieces[i+1:]

@@ -44,7 +44,7 @@ Fasten off. Sew the stalk to the cup.
 func checkTailMissing(p *Pass) {
 	sewn := sewnOn(p.said())
 	for _, piece := range p.Fabric.Pieces {
-		if piece.Tree.Name == "" || says(p.wordsOf(piece), "long tail", "tail for", "long end") || !namesPiece(sewn, piece.Tree.Name) {
+		if piece.Tree.Name == "" || !namesPiece(sewn, piece.Tree.Name) || says(p.wordsOf(piece), "long tail", "tail for", "long end") {
 			continue
 		}
 		row, at := fastening(piece)
@@ -78,8 +78,11 @@ func fastening(piece *fabric.Piece) (row *fabric.Row, at source.Span) {
 // sewn with another yarn needs no tail.
 func sewnOn(text string) []string {
 	var out []string
-	for sentence := range strings.SplitSeq(plainText(text), ".") {
-		_, sewing, found := strings.Cut(" "+sentence, " sew ")
+	for sentence := range strings.SplitSeq(text, ".") {
+		if !strings.Contains(strings.ToLower(sentence), "sew") {
+			continue // as most do not
+		}
+		_, sewing, found := strings.Cut(" "+plainText(sentence)+" ", " sew ")
 		if !found || strings.Contains(sewing, " with ") {
 			continue
 		}

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"stitchproof/lang/materials"
-	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -62,11 +61,8 @@ func checkYarnUnused(p *Pass) {
 	}
 }
 
-var (
-	// ofBranch are letters that name a branch and no yarn.
-	ofBranch  = regexp.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
-	mayBranch = phrase.MustCompile(`branch |return to |ch of |chain of `)
-)
+// ofBranch are letters that name a branch and no yarn.
+var ofBranch = regexp.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
 
 // saidOfYarns is everything but the header and the names of branches.
 func (p *Pass) saidOfYarns() string {
@@ -84,7 +80,7 @@ func (p *Pass) saidOfYarns() string {
 	for _, span := range spans {
 		b.WriteString(p.File.Text.Slice(span) + "\n")
 	}
-	if !mayBranch.May(p.said()) {
+	if !says(p.said(), "branch ", "return to ", " ch of ", "\nch of ", "(ch of ", "chain of ") {
 		return b.String()
 	}
 	return ofBranch.ReplaceAllString(b.String(), "")

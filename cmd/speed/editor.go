@@ -2,23 +2,23 @@ package main
 
 import (
 	"bufio"
-	"context"
 	"encoding/json"
 	"fmt"
 	"io"
+	"os"
+	"os/exec"
 	"strconv"
 	"strings"
 	"time"
-
-	"stitchproof/lsp"
 )
 
-// editor is a client of a language server in this process, as far as its speed is
-// to be seen.
+// editor is a client of a language server, which runs as an editor runs it: a program
+// of its own, over pipes.
 type editor struct {
-	to   io.WriteCloser
-	from chan message
-	last int // request
+	server *exec.Cmd
+	to     io.WriteCloser
+	from   chan message
+	last   int // request
 }
 
 // message is what the server says.
@@ -34,15 +34,24 @@ type message struct {
 
 const file = "file:///speed.crochet"
 
-func newEditor() *editor {
-	in, to := io.Pipe()
-	from, out := io.Pipe()
-	go lsp.Serve(context.Background(), in, out, io.Discard)
-	e := &editor{to: to, from: make(chan message, 64)}
+func newEditor(program string) (*editor, error) {
+	server := exec.Command(program, "lsp")
+	to, err := server.StdinPipe()
+	if err != nil {
+		return nil, err
+	}
+	from, err := server.StdoutPipe()
+	if err != nil {
+		return nil, err
+	}
+	if err := server.Start(); err != nil {
+		return nil, err
+	}
+	e := &editor{server: server, to: to, from: make(chan message, 64)}
 	go e.listen(bufio.NewReader(from))
 	e.request("initialize", map[string]any{"processId": nil, "rootUri": nil, "capabilities": map[string]any{}})
 	e.notify("initialized", map[string]any{})
-	return e
+	return e, nil
 }
 
 // listen reads what the server says until it stops.
@@ -138,4 +147,21 @@ func (e *editor) close() {
 	e.request("shutdown", nil)
 	e.notify("exit", nil)
 	e.to.Close()
+	e.server.Wait()
+}
+
+// memory is what the server holds of the machine's memory, in MB; 0 where the system
+// does not say.
+func (e *editor) memory() float64 {
+	status, err := os.ReadFile(fmt.Sprintf("/proc/%d/status", e.server.Process.Pid))
+	if err != nil {
+		return 0
+	}
+	for line := range strings.Lines(string(status)) {
+		if fields := strings.Fields(line); len(fields) > 1 && fields[0] == "VmRSS:" {
+			kilobytes, _ := strconv.ParseFloat(fields[1], 64)
+			return kilobytes / 1000
+		}
+	}
+	return 0
 }

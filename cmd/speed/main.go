@@ -14,6 +14,8 @@ import (
 	"flag"
 	"fmt"
 	"os"
+	"os/exec"
+	"path/filepath"
 	"slices"
 	"text/tabwriter"
 	"time"
@@ -28,7 +30,7 @@ var (
 // parts are what can be measured.
 var parts = []struct {
 	name    string
-	measure func(*tabwriter.Writer) error
+	measure func(out *tabwriter.Writer, program string) error
 }{
 	{"editor", measureEditor},
 	{"batch", measureBatch},
@@ -39,18 +41,35 @@ var parts = []struct {
 
 func main() {
 	flag.Parse()
+	if err := run(); err != nil {
+		fmt.Fprintln(os.Stderr, "speed:", err)
+		os.Exit(1)
+	}
+}
+
+// run builds the program and measures it.
+func run() error {
+	folder, err := os.MkdirTemp("", "speed")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(folder)
+	program := filepath.Join(folder, "stitchproof")
+	if said, err := exec.Command("go", "build", "-o", program, "./cmd/stitchproof").CombinedOutput(); err != nil {
+		return fmt.Errorf("building: %w: %s", err, said)
+	}
 	out := tabwriter.NewWriter(os.Stdout, 0, 8, 2, ' ', 0)
 	for _, p := range parts {
 		if *only != "" && *only != p.name {
 			continue
 		}
 		fmt.Fprintf(out, "\n%s\n", p.name)
-		if err := p.measure(out); err != nil {
-			fmt.Fprintln(os.Stderr, "speed:", p.name+":", err)
-			os.Exit(1)
+		if err := p.measure(out, program); err != nil {
+			return fmt.Errorf("%s: %w", p.name, err)
 		}
 		out.Flush()
 	}
+	return nil
 }
 
 // median is the middle of some times of the same thing.

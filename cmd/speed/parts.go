@@ -58,13 +58,16 @@ func counted(text string) (line, from, to int) {
 	panic("no count is stated") // an archive states hundreds
 }
 
-func measureEditor(out *tabwriter.Writer) error {
+func measureEditor(out *tabwriter.Writer, program string) error {
 	fmt.Fprintln(out, "lines\tempty request\topened\tkeystroke\tkeystroke, in empty requests")
 	for _, n := range lengths {
 		text := manuscript(n)
 		line, from, to := counted(text)
 		right := strings.Split(text, "\n")[line][from:to]
-		e := newEditor()
+		e, err := newEditor(program)
+		if err != nil {
+			return err
+		}
 		opened := e.open(text)
 		empty := several(200, e.ask)
 		version, wrong := 1, false
@@ -85,7 +88,7 @@ func measureEditor(out *tabwriter.Writer) error {
 // patterns is the size of the archive that is read in bulk.
 const patterns = 1_000
 
-func measureBatch(out *tabwriter.Writer) error {
+func measureBatch(out *tabwriter.Writer, _ string) error {
 	a := newArchive(2)
 	var texts []string
 	size := 0
@@ -155,16 +158,8 @@ func goSource(size int) ([]string, error) {
 	return out, err
 }
 
-func measureStart(out *tabwriter.Writer) error {
-	folder, err := os.MkdirTemp("", "speed")
-	if err != nil {
-		return err
-	}
-	defer os.RemoveAll(folder)
-	program, pattern := filepath.Join(folder, "stitchproof"), filepath.Join(folder, "one.crochet")
-	if said, err := exec.Command("go", "build", "-o", program, "./cmd/stitchproof").CombinedOutput(); err != nil {
-		return fmt.Errorf("building: %w: %s", err, said)
-	}
+func measureStart(out *tabwriter.Writer, program string) error {
+	pattern := filepath.Join(filepath.Dir(program), "one.crochet")
 	if err := os.WriteFile(pattern, []byte(newArchive(3).pattern(1, 3)), 0o600); err != nil {
 		return err
 	}
@@ -233,7 +228,7 @@ var growing = []struct {
 // factors are by how much the texts grow.
 var factors = []int{1, 2, 4, 8, 16}
 
-func measureGrowth(out *tabwriter.Writer) error {
+func measureGrowth(out *tabwriter.Writer, _ string) error {
 	fmt.Fprint(out, "what grows")
 	for _, n := range factors {
 		fmt.Fprintf(out, "\t× %d", n)
@@ -263,22 +258,26 @@ func measureGrowth(out *tabwriter.Writer) error {
 // opened is how many patterns are open at once while memory is measured.
 const opened = 200
 
-func measureMemory(out *tabwriter.Writer) error {
-	a := newArchive(5)
-	e := newEditor()
+func measureMemory(out *tabwriter.Writer, program string) error {
+	e, err := newEditor(program)
+	if err != nil {
+		return err
+	}
 	defer e.close()
+	fmt.Fprintln(out, "\tresident, MB")
+	fmt.Fprintf(out, "nothing open\t%.0f\n", e.memory())
+	a := newArchive(5)
 	for n := range opened {
 		uri := fmt.Sprintf("file:///%d.crochet", n)
 		e.notify("textDocument/didOpen", map[string]any{"textDocument": map[string]any{"uri": uri, "languageId": "crochet", "version": 1, "text": a.pattern(n, 3)}})
 		e.found(1)
 	}
-	fmt.Fprintln(out, "\theap, MB")
-	fmt.Fprintf(out, "%d patterns open\t%.1f\n", opened, heap())
+	fmt.Fprintf(out, "%d patterns open\t%.0f\n", opened, e.memory())
 	text := manuscript(300)
 	line, from, to := counted(text)
 	right := strings.Split(text, "\n")[line][from:to]
 	e.open(text)
-	fmt.Fprintf(out, "and one of 300 lines\t%.1f\n", heap())
+	fmt.Fprintf(out, "and one of 300 lines\t%.0f\n", e.memory())
 	for i := range *edits {
 		word := right
 		if i%2 == 0 {
@@ -288,15 +287,9 @@ func measureMemory(out *tabwriter.Writer) error {
 			}
 		}
 		e.edit(i+2, line, from, to, word)
+		if done := i + 1; done == *edits/2 || done == *edits {
+			fmt.Fprintf(out, "after %d edits\t%.0f\n", done, e.memory())
+		}
 	}
-	fmt.Fprintf(out, "after %d edits\t%.1f\n", *edits, heap())
 	return nil
-}
-
-// heap is what is alive, in MB.
-func heap() float64 {
-	runtime.GC()
-	var m runtime.MemStats
-	runtime.ReadMemStats(&m)
-	return float64(m.HeapAlloc) / 1e6
 }
