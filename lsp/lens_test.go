@@ -3,6 +3,7 @@ package lsp
 import (
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -77,4 +78,27 @@ func TestHoverOnMaterialsAndBranches(t *testing.T) {
 			assert.Contains(t, h.Contents.Value, w)
 		}
 	}
+}
+
+func TestHoverOnAGauge(t *testing.T) {
+	const text = "Pattern: Frost hat\nTerms: US\nHook: 5 mm\nYarn A: frost, light (3), 50 m\nYarn B: haw, DK, 10 m\nGauge: 16 sc and 20 rows = 10 cm (4 in); 15 dc = 4 in\n\nPiece: Hat\nCh 9.\n"
+	const light = "Published for the yarn: light (3), 12-17 sc to 10 cm, hook 4.5-5.5 mm"
+	for _, test := range []struct{ text, words, over, want string }{
+		{text, "16 s|c", "16 sc and 20 rows = 10 cm (4 in)", "16 sc and 20 rows = 10 cm (4 in)\nOne stitch: 6.2 mm (0.25 in) wide\nOne row: 5.0 mm (0.20 in) high\n" + light},
+		{text, "15 d|c", "15 dc = 4 in", "15 dc = 4 in\nOne stitch: 6.8 mm (0.27 in) wide\n" + light},
+		{strings.NewReplacer("Terms: US", "Terms: UK", "16 sc", "16 dc", ", light (3)", "", ", DK", "").Replace(text), "16 d|c", "16 dc and 20 rows = 10 cm (4 in)",
+			"16 dc and 20 rows = 10 cm (4 in)\nOne stitch: 6.2 mm (0.25 in) wide\nOne row: 5.0 mm (0.20 in) high"},
+		{strings.Replace(text, "Terms: US", "Terms: UK", 1), "15 d|c", "15 dc = 4 in", "15 dc = 4 in\nOne stitch: 6.8 mm (0.27 in) wide\n" + strings.Replace(light, "sc", "dc", 1)},
+	} {
+		c := inProcess(t, lint.Analyze)
+		c.initialize(nil, nil)
+		h, plain := hoverAt(t, c, mark(t, test.text, test.words), source.UTF16)
+		require.NotNil(t, h, test.words)
+		assert.Equal(t, test.want, h.Contents.Value)
+		assert.Equal(t, test.over, plain.Slice(converter{plain, source.UTF16}.span(h.Range)))
+	}
+	c := inProcess(t, lint.Analyze)
+	c.initialize(nil, nil)
+	h, _ := hoverAt(t, c, mark(t, strings.Replace(text, "16 sc and 20 rows = 10 cm (4 in); 15 dc = 4 in", "is not important", 1), "is n|ot"), source.UTF16)
+	assert.Nil(t, h)
 }

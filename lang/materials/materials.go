@@ -163,7 +163,8 @@ func (l *List) addGauges(f *syntax.Field, text *source.Text) {
 			out = []Gauge{{whole, f.ValueSpan}}
 			break
 		}
-		out = append(out, Gauge{g, source.Span{Start: at, End: at + len(strings.TrimRight(part, "; \n"))}})
+		lead := len(part) - len(strings.TrimLeft(part, " \r\n"))
+		out = append(out, Gauge{g, source.Span{Start: at + lead, End: at + len(strings.TrimRight(part, "; \r\n"))}})
 		at += len(part)
 	}
 	if whole.Length > 0 {
