@@ -10,6 +10,7 @@ import (
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
+	"stitchproof/lang/units"
 )
 
 var cordLength = &Rule{
@@ -78,7 +79,7 @@ func checkCordLength(p *Pass) {
 func (p *Pass) reportCord(at source.Span, length float64, toy bool) {
 	words := ""
 	if length > 0 {
-		words = ", about " + strconv.Itoa(int(math.Round(length/10))) + " cm (" + inches(length) + " in) long,"
+		words = ", about " + strconv.Itoa(int(math.Round(length/10))) + " cm (" + units.Inches(length) + " in) long,"
 	}
 	if toy {
 		p.caution(at, words+" on a toy can go round a child's neck", "toy-cord", "toy-loop")

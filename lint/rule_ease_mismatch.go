@@ -5,6 +5,7 @@ import (
 
 	"stitchproof/lang/stock"
 	"stitchproof/lang/syntax"
+	"stitchproof/lang/units"
 )
 
 var easeMismatch = &Rule{
@@ -115,7 +116,7 @@ func misfitWords(all []misfit, part bodyPart) string {
 		return syntax.PerSize(words)
 	}
 	both := func(get func(misfit) stock.Range) string {
-		return each(centimetres, get) + " cm (" + each(inches, get) + " in)"
+		return each(units.Centimetres, get) + " cm (" + each(units.Inches, get) + " in)"
 	}
 	where := "published for a " + string(part) + " of the size"
 	if all[0].written {

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"stitchproof/lang/stock"
+	"stitchproof/lang/units"
 )
 
 var fitDoubtful = &Rule{
@@ -62,7 +63,7 @@ func (p *Pass) holdAgainstBodies(w fitted) {
 		}
 		p.inSizes([]int{size}, Finding{
 			Span: w.span,
-			Message: fmt.Sprintf("%s cm (%s in) is %s what is published for a %s, %s in around", centimetres(w.length.At(size)), inches(w.length.At(size)),
+			Message: fmt.Sprintf("%s cm (%s in) is %s what is published for a %s, %s in around", units.Centimetres(w.length.At(size)), units.Inches(w.length.At(size)),
 				easeWords(in, body), string(p.wearerOf(size)), body),
 		})
 	}
@@ -73,7 +74,7 @@ func (p *Pass) holdAgainstBodies(w fitted) {
 func easeWords(in float64, body stock.Range) string {
 	ease := in - body.High
 	if in < body.Low {
-		return inches((body.Low-in)*stock.MMPerInch) + " in less than"
+		return units.Inches((body.Low-in)*stock.MMPerInch) + " in less than"
 	}
 	name := ""
 	for _, fit := range stock.Fits() {
@@ -81,5 +82,5 @@ func easeWords(in float64, body stock.Range) string {
 			name = " (" + fit.Name + ")"
 		}
 	}
-	return inches(math.Max(0, ease)*stock.MMPerInch) + " in more" + name + " than"
+	return units.Inches(math.Max(0, ease)*stock.MMPerInch) + " in more" + name + " than"
 }

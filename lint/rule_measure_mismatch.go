@@ -11,6 +11,7 @@ import (
 	"stitchproof/lang/materials"
 	"stitchproof/lang/measure"
 	"stitchproof/lang/syntax"
+	"stitchproof/lang/units"
 )
 
 var measureMismatch = &Rule{
@@ -98,9 +99,9 @@ func (p *Pass) conversions(f *syntax.Field) {
 			}
 			p.Report(Finding{
 				Span: in.Span.Shift(f.ValueSpan.Start),
-				Message: fmt.Sprintf("%s in is %s cm, and %s cm is given", inches(in.At(size)), centimetres(in.At(size)),
-					centimetres(m.At(size))),
-				Related: []Related{{m.Span.Shift(f.ValueSpan.Start), centimetres(m.At(size)) + " cm is " + inches(m.At(size)) + " in"}},
+				Message: fmt.Sprintf("%s in is %s cm, and %s cm is given", units.Inches(in.At(size)), units.Centimetres(in.At(size)),
+					units.Centimetres(m.At(size))),
+				Related: []Related{{m.Span.Shift(f.ValueSpan.Start), units.Centimetres(m.At(size)) + " cm is " + units.Inches(m.At(size)) + " in"}},
 			})
 			break
 		}
@@ -171,7 +172,7 @@ func (p *Pass) claims() []claim {
 		c := claim{lengths: lengths[i : i+1], about: aboutWords.MatchString(text), asWorked: bare, piece: p.claimedPiece(text[:lengths[i].Span.Start])}
 		said := saidOf(text, lengths[i].Span)
 		switch {
-		case i+1 < len(lengths) && crossed(unworded.ReplaceAllString(text[lengths[i].Span.End:lengths[i+1].Span.Start], "")):
+		case i+1 < len(lengths) && units.Crossed(unworded.ReplaceAllString(text[lengths[i].Span.End:lengths[i+1].Span.Start], "")):
 			c.lengths = lengths[i : i+2]
 			i++
 		case squareWord.MatchString(said):
@@ -280,7 +281,7 @@ func (p *Pass) holdAgainstGauge(c claim) {
 func gapWords(g sized[gap], gauge materials.Gauge) string {
 	first := g.facts[0]
 	return fmt.Sprintf("says %s, and %s %s at %s to %s cm make %s, give or take %s cm", inBothUnits(g.facts, func(f gap) float64 { return f.says }),
-		g.num(func(f gap) int { return f.count }), first.noun, trimmed(first.per), centimetres(gauge.Length),
+		g.num(func(f gap) int { return f.count }), first.noun, trimmed(first.per), units.Centimetres(gauge.Length),
 		inBothUnits(g.facts, func(f gap) float64 { return f.length }), trimmed(first.give/10))
 }
 

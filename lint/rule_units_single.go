@@ -2,10 +2,10 @@ package lint
 
 import (
 	"slices"
-	"strings"
 
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
+	"stitchproof/lang/units"
 )
 
 var unitsSingle = &Rule{
@@ -55,7 +55,7 @@ func checkUnitsSingle(p *Pass) {
 			continue
 		}
 		at = append(at, f)
-		edits = append(edits, inOtherUnits(written, f.ValueSpan.Start, lengths)...)
+		edits = append(edits, units.Beside(written, f.ValueSpan.Start, lengths, units.Other)...)
 	}
 	if len(at) == 0 {
 		return
@@ -74,48 +74,4 @@ func checkUnitsSingle(p *Pass) {
 
 func allOf[T any](list []T, is func(T) bool) bool {
 	return !slices.ContainsFunc(list, func(v T) bool { return !is(v) })
-}
-
-// inOtherUnits writes the lengths of a text that begins at offset at again in the
-// other system, behind those that belong together: `9 cm x 2.5 cm` (3 1/2 in x 1 in).
-func inOtherUnits(text string, at int, lengths []syntax.WrittenLength) []source.Edit {
-	var out []source.Edit
-	for i := 0; i < len(lengths); {
-		words, last := []string{converted(lengths[i])}, i
-		for ; last+1 < len(lengths) && crossed(text[lengths[last].Span.End:lengths[last+1].Span.Start]); last++ {
-			words = append(words, converted(lengths[last+1]))
-		}
-		out = append(out, source.Edit{
-			Span: source.At(at + lengths[last].Span.End),
-			New:  " (" + strings.Join(words, " x ") + ")",
-		})
-		i = last + 1
-	}
-	return out
-}
-
-// crossed tells whether what stands between two lengths makes them a width and
-// a height.
-func crossed(between string) bool {
-	switch strings.TrimSpace(between) {
-	case "x", "×", "by":
-		return true
-	}
-	return false
-}
-
-// converted is a length in the other system, one value a size.
-func converted(l syntax.WrittenLength) string {
-	words := make([]string, len(l.Vals))
-	for i, v := range l.Vals {
-		if l.Metric() {
-			words[i] = inches(v)
-		} else {
-			words[i] = centimetres(v)
-		}
-	}
-	if l.Metric() {
-		return syntax.PerSize(words) + " in"
-	}
-	return syntax.PerSize(words) + " cm"
 }

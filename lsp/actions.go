@@ -24,12 +24,14 @@ var actionKinds = []protocol.CodeActionKind{
 
 // deed is one thing that can be done to the document.
 type deed struct {
-	title  string
-	kind   protocol.CodeActionKind
-	about  *lint.Finding // that it settles, nil for none
-	first  bool          // it is the one to take
-	unsure bool          // a person has to say that it is what they mean
-	edits  []source.Edit
+	title string
+	kind  protocol.CodeActionKind
+	about *lint.Finding // that it settles, nil for none
+	first bool          // it is the one to take
+	edits []source.Edit
+	// asked are, in the place of edits, changes that a person has to say yes to one
+	// by one.
+	asked []*lint.Fix
 }
 
 // codeActions offers what can be done at a place: what settles the findings
@@ -61,7 +63,7 @@ func (v *view) deeds(at source.Span, only []protocol.CodeActionKind, invoked boo
 	}
 	if invoked && wanted(protocol.CodeActionKindRefactorRewrite, only) {
 		p := v.pattern()
-		out = append(out, reworked(protocol.CodeActionKindRefactorRewrite, slices.Concat(p.Rows(at.Start), p.WriteCounts(), v.translated()))...)
+		out = append(out, reworked(protocol.CodeActionKindRefactorRewrite, slices.Concat(p.Rows(at.Start), p.Units(at.Start), p.WriteCounts(), v.translated()))...)
 	}
 	return out
 }
@@ -85,9 +87,12 @@ func (v *view) fixes(at source.Span) []deed {
 		for k, fix := range append([]lint.Fix{*f.Fix}, f.Alternatives...) {
 			out = append(out, deed{
 				title: fix.Title, kind: protocol.CodeActionKindQuickFix, about: f,
-				first: k == 0 && (fix.Safe || len(f.Alternatives) == 0), unsure: !fix.Safe, edits: fix.Edits,
+				first: k == 0 && (fix.Safe || len(f.Alternatives) == 0), edits: fix.Edits,
 			})
 		}
+	}
+	if all := v.together(func(*lint.Fix) bool { return true }); len(out) > 0 && len(all) > 1 && v.can.annotates {
+		out = append(out, deed{title: "go through every change that is suggested", kind: protocol.CodeActionKindQuickFix, asked: all})
 	}
 	return out
 }
@@ -111,13 +116,25 @@ func (v *view) allowances(at source.Span) []deed {
 // leave each other alone.
 func (v *view) allSafe() []source.Edit {
 	var all []source.Edit
-	for _, f := range v.Findings {
-		if f.Fix == nil || !f.Fix.Safe {
+	for _, fix := range v.together(func(f *lint.Fix) bool { return f.Safe }) {
+		all = append(all, fix.Edits...)
+	}
+	return all
+}
+
+// together are the first changes of the findings, of those that are wanted, as far
+// as they leave each other alone.
+func (v *view) together(wanted func(*lint.Fix) bool) []*lint.Fix {
+	var all []*lint.Fix
+	var taken []source.Edit
+	for i := range v.Findings {
+		fix := v.Findings[i].Fix
+		if fix == nil || !wanted(fix) || slices.ContainsFunc(fix.Edits, func(e source.Edit) bool {
+			return slices.ContainsFunc(taken, func(t source.Edit) bool { return t.Span.Start < e.Span.End && e.Span.Start < t.Span.End })
+		}) {
 			continue
 		}
-		if _, err := v.Text.Apply(slices.Concat(all, f.Fix.Edits)); err == nil {
-			all = append(all, f.Fix.Edits...)
-		}
+		all, taken = append(all, fix), append(taken, fix.Edits...)
 	}
 	return all
 }
@@ -161,11 +178,11 @@ func (v *view) action(d deed, at source.Span, shown []protocol.Diagnostic) *prot
 	return a
 }
 
-// doing is the edits of a deed; of one that a person has to be sure of, the client
-// asks first if it can.
+// doing is the edits of a deed. Whoever has picked a change by its title is not
+// asked again; of many at once, about each.
 func (v *view) doing(d deed) *protocol.WorkspaceEdit {
-	if d.unsure {
-		return v.annotated(d.edits, d.title)
+	if len(d.asked) > 0 {
+		return v.asking(d.asked)
 	}
 	return v.edit(d.edits)
 }

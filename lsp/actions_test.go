@@ -137,13 +137,42 @@ func TestActionResolve(t *testing.T) {
 		require.NotNil(t, resolved.Edit)
 		assert.Equal(t, strings.Replace(text, "13", "12", 1), resolved.Edit.applied(t, text))
 		assert.Equal(t, 3, *resolved.Edit.DocumentChanges[0].TextDocument.Version)
-		asked := resolved.Edit.ChangeAnnotations[resolved.Edit.DocumentChanges[0].Edits[0].AnnotationID]
-		assert.True(t, asked.NeedsConfirmation, "a person has to choose between the count and the words")
-		assert.Equal(t, "write 12 as the count", asked.Label)
+		assert.Empty(t, resolved.Edit.ChangeAnnotations, "whoever picked it by its title is not asked again")
+
+		resolved = acted{}
+		c.call("codeAction/resolve", titled(t, list, "go through every change that is suggested").raw, &resolved)
+		assert.Equal(t, strings.Replace(text, "13", "12", 1)+"Fasten off.\n", resolved.Edit.applied(t, text))
+		asked := map[string]bool{}
+		for _, e := range resolved.Edit.DocumentChanges[0].Edits {
+			label := resolved.Edit.ChangeAnnotations[e.AnnotationID]
+			asked[label.Label] = label.NeedsConfirmation
+		}
+		assert.True(t, asked["write 12 as the count"], "a person has to choose between the count and the words")
+		assert.Len(t, asked, 2)
 
 		c.change(file, 4, whole(text+"\n"))
 		m := c.answer(c.request("codeAction/resolve", list[0].raw))
 		require.NotNil(t, m.Error)
 		assert.Equal(t, -32801, m.Error.Code)
+	})
+}
+
+func TestEveryChangeNeedsAClientThatAsks(t *testing.T) {
+	c := inProcess(t, lint.Analyze)
+	c.initialize(object{"workspace": object{"workspaceEdit": object{"documentChanges": true}}}, nil)
+	_, list := actions(t, c, faulty, object{})
+	titled(t, list, "write 12 as the count")
+	for _, a := range list {
+		assert.NotContains(t, a.Title, "every change")
+	}
+}
+
+func TestLengthsInOtherUnits(t *testing.T) {
+	bothWays(t, func(t *testing.T, c *client) {
+		c.initialize(nil, nil)
+		text, list := actions(t, c, "Pattern: Frost hat\nGauge: 16 sc = 10| cm\nFinished size: 20 cm\n", object{"triggerKind": 1})
+		a := titled(t, list, "write (4 in) beside 10 cm")
+		assert.Equal(t, "refactor.rewrite", a.Kind)
+		assert.Equal(t, strings.Replace(text, "10 cm", "10 cm (4 in)", 1), a.Edit.applied(t, text))
 	})
 }

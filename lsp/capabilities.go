@@ -17,6 +17,7 @@ func (s *server) capabilities() protocol.ServerCapabilities {
 		CodeActionProvider:              actionOptions(s.can),
 		CodeLensProvider:                &protocol.CodeLensOptions{},
 		DocumentLinkProvider:            &protocol.DocumentLinkOptions{},
+		ColorProvider:                   protocol.Boolean(true),
 		CompletionProvider:              completionOptions(),
 		DefinitionProvider:              protocol.Boolean(true),
 		DocumentHighlightProvider:       protocol.Boolean(true),

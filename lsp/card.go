@@ -37,19 +37,34 @@ func (c *card) markup(markdown bool) *protocol.MarkupContent {
 		}
 		return &protocol.MarkupContent{Kind: protocol.MarkupKindPlainText, Value: b.String()}
 	}
-	b.WriteString("**" + escaped.Replace(c.title) + "**\n")
+	b.WriteString("**" + literally(c.title) + "**\n")
 	for _, f := range c.facts {
 		b.WriteString("\n- ")
 		if f.name != "" {
-			b.WriteString(escaped.Replace(f.name) + ": ")
+			b.WriteString(literally(f.name) + ": ")
 		}
-		b.WriteString(escaped.Replace(f.value))
+		b.WriteString(literally(f.value))
 	}
 	return &protocol.MarkupContent{Kind: protocol.MarkupKindMarkdown, Value: b.String()}
 }
 
-// escaped keeps the marks of a pattern, its stars above all, from being taken for
-// those of Markdown.
-var escaped = strings.NewReplacer(
-	`\`, `\\`, "`", "\\`", `*`, `\*`, `_`, `\_`, `[`, `\[`, `]`, `\]`, `<`, `\<`, `>`, `\>`, `#`, `\#`, `|`, `\|`, `~`, `\~`, `&`, `\&`,
-)
+// marks are the characters that Markdown may take for its own: the stars and
+// brackets of a pattern above all.
+const marks = "\\`*_[]<>#|~&"
+
+// literally writes words so that they show as they are: those with marks as code,
+// which reads well too in an editor that shows Markdown as it is written, where a
+// backslash before each mark would not.
+func literally(words string) string {
+	if !strings.ContainsAny(words, marks) {
+		return words
+	}
+	fence := "`"
+	for strings.Contains(words, fence) {
+		fence += "`"
+	}
+	if strings.HasPrefix(words, "`") || strings.HasSuffix(words, "`") {
+		words = " " + words + " " // which is not shown
+	}
+	return fence + words + fence
+}

@@ -1,21 +1,18 @@
 package lsp
 
 import (
+	"strconv"
+
 	"go.lsp.dev/protocol"
 	"go.lsp.dev/uri"
 
 	"stitchproof/lang/source"
+	"stitchproof/lint"
 )
 
 // edit is edits of the document as the client takes them: of the version they
 // were made for, where it can tell.
 func (v *view) edit(edits []source.Edit) *protocol.WorkspaceEdit {
-	return v.annotated(edits, "")
-}
-
-// annotated is edits that the client shows under a label and asks about before it
-// makes them, where there is a label and the client can.
-func (v *view) annotated(edits []source.Edit, label string) *protocol.WorkspaceEdit {
 	if !v.can.versioned {
 		plain := make([]protocol.TextEdit, len(edits))
 		for i, e := range edits {
@@ -23,26 +20,33 @@ func (v *view) annotated(edits []source.Edit, label string) *protocol.WorkspaceE
 		}
 		return &protocol.WorkspaceEdit{Changes: map[uri.URI][]protocol.TextEdit{v.uri: plain}}
 	}
-	var out protocol.WorkspaceEdit
-	id := protocol.ChangeAnnotationIdentifier("choice")
-	asks := label != "" && v.can.annotates
-	if asks {
-		out.ChangeAnnotations = map[protocol.ChangeAnnotationIdentifier]protocol.ChangeAnnotation{
-			id: {Label: label, NeedsConfirmation: new(true)},
+	change := v.versioned()
+	for _, e := range edits {
+		change.Edits = append(change.Edits, new(v.textEdit(e)))
+	}
+	return &protocol.WorkspaceEdit{DocumentChanges: []protocol.DocumentChange{change}}
+}
+
+// asking is changes that the client shows by their titles and asks about before it
+// makes them, which it must be able to do.
+func (v *view) asking(fixes []*lint.Fix) *protocol.WorkspaceEdit {
+	change := v.versioned()
+	labels := map[protocol.ChangeAnnotationIdentifier]protocol.ChangeAnnotation{}
+	for i, fix := range fixes {
+		id := protocol.ChangeAnnotationIdentifier(strconv.Itoa(i))
+		labels[id] = protocol.ChangeAnnotation{Label: fix.Title, NeedsConfirmation: new(!fix.Safe)}
+		for _, e := range fix.Edits {
+			change.Edits = append(change.Edits, &protocol.AnnotatedTextEdit{TextEdit: v.textEdit(e), AnnotationID: id})
 		}
 	}
-	change := &protocol.TextDocumentEdit{TextDocument: protocol.OptionalVersionedTextDocumentIdentifier{
+	return &protocol.WorkspaceEdit{DocumentChanges: []protocol.DocumentChange{change}, ChangeAnnotations: labels}
+}
+
+// versioned is no edits yet, of the document's version.
+func (v *view) versioned() *protocol.TextDocumentEdit {
+	return &protocol.TextDocumentEdit{TextDocument: protocol.OptionalVersionedTextDocumentIdentifier{
 		TextDocumentIdentifier: protocol.TextDocumentIdentifier{URI: v.uri}, Version: new(v.version),
 	}}
-	for _, e := range edits {
-		if asks {
-			change.Edits = append(change.Edits, &protocol.AnnotatedTextEdit{TextEdit: v.textEdit(e), AnnotationID: id})
-		} else {
-			change.Edits = append(change.Edits, new(v.textEdit(e)))
-		}
-	}
-	out.DocumentChanges = []protocol.DocumentChange{change}
-	return &out
 }
 
 func (v *view) textEdit(e source.Edit) protocol.TextEdit {

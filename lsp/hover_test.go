@@ -257,7 +257,7 @@ Defined by the pattern: (sc, ch 3, sc) in next st.`},
 }
 
 func TestHoverMarkup(t *testing.T) {
-	const markdown = "**\\*sc in next st, 2 sc in next st; rep from \\* around**\n\n- Read as: repeated to the end \\[1 sc in the next stitch; 2 sc in the next stitch\\]\n- Makes: 18 sts\n- By kind: 18 sc\n"
+	const markdown = "**`*sc in next st, 2 sc in next st; rep from * around`**\n\n- Read as: `repeated to the end [1 sc in the next stitch; 2 sc in the next stitch]`\n- Makes: 18 sts\n- By kind: 18 sc\n"
 	for _, test := range []struct {
 		formats []string
 		kind    protocol.MarkupKind
@@ -311,4 +311,17 @@ func TestPositionsOutsideTheText(t *testing.T) {
 		}
 		assert.NoError(t, c.leave())
 	})
+}
+
+func TestWordsInMarkdown(t *testing.T) {
+	for words, want := range map[string]string{
+		"sc in next 3 sts":  "sc in next 3 sts",
+		"[sc, inc] 6 times": "`[sc, inc] 6 times`",
+		"sc_inc":            "`sc_inc`",
+		"let `a` be":        "``let `a` be``",
+		"`a`":               "`` `a` ``",
+		"a ``b`` c`":        "``` a ``b`` c` ```",
+	} {
+		assert.Equal(t, want, literally(words))
+	}
 }

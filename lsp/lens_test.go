@@ -1,6 +1,7 @@
 package lsp
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
@@ -101,4 +102,34 @@ func TestHoverOnAGauge(t *testing.T) {
 	c.initialize(nil, nil)
 	h, _ := hoverAt(t, c, mark(t, strings.Replace(text, "16 sc and 20 rows = 10 cm (4 in); 15 dc = 4 in", "is not important", 1), "is n|ot"), source.UTF16)
 	assert.Nil(t, h)
+}
+
+func TestSwatches(t *testing.T) {
+	const text = "Pattern: Hedge\nTerms: US\nYarn A: Dark green, light (3), 50 m\nYarn B: bark brown-black, 10 m\nYarn C: redwing, bluebell and blue, linen, 5 m\n\nMaterials\nMC – pale haw, red\n\nPiece: Hedge\nWith red, ch 9.\n"
+	bothWays(t, func(t *testing.T, c *client) {
+		offer := c.initialize(nil, nil).Capabilities
+		assert.Equal(t, protocol.Boolean(true), offer.ColorProvider)
+		c.open(file, 1, text)
+		var swatches []struct {
+			Range protocol.Range
+			Color struct{ Red, Green, Blue, Alpha float64 }
+		}
+		c.call("textDocument/documentColor", naming(file), &swatches)
+		var got []string
+		for _, s := range swatches {
+			got = append(got, placed(text, s.Range)+fmt.Sprintf(" %.2f %.2f %.2f %g", s.Color.Red, s.Color.Green, s.Color.Blue, s.Color.Alpha))
+			params := naming(file)
+			params["range"], params["color"] = s.Range, s.Color
+			var words []struct{ Label string }
+			var raw []map[string]any
+			c.call("textDocument/colorPresentation", params, &words)
+			require.Len(t, words, 1)
+			assert.Contains(t, placed(text, s.Range), ": "+words[0].Label)
+			c.call("textDocument/colorPresentation", params, &raw)
+			assert.Len(t, raw[0], 1, "nothing but the word")
+		}
+		assert.Equal(t, []string{
+			"3: Dark green 0.00 0.39 0.00 1", "4: brown 0.65 0.16 0.16 1", "4: black 0.00 0.00 0.00 1", "5: blue 0.00 0.00 1.00 1", "8: red 1.00 0.00 0.00 1",
+		}, got)
+	})
 }

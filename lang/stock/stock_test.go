@@ -136,12 +136,27 @@ func TestSafetyAsPublished(t *testing.T) {
 	assert.Panics(t, func() { SafetyLimit("none") })
 }
 
+func TestColours(t *testing.T) {
+	seen := map[string][3]uint8{}
+	for _, c := range Colours() {
+		assert.NotContains(t, seen, c.Name, "twice")
+		seen[c.Name] = c.RGB
+	}
+	assert.Equal(t, [3]uint8{165, 42, 42}, seen["brown"])
+	assert.Equal(t, [3]uint8{0, 100, 0}, seen["dark green"])
+	for name, rgb := range seen {
+		if other, ok := seen[strings.Replace(name, "gray", "grey", 1)]; assert.True(t, ok, name) {
+			assert.Equal(t, other, rgb, "however it is spelt")
+		}
+	}
+}
+
 // Every table reads, every line has its source, and every source is cited and
 // says how it was had.
 func TestSources(t *testing.T) {
 	require.NotEmpty(t, Heads("woman"))
 	require.NotEmpty(t, Fits())
-	tables := hookTable + weightTable + useTable + bodyTable + headTable + easeTable + safetyTable
+	tables := hookTable + weightTable + useTable + bodyTable + headTable + easeTable + safetyTable + colourTable
 	var cited []string
 	for line := range strings.Lines(tables) {
 		if line[0] != '#' {

@@ -52,6 +52,10 @@ func FindLengths(text string) []WrittenLength {
 	var out []WrittenLength
 	for _, m := range lengthText.FindAllStringSubmatchIndex(text, -1) {
 		l := WrittenLength{Unit: unitOf(text[m[4]:m[5]]), Span: source.Span{Start: m[2], End: m[5]}}
+		if at := aside.FindStringIndex(text[m[2]:m[3]]); at != nil && at[1] < m[3]-m[2] {
+			m[2] += at[1]
+			l.Span.Start = m[2]
+		}
 		number := text[m[2]:m[3]]
 		l.Span.Start += len(number) - len(strings.TrimLeft(number, " ,.()[]{}-/"))
 		for _, v := range values(number) {
@@ -64,6 +68,10 @@ func FindLengths(text string) []WrittenLength {
 	}
 	return out
 }
+
+// aside is a number in brackets that goes with what stands before it, and not with
+// the list of sizes after it: `light (3), 50 m`.
+var aside = regexp.MustCompile(`^[^\d½¼¾⅓⅔⅛⅜⅝⅞]*\([^()]*\)[ ,]+`)
 
 // bareText takes a number that has its unit from the length after it: `15 x 10 cm`.
 var bareText = regexp.MustCompile(`(?i)((?:\d[\d½¼¾⅓⅔⅛⅜⅝⅞.,/() ]*)?[\d½¼¾⅓⅔⅛⅜⅝⅞)])\s*(?:x|×|by)\s*$`)

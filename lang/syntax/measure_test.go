@@ -49,6 +49,9 @@ func TestLengthsOfOneUnit(t *testing.T) {
 		"4 1/2 x 8 in":            {114.3, 203.2},
 		"20 sts x 10 rows = 5 cm": {50},
 		"8 cm x 10 cm":            {80, 100},
+		"light (3), 50 m (60 m)":  {50000, 60000},
+		"(20) cm":                 {200},
+		"[S] (20, 22) cm":         {200, 220},
 	} {
 		var got []float64
 		for _, l := range syntax.FindLengths(text) {
