@@ -17,7 +17,10 @@ import (
 func completion(v *view, params *protocol.CompletionParams) *protocol.CompletionList {
 	list := &protocol.CompletionList{Items: []protocol.CompletionItem{}}
 	at := v.offset(params.Position)
-	found := append(v.ruleNames(at), suggest.At(v.Text, at)...)
+	found := v.ruleNames(at)
+	if v.File.Text == v.Text { // it could be read
+		found = append(found, suggest.At(v.Fabric, at)...)
+	}
 	if len(found) == 0 {
 		return list
 	}

@@ -99,7 +99,7 @@ func checkPlaces(t *testing.T, v *view) {
 			assert.True(t, s.Start <= offset && offset <= s.End && (i == 0 || nested[i-1].Covers(s)), "at %d: %v", offset, nested)
 		}
 	}
-	for share := range 3 { // each works the pattern anew
+	for share := range 3 {
 		offset := v.Text.Len() * (3*share + 2) / 10
 		at := protocol.TextDocumentPositionParams{Position: v.position(offset)}
 		for _, item := range completion(v, &protocol.CompletionParams{TextDocumentPositionParams: at}).Items {

@@ -9,7 +9,6 @@ import (
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/inflect"
 	"stitchproof/lang/rework"
-	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -23,8 +22,7 @@ func (w *writing) beginsLine() bool {
 // labels suggests the next row, a new piece and the end.
 func (w *writing) labels() {
 	so := strings.TrimLeft(w.line, " \t")
-	file := syntax.Read(source.New(w.before[:len(w.before)-len(w.line)]))
-	if row := lastLabelled(file); row != nil && !beginsPiece(w.before) {
+	if row := w.lastLabelled(); row != nil && !beginsPiece(w.before) {
 		text := row.Label.Text
 		if digits := strings.IndexAny(text, "0123456789"); digits > 0 {
 			numbers := row.Label.Each(0)
@@ -38,15 +36,19 @@ func (w *writing) labels() {
 	w.offer(so, Item{Kind: Step, Text: "Fasten off."})
 }
 
-// lastLabelled is the numbered row that the last piece ends with.
-func lastLabelled(file *syntax.File) *syntax.Row {
-	if len(file.Pieces) == 0 {
-		return nil
-	}
-	for _, row := range slices.Backward(file.Pieces[len(file.Pieces)-1].Rows) {
-		if row.Label.Kind == syntax.Numbered && len(row.Label.Numbers) > 0 {
-			return row
+// lastLabelled is the numbered row before the line that its piece comes to last,
+// nil for none.
+func (w *writing) lastLabelled() *syntax.Row {
+	for _, piece := range slices.Backward(w.known.File.Pieces) {
+		if piece.Span.Start >= w.lineStart() {
+			continue
 		}
+		for _, row := range slices.Backward(piece.Rows) {
+			if row.At < w.lineStart() && row.Label.Kind == syntax.Numbered && len(row.Label.Numbers) > 0 {
+				return row
+			}
+		}
+		return nil
 	}
 	return nil
 }
@@ -270,7 +272,7 @@ func (w *writing) count(s *state, so string) {
 	if !bracket && !strings.HasSuffix(before, ".") || !strings.HasSuffix(before, ".") && !strings.HasSuffix(before, ")") {
 		return
 	}
-	row := lastRow(fabric.Work(syntax.Read(source.New(before))))
+	row := lastRow(w.work(before))
 	if row == nil || row.Stated != nil {
 		return
 	}
@@ -278,7 +280,7 @@ func (w *writing) count(s *state, so string) {
 	if said == "" {
 		return
 	}
-	if stated := lastRow(fabric.Work(syntax.Read(source.New(before + " " + said)))); stated != nil && stated.Agrees() == fabric.Agrees {
+	if stated := lastRow(w.work(before + " " + said)); stated != nil && stated.Agrees() == fabric.Agrees {
 		w.offer(w.before[from:], Item{Kind: Count, Text: said, Detail: "what the row makes"})
 	}
 }

@@ -5,7 +5,6 @@ import (
 	"strconv"
 	"strings"
 
-	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/stock"
 	"stitchproof/lang/syntax"
@@ -31,8 +30,7 @@ func firstWord(s string) string {
 
 // working tells whether the lines before this one hold an instruction.
 func (w *writing) working() bool {
-	file := syntax.Read(source.New(w.before[:len(w.before)-len(w.line)]))
-	return slices.ContainsFunc(file.Pieces, func(p *syntax.Piece) bool { return len(p.Rows) > 0 }) || beginsPiece(w.before)
+	return slices.ContainsFunc(w.known.File.Pieces, func(p *syntax.Piece) bool { return len(p.Rows) > 0 && p.Rows[0].At < w.lineStart() }) || beginsPiece(w.before)
 }
 
 // beginsPiece tells whether the last line before this one that says something is
@@ -131,13 +129,13 @@ func (w *writing) header() {
 		}
 		return
 	}
-	file := w.read("")
+	listed := w.listed()
 	so := strings.TrimLeft(w.line, " ")
 	for _, k := range keys {
 		text := k.key
 		if text == "Yarn" {
-			text += " " + nextYarn(file)
-		} else if slices.ContainsFunc(file.Header, func(f *syntax.Field) bool { return strings.EqualFold(f.Key, k.key) }) {
+			text += " " + nextYarn(listed)
+		} else if slices.ContainsFunc(listed, func(f *syntax.Field) bool { return strings.EqualFold(f.Key, k.key) }) {
 			continue
 		}
 		w.offer(so, Item{Kind: Key, Text: text + ": ", Detail: k.about})
@@ -146,10 +144,16 @@ func (w *writing) header() {
 	w.pieces(so)
 }
 
+// listed are the fields that the header has on other lines.
+func (w *writing) listed() []*syntax.Field {
+	line := w.known.File.Text.Line(w.known.File.Text.LineOf(w.at))
+	return slices.DeleteFunc(slices.Clone(w.known.File.Header), func(f *syntax.Field) bool { return line.Start <= f.Span.Start && f.Span.Start <= line.End })
+}
+
 // nextYarn is the letter after those that the yarns have.
-func nextYarn(file *syntax.File) string {
+func nextYarn(listed []*syntax.Field) string {
 	letter := 'A'
-	for _, f := range file.Header {
+	for _, f := range listed {
 		if f.Key == "yarn" && len(f.Name) == 1 && rune(f.Name[0]) >= letter {
 			letter = rune(f.Name[0]) + 1
 		}

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
-	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -39,7 +38,7 @@ func (w *writing) standing(offset int) *state {
 	if words := strings.TrimRight(text, " \t\r\n"); words != "" && !strings.ContainsAny(words[len(words)-1:], separators) {
 		text += ", "
 	}
-	worked := fabric.Work(syntax.Read(source.New(text + says)))
+	worked := w.work(text + says)
 	s := &state{fabric: worked}
 	row := lastRow(worked)
 	if row == nil || row.Tree.Span().End < len(text) {
@@ -47,7 +46,7 @@ func (w *writing) standing(offset int) *state {
 	}
 	if opened := unclosed(row.Tree, len(text)-row.Tree.At); opened != row.Tree.Text {
 		// brackets and stars that are open stand for their first time through
-		worked = fabric.Work(syntax.Read(source.New(text[:row.Tree.At] + opened)))
+		worked = w.work(text[:row.Tree.At] + opened)
 		if row = lastRow(worked); row == nil {
 			return s
 		}

@@ -7,6 +7,7 @@ package suggest
 import (
 	"strings"
 
+	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -50,10 +51,12 @@ type Hole struct {
 	Number int
 }
 
-// At suggests what may come at a place of a text, the likeliest first.
-func At(text *source.Text, offset int) []Item {
+// At suggests what may come at a place of a pattern that was worked as it is
+// written now, the likeliest first.
+func At(known *fabric.Fabric, offset int) []Item {
+	text := known.File.Text
 	offset = min(max(offset, 0), text.Len())
-	w := &writing{before: text.Slice(source.Span{End: offset}), at: offset}
+	w := &writing{known: known, before: text.Slice(source.Span{End: offset}), at: offset}
 	w.line = w.before[strings.LastIndexAny(w.before, "\r\n")+1:]
 	switch {
 	case strings.HasPrefix(strings.TrimSpace(w.line), "//"):
@@ -70,10 +73,19 @@ func At(text *source.Text, offset int) []Item {
 
 // writing is a pattern up to the place where it is being written.
 type writing struct {
-	before string // the text up to there
-	line   string // the line up to there
+	known  *fabric.Fabric // the whole of it
+	before string         // the text up to there
+	line   string         // the line up to there
 	at     int
 	items  []Item
+}
+
+// lineStart is where the line begins that is being written.
+func (w *writing) lineStart() int { return w.at - len(w.line) }
+
+// work works a text that begins as the pattern does, in the pattern's terms.
+func (w *writing) work(text string) *fabric.Fabric {
+	return fabric.WorkAfter(w.known, syntax.ReadAfter(w.known.File, source.New(text)), w.known.Dialect)
 }
 
 // offer suggests a text where what is written so far begins it, in one line.
@@ -105,6 +117,3 @@ func template(marked, detail string) Item {
 
 // blank tells a line with nothing on it.
 func blank(line string) bool { return strings.TrimSpace(line) == "" }
-
-// read reads the text as far as it is written, and some words more.
-func (w *writing) read(more string) *syntax.File { return syntax.Read(source.New(w.before + more)) }

@@ -1,11 +1,14 @@
 package suggest_test
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -16,12 +19,14 @@ import (
 	"stitchproof/lang/syntax"
 )
 
+func worked(text string) *fabric.Fabric { return fabric.Work(syntax.Read(source.New(text))) }
+
 // at suggests at the bar of a text, each with what the text is then.
 func at(t *testing.T, text string) (items []suggest.Item, texts []string) {
 	t.Helper()
 	before, after, ok := strings.Cut(text, "|")
 	require.True(t, ok)
-	items = suggest.At(source.New(before+after), len(before))
+	items = suggest.At(worked(before+after), len(before))
 	for _, item := range items {
 		assert.Equal(t, len(before), item.Replace.End)
 		assert.True(t, strings.EqualFold(before[item.Replace.Start:], item.Text[:item.Replace.End-item.Replace.Start]), item.Text)
@@ -80,6 +85,12 @@ func TestSuggestions(t *testing.T) {
 		{lace + "Rnd 2: Sl st in |", []string{"in next ch-2 sp", "in next sc"}, []string{"in next ch-3 sp", "in ring"}},
 		{lace + "Rnd 2: (2 dc, ch 2, 2 dc) in |", []string{"in next ch-2 sp"}, nil},
 
+		{"Pattern: Cup\n|\nYarn A: bark\n\nPiece: Cup\n", []string{"Yarn B: ", "Terms: "}, []string{"Yarn A: ", "Pattern: "}},
+		{"Pattern: Cup\nYarn |A: bark\n", nil, []string{"Yarn B: "}},
+		{rounds + "R|\nRnd 3: Sc in each st around. (6 sc)\n", []string{"Rnd 2: "}, []string{"Rnd 4: "}},
+		{rounds + "Rnd 2: sc in next 2 sts, sc |\nRnd 3: Sc in each st around. (6 sc)\n", []string{"in last 4 sts"}, nil},
+		{strings.Replace(rounds, "Terms: US\n", "", 1) + "Rnd 2: |\nRnd 3: Hdc in each st around.\nRnd 4: Sc in each st around.\n", []string{"sc"}, nil},
+
 		{twig, nil, nil},
 		{fork + "|", []string{"return to stem"}, []string{"return to A", "turn to A"}},
 		{fork + "sc |", []string{"in each rem ch of A", "in last 5 ch"}, nil},
@@ -110,16 +121,17 @@ func TestSuggestedPlacesAreThere(t *testing.T) {
 		content, err := os.ReadFile(path)
 		require.NoError(t, err)
 		text := string(content)
+		known := worked(text)
 		for i, at := range regexp.MustCompile(`(?m)^(?:Rnd|Row) [^\n]*?[:,] (?:\d )?(?:sc|dc|hdc) in `).FindAllStringIndex(text, -1) {
 			if i%5 != 0 {
 				continue
 			}
-			for _, item := range suggest.At(source.New(text), at[1]) {
+			for _, item := range suggest.At(known, at[1]) {
 				if item.Kind != suggest.Place {
 					continue
 				}
-				worked := fabric.Work(syntax.Read(source.New(text[:item.Replace.Start] + item.Text)))
-				piece := worked.Pieces[len(worked.Pieces)-1]
+				pieces := worked(text[:item.Replace.Start] + item.Text).Pieces
+				piece := pieces[len(pieces)-1]
 				tried++
 				for _, tally := range piece.Rows[len(piece.Rows)-1].Tallies {
 					for _, f := range tally.Faults {
@@ -132,4 +144,28 @@ func TestSuggestedPlacesAreThere(t *testing.T) {
 		}
 	}
 	assert.Greater(t, tried, 100)
+}
+
+// Where a pattern is long, only the piece that is being written is worked again.
+func TestSuggestionsInALongPattern(t *testing.T) {
+	var b strings.Builder
+	b.WriteString("Pattern: Hedge\nTerms: US\n")
+	for range 60 {
+		b.WriteString("\nPiece: Twig\nCh 14.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (13 sc)\n")
+		for row := 2; row <= 30; row++ {
+			fmt.Fprintf(&b, "Row %d: Ch 1, sc in each st across; turn. (13 sc)\n", row)
+		}
+	}
+	b.WriteString("Row 31: Ch 1, [sc in next 4 sts, sc ")
+	begun := time.Now()
+	known := worked(b.String())
+	whole := time.Since(begun)
+	shortest := whole
+	for range 3 { // whatever else the machine does meanwhile
+		begun = time.Now()
+		items := suggest.At(known, b.Len())
+		shortest = min(shortest, time.Since(begun))
+		assert.True(t, slices.ContainsFunc(items, func(i suggest.Item) bool { return i.Text == "in last 9 sts" }))
+	}
+	assert.Less(t, shortest, whole/5)
 }
