@@ -12,6 +12,7 @@ import (
 type abilities struct {
 	encoding  source.Encoding
 	markdown  bool // in hovers
+	signs     bool // Markdown in what is told while a clause is written
 	hierarchy bool // symbols within symbols
 	related   bool // places beside the one of a diagnostic
 	links     bool // a definition with where it was asked from
@@ -47,6 +48,9 @@ func abilitiesOf(c *protocol.ClientCapabilities) abilities {
 	if t := c.TextDocument; t != nil {
 		if t.Hover != nil {
 			can.markdown = prefersMarkdown(t.Hover.ContentFormat)
+		}
+		if s := t.SignatureHelp; s != nil && s.SignatureInformation != nil {
+			can.signs = prefersMarkdown(s.SignatureInformation.DocumentationFormat)
 		}
 		if t.DocumentSymbol != nil {
 			can.hierarchy = is(t.DocumentSymbol.HierarchicalDocumentSymbolSupport)

@@ -90,6 +90,10 @@ func checkPlaces(t *testing.T, v *view) {
 		if name, _ := v.names().At(offset); name == nil && offset%7 != 0 {
 			continue
 		}
+		place := protocol.TextDocumentPositionParams{Position: v.position(offset)}
+		if help := signatureHelp(v, &protocol.SignatureHelpParams{TextDocumentPositionParams: place}); help != nil {
+			assert.Contains(t, help.Signatures[0].Label, string(help.Signatures[0].Parameters[1].Label.(protocol.String)))
+		}
 		from, to := v.origin(offset)
 		for _, s := range to {
 			assert.True(t, text.Covers(s) && !s.Empty(), "at %d: %v leads to %v", offset, from, s)
@@ -106,6 +110,10 @@ func checkPlaces(t *testing.T, v *view) {
 			edit := item.TextEdit.(*protocol.TextEdit)
 			assert.True(t, v.span(edit.Range).End == v.offset(at.Position) && edit.Range.Start.Line == edit.Range.End.Line && item.Label != "")
 		}
+	}
+	for _, c := range documentColor(v, nil) {
+		label := colorPresentation(v, &protocol.ColorPresentationParams{Range: c.Range})[0].Label
+		assert.True(t, label != "" && label == strings.TrimSpace(label))
 	}
 	for _, l := range codeLens(v, nil) {
 		assert.Contains(t, l.Command.Title, "total")

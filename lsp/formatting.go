@@ -5,10 +5,8 @@ import (
 
 	"go.lsp.dev/protocol"
 
-	"stitchproof/lang/fabric"
 	"stitchproof/lang/house"
 	"stitchproof/lang/source"
-	"stitchproof/lang/syntax"
 )
 
 // formatting writes the instructions in the style of the house.
@@ -29,6 +27,18 @@ func rangesFormatting(v *view, params *protocol.DocumentRangesFormattingParams) 
 	})
 }
 
+// onTypeFormatting writes the instruction in the style that a line break has just
+// ended, not one that goes on behind the break.
+func onTypeFormatting(v *view, params *protocol.DocumentOnTypeFormattingParams) []protocol.TextEdit {
+	at := v.offset(params.Position)
+	line := v.Text.LineOf(at)
+	if line == 0 {
+		return []protocol.TextEdit{}
+	}
+	ended := v.Text.Line(line - 1)
+	return v.styled(func(s source.Span) bool { return ended.Start <= s.End && s.End <= ended.End })
+}
+
 // within tells which spans have a part in a range.
 func (v *view) within(r protocol.Range) func(source.Span) bool {
 	asked := v.span(r)
@@ -37,11 +47,8 @@ func (v *view) within(r protocol.Range) func(source.Span) bool {
 
 // styled are the edits that write the instructions that are wanted in the style.
 func (v *view) styled(wanted func(source.Span) bool) []protocol.TextEdit {
-	formatted := house.Format(v.Fabric, v.Settings.Style, func(t *source.Text) *fabric.Fabric {
-		return fabric.WorkIn(syntax.Read(t), v.Settings.Dialect)
-	})
 	out := []protocol.TextEdit{}
-	for _, e := range formatted.Edits {
+	for _, e := range house.Format(v.Fabric, v.Settings.Style).Edits {
 		if wanted(e.Span) {
 			out = append(out, v.textEdit(e))
 		}

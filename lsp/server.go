@@ -128,6 +128,7 @@ var features = map[string]feature{
 	protocol.MethodTextDocumentFormatting:              about(formatting),
 	protocol.MethodTextDocumentRangeFormatting:         about(rangeFormatting),
 	protocol.MethodTextDocumentRangesFormatting:        about(rangesFormatting),
+	protocol.MethodTextDocumentOnTypeFormatting:        about(onTypeFormatting),
 	protocol.MethodTextDocumentHover:                   about(hover),
 	protocol.MethodTextDocumentInlayHint:               about(inlayHints),
 	protocol.MethodTextDocumentLinkedEditingRange:      about(linkedEditing),
@@ -137,6 +138,7 @@ var features = map[string]feature{
 	protocol.MethodTextDocumentSelectionRange:          about(selectionRanges),
 	protocol.MethodTextDocumentSemanticTokensFull:      about(semanticTokens),
 	protocol.MethodTextDocumentSemanticTokensFullDelta: about(semanticTokensDelta),
+	protocol.MethodTextDocumentSignatureHelp:           about(signatureHelp),
 	protocol.MethodTextDocumentSemanticTokensRange:     about(semanticTokensRange),
 }
 

@@ -75,8 +75,7 @@ func (c *formatCommand) one(s *streams, settings *config.Finder, in inputs.Input
 		return false, err
 	}
 	was := source.New(string(content))
-	work := func(t *source.Text) *fabric.Fabric { return fabric.WorkIn(syntax.Read(t), chosen.Dialect) }
-	formatted := house.Format(work(was), chosen.Style, work)
+	formatted := house.Format(fabric.WorkIn(syntax.Read(was), chosen.Dialect), chosen.Style)
 	c.tellKept(s, name, was, formatted.Kept)
 	now := formatted.Text.String()
 	changed = now != string(content)

@@ -5,6 +5,7 @@ import (
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 // Style is how a house has its patterns written. The zero value leaves every way
@@ -28,14 +29,11 @@ type Formatted struct {
 	Kept []source.Span
 }
 
-// Worker reads and works a text.
-type Worker func(*source.Text) *fabric.Fabric
-
 // Format writes a pattern, as it was worked, in a style. What is worked stays the same, stitch for
 // stitch: an instruction of which that is not so is left as it was. Comments,
 // prose and the header are not touched.
-func Format(was *fabric.Fabric, style Style, work Worker) Formatted {
-	f := formatter{style: style, work: work, was: was, now: was, lineEnd: was.File.Text.LineEnd()}
+func Format(was *fabric.Fabric, style Style) Formatted {
+	f := formatter{style: style, was: was, now: was, lineEnd: was.File.Text.LineEnd()}
 	for _, a := range aspects {
 		if way := style.Ways[a.Name]; way != "" {
 			f.pass(func(row *fabric.Row) []source.Edit { return f.chosen(a, way, row) })
@@ -58,7 +56,6 @@ func Format(was *fabric.Fabric, style Style, work Worker) Formatted {
 
 type formatter struct {
 	style    Style
-	work     Worker
 	was, now *fabric.Fabric
 	lineEnd  string       // of the file
 	kept     map[int]bool // rows left as they were in some respect, by their number
@@ -83,7 +80,7 @@ func (f *formatter) pass(edits func(*fabric.Row) []source.Edit) {
 		if err != nil {
 			return // edits of two rows overlap, which rows never do
 		}
-		next := f.work(text)
+		next := fabric.WorkAfter(f.now, syntax.ReadAfter(f.now.File, text), f.was.Dialect)
 		odd := firstOther(f.now, next)
 		if odd < 0 {
 			f.now = next

@@ -62,7 +62,7 @@ Rnd 4: Ch 1, *3 single crochet, increase; rep from * 5 more times. — 30 sts
 `},
 	} {
 		t.Run(test.name, func(t *testing.T) {
-			got := house.Format(work(source.New(mitt)), test.style, work)
+			got := house.Format(work(source.New(mitt)), test.style)
 			assert.Equal(t, mittHead+"With A, ch 21.\n"+test.want+mittFoot, got.Text.String())
 			assert.Empty(t, got.Kept)
 		})
@@ -120,13 +120,13 @@ func TestFormatKeepsTheWork(t *testing.T) {
 // same, and a second time changes nothing.
 func formatted(t *testing.T, name string, was *fabric.Fabric, style house.Style) (house.Formatted, *fabric.Fabric) {
 	t.Helper()
-	got := house.Format(was, style, work)
+	got := house.Format(was, style)
 	edited, err := was.File.Text.Apply(got.Edits)
 	require.NoError(t, err)
 	require.Equal(t, got.Text.String(), edited.String(), "%s in %v, by its edits", name, style)
 	is := work(got.Text)
 	require.Equal(t, made(was), made(is), "%s in %v", name, style)
-	again := house.Format(is, style, work)
+	again := house.Format(is, style)
 	require.Equal(t, got.Text.String(), again.Text.String(), "%s in %v, a second time", name, style)
 	return got, is
 }
@@ -171,9 +171,9 @@ func made(f *fabric.Fabric) [][4]int {
 // white space outside the instructions.
 func TestFormatKeepsTheFile(t *testing.T) {
 	text := "\ufeffTerms: US\r\n\r\nNote:  two  spaces.\r\n\r\nPiece: Cuff\r\n// mine  own\r\nCh 6.\r\nRow 1: Sc in 2nd ch from hook and in\r\n  next 4 ch .\r\n"
-	got := house.Format(work(source.New(text)), house.Style{}, work)
+	got := house.Format(work(source.New(text)), house.Style{})
 	assert.Equal(t, strings.Replace(text, "ch .", "ch.", 1), got.Text.String())
-	got = house.Format(work(source.New(text)), house.Style{Width: 30}, work)
+	got = house.Format(work(source.New(text)), house.Style{Width: 30})
 	assert.Equal(t, strings.Replace(text, "hook and in\r\n  next 4 ch .", "hook\r\n  and in next 4 ch.", 1), got.Text.String())
 }
 
@@ -182,7 +182,7 @@ func TestFormatKeepsTheFile(t *testing.T) {
 func TestFormatKeepsWhatIsNoWord(t *testing.T) {
 	text := "Terms: US\n\nPiece: Cuff\nCh 11.\nRow 1: Sc in 2nd ch from hook • sc in next ch \xb0, sc in each ch across.\n"
 	for _, width := range []int{0, 30, 200} {
-		got := house.Format(work(source.New(text)), house.Style{Width: width}, work).Text.String()
+		got := house.Format(work(source.New(text)), house.Style{Width: width}).Text.String()
 		for _, kept := range []string{"•", "\xb0"} {
 			assert.Contains(t, got, kept, "%d wide", width)
 		}
@@ -193,7 +193,7 @@ func TestFormatKeepsWhatIsNoWord(t *testing.T) {
 // way would be worked otherwise: in a ring, `5 sc` all go into it.
 func TestFormatLeavesWhatWouldChange(t *testing.T) {
 	text := "Terms: US\n\nPiece: Ring\nMake a magic ring.\nRnd 1: 6 sc. (6 sc)\nRnd 2: 2 sc in each st around. (12 sc)\n"
-	got := house.Format(work(source.New(text)), house.Style{Ways: map[string]string{"run": "sc in next 5 sts"}}, work)
+	got := house.Format(work(source.New(text)), house.Style{Ways: map[string]string{"run": "sc in next 5 sts"}})
 	assert.Equal(t, text, got.Text.String())
 	assert.Equal(t, []source.Span{{Start: strings.Index(text, "Rnd 1"), End: strings.Index(text, "Rnd 2") - 1}}, got.Kept)
 }

@@ -92,7 +92,7 @@ func (p *Pattern) mentions(n *names.Name, edits []source.Edit, after *source.Tex
 			at += len(e.New) - e.Span.Len()
 		}
 	}
-	found, _ := names.Of(syntax.Read(after)).At(at)
+	found, _ := names.Of(syntax.ReadAfter(p.File, after)).At(at)
 	if found == nil || found.Kind != n.Kind {
 		return nil
 	}
