@@ -107,6 +107,41 @@ func TestKateSettings(t *testing.T) {
 	server.InitializationOptions.Hints.areAll(t)
 }
 
+// The keys are those of https://zed.dev/docs/configuring-languages.
+func TestZedSettings(t *testing.T) {
+	var zed struct {
+		FileTypes map[string][]string `json:"file_types"`
+		Languages map[string]struct {
+			Servers   []string `json:"language_servers"`
+			Formatter string
+			SoftWrap  string `json:"soft_wrap"`
+		}
+		Inlay struct {
+			Enabled bool
+			Other   bool `json:"show_other_hints"`
+		} `json:"inlay_hints"`
+		Servers map[string]struct {
+			Binary struct {
+				Path      string
+				Arguments []string
+			}
+			Options struct{ Hints hints } `json:"initialization_options"`
+		} `json:"lsp"`
+	}
+	strictly(t, "zed/settings.json", &zed)
+	for language := range zed.FileTypes {
+		require.Contains(t, zed.Languages, language)
+	}
+	servers := zed.Languages["Crochet"].Servers
+	require.Len(t, servers, 1)
+	server, named := zed.Servers[servers[0]]
+	require.True(t, named)
+	assert.Equal(t, []string{"lsp"}, server.Binary.Arguments)
+	assert.True(t, strings.HasSuffix(server.Binary.Path, "/stitchproof"))
+	assert.True(t, zed.Inlay.Enabled && zed.Inlay.Other, "the counts are neither types nor parameters")
+	server.Options.Hints.areAll(t)
+}
+
 // What can be chosen in VS Code is what the server reads, the program's place and the
 // status bar aside.
 func TestVSCodeSettings(t *testing.T) {

@@ -62,17 +62,25 @@ must('colours', function()
     and colour(35, '(16 sts)') == 'Special' and colour(43, 'Fasten off') == 'Statement'
 end)
 
-type('35G0f2K')
-must('what a clause makes, on K', function()
-  return within([[
-    for _, window in ipairs(vim.api.nvim_list_wins()) do
-      if vim.api.nvim_win_get_config(window).relative ~= '' then
-        return table.concat(vim.api.nvim_buf_get_lines(vim.api.nvim_win_get_buf(window), 0, -1, false), '\n')
+local function told(what, words)
+  must(what, function()
+    return within([[
+      for _, window in ipairs(vim.api.nvim_list_wins()) do
+        if vim.api.nvim_win_get_config(window).relative ~= '' then
+          return table.concat(vim.api.nvim_buf_get_lines(vim.api.nvim_win_get_buf(window), 0, -1, false), '\n')
+        end
       end
-    end
-    return ''
-  ]]):find('Makes: 15 sts', 1, true)
-end)
+      return ''
+    ]]):find(words, 1, true)
+  end)
+end
+
+type('35G0f2K')
+told('what a clause makes, on K', 'Makes: 15 sts')
+type('gg/^Gauge<CR>2wK')
+told('what a gauge makes of a stitch', 'One stitch: 3.8 mm (0.15 in) wide')
+type('35G0/Sc in<CR>lll:lua vim.lsp.buf.signature_help()<CR>')
+told('where a stitch goes and what it is', '2 Sc in next st')
 
 type('35G:s/16 sts/15 sts<CR>')
 must('no finding once the count is right', function()
