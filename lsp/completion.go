@@ -13,13 +13,14 @@ import (
 	"stitchproof/lang/suggest"
 )
 
-// completion suggests what may come next, the likeliest first.
+// completion suggests what may come next, the likeliest first. What is known may be
+// known of an earlier text.
 func completion(v *view, params *protocol.CompletionParams) *protocol.CompletionList {
 	list := &protocol.CompletionList{Items: []protocol.CompletionItem{}}
 	at := v.offset(params.Position)
 	found := v.ruleNames(at)
 	if v.File.Text == v.Text { // it could be read
-		found = append(found, suggest.At(v.Fabric, at)...)
+		found = append(found, suggest.At(v.Fabric, v.text, at)...)
 	}
 	if len(found) == 0 {
 		return list

@@ -15,8 +15,8 @@ var allowing = regexp.MustCompile(`//\s*allow(?:-begin|-end|-file)?\s+(?:[a-z-]+
 // ruleNames suggests the names of rules in a comment to the checker: those that
 // find something first.
 func (v *view) ruleNames(at int) []suggest.Item {
-	line := v.Text.Line(v.Text.LineOf(at))
-	m := allowing.FindStringSubmatch(v.Text.Slice(source.Span{Start: line.Start, End: at}))
+	line := v.text.Line(v.text.LineOf(at))
+	m := allowing.FindStringSubmatch(v.text.Slice(source.Span{Start: line.Start, End: at}))
 	if m == nil {
 		return nil
 	}

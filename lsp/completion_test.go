@@ -138,3 +138,26 @@ func TestRulesAreSuggestedWhereTheyAreAllowed(t *testing.T) {
 	assert.Equal(t, []string{"count-mismatch", "count-missing"}, []string{list.Items[0].Label, list.Items[1].Label})
 	assert.Len(t, list.Items, 2)
 }
+
+// What comes next is told while the rules still look at what was typed.
+func TestCompletionDoesNotWait(t *testing.T) {
+	const cup = "Pattern: Cup\nTerms: US\n\nPiece: Cup\nRnd 1: 6 sc in magic ring.\n"
+	looked := make(chan struct{})
+	c := inProcessWith(t, func(s lint.Settings, before *lint.Analysis, text *source.Text) *lint.Analysis {
+		if text.String() != cup {
+			<-looked
+		}
+		return s.AnalyzeAfter(before, text)
+	})
+	c.initialize(nil, nil)
+	c.open(file, 1, cup)
+	c.diagnostics()
+	const words = "Rnd 2: 2 sc in next 3 sts, sc in ne"
+	c.change(file, 2, object{"range": protocol.Range{Start: place(5, 0), End: place(5, 0)}, "text": words})
+	var list completed
+	c.call("textDocument/completion", at(file, place(5, uint32(len(words)))), &list)
+	assert.Equal(t, "3 left", list.labelled(t, "in next st").Detail)
+	assert.Equal(t, place(5, uint32(len(words))), list.labelled(t, "in next st").TextEdit.Range.End)
+	close(looked)
+	c.diagnostics()
+}

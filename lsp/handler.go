@@ -8,6 +8,8 @@ import (
 
 	"go.lsp.dev/jsonrpc2"
 	"go.lsp.dev/protocol"
+
+	"stitchproof/lint"
 )
 
 // requestFailed is LSPErrorCodes.RequestFailed of the protocol, version 3.17: the
@@ -66,9 +68,14 @@ func (s *server) answer(ctx context.Context, req *jsonrpc2.Request) (any, error)
 	if err != nil {
 		return nil, err
 	}
-	analysis, err := d.analysis(ctx)
-	if err != nil {
-		return nil, err
+	var analysis *lint.Analysis
+	if early[req.Method()] {
+		analysis = d.memory.known()
+	}
+	if analysis == nil {
+		if analysis, err = d.analysis(ctx); err != nil {
+			return nil, err
+		}
 	}
 	answer, err := features[req.Method()](s.view(d, analysis), req.Params())
 	if s.outdated(d) && slices.Contains(s.can.retries, req.Method()) {

@@ -71,8 +71,9 @@ func guarded(analyze analyzer, logger *log.Logger) func(lint.Settings, *lint.Ana
 	}
 }
 
-// view is what a feature sees: a document with all that is known of it, and
-// for whom it is looked at. It never changes.
+// view is what a feature sees: a document with all that is known of it or, for one
+// that is early, of an earlier text of it; and for whom it is looked at. It never
+// changes.
 type view struct {
 	*lint.Analysis
 	converter
@@ -141,6 +142,10 @@ var features = map[string]feature{
 	protocol.MethodTextDocumentSignatureHelp:           about(signatureHelp),
 	protocol.MethodTextDocumentSemanticTokensRange:     about(semanticTokensRange),
 }
+
+// early are the features that a person waits for while typing: they make do with
+// what is known of an earlier text.
+var early = map[string]bool{protocol.MethodTextDocumentCompletion: true}
 
 // about makes a feature of what takes decoded parameters.
 func about[P, R any](answer func(*view, *P) R) feature {

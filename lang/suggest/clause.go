@@ -39,7 +39,7 @@ func (w *writing) labels() {
 // lastLabelled is the numbered row before the line that its piece comes to last,
 // nil for none.
 func (w *writing) lastLabelled() *syntax.Row {
-	for _, piece := range slices.Backward(w.known.File.Pieces) {
+	for _, piece := range slices.Backward(w.file.Pieces) {
 		if piece.Span.Start >= w.lineStart() {
 			continue
 		}

@@ -30,7 +30,7 @@ func firstWord(s string) string {
 
 // working tells whether the lines before this one hold an instruction.
 func (w *writing) working() bool {
-	return slices.ContainsFunc(w.known.File.Pieces, func(p *syntax.Piece) bool { return len(p.Rows) > 0 && p.Rows[0].At < w.lineStart() }) || beginsPiece(w.before)
+	return slices.ContainsFunc(w.file.Pieces, func(p *syntax.Piece) bool { return len(p.Rows) > 0 && p.Rows[0].At < w.lineStart() }) || beginsPiece(w.before)
 }
 
 // beginsPiece tells whether the last line before this one that says something is
@@ -146,8 +146,8 @@ func (w *writing) header() {
 
 // listed are the fields that the header has on other lines.
 func (w *writing) listed() []*syntax.Field {
-	line := w.known.File.Text.Line(w.known.File.Text.LineOf(w.at))
-	return slices.DeleteFunc(slices.Clone(w.known.File.Header), func(f *syntax.Field) bool { return line.Start <= f.Span.Start && f.Span.Start <= line.End })
+	line := w.file.Text.Line(w.file.Text.LineOf(w.at))
+	return slices.DeleteFunc(slices.Clone(w.file.Header), func(f *syntax.Field) bool { return line.Start <= f.Span.Start && f.Span.Start <= line.End })
 }
 
 // nextYarn is the letter after those that the yarns have.

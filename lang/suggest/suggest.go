@@ -51,12 +51,15 @@ type Hole struct {
 	Number int
 }
 
-// At suggests what may come at a place of a pattern that was worked as it is
-// written now, the likeliest first.
-func At(known *fabric.Fabric, offset int) []Item {
-	text := known.File.Text
+// At suggests what may come at a place of a text, the likeliest first. known is the
+// pattern as it was worked, in this text or an earlier one: what is the same in both
+// is taken from there.
+func At(known *fabric.Fabric, text *source.Text, offset int) []Item {
 	offset = min(max(offset, 0), text.Len())
-	w := &writing{known: known, before: text.Slice(source.Span{End: offset}), at: offset}
+	w := &writing{known: known, file: known.File, before: text.Slice(source.Span{End: offset}), at: offset}
+	if known.File.Text != text {
+		w.file = syntax.ReadAfter(known.File, text)
+	}
 	w.line = w.before[strings.LastIndexAny(w.before, "\r\n")+1:]
 	switch {
 	case strings.HasPrefix(strings.TrimSpace(w.line), "//"):
@@ -73,7 +76,8 @@ func At(known *fabric.Fabric, offset int) []Item {
 
 // writing is a pattern up to the place where it is being written.
 type writing struct {
-	known  *fabric.Fabric // the whole of it
+	known  *fabric.Fabric // the whole of it, or of an earlier text
+	file   *syntax.File   // the whole of it
 	before string         // the text up to there
 	line   string         // the line up to there
 	at     int
@@ -85,7 +89,7 @@ func (w *writing) lineStart() int { return w.at - len(w.line) }
 
 // work works a text that begins as the pattern does, in the pattern's terms.
 func (w *writing) work(text string) *fabric.Fabric {
-	return fabric.WorkAfter(w.known, syntax.ReadAfter(w.known.File, source.New(text)), w.known.Dialect)
+	return fabric.WorkAfter(w.known, syntax.ReadAfter(w.file, source.New(text)), w.known.Dialect)
 }
 
 // offer suggests a text where what is written so far begins it, in one line.

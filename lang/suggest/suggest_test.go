@@ -26,7 +26,11 @@ func at(t *testing.T, text string) (items []suggest.Item, texts []string) {
 	t.Helper()
 	before, after, ok := strings.Cut(text, "|")
 	require.True(t, ok)
-	items = suggest.At(worked(before+after), len(before))
+	known := worked(before + after)
+	items = suggest.At(known, known.File.Text, len(before))
+	for _, other := range []string{"", before, before + "x" + after, after} {
+		assert.Equal(t, items, suggest.At(worked(other), known.File.Text, len(before)), "%q, known as %q", text, other)
+	}
 	for _, item := range items {
 		assert.Equal(t, len(before), item.Replace.End)
 		assert.True(t, strings.EqualFold(before[item.Replace.Start:], item.Text[:item.Replace.End-item.Replace.Start]), item.Text)
@@ -126,7 +130,7 @@ func TestSuggestedPlacesAreThere(t *testing.T) {
 			if i%5 != 0 {
 				continue
 			}
-			for _, item := range suggest.At(known, at[1]) {
+			for _, item := range suggest.At(known, known.File.Text, at[1]) {
 				if item.Kind != suggest.Place {
 					continue
 				}
@@ -163,7 +167,7 @@ func TestSuggestionsInALongPattern(t *testing.T) {
 	shortest := whole
 	for range 3 { // whatever else the machine does meanwhile
 		begun = time.Now()
-		items := suggest.At(known, b.Len())
+		items := suggest.At(known, known.File.Text, b.Len())
 		shortest = min(shortest, time.Since(begun))
 		assert.True(t, slices.ContainsFunc(items, func(i suggest.Item) bool { return i.Text == "in last 9 sts" }))
 	}
