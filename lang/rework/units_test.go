@@ -1,6 +1,7 @@
 package rework_test
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
@@ -51,4 +52,24 @@ func TestUnits(t *testing.T) {
 	}
 	one := patternOf(head + "Gauge: 16 sc = 10 cm\n").Units(len(head) + 3)
 	assert.Equal(t, "write (4 in) beside 10 cm", one[0].Title)
+}
+
+var inInches = regexp.MustCompile(` \([\d /]+ (?:in|yd)\)`)
+
+// Our own patterns give every length in both units; without their inches and yards,
+// those that are added leave the work as it is, and nothing more is to be added then.
+func TestUnitsOfTheExamples(t *testing.T) {
+	added := 0
+	for name, p := range examples(t) {
+		without := patternOf(inInches.ReplaceAllString(p.Text.String(), ""))
+		for line := range without.Text.Lines() {
+			at := without.Text.Line(line).Start
+			for _, c := range without.Units(at) {
+				after := checked(t, without, c.Edits)
+				assert.Empty(t, after.Units(at), "%s: %s", name, after.Text.Slice(after.Text.Line(line)))
+				added++
+			}
+		}
+	}
+	assert.Greater(t, added, 50)
 }
