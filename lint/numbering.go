@@ -101,8 +101,10 @@ func interleaved(piece *fabric.Piece) bool {
 }
 
 // remarked tells a label that says more of its row than its side: a size, a
-// piece, a variant.
-func remarked(l syntax.Label) bool { return l.Side == syntax.NoSide && strings.Contains(l.Text, "(") }
+// piece, a variant. Brackets of `Rnds 5-9 (11, 13)` hold its numbers.
+func remarked(l syntax.Label) bool {
+	return l.Side == syntax.NoSide && !slices.ContainsFunc(l.Numbers, bySize) && strings.Contains(l.Text, "(")
+}
 
 func everySecond(t syntax.Token) bool {
 	return t.Kind == syntax.Word && (t.Canon == "odd" || t.Canon == "even" || t.Canon == "alternate" || t.Canon == "other")

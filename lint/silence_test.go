@@ -45,6 +45,7 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		found               int
 	}{
 		{"a gap", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
+		{"a gap before rows that end by size", "row-order", "Sizes: S (M)\n" + mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Rows 5-9 (11): " + plainRow + "Fasten off.\n", 1},
 		{"odd rows said elsewhere", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 for all odd rows.\nRow 4: " + plainRow + "Row 6: " + plainRow + "Fasten off.\n", 0},
 		{"even rows in one label", "row-order", mat + "Row 2 and all even rows: " + plainRow + "Row 3: " + plainRow + "Row 5: " + plainRow + "Row 9: " + plainRow + "Fasten off.\n", 0},
 		{"rows by kind", "row-order", mat + "Row 2: " + plainRow + "Rows 3, 5 and 7: " + plainRow + "Rows 4 and 6: " + plainRow + "Fasten off.\n", 0},

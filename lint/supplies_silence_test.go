@@ -1,6 +1,7 @@
 package lint_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -24,6 +25,17 @@ func titled(name, more string) string {
 func around(header string) string {
 	return "Pattern: Hedge cuff\nTerms: US\n" + header + "\nPiece: Cuff\nWith A, ch 24; join.\nRnd 1: Ch 1, sc in each ch around; join. (24 sc)\n" +
 		"Rnds 2-9: Ch 1, sc in each st around; join. (24 sc)\nFasten off.\n"
+}
+
+// pair is two of the same tube.
+func pair(header string) string {
+	return strings.Replace(around(header), "Piece: Cuff", "Piece: Cuff (make 2)", 1)
+}
+
+// going is a scarf of 10 by 100 cm whose last rows are as a line says.
+func going(on string) string {
+	return "Pattern: Hedge scarf\nTerms: US\nGauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 cm x 100 cm (4 in x 39 1/2 in)\n\n" +
+		"Piece: Scarf\nCh 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\nRow 2: " + plainRow + on + "\nFasten off.\n"
 }
 
 // cupped is a disc of sc that grows by so few stitches that it cups, and what
@@ -84,6 +96,14 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"the word before the length", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: circumference 15 cm (6 in)\n"), 1},
 		{"the word behind the length", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 cm (6 in) around\n"), 1},
 		{"around, as it comes out", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: circumference 20 cm (8 in)\n"), 0},
+		{"around one of two", "measure-mismatch", pair("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 cm (6 in) around\n"), 1},
+		{"around one of two, as it comes out", "measure-mismatch", pair("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 20 cm (8 in) around\n"), 0},
+		{"as long as the maker likes", "measure-mismatch", going("Rep Row 2 until the scarf is long enough."), 0},
+		{"so many rows in all", "measure-mismatch", going("Rep Row 2 until you have 140 rows."), 0},
+		{"to the length that is promised", "measure-mismatch", going("Rep Row 2 until piece measures 100 cm."), 0},
+		{"to another length", "measure-mismatch", going("Rep Row 2 until piece measures 80 cm."), 1},
+		{"as wide as nothing of it, and as long as the maker likes", "measure-mismatch",
+			strings.Replace(going("Rep Row 2 until the scarf is long enough."), "10 cm x 100 cm (4 in", "16 cm x 100 cm (6 1/4 in", 1), 1},
 		{"inches that are not the centimetres", "measure-mismatch", headed("Finished size: 10 cm x 12 cm (4 in x 7 in)\n"), 1},
 		{"the size of a hook in the gauge", "measure-mismatch", headed("Gauge: 12 sc = 4 in with a 5 mm hook\n"), 0},
 
