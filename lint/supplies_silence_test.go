@@ -100,6 +100,8 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"around one of two, as it comes out", "measure-mismatch", pair("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 20 cm (8 in) around\n"), 0},
 		{"as long as the maker likes", "measure-mismatch", going("Rep Row 2 until the scarf is long enough."), 0},
 		{"so many rows in all", "measure-mismatch", going("Rep Row 2 until you have 140 rows."), 0},
+		{"in plain words to a length", "measure-mismatch", going("Work even until piece measures 100 cm."), 0},
+		{"plain words of something else", "measure-mismatch", going("Put it aside until the frost is over."), 1},
 		{"to the length that is promised", "measure-mismatch", going("Rep Row 2 until piece measures 100 cm."), 0},
 		{"to another length", "measure-mismatch", going("Rep Row 2 until piece measures 80 cm."), 1},
 		{"as wide as nothing of it, and as long as the maker likes", "measure-mismatch",

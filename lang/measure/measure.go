@@ -4,11 +4,15 @@
 package measure
 
 import (
+	"slices"
 	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
+	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
 )
 
 // Size is how large a piece comes out in one size, in millimetres. What cannot
@@ -38,7 +42,7 @@ func (s Size) Round() bool { return s.Around > 0 }
 // a gauge, of a piece with branches, of one that is worked as another, or where
 // a row could not be counted or is not what it states.
 func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size int) Size {
-	r := reckoner{list: list, dialect: worked.Dialect, size: size, grows: true, widths: map[float64]int{}}
+	r := reckoner{list: list, dialect: worked.Dialect, size: size, grows: true, widths: map[float64]int{}, open: saidToGoOn(worked.File, piece)}
 	if len(list.Gauges) == 0 || piece.From != nil {
 		return Size{}
 	}
@@ -56,6 +60,22 @@ func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size i
 		}
 	}
 	return r.total(flat)
+}
+
+// toLength is how plain words say that rows go on to a length.
+var toLength = phrase.MustCompile(`\b(?:until|till)\b[^.]*(?:\bmeasures?\b|\blong\b|\blength\b|\btall\b|\bdeep\b|\d ?(?:cm|in|inch|inches)\b)`)
+
+// saidToGoOn tells whether a sentence between the rows of a piece, which was not read
+// as an instruction, says that rows go on to a length.
+func saidToGoOn(file *syntax.File, piece *fabric.Piece) bool {
+	rows := piece.Tree.Rows
+	if len(rows) == 0 {
+		return false
+	}
+	worked := source.Span{Start: rows[0].At, End: rows[len(rows)-1].Span().End}
+	return slices.ContainsFunc(file.Prose, func(s source.Span) bool {
+		return worked.Covers(s) && toLength.In(strings.ToLower(file.Text.Slice(s)))
+	})
 }
 
 // branched tells whether a row leaves its own line for branches.
