@@ -79,6 +79,9 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"near the next weight", "yarn-weight", headed("Yarn A: worsted (4)\nGauge: 16 sc and 18 rows = 10 cm (4 in)\n"), 0},
 		{"two strands", "yarn-weight", headed("Yarn A: lace (0), two strands held together\nGauge: 13 sc = 10 cm (4 in)\n"), 0},
 		{"a name of two weights", "yarn-weight", headed("Yarn A: fingering (0)\n"), 0},
+		{"a hook for a dense mat", "yarn-weight", headed("Hook: 4 mm\nYarn A: worsted (4)\n"), 0},
+		{"a hook for an airy shawl", "yarn-weight", headed("Hook: 5 mm\nYarn A: fingering (1)\n"), 0},
+		{"a hook too thick for any of it", "yarn-weight", headed("Hook: 8 mm\nYarn A: fingering (1)\n"), 1},
 		{"a hook of no such yarn", "yarn-weight", headed("Hook: 2 mm\nYarn A: worsted (4)\n"), 1},
 
 		{"a size half as wide", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 5 cm x 10 cm (2 in x 4 in)\n"), 1},
