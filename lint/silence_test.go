@@ -74,6 +74,7 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"the yarn is cut", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across. Fasten off. (12 sc)\nRow 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 0},
 
 		{"no join", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 1},
+		{"joined in other words", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around; join as before. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
 		{"said not to join", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around; do not join. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
 		{"the last round", "join-missing", disc + "Rnd 3: " + plainRnd + "Rnd 4: Ch 1, sc in each st around. (12 sc)\nFasten off.\n", 0},
 		{"a spiral from there on", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. (12 sc)\nRnd 4: Sc in each st around. (12 sc)\nRnd 5: Sc in each st around. (12 sc)\nFasten off.\n", 0},
@@ -136,6 +137,8 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"joined round with the other side out", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 4 (5, 6, 7) rows: " + gradedNext + "Sl st in first st to join.\nRnd 1 (RS): " + strings.NewReplacer("across; turn", "around; join").Replace(gradedNext) + "Fasten off.\n", 1},
 		{"joined anew", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 4 (5, 6, 7) rows: " + gradedNext + "Fasten off.\nJoin A with sl st in first st.\nNext row (RS): " + gradedNext + "Fasten off.\n", 0},
 		{"a value short", "sizes-mismatch", "Sizes: S (M, L, XL)\nFinished size: 20 (22, 24) cm around\n" + mat + "Fasten off.\n", 1},
+		{"a value alone with its unit behind it", "sizes-mismatch", "Sizes: S (M, L)\nYarn: oat, 20 (30) m\n" + mat + "Fasten off.\n", 1},
+		{"yarn in both units", "sizes-mismatch", "Sizes: S (M, L)\nYarn: oat, DK (3), 20 m (22 yd)\n" + mat + "Fasten off.\n", 0},
 		{"a value that falls", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 21) cm around\n" + mat + "Fasten off.\n", 1},
 	}
 	for _, test := range tests {

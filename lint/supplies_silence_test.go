@@ -65,6 +65,9 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"not needed", "notion-unlisted", headed("Notions: pins\n") + "No sewing is needed.\n", 0},
 		{"another word for it", "notion-unlisted", headed("Notions: darning needle\n") + "Sew the mat to its lining.\n", 0},
 
+		{"buttons by their number", "notion-unlisted", headed("Notions: pins\n") + "Fasten it with 3 buttons.\n", 1},
+		{"holes for buttons that are listed", "notion-unlisted", headed("Notions: three buttons\n") + "Push the buttons through.\n", 0},
+
 		{"wrong letter", "hook-size", headed("Hook: 4 mm (US H-8)\n"), 1},
 		{"a letter of three sizes", "hook-size", headed("Hook: 11.5 mm (US P-16)\n"), 0},
 		{"another of them", "hook-size", headed("Hook: 15 mm (US P)\n"), 0},
