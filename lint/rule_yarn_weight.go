@@ -117,6 +117,9 @@ func (p *Pass) farFrom(w stock.Weight, y materials.Yarn) {
 	}
 	h := p.Materials.Hooks[0]
 	hook := reach(w, hookReach, func(w stock.Weight) stock.Range { return w.Hook })
+	if w.Number == 0 {
+		hook.Low = 0 // of thread no weight is the finest
+	}
 	if h.MM == 0 || hook.Holds(h.MM, 0) || h.MM < hook.Low && p.stuffed() {
 		return
 	}

@@ -84,6 +84,7 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"a name of two weights", "yarn-weight", headed("Yarn A: fingering (0)\n"), 0},
 		{"a hook for a dense mat", "yarn-weight", headed("Hook: 4 mm\nYarn A: worsted (4)\n"), 0},
 		{"a hook for an airy shawl", "yarn-weight", headed("Hook: 5 mm\nYarn A: fingering (1)\n"), 0},
+		{"a steel hook for the finest thread", "yarn-weight", headed("Hook: 0.75 mm\nYarn A: thread (0)\n"), 0},
 		{"a hook too thick for any of it", "yarn-weight", headed("Hook: 8 mm\nYarn A: fingering (1)\n"), 1},
 		{"a hook of no such yarn", "yarn-weight", headed("Hook: 2 mm\nYarn A: worsted (4)\n"), 1},
 
