@@ -108,8 +108,9 @@ func sizeSlips(piece *fabric.Piece, sizes int) []sizeSlip {
 // one of them has a number for each size.
 func followsBySize(a, b *fabric.Row, sizes int) bool {
 	lists := slices.Concat(a.Tree.Label.Numbers, b.Tree.Label.Numbers)
+	short := func(n syntax.Num) bool { return n.PerSize() && len(n.Vals) != sizes }
 	return slices.ContainsFunc(lists, bySize) && a.Tree.Label.Round == b.Tree.Label.Round &&
-		len(missized(a.Tree, sizes)) == 0 && len(missized(b.Tree, sizes)) == 0 &&
+		!slices.ContainsFunc(lists, func(s syntax.RowSpan) bool { return short(s.From) || short(s.To) }) &&
 		!slices.ContainsFunc(between(a, b), restarts) && !unlabelledWork(a, b)
 }
 

@@ -48,6 +48,7 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"a gap before rows that end by size", "row-order", "Sizes: S (M)\n" + mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Rows 5-9 (11): " + plainRow + "Fasten off.\n", 1},
 		{"a gap in one size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-9 (11, 13): " + plainRow + "Row 10 (12, 15): " + plainRow + "Fasten off.\n", 1},
 		{"run on in every size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-9 (11, 13): " + plainRow + "Row 10 (12, 14): " + plainRow + "Fasten off.\n", 0},
+		{"numbers one by one", "row-order", "Sizes: S (L)\n" + mat + "Row 2: " + plainRow + "3rd, 4th (5th, 6th) rows: " + plainRow + "5th (7th) row: " + plainRow + "Fasten off.\n", 0},
 		{"left out in a size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-2 (4, 6): " + plainRow + "Row 3 (5, 7): " + plainRow + "Fasten off.\n", 0},
 		{"counted anew in every size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-9 (11, 13): " + plainRow + "Rows 1-4 (5, 6): " + plainRow + "Fasten off.\n", 0},
 		{"odd rows said elsewhere", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 for all odd rows.\nRow 4: " + plainRow + "Row 6: " + plainRow + "Fasten off.\n", 0},
