@@ -105,6 +105,7 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"the yarn is cut in a note", "ending-missing", mat + "Row 2: " + plainRow + "Note: Cut the yarn and hide its end.\n", 0},
 
 		{"cut short", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base.\n", 1},
+		{"a tail of no said length", "tail-missing", mat + "Fasten off, leaving a tail.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base.\n", 0},
 		{"sewn with another yarn", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base with B.\n", 0},
 
 		{"no marker", "marker-missing", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\nFasten off.\n", 1},

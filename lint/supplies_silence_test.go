@@ -54,6 +54,8 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		found               int
 	}{
 		{"a yarn that is not listed", "yarn-undeclared", headed("Yarn B: green\nYarn C: red\n"), 1},
+		{"a yarn that is only a hook's letter", "yarn-undeclared", strings.Replace(headed("Hook: 2.75 mm (US C-2)\nYarn A: green\nYarn B: red\n"), "With A", "With C", 1), 1},
+		{"a yarn that is only a hook's letter, with a stroke", "yarn-undeclared", strings.Replace(headed("Hook: US C/2 (2.75 mm)\nYarn A: green\nYarn B: red\n"), "With A", "With C", 1), 1},
 		{"yarns by their colours", "yarn-undeclared", headed("Yarn: green, red\n"), 0},
 		{"no list at all", "yarn-undeclared", headed(""), 0},
 		{"a yarn too many", "yarn-unused", headed("Yarn A: brown\nYarn B: green\n"), 1},
