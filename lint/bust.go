@@ -68,11 +68,27 @@ type girth struct {
 	stitch                 float64 // the width of one
 }
 
+// likeness is the other half that one is worked like, at its beginning, or itself.
+func likeness(half *fabric.Piece, halves []*fabric.Piece) *fabric.Piece {
+	for _, row := range half.Rows {
+		if !row.Works() {
+			continue
+		}
+		for _, other := range halves {
+			if strings.EqualFold(other.Tree.Name, row.Likeness()) {
+				return other
+			}
+		}
+		break
+	}
+	return half
+}
+
 // girth adds the pieces up in a size. It is false where one of them is not known.
 func (p *Pass) girth(halves []*fabric.Piece, size int) (girth, bool) {
 	var g girth
 	for _, half := range halves {
-		s := measure.Of(p.Materials, p.Fabric, half, size)
+		s := measure.Of(p.Materials, p.Fabric, likeness(half, halves), size)
 		if !s.Exact || s.Round() || s.Steady == 0 {
 			return g, false
 		}

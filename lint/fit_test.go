@@ -66,6 +66,18 @@ func TestFit(t *testing.T) {
 		"the bust is that of the first rows, above which it is narrower")
 }
 
+// A front that is worked as the back up to its neck goes half way round like it,
+// however narrow it is there.
+func TestFrontWorkedAsTheBack(t *testing.T) {
+	like := func(bust string) string {
+		whole := pullover("Finished size: "+bust, 58, 58, "Row 13: Ch 2, hdc in next 40 sts, leave remaining sts unworked; turn. (40 hdc)\n")
+		front, back := strings.Index(whole, "\nPiece: Front"), strings.Index(whole, "\nPiece: Back")
+		return whole[:front] + whole[back:] + "\nPiece: Front\nWork as for Back to Row 13. (40 hdc)\nRows 14-15: Ch 2, hdc in each st across; turn. (40 hdc)\nFasten off.\n"
+	}
+	assert.Empty(t, rulesOf(lint.Analyze(source.New(like("bust 96 cm (37 3/4 in)")))))
+	assert.Equal(t, []string{"measure-mismatch"}, rulesOf(lint.Analyze(source.New(like("bust 106 cm (41 3/4 in)")))))
+}
+
 // rulesOf names the rules that found something, each once.
 func rulesOf(a *lint.Analysis) []string {
 	var out []string

@@ -19,9 +19,10 @@ type amounts struct {
 const amount = `\d+(?:\.\d+)?(?:\s\d+/\d+)?`
 
 // amountList matches two or more values in brackets after one before them. One
-// alone in brackets is a conversion: `5 cm (2 in)`.
+// alone in brackets is a conversion, `5 cm (2 in)`, unless the unit follows
+// it: `20 (30) m`.
 var (
-	amountList = regexp.MustCompile(amount + `\s?[(\[]\s?` + amount + `(?:\s?[,:]\s?` + amount + `)+`)
+	amountList = regexp.MustCompile(amount + `\s?[(\[]\s?` + amount + `(?:(?:\s?[,:]\s?` + amount + `)+|\s?[)\]]\s?(?:mm|cm|m|in|inch|inches|yd|yds|yards|g|oz)\b)`)
 	oneValue   = regexp.MustCompile(amount)
 )
 

@@ -36,7 +36,7 @@ func slips(piece *fabric.Piece) []slip {
 		if i > 0 && afresh(numbered[i-1], row) {
 			due = 0
 		}
-		first, last := ends(label)
+		first, last := ends(label, 0)
 		if due != 0 && first != due {
 			s := slip{row: row, number: first, due: due, earlier: holder(numbered[:i], first)}
 			s.alone = i+1 == len(numbered) || goesOn(numbered[i+1], due+last-first+1)
@@ -69,9 +69,68 @@ func numberedRows(piece *fabric.Piece) []*fabric.Row {
 
 func bySize(s syntax.RowSpan) bool { return s.From.PerSize() || s.To.PerSize() }
 
-// ends are the first and the last number of a label.
-func ends(l syntax.Label) (first, last int) {
-	return l.Numbers[0].From.At(0), l.Numbers[len(l.Numbers)-1].To.At(0)
+// ends are the first and the last number of a label in a size.
+func ends(l syntax.Label, size int) (first, last int) {
+	return l.Numbers[0].From.At(size), l.Numbers[len(l.Numbers)-1].To.At(size)
+}
+
+// sizeSlip is a row whose number goes on from the row before it in some sizes and
+// not in others.
+type sizeSlip struct {
+	row         *fabric.Row
+	sizes       []int // in which it does not
+	number, due int   // in the first of them
+}
+
+// sizeSlips finds the slips in labels that have a number for each size: `Rnd 19 (21, 24)`
+// after `Rnds 10-18 (20, 22)`.
+func sizeSlips(piece *fabric.Piece, sizes int) []sizeSlip {
+	var out []sizeSlip
+	if interleaved(piece) {
+		return nil
+	}
+	var before *fabric.Row
+	for _, row := range piece.Rows {
+		if row.Tree.Label.Kind != syntax.Numbered {
+			continue
+		}
+		if before != nil && followsBySize(before, row, sizes) {
+			if s := slipInSizes(before, row, sizes); len(s.sizes) > 0 && len(s.sizes) < sizes {
+				out = append(out, s)
+			}
+		}
+		before = row
+	}
+	return out
+}
+
+// followsBySize tells whether the number of a row is to go on from that of another, and
+// one of them has a number for each size.
+func followsBySize(a, b *fabric.Row, sizes int) bool {
+	lists := slices.Concat(a.Tree.Label.Numbers, b.Tree.Label.Numbers)
+	short := func(n syntax.Num) bool { return n.PerSize() && len(n.Vals) != sizes }
+	return slices.ContainsFunc(lists, bySize) && a.Tree.Label.Round == b.Tree.Label.Round &&
+		!slices.ContainsFunc(lists, func(s syntax.RowSpan) bool { return short(s.From) || short(s.To) }) &&
+		!slices.ContainsFunc(between(a, b), restarts) && !unlabelledWork(a, b)
+}
+
+// slipInSizes compares the numbers of two rows in every size. A size may leave out a
+// row: its number is 0 then, or ends before it begins.
+func slipInSizes(a, b *fabric.Row, sizes int) sizeSlip {
+	s := sizeSlip{row: b}
+	for size := range sizes {
+		from, to := ends(a.Tree.Label, size)
+		number, end := ends(b.Tree.Label, size)
+		due := max(to, from-1) + 1
+		if from == 0 || to == 0 || number == 0 || end < number || number == due {
+			continue
+		}
+		if len(s.sizes) == 0 {
+			s.number, s.due = number, due
+		}
+		s.sizes = append(s.sizes, size)
+	}
+	return s
 }
 
 // scattered tells a label such as `Rows 7, 11 and 15` from one that names a run.
@@ -101,8 +160,10 @@ func interleaved(piece *fabric.Piece) bool {
 }
 
 // remarked tells a label that says more of its row than its side: a size, a
-// piece, a variant.
-func remarked(l syntax.Label) bool { return l.Side == syntax.NoSide && strings.Contains(l.Text, "(") }
+// piece, a variant. Brackets of `Rnds 5-9 (11, 13)` hold its numbers.
+func remarked(l syntax.Label) bool {
+	return l.Side == syntax.NoSide && !slices.ContainsFunc(l.Numbers, bySize) && strings.Contains(l.Text, "(")
+}
 
 func everySecond(t syntax.Token) bool {
 	return t.Kind == syntax.Word && (t.Canon == "odd" || t.Canon == "even" || t.Canon == "alternate" || t.Canon == "other")
@@ -141,7 +202,7 @@ func unlabelledWork(a, b *fabric.Row) bool {
 // holder is the row that has a number already, nil for none.
 func holder(rows []*fabric.Row, number int) *fabric.Row {
 	for i := len(rows) - 1; i >= 0; i-- {
-		if first, last := ends(rows[i].Tree.Label); first <= number && number <= last {
+		if first, last := ends(rows[i].Tree.Label, 0); first <= number && number <= last {
 			return rows[i]
 		}
 	}
@@ -149,7 +210,7 @@ func holder(rows []*fabric.Row, number int) *fabric.Row {
 }
 
 func goesOn(row *fabric.Row, due int) bool {
-	first, _ := ends(row.Tree.Label)
+	first, _ := ends(row.Tree.Label, 0)
 	return first == due
 }
 
@@ -188,7 +249,7 @@ func renumber(found []slip, i int) *Fix {
 
 // dueName is the number, or run of numbers, that a row should have.
 func (s slip) dueName() string {
-	first, last := ends(s.row.Tree.Label)
+	first, last := ends(s.row.Tree.Label, 0)
 	return runName(s.due, s.due+last-first)
 }
 

@@ -68,7 +68,7 @@ func checkJoinMissing(p *Pass) {
 // join, and nothing makes up for it.
 func (p *Pass) joinExpected(row *fabric.Row) bool {
 	next := row.After()
-	if next == nil || !next.Round || !next.Joined || row.Turned || len(row.Tree.Unread()) > 0 || has[*syntax.NoJoin](row.Tree) {
+	if next == nil || !next.Round || !next.Joined || row.Turned || len(row.Tree.Unread()) > 0 || has[*syntax.NoJoin](row.Tree) || has[*syntax.Likewise](row.Tree) {
 		return false
 	}
 	return !interrupted(row, next) && beginningChain(next) != nil && !p.endsInSlip(row)

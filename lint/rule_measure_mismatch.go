@@ -169,7 +169,7 @@ func (p *Pass) claims() []claim {
 	var out []claim
 	lengths := syntax.FindLengths(text)
 	for i := 0; i < len(lengths); i++ {
-		c := claim{lengths: lengths[i : i+1], about: aboutWords.MatchString(text), asWorked: bare, piece: p.claimedPiece(text[:lengths[i].Span.Start])}
+		c := claim{lengths: lengths[i : i+1], about: aboutWords.MatchString(text), asWorked: bare}
 		said := saidOf(text, lengths[i].Span)
 		switch {
 		case i+1 < len(lengths) && units.Crossed(unworded.ReplaceAllString(text[lengths[i].Span.End:lengths[i+1].Span.Start], "")):
@@ -180,6 +180,7 @@ func (p *Pass) claims() []claim {
 		default:
 			c.side = sideOf(said)
 		}
+		c.piece = p.claimedPiece(text[:c.lengths[0].Span.Start], c.side)
 		if c.piece != nil && c.lengths[0].Metric() == lengths[0].Metric() && (len(c.lengths) == 2 || c.side != unsaid) {
 			out = append(out, c)
 		}
@@ -207,23 +208,19 @@ func paired(all []claim) []claim {
 var unworded = regexp.MustCompile(`\b(?:wide|deep|tall|long|high|around|square)\b`)
 
 // claimedPiece is the piece that a size is of: the one named before it, else the
-// only one there is.
-func (p *Pass) claimedPiece(before string) *fabric.Piece {
+// only one there is. Of several alike, as squares, it may be that of all together;
+// a way round is that of each, as of two gloves.
+func (p *Pass) claimedPiece(before string, side side) *fabric.Piece {
 	before = before[strings.LastIndexAny(before, ",;")+1:]
-	var only *fabric.Piece
 	for _, piece := range p.Fabric.Pieces {
-		name := strings.ToLower(piece.Tree.Name)
-		if name != "" && strings.Contains(before, name) {
+		if name := strings.ToLower(piece.Tree.Name); name != "" && strings.Contains(before, name) {
 			return piece
 		}
-		if piece.Tree.Make.Or(0, 1) == 1 {
-			only = piece
-		}
 	}
-	if len(p.Fabric.Pieces) > 1 {
-		return nil
+	if all := p.Fabric.Pieces; len(all) == 1 && (all[0].Tree.Make.Or(0, 1) == 1 || side == round) {
+		return all[0]
 	}
-	return only
+	return nil
 }
 
 // dimension is one measure of a worked piece, in millimetres, and what it is
@@ -292,8 +289,10 @@ func (c claim) against(s measure.Size, size int) []*gap {
 	switch {
 	case c.side == round && s.Round():
 		return []*gap{c.gap(0, size, width)}
-	case c.side == round || s.Round() || height.length == 0:
+	case c.side == round || s.Round():
 		return nil // a strip may be joined at its ends or at its sides
+	case height.length == 0:
+		return c.openEnded(size, width)
 	case len(c.lengths) == 1:
 		return []*gap{c.alone(size, width, height)}
 	}
@@ -303,6 +302,19 @@ func (c claim) against(s measure.Size, size int) []*gap {
 		return sideways
 	}
 	return upright
+}
+
+// openEnded tells of a width and a height of a piece whose height is not known: one of
+// them is its width.
+func (c claim) openEnded(size int, width dimension) []*gap {
+	if len(c.lengths) != 2 {
+		return nil
+	}
+	gaps := []*gap{c.gap(0, size, width), c.gap(1, size, width)}
+	if kept(gaps) > 0 {
+		return nil
+	}
+	return gaps[:1]
 }
 
 // alone tells of a width or a height by itself. Either may be that of the rows or

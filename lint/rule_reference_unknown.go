@@ -76,7 +76,7 @@ func impliedRow(row *fabric.Row, number int) bool {
 		})
 	}
 	return slices.ContainsFunc(slips(row.Piece), func(s slip) bool {
-		first, last := ends(s.row.Tree.Label)
+		first, last := ends(s.row.Tree.Label, 0)
 		return number >= s.due && number <= s.due+last-first
 	})
 }

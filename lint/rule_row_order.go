@@ -1,5 +1,7 @@
 package lint
 
+import "fmt"
+
 var rowOrder = &Rule{
 	Name:     "row-order",
 	Family:   "order",
@@ -43,6 +45,12 @@ func checkRowOrder(p *Pass) {
 				message = rowName(s.row.Tree) + " comes next, and " + runName(s.due, s.number-1) + " is missing"
 			}
 			p.Report(Finding{Span: headSpan(s.row.Tree), Message: message, Fix: renumber(found, i)})
+		}
+		for _, s := range sizeSlips(piece, p.Fabric.Sizes()) {
+			p.inSizes(s.sizes, Finding{
+				Span:    headSpan(s.row.Tree),
+				Message: fmt.Sprintf("the number is %d, and %d is due here, as in the other sizes the numbers run on", s.number, s.due),
+			})
 		}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -44,7 +45,7 @@ Fasten off. Sew the stalk to the cup.
 func checkTailMissing(p *Pass) {
 	sewn := sewnOn(p.said())
 	for _, piece := range p.Fabric.Pieces {
-		if piece.Tree.Name == "" || !namesPiece(sewn, piece.Tree.Name) || says(p.wordsOf(piece), "long tail", "tail for", "long end") {
+		if piece.Tree.Name == "" || !namesPiece(sewn, piece.Tree.Name) || tailLeft.In(p.wordsOf(piece)) {
 			continue
 		}
 		row, at := fastening(piece)
@@ -59,6 +60,9 @@ func checkTailMissing(p *Pass) {
 		})
 	}
 }
+
+// tailLeft is how a pattern says that yarn is left to sew with.
+var tailLeft = phrase.MustCompile(`\bleav[^.]*\b(?:tail|end)\b|\blong (?:tail|end)\b|\btail for\b`)
 
 // fastening is the last line that fastens a piece off, with the place of
 // those words in the file.

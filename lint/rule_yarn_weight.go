@@ -41,7 +41,7 @@ Fasten off.
 `,
 	Sources: []string{
 		"Standard Yarn Weight System as printed in Crochet World (Annie's), October 2018, p. 64 (read); names in the UK and Australia, skeinqueenyarns.co.uk and knitsplease.co.uk (read)",
-		"The published ranges are guidelines: hook and gauge are told of only where they lie outside those of the neighbouring weights as well (common practice)",
+		"The published ranges are guidelines: a gauge is told of only where it lies outside those of the neighbouring weights as well, and a hook without a gauge, which is chosen large for a shawl and small for a pot holder, outside those of two weights either way (common practice)",
 	},
 	Check: checkYarnWeight,
 }
@@ -98,7 +98,7 @@ var stuffed = phrase.MustCompile(`\b(?:stuff|filling|fiberfill|fibrefill|polyfil
 // farFrom reports a gauge, or where there is none a hook, that is far from what
 // is published for a weight.
 func (p *Pass) farFrom(w stock.Weight, y materials.Yarn) {
-	sc, hook := reach(w)
+	sc := reach(w, gaugeReach, func(w stock.Weight) stock.Range { return w.SC })
 	for _, g := range p.Materials.Gauges {
 		if meaning, _ := stitch.Find(g.Of); meaning.In(p.Fabric.Dialect) != stitch.ByID("sc") {
 			continue
@@ -116,6 +116,10 @@ func (p *Pass) farFrom(w stock.Weight, y materials.Yarn) {
 		return
 	}
 	h := p.Materials.Hooks[0]
+	hook := reach(w, hookReach, func(w stock.Weight) stock.Range { return w.Hook })
+	if w.Number == 0 {
+		hook.Low = 0 // of thread no weight is the finest
+	}
 	if h.MM == 0 || hook.Holds(h.MM, 0) || h.MM < hook.Low && p.stuffed() {
 		return
 	}
@@ -128,13 +132,19 @@ func (p *Pass) farFrom(w stock.Weight, y materials.Yarn) {
 
 func (p *Pass) stuffed() bool { return stuffed.In(p.said()) }
 
-// reach is the gauges and hooks of a weight and of its neighbours.
-func reach(w stock.Weight) (sc, hook stock.Range) {
-	var scs, hooks []stock.Range
-	for n := w.Number - 1; n <= w.Number+1; n++ {
+// How many weights lighter or heavier the gauge and the hook of a yarn may be those of.
+const (
+	gaugeReach = 1
+	hookReach  = 2
+)
+
+// reach is what is published for a weight and for so many weights on both sides of it.
+func reach(w stock.Weight, weights int, published func(stock.Weight) stock.Range) stock.Range {
+	var ranges []stock.Range
+	for n := w.Number - weights; n <= w.Number+weights; n++ {
 		if near, ok := stock.WeightNumbered(n); ok {
-			scs, hooks = append(scs, near.SC), append(hooks, near.Hook)
+			ranges = append(ranges, published(near))
 		}
 	}
-	return stock.Hull(scs), stock.Hull(hooks)
+	return stock.Hull(ranges)
 }

@@ -45,6 +45,12 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		found               int
 	}{
 		{"a gap", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
+		{"a gap before rows that end by size", "row-order", "Sizes: S (M)\n" + mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Rows 5-9 (11): " + plainRow + "Fasten off.\n", 1},
+		{"a gap in one size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-9 (11, 13): " + plainRow + "Row 10 (12, 15): " + plainRow + "Fasten off.\n", 1},
+		{"run on in every size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-9 (11, 13): " + plainRow + "Row 10 (12, 14): " + plainRow + "Fasten off.\n", 0},
+		{"numbers one by one", "row-order", "Sizes: S (L)\n" + mat + "Row 2: " + plainRow + "3rd, 4th (5th, 6th) rows: " + plainRow + "5th (7th) row: " + plainRow + "Fasten off.\n", 0},
+		{"left out in a size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-2 (4, 6): " + plainRow + "Row 3 (5, 7): " + plainRow + "Fasten off.\n", 0},
+		{"counted anew in every size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-9 (11, 13): " + plainRow + "Rows 1-4 (5, 6): " + plainRow + "Fasten off.\n", 0},
 		{"odd rows said elsewhere", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 for all odd rows.\nRow 4: " + plainRow + "Row 6: " + plainRow + "Fasten off.\n", 0},
 		{"even rows in one label", "row-order", mat + "Row 2 and all even rows: " + plainRow + "Row 3: " + plainRow + "Row 5: " + plainRow + "Row 9: " + plainRow + "Fasten off.\n", 0},
 		{"rows by kind", "row-order", mat + "Row 2: " + plainRow + "Rows 3, 5 and 7: " + plainRow + "Rows 4 and 6: " + plainRow + "Fasten off.\n", 0},
@@ -73,6 +79,7 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"the yarn is cut", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across. Fasten off. (12 sc)\nRow 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 0},
 
 		{"no join", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 1},
+		{"joined in other words", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around; join as before. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
 		{"said not to join", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around; do not join. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
 		{"the last round", "join-missing", disc + "Rnd 3: " + plainRnd + "Rnd 4: Ch 1, sc in each st around. (12 sc)\nFasten off.\n", 0},
 		{"a spiral from there on", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. (12 sc)\nRnd 4: Sc in each st around. (12 sc)\nRnd 5: Sc in each st around. (12 sc)\nFasten off.\n", 0},
@@ -98,6 +105,7 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"the yarn is cut in a note", "ending-missing", mat + "Row 2: " + plainRow + "Note: Cut the yarn and hide its end.\n", 0},
 
 		{"cut short", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base.\n", 1},
+		{"a tail of no said length", "tail-missing", mat + "Fasten off, leaving a tail.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base.\n", 0},
 		{"sewn with another yarn", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base with B.\n", 0},
 
 		{"no marker", "marker-missing", "Pattern: Acorn\nTerms: US\n\nPiece: Acorn\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\nFasten off.\n", 1},
@@ -135,6 +143,8 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"joined round with the other side out", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 4 (5, 6, 7) rows: " + gradedNext + "Sl st in first st to join.\nRnd 1 (RS): " + strings.NewReplacer("across; turn", "around; join").Replace(gradedNext) + "Fasten off.\n", 1},
 		{"joined anew", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 4 (5, 6, 7) rows: " + gradedNext + "Fasten off.\nJoin A with sl st in first st.\nNext row (RS): " + gradedNext + "Fasten off.\n", 0},
 		{"a value short", "sizes-mismatch", "Sizes: S (M, L, XL)\nFinished size: 20 (22, 24) cm around\n" + mat + "Fasten off.\n", 1},
+		{"a value alone with its unit behind it", "sizes-mismatch", "Sizes: S (M, L)\nYarn: oat, 20 (30) m\n" + mat + "Fasten off.\n", 1},
+		{"yarn in both units", "sizes-mismatch", "Sizes: S (M, L)\nYarn: oat, DK (3), 20 m (22 yd)\n" + mat + "Fasten off.\n", 0},
 		{"a value that falls", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 21) cm around\n" + mat + "Fasten off.\n", 1},
 	}
 	for _, test := range tests {

@@ -1,6 +1,7 @@
 package lint_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -26,6 +27,17 @@ func around(header string) string {
 		"Rnds 2-9: Ch 1, sc in each st around; join. (24 sc)\nFasten off.\n"
 }
 
+// pair is two of the same tube.
+func pair(header string) string {
+	return strings.Replace(around(header), "Piece: Cuff", "Piece: Cuff (make 2)", 1)
+}
+
+// going is a scarf of 10 by 100 cm whose last rows are as a line says.
+func going(on string) string {
+	return "Pattern: Hedge scarf\nTerms: US\nGauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 10 cm x 100 cm (4 in x 39 1/2 in)\n\n" +
+		"Piece: Scarf\nCh 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\nRow 2: " + plainRow + on + "\nFasten off.\n"
+}
+
 // cupped is a disc of sc that grows by so few stitches that it cups, and what
 // follows it.
 func cupped(name, more string) string {
@@ -42,6 +54,8 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		found               int
 	}{
 		{"a yarn that is not listed", "yarn-undeclared", headed("Yarn B: green\nYarn C: red\n"), 1},
+		{"a yarn that is only a hook's letter", "yarn-undeclared", strings.Replace(headed("Hook: 2.75 mm (US C-2)\nYarn A: green\nYarn B: red\n"), "With A", "With C", 1), 1},
+		{"a yarn that is only a hook's letter, with a stroke", "yarn-undeclared", strings.Replace(headed("Hook: US C/2 (2.75 mm)\nYarn A: green\nYarn B: red\n"), "With A", "With C", 1), 1},
 		{"yarns by their colours", "yarn-undeclared", headed("Yarn: green, red\n"), 0},
 		{"no list at all", "yarn-undeclared", headed(""), 0},
 		{"a yarn too many", "yarn-unused", headed("Yarn A: brown\nYarn B: green\n"), 1},
@@ -52,6 +66,9 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"no list to stand in", "notion-unlisted", headed("") + "Sew the mat to its lining.\n", 0},
 		{"not needed", "notion-unlisted", headed("Notions: pins\n") + "No sewing is needed.\n", 0},
 		{"another word for it", "notion-unlisted", headed("Notions: darning needle\n") + "Sew the mat to its lining.\n", 0},
+
+		{"buttons by their number", "notion-unlisted", headed("Notions: pins\n") + "Fasten it with 3 buttons.\n", 1},
+		{"holes for buttons that are listed", "notion-unlisted", headed("Notions: three buttons\n") + "Push the buttons through.\n", 0},
 
 		{"wrong letter", "hook-size", headed("Hook: 4 mm (US H-8)\n"), 1},
 		{"a letter of three sizes", "hook-size", headed("Hook: 11.5 mm (US P-16)\n"), 0},
@@ -67,6 +84,10 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"near the next weight", "yarn-weight", headed("Yarn A: worsted (4)\nGauge: 16 sc and 18 rows = 10 cm (4 in)\n"), 0},
 		{"two strands", "yarn-weight", headed("Yarn A: lace (0), two strands held together\nGauge: 13 sc = 10 cm (4 in)\n"), 0},
 		{"a name of two weights", "yarn-weight", headed("Yarn A: fingering (0)\n"), 0},
+		{"a hook for a dense mat", "yarn-weight", headed("Hook: 4 mm\nYarn A: worsted (4)\n"), 0},
+		{"a hook for an airy shawl", "yarn-weight", headed("Hook: 5 mm\nYarn A: fingering (1)\n"), 0},
+		{"a steel hook for the finest thread", "yarn-weight", headed("Hook: 0.75 mm\nYarn A: thread (0)\n"), 0},
+		{"a hook too thick for any of it", "yarn-weight", headed("Hook: 8 mm\nYarn A: fingering (1)\n"), 1},
 		{"a hook of no such yarn", "yarn-weight", headed("Hook: 2 mm\nYarn A: worsted (4)\n"), 1},
 
 		{"a size half as wide", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 5 cm x 10 cm (2 in x 4 in)\n"), 1},
@@ -84,6 +105,16 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"the word before the length", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: circumference 15 cm (6 in)\n"), 1},
 		{"the word behind the length", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 cm (6 in) around\n"), 1},
 		{"around, as it comes out", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: circumference 20 cm (8 in)\n"), 0},
+		{"around one of two", "measure-mismatch", pair("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 15 cm (6 in) around\n"), 1},
+		{"around one of two, as it comes out", "measure-mismatch", pair("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: 20 cm (8 in) around\n"), 0},
+		{"as long as the maker likes", "measure-mismatch", going("Rep Row 2 until the scarf is long enough."), 0},
+		{"so many rows in all", "measure-mismatch", going("Rep Row 2 until you have 140 rows."), 0},
+		{"in plain words to a length", "measure-mismatch", going("Work even until piece measures 100 cm."), 0},
+		{"plain words of something else", "measure-mismatch", going("Put it aside until the frost is over."), 1},
+		{"to the length that is promised", "measure-mismatch", going("Rep Row 2 until piece measures 100 cm."), 0},
+		{"to another length", "measure-mismatch", going("Rep Row 2 until piece measures 80 cm."), 1},
+		{"as wide as nothing of it, and as long as the maker likes", "measure-mismatch",
+			strings.Replace(going("Rep Row 2 until the scarf is long enough."), "10 cm x 100 cm (4 in", "16 cm x 100 cm (6 1/4 in", 1), 1},
 		{"inches that are not the centimetres", "measure-mismatch", headed("Finished size: 10 cm x 12 cm (4 in x 7 in)\n"), 1},
 		{"the size of a hook in the gauge", "measure-mismatch", headed("Gauge: 12 sc = 4 in with a 5 mm hook\n"), 0},
 

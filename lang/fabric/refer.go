@@ -96,6 +96,13 @@ func (k *worker) rowsTo(row *Row, each int) int {
 	return each * max(1, int(math.Round(rows/float64(each))))
 }
 
+// ToLength tells whether rows are worked to a length in numbers, from which the gauge
+// tells how many they are.
+func (r *Row) ToLength(size int) bool {
+	ref := reference(r.Tree.Clauses)
+	return ref != nil && ref.Limit == syntax.Measured && syntax.ParseLength(r.Tree.Text).At(size) > 0
+}
+
 // gaugedIn tells whether the work is in the stitch that the gauge is counted
 // in; plain stitches are those of the pattern, whatever they are.
 func (h *hand) gaugedIn(word string) bool {
@@ -259,6 +266,15 @@ func reference(clauses []syntax.Clause) *syntax.Rows {
 		}
 	}
 	return nil
+}
+
+// Likeness is the name of another piece that the row is worked like, "" for a row of
+// its own: `work as for Back to **`.
+func (r *Row) Likeness() string {
+	if ref := reference(r.Tree.Clauses); ref != nil {
+		return ref.Piece
+	}
+	return ""
 }
 
 func longOf(clauses []syntax.Clause) *syntax.Long {

@@ -152,7 +152,7 @@ func (p *Piece) thin(size, long int) bool {
 		switch {
 		case !t.Works:
 			continue
-		case !t.Known, row.measured():
+		case !t.Known, row.Measured():
 			return false
 		}
 		high += meanHeight(p.Stitches[size], t.row) * float64(row.Repeats[size])
@@ -163,12 +163,18 @@ func (p *Piece) thin(size, long int) bool {
 	return p.From == nil
 }
 
-// measured tells whether rows are worked by measure, so many as nobody says.
-func (r *Row) measured() bool {
+// Measured tells whether rows are worked by measure, so many as nobody says.
+func (r *Row) Measured() bool {
 	found := false
 	syntax.Walk(r.Tree.Clauses, func(c syntax.Clause) {
-		ref, ok := c.Node.(*syntax.Rows)
-		found = found || ok && ref.Limit == syntax.Measured
+		switch n := c.Node.(type) {
+		case *syntax.Rows:
+			found = found || n.Limit == syntax.Measured
+		case *syntax.Even:
+			found = found || !n.Number.Written() && r.Tree.Label.Kind == syntax.Unlabelled
+		case *syntax.Likewise:
+			found = true
+		}
 	})
 	return found
 }

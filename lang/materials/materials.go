@@ -129,6 +129,9 @@ func (l *List) addYarn(name, value string, span source.Span) {
 	l.Yarns = append(l.Yarns, y)
 }
 
+// hookLetter is a hook by its letter in plain text, which names no yarn: `C/2`, `US G-6`.
+var hookLetter = regexp.MustCompile(`\b(?:us |size )?[a-z](?:-\d|/\d| ?\(?\d+(?:\.\d+)? ?mm\b| hook\b)`)
+
 // Named tells whether the list names a yarn by the word, as a letter or in its
 // description.
 func (l *List) Named(word string) bool {
@@ -137,7 +140,7 @@ func (l *List) Named(word string) bool {
 			return true
 		}
 	}
-	return hasWords(l.Text, word)
+	return hasWords(hookLetter.ReplaceAllString(l.Text, ""), word)
 }
 
 // hasWords tells whether a text holds each of some words.

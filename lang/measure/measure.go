@@ -4,18 +4,23 @@
 package measure
 
 import (
+	"slices"
 	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
+	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
+	"stitchproof/lang/syntax"
 )
 
 // Size is how large a piece comes out in one size, in millimetres. What cannot
 // be told is 0.
 type Size struct {
 	// Width is that of the widest row; Around is the longest way round; Across is
-	// the width of a disc worked from its middle; Height is that of all rows.
+	// the width of a disc worked from its middle; Height is that of all rows, where
+	// it is said how many there are.
 	Width, Around, Across, Height float64
 	// Steady is the width, or the way round, of at least half of the rows, 0 where
 	// the piece has no such part; First is that of the first row.
@@ -34,19 +39,20 @@ type Size struct {
 func (s Size) Round() bool { return s.Around > 0 }
 
 // Of reckons how large a piece comes out in one size. It tells nothing without
-// a gauge, of a piece with branches, or where a row could not be counted or is
-// not what it states.
+// a gauge, of a piece with branches, of one that is worked as another, or where
+// a row could not be counted or is not what it states.
 func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size int) Size {
-	r := reckoner{list: list, dialect: worked.Dialect, size: size, grows: true, widths: map[float64]int{}}
+	r := reckoner{list: list, dialect: worked.Dialect, size: size, grows: true, widths: map[float64]int{}, open: saidToGoOn(worked.File, piece)}
 	if len(list.Gauges) == 0 || piece.From != nil {
 		return Size{}
 	}
 	flat := flatly(piece, size)
 	for _, row := range piece.Rows {
+		r.open = r.open || row.Measured() && !row.ToLength(size)
 		switch {
 		case !row.Works():
-		case branched(row):
-			return Size{}
+		case branched(row), row.Likeness() != "":
+			return Size{} // how wide it was in between is not kept
 		case row.Round == flat:
 			r.out.Edged = true
 		case !r.add(row):
@@ -54,6 +60,22 @@ func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size i
 		}
 	}
 	return r.total(flat)
+}
+
+// toLength is how plain words say that rows go on to a length.
+var toLength = phrase.MustCompile(`\b(?:until|till)\b[^.]*(?:\bmeasures?\b|\blong\b|\blength\b|\btall\b|\bdeep\b|\d ?(?:cm|in|inch|inches)\b)`)
+
+// saidToGoOn tells whether a sentence between the rows of a piece, which was not read
+// as an instruction, says that rows go on to a length.
+func saidToGoOn(file *syntax.File, piece *fabric.Piece) bool {
+	rows := piece.Tree.Rows
+	if len(rows) == 0 {
+		return false
+	}
+	worked := source.Span{Start: rows[0].At, End: rows[len(rows)-1].Span().End}
+	return slices.ContainsFunc(file.Prose, func(s source.Span) bool {
+		return worked.Covers(s) && toLength.In(strings.ToLower(file.Text.Slice(s)))
+	})
 }
 
 // branched tells whether a row leaves its own line for branches.
@@ -94,6 +116,7 @@ type reckoner struct {
 	inexact int  // rows that are not in the gauge's stitch
 	sharp   bool // the widest row is
 	grows   bool // every round is longer than the one before it
+	open    bool // some rows go on for as long as the maker likes
 }
 
 // add puts a row to the others. It is false where the row tells nothing.
@@ -132,9 +155,13 @@ func (r *reckoner) add(row *fabric.Row) bool {
 		r.out.Height += float64(rows) * g.Length / g.Rows * ratio
 	}
 	r.grows = r.grows && n > r.before && (rows == 1 || row.Index == 0)
+	if r.out.Rows == 0 || n == r.before {
+		r.widths[width] += rows
+	} else {
+		r.widths[width]++ // the rows before the last of them were wider or narrower
+	}
 	r.before = n
 	r.out.Rows += rows
-	r.widths[width] += rows
 	if !exact {
 		r.inexact += rows
 	}
@@ -147,6 +174,9 @@ const fewOf = 10
 
 // total is what the rows come to.
 func (r *reckoner) total(flat bool) Size {
+	if r.open {
+		r.out.Height, r.grows = 0, false
+	}
 	r.out.Exact = r.sharp && fewOf*r.inexact <= r.out.Rows
 	for width, rows := range r.widths {
 		if 2*rows >= r.out.Rows && width > r.out.Steady {

@@ -54,6 +54,16 @@ func TestSteadyWidth(t *testing.T) {
 	assert.Equal(t, []float64{300, 320, 320}, []float64{s.First, s.Steady, s.Width})
 }
 
+// An armhole that is shaped in rows that are referred to is narrower than what lies
+// below it only in the last of them, as far as is known.
+func TestSteadyWidthBelowRepeatedShaping(t *testing.T) {
+	file := syntax.Read(source.New("Gauge: 10 sc and 10 rows = 10 cm\nTerms: US\n\nPiece: Front\nCh 31.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (30 sc)\n" +
+		"Rows 2-5: Ch 1, sc in each st across; turn. (30 sc)\nRow 6: Ch 1, sc2tog, sc in each st to last 2 sts, sc2tog; turn. (28 sc)\nRows 7-12: Rep Row 6. (16 sc)\n"))
+	worked := fabric.Work(file)
+	s := measure.Of(materials.Read(file), worked, worked.Pieces[0], 0)
+	assert.Equal(t, []float64{300, 0, 300}, []float64{s.First, s.Steady, s.Width})
+}
+
 func TestNoSizeWithoutGauge(t *testing.T) {
 	file := syntax.Read(source.New("Pattern: Mat\nTerms: US\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\n"))
 	worked := fabric.Work(file)

@@ -153,23 +153,32 @@ type shown struct {
 	statement []Evidence
 }
 
+// by is what a passage shows, nil where that is not known.
+func (s shownIn) by(p passage) *shown {
+	if p.row != nil {
+		return s.rows[p.row.Instruction]
+	}
+	return s.texts[words{p.text, p.sort}]
+}
+
+func (s shownIn) keep(p passage, what *shown) {
+	if p.row != nil {
+		s.rows[p.row.Instruction] = what
+		return
+	}
+	s.texts[words{p.text, p.sort}] = what
+}
+
 // of finds what a passage shows.
 func (c *collector) of(p passage) *shown {
-	key := words{p.text, p.sort}
-	var known *shown
-	if p.row != nil {
-		known = c.before.rows[p.row.Instruction]
-	} else {
-		known = c.before.texts[key]
+	if known := c.shown.by(p); known != nil {
+		return known
 	}
+	known := c.before.by(p)
 	if known == nil {
 		known = c.look(p.withAsides())
 	}
-	if p.row != nil {
-		c.shown.rows[p.row.Instruction] = known
-	} else {
-		c.shown.texts[key] = known
-	}
+	c.shown.keep(p, known)
 	return known
 }
 

@@ -48,7 +48,7 @@ func sources(b *bufio.Writer, works []string) {
 	}
 	fmt.Fprint(b, "\nWhere this comes from:\n")
 	for _, s := range works {
-		fmt.Fprintln(b, wrapped("- "+s))
+		fmt.Fprintln(b, "- "+strings.ReplaceAll(wrappedTo(s, textWide-2), "\n", "\n  "))
 	}
 }
 
