@@ -49,7 +49,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.spare, h.leadSkip, h.repeated = false, 0, 0
 	h.pieces, h.bridge = 0, 0
 	h.standInLast()
-	h.edge, h.along, h.together = false, false, false
+	h.edge, h.along, h.together, h.trusting = false, false, false, false
 	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
 	h.spiral, h.unjoined = h.unjoined || h.spiral && h.round && !h.joined, false
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
@@ -249,7 +249,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 			last = i
 		}
 	}
-	h.stated = stated != nil
+	h.stated = stated
 	h.main = h.mainFor(clauses)
 	from := h.lineRepeats(clauses, last)
 	for i, c := range clauses {
@@ -468,7 +468,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 			t.Compared = append(t.Compared, h.counted(h.compare(p, &t, stated), p.Noun, &t))
 		}
 	}
-	if h.ofOneRepeat(t.Compared) {
+	if h.trusting || h.ofOneRepeat(t.Compared) {
 		for i := range t.Compared {
 			t.Compared[i].Result = Uncheckable
 		}
