@@ -334,7 +334,8 @@ func (h *hand) lineRepeats(clauses []syntax.Clause, last int) int {
 		return first // `skip 1, sc in next st around`: what is skipped is skipped each time
 	}
 	h.met |= ReadLineRepeats
-	if h.choose&ReadLineRepeats == 0 {
+	one := placesOf(clauses[last].Node)[0].Noun.Kind != syntax.NounNone // `sc in next 2 sts, 2 sc in next st around`
+	if one == (h.choose&ReadLineRepeats != 0) {
 		return -1
 	}
 	return first
@@ -354,7 +355,10 @@ func onceEach(steps []syntax.Clause) []syntax.Clause {
 // bareCount reads counts that stand as a last sentence of their own (`6 sc in
 // ring. 6 sc.`): they are counts where nothing is left to work.
 func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
-	if i == 0 || clauses[i-1].Sep != syntax.SepStop || !h.works || asCount(clauses[i].Node) == nil {
+	if i == 0 || !h.works || asCount(clauses[i].Node) == nil {
+		return nil
+	}
+	if clauses[i-1].Sep != syntax.SepStop && !h.countsItself(clauses, i) {
 		return nil
 	}
 	if !h.full && !h.joined && !h.turned && h.remaining(syntax.Noun{}) > 0 {
@@ -371,6 +375,13 @@ func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
 		all.Parts = append(all.Parts, count.Parts...)
 	}
 	return &all
+}
+
+// countsItself tells whether the last step, behind a comma, is no step: so many
+// stitches the row has made, and there is no place for more (`2 sc in each st around,
+// 24 sc`).
+func (h *hand) countsItself(clauses []syntax.Clause, i int) bool {
+	return i == len(clauses)-1 && h.known && len(h.base) > 0 && h.remaining(syntax.Noun{}) == 0 && asCount(clauses[i].Node).Parts[0].Number.At(h.size) == h.rowMade
 }
 
 // asCount reads a step that is only a number of a stitch as a count, nil where

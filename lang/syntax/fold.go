@@ -92,6 +92,13 @@ func (f *folder) clause(c Clause) {
 			f.listed(from, c, n, true)
 			return
 		}
+	case *Leave:
+		f.leaves(n.Place)
+	case *Join:
+		if y := f.joinsIn(n); y != nil {
+			f.out[len(f.out)-1] = Clause{Span: f.out[len(f.out)-1].Span.Union(c.Span), Sep: c.Sep, Node: y}
+			return
+		}
 	case *Spacing:
 		if f.spacing(c, n) {
 			return
@@ -115,6 +122,37 @@ func (f *folder) clause(c Clause) {
 		}
 	}
 	f.out = append(f.out, c)
+}
+
+// leaves ends the stitches that go to the end of the row before those that are then
+// said to be left: `sc in each st across, leaving last 3 sts unworked`.
+func (f *folder) leaves(p Place) {
+	k := len(f.out)
+	if k == 0 || f.starred() || !p.Number.Written() {
+		return
+	}
+	w, ok := f.out[k-1].Node.(*Work)
+	if !ok || len(w.Places) == 0 || w.Places[len(w.Places)-1].To.Kind != ToTheEnd {
+		return
+	}
+	with := *w
+	with.Places = slices.Clone(w.Places)
+	with.Places[len(with.Places)-1].To = ToLimit{Kind: ToLastN, Number: p.Number, Noun: p.Noun}
+	f.out[k-1].Node = &with
+}
+
+// joinsIn reads `with Rust, join with sc in any st` as joining that yarn: a round
+// is closed in no stitch that the maker chooses. It gives nil for any other joining.
+func (f *folder) joinsIn(n *Join) *Yarn {
+	k := len(f.out)
+	if k == 0 || n.Ring || n.Place.Pick != PickAny {
+		return nil
+	}
+	y, ok := f.out[k-1].Node.(*Yarn)
+	if !ok || y.Action == YarnDrop || y.Action == YarnCarry {
+		return nil
+	}
+	return &Yarn{Action: YarnJoin, Yarn: y.Yarn, Place: n.Place, With: n.With}
 }
 
 // counted tells whether the row has stated its count and nothing more is worked:

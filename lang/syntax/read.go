@@ -725,6 +725,9 @@ func (r *reader) total(g *gTotal) Node {
 	case "decreased", "less":
 		out.Change = -1
 	}
+	if i := slices.IndexFunc(r.tokens, func(t Token) bool { return t.Kind != Word }); r.tokens[i].Kind == Sign && r.tokens[i].Canon == "+" {
+		out.Change = 1 // `(+2)`
+	}
 	if g.Shaped != nil { // `(dec 2 sts)`
 		k := r.stitch(g.Shaped).Meaning.In(stitch.Unsettled)
 		switch {

@@ -510,6 +510,12 @@ func (l *lister) star(i int) {
 		l.flat = append(l.flat, t)
 		return
 	}
+	if l.stars == 1 && l.timesAt(i+1) {
+		l.flush(SepNone)
+		l.out, l.stars = append(l.out, Clause{Span: t.Span, Node: &Mark{Text: t.Canon}}), 0
+		l.flat = append(l.flat, Token{Kind: Word, Canon: "rep", Span: t.Span}, Token{Kind: Sign, Canon: "×", Span: t.Span})
+		return // `*sc 2, inc*8`
+	}
 	at := t.Span
 	if len(l.flat) == 1 && l.flat[0].Kind == Word && l.flat[0].Canon == "rep" {
 		at, l.flat = at.Union(l.flat[0].Span), nil // how often is said after the second star
@@ -519,6 +525,15 @@ func (l *lister) star(i int) {
 		l.stars = 1 - l.stars
 	}
 	l.out = append(l.out, Clause{Span: at, Node: &Mark{Text: t.Canon}})
+}
+
+// timesAt tells whether token i is a number that ends its clause.
+func (l *lister) timesAt(i int) bool {
+	tokens := l.b.tokens
+	if i >= len(tokens) || tokens[i].Kind != Number {
+		return false
+	}
+	return i+1 == len(tokens) || separates(tokens[i+1]) || tokens[i+1].Kind == Open
 }
 
 // opens tells a star that stands apart from the word before it and close to

@@ -114,7 +114,7 @@ func (l *scanner) scan() {
 			i = l.word(start, glued)
 		case r >= '0' && r <= '9':
 			i = l.number(start, glued)
-		case r == '*' || r == '†' || r == '‡' || r == '+' && l.markPlus(start):
+		case r == '*' || r == '†' || r == '‡' || r == '#' && l.markHash(start+1) || r == '+' && l.markPlus(start):
 			i += size
 			for i < len(l.text) && l.text[i] == byte(r) && r < utf8.RuneSelf {
 				i++
@@ -144,6 +144,13 @@ func (l *scanner) add(kind Kind, start, end int, lower string, glued bool) {
 func (l *scanner) wordFollows(i int) bool {
 	r, _ := utf8.DecodeRuneInString(l.text[i:])
 	return unicode.IsLetter(r) || unicode.IsDigit(r)
+}
+
+// markHash tells a hash that marks a repeat from one that numbers a hook or a yarn:
+// what comes after it is no number.
+func (l *scanner) markHash(at int) bool {
+	after := strings.TrimLeftFunc(l.text[at:], isBlank)
+	return after == "" || after[0] < '0' || after[0] > '9'
 }
 
 // markPlus tells a plus that marks a repeat (standing before a word with no

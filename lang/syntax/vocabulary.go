@@ -186,6 +186,9 @@ func (l *scanner) group() []Token {
 			if entry.colour {
 				t.Kind, t.Canon, t.Written = Name, r.lower, "colour"
 			}
+			if r.lower == "w" && i+1 < len(l.raw) && l.raw[i+1].glued && l.raw[i+1].lower == "/" {
+				n++ // w/ sl st
+			}
 			if !l.stopsAStep(entry, i+n) {
 				n += l.abbreviationStop(i + n)
 			}
