@@ -1128,11 +1128,12 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 	return -1
 }
 
-// unnamedGroups tells whether a word names groups that the pattern defines and
-// the row below was not worked by name: its groups are meant.
+// unnamedGroups tells whether a word names groups, and the row below was not worked
+// by name: its groups are meant.
 func (h *hand) unnamedGroups(ref syntax.StitchRef) bool {
-	_, own := h.words.stitch(ref)
-	return own != nil && len(own.body) > 0 && !slices.ContainsFunc(h.base, func(i int) bool { return h.isStitch(h.stitch(i), ref) })
+	k, own := h.words.stitch(ref)
+	group := own != nil && len(own.body) > 0 || own == nil && k != nil && k.Class == stitch.Group
+	return group && !slices.ContainsFunc(h.base, func(i int) bool { return h.isStitch(h.stitch(i), ref) })
 }
 
 // intoRing works n stitches into a ring, which has room for any number.

@@ -363,14 +363,20 @@ func (c *Chain) sampled(remark []Clause) {
 // before it is worked.
 func (f *folder) timesOf(c Clause, n *Bracket) bool {
 	k := len(f.out)
-	if k == 0 || len(n.Body) != 1 {
-		return false
-	}
-	rep, ok := n.Body[0].Node.(*RepeatFrom)
-	if !ok || rep.From != "" || !rep.Number.Written() {
+	rep := timesIn(n)
+	if k == 0 || rep == nil {
 		return false
 	}
 	node := &f.out[k-1].Node
+	if r, ok := (*node).(*Repeat); ok && r.Limit == Unstated {
+		r.Limit, r.Number = Times, rep.Number // `*4 sc, dec* (6 times)`
+		f.out[k-1].Span, f.out[k-1].Sep = f.out[k-1].Span.Union(c.Span), c.Sep
+		return true
+	}
+	if f.timesOfAll(c) {
+		f.whole(c, &Repeat{Limit: Times, Number: rep.Number})
+		return true
+	}
 	if r, ok := (*node).(*Repeat); ok && len(r.Ending) > 0 {
 		node = &r.Ending[len(r.Ending)-1].Node // `rep from * twice, end fan [4 times]`
 	}
@@ -382,6 +388,30 @@ func (f *folder) timesOf(c Clause, n *Bracket) bool {
 	w.Times, *node = rep.Number, &w
 	f.out[k-1].Span, f.out[k-1].Sep = f.out[k-1].Span.Union(c.Span), c.Sep
 	return true
+}
+
+// timesIn gives the words in a bracket that only say how often, nil for any other.
+func timesIn(n *Bracket) *RepeatFrom {
+	if len(n.Body) != 1 {
+		return nil
+	}
+	rep, ok := n.Body[0].Node.(*RepeatFrom)
+	if !ok || rep.From != "" || !rep.Number.Written() {
+		return nil
+	}
+	return rep
+}
+
+// timesOfAll tells a bracket that says how often the steps before it are worked, not
+// the last of them alone: `5 sc, inc (x6)`, `5 sc, inc (repeat 6 times)`.
+func (f *folder) timesOfAll(c Clause) bool {
+	k := len(f.out)
+	if k < 2 || f.out[k-2].Sep > SepComma || !steps(f.out[k-2].Node) || !steps(f.out[k-1].Node) || len(f.open) > 0 {
+		return false
+	}
+	return slices.ContainsFunc(f.b.tokens, func(t Token) bool {
+		return c.Span.Covers(t.Span) && (t.Canon == "rep" || t.Canon == "x" || t.Canon == "×")
+	})
 }
 
 func (f *folder) peek() Node {
@@ -478,7 +508,7 @@ func (f *folder) closes() bool {
 	case nil, *RepeatFrom, *Total, *Join, *Turn, *Finish, *Ending, *NoJoin:
 		return true
 	case *Bracket:
-		return n.Total != nil
+		return n.Total != nil || timesIn(n) != nil
 	case *Unread, *Mark:
 		return false
 	}

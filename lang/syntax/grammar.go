@@ -398,16 +398,17 @@ type gLikewise struct {
 
 // 1 in each of next 3; blo in next 6: the stitch is the one worked before
 type gAgain struct {
-	Pos   lexer.Position
-	More  *gNum     `parser:"(   'with' @@ 'more'"`
-	Last2 bool      `parser:"| 'work' ( 'next' | @'last' )?"`
-	Tog   *gNum     `parser:"  @@ ( 'st' | Stitch )? ( 'together' | 'tog' )"`
-	Final bool      `parser:"| @'last'"`
-	Last  *gNum     `parser:"  @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
-	Twice *gOnce    `parser:"| 'work'? ( @@ ( ?= 'in' )"`
-	N     *gNum     `parser:"  | @@ ( 'st' ( ?= 'in' ) )?"`
-	Loop  *gLoopIn  `parser:"  @@? | @@ )"`
-	Where []*gWhere `parser:"( ?= 'in' | 'across' | 'around' ) @@+ ( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )? )"`
+	Pos    lexer.Position
+	More   *gNum     `parser:"(   'with' @@ 'more'"`
+	Last2  bool      `parser:"| 'work' ( 'next' | @'last' )?"`
+	Tog    *gNum     `parser:"  @@ ( 'st' | Stitch )? ( 'together' | 'tog' )"`
+	Closed *gStitch  `parser:"| 'work' 'last' @@ ( ?= EOF )"`
+	Final  bool      `parser:"| @'last'"`
+	Last   *gNum     `parser:"  @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
+	Twice  *gOnce    `parser:"| 'work'? ( @@ ( ?= 'in' )"`
+	N      *gNum     `parser:"  | @@ ( 'st' ( ?= 'in' ) )?"`
+	Loop   *gLoopIn  `parser:"  @@? | @@ )"`
+	Where  []*gWhere `parser:"( ?= 'in' | 'across' | 'around' ) @@+ ( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )? )"`
 }
 
 // decreasing 6 evenly
