@@ -517,7 +517,12 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 			return c
 		}
 		c.Made = made
-	case syntax.NounSpace, syntax.NounChain, syntax.NounTurning:
+		if slices.ContainsFunc(stated.Parts, func(other syntax.Part) bool { return other.Noun.Kind == syntax.NounTurning }) {
+			c.Made -= h.turningOf(p.Noun)
+		}
+	case syntax.NounTurning:
+		c.Name, c.Made = h.nounName(p.Noun), h.turningOf(syntax.Noun{})
+	case syntax.NounSpace, syntax.NounChain:
 		c.Name = h.nounName(syntax.Noun{Kind: syntax.NounSpace, Length: p.Noun.Length})
 		c.Made = h.countSpaces(p.Noun, false)
 		if apart := h.countSpaces(p.Noun, true); apart == c.Stated && h.namesGroups(stated) {
@@ -539,6 +544,18 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Result = Agrees
 	}
 	return c
+}
+
+// turningOf is how many stitches of a kind are turning or beginning chains: a count
+// may name them beside the others, `(25 dc + ch 3)`.
+func (h *hand) turningOf(n syntax.Noun) int {
+	total := 0
+	for _, i := range h.row {
+		if s := h.stitch(i); s.Turning && h.accepts(s, n) {
+			total++
+		}
+	}
+	return total
 }
 
 // counted takes a part of a stated count that disagrees as the writer is taken

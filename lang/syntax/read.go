@@ -764,6 +764,9 @@ func (r *reader) total(g *gTotal) Node {
 	}
 	for _, p := range g.Parts {
 		part := r.part(p)
+		if !part.Number.Written() && len(out.Parts) > 0 && p.Noun.Space != nil && p.Noun.Space.Sp == "" || part.Noun.Kind == NounTurning {
+			part = Part{Number: One(1), Noun: Noun{Kind: NounTurning}} // `(25 dc + ch 3)`
+		}
 		if !part.Number.Written() {
 			r.refused = true
 		}
