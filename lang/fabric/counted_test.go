@@ -40,3 +40,30 @@ func TestCountOfOneRepeat(t *testing.T) {
 		assert.Equal(t, want, rows[len(rows)-1].Tallies[0].Agrees(), row)
 	}
 }
+
+// How many stitches go along row ends, where nothing else says it, is what the row
+// states; that proves nothing of the count, and the next row stands on it.
+func TestRowEndsAreAsManyAsStated(t *testing.T) {
+	const cuff = "Terms: US\n\nPiece: Cuff\nCh 7.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (6 sc)\nRows 2-30: Ch 1, sc in each st across; turn. (6 sc)\nRnd 1: "
+	const next = "\nRnd 2: Ch 1, *sc in next 7 sts, sc2tog; rep from * around; join. (40 sc)\n"
+	for row, want := range map[string]int{
+		"Ch 1, working in row ends, hdc across; join. (45)":             45,
+		"Ch 1, sc evenly along row ends; join. (45 sc)":                 45,
+		"Ch 3 (counts as dc), dc evenly along row ends; join. (45 dc)":  45,
+		"Ch 1, sc evenly along row ends; join.":                         -1,
+		"Ch 1, 30 sc evenly along row ends; join. (30 sc)":              30,
+		"Ch 1, sc evenly along row ends; join. (36 sc, 9 ch-2 sps)":     -1,
+		"Ch 1, sc evenly along row ends, 2 sc in corner; join. (45 sc)": -1,
+	} {
+		rows := allRows(worked(cuff + row + next))
+		edge, after := rows[len(rows)-2].Tallies[0], rows[len(rows)-1].Tallies[0]
+		assert.Equal(t, want >= 0, edge.Known, row)
+		if want >= 0 {
+			assert.Equal(t, want, edge.Made, row)
+		}
+		if want == 45 {
+			assert.Equal(t, fabric.Uncheckable, edge.Agrees(), row)
+			assert.Equal(t, fabric.Agrees, after.Agrees(), row)
+		}
+	}
+}

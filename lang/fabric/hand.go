@@ -120,7 +120,8 @@ type hand struct {
 	spacing          *spacing      // chains made between stitches, nil for none
 	inBlocks         bool          // the place is said to be one of a block, of which the row's beginning is one
 	ending           bool          // the ending of a repeat is being worked
-	stated           bool          // the row says how many it makes
+	stated           *syntax.Total // how many the row says it makes, nil where it does not
+	trusting         bool          // how many the row makes is taken from what it says
 	ended            bool          // the yarn is fastened off
 	cut              bool          // it was, and nothing has been worked since
 	leadSkip         int           // how many places the last repeat passes over first

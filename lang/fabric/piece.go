@@ -616,7 +616,7 @@ func (h *hand) imagined(stated *syntax.Total) []int {
 				return nil
 			}
 			s := Stitch{Kind: k, Into: -1, Row: OfStated}
-			if p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounTurning {
+			if p.Noun.Kind == syntax.NounSpace {
 				s.Kind, s.Chains = nil, p.Noun.Length.Or(h.size, 1)
 			}
 			h.earlier = append(h.earlier, s)

@@ -990,7 +990,7 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		return
 	}
 	e := h.effectOf(k)
-	if i < h.at && p.Pick == syntax.PickLast && !h.full && (!h.loose && h.whole() || h.ending && !h.stated && h.held == i) {
+	if i < h.at && p.Pick == syntax.PickLast && !h.full && (!h.loose && h.whole() || h.ending && h.stated == nil && h.held == i) {
 		h.missing(p.Noun, min(m, h.at-i)) // they are worked already
 		h.makeRest(k, own, n*m, h.effectOf(k))
 		return
@@ -1128,11 +1128,12 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 	return -1
 }
 
-// unnamedGroups tells whether a word names groups that the pattern defines and
-// the row below was not worked by name: its groups are meant.
+// unnamedGroups tells whether a word names groups, and the row below was not worked
+// by name: its groups are meant.
 func (h *hand) unnamedGroups(ref syntax.StitchRef) bool {
-	_, own := h.words.stitch(ref)
-	return own != nil && len(own.body) > 0 && !slices.ContainsFunc(h.base, func(i int) bool { return h.isStitch(h.stitch(i), ref) })
+	k, own := h.words.stitch(ref)
+	group := own != nil && len(own.body) > 0 || own == nil && k != nil && k.Class == stitch.Group
+	return group && !slices.ContainsFunc(h.base, func(i int) bool { return h.isStitch(h.stitch(i), ref) })
 }
 
 // intoRing works n stitches into a ring, which has room for any number.
@@ -1152,8 +1153,8 @@ func (h *hand) intoRing(k *stitch.Stitch, own *ownStitch, n int) {
 	h.held = held
 }
 
-// alongEdge works along row ends: so many as the pattern says, or one in each;
-// how many `evenly` is, nobody can know.
+// alongEdge works along row ends: so many as the pattern says, or one in each. How
+// many `evenly` is, only the count can tell that the row states.
 func (h *hand) alongEdge(k *stitch.Stitch, n int, numbered bool, p syntax.Place) {
 	h.edge, h.full = true, true
 	h.settle(k)
@@ -1162,12 +1163,27 @@ func (h *hand) alongEdge(k *stitch.Stitch, n int, numbered bool, p syntax.Place)
 		n *= p.Number.At(h.size)
 	case p.Each && p.Noun.Kind == syntax.NounRowEnd && h.rows > 0:
 		n *= h.rows
+	case !numbered && h.lastWork && !h.nested && h.plainlyStated() > h.rowMade:
+		n, h.trusting = h.plainlyStated()-h.rowMade, true
 	case !numbered:
 		h.begun = true
 		h.lose()
 		return
 	}
 	h.make(k, "", n, -1, 1)
+}
+
+// plainlyStated is how many stitches the row says it makes, whatever kind they are
+// of, 0 where it counts several kinds or none.
+func (h *hand) plainlyStated() int {
+	if h.stated == nil || len(h.stated.Parts) != 1 || h.stated.Change != 0 {
+		return 0
+	}
+	switch h.stated.Parts[0].Noun.Kind {
+	case syntax.NounNone, syntax.NounAny, syntax.NounStitch:
+		return min(h.stated.Parts[0].Number.At(h.size), maxRow)
+	}
+	return 0
 }
 
 // lay makes the chains on the hook the foundation when a row is worked into

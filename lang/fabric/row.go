@@ -49,7 +49,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.spare, h.leadSkip, h.repeated = false, 0, 0
 	h.pieces, h.bridge = 0, 0
 	h.standInLast()
-	h.edge, h.along, h.together = false, false, false
+	h.edge, h.along, h.together, h.trusting = false, false, false, false
 	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
 	h.spiral, h.unjoined = h.unjoined || h.spiral && h.round && !h.joined, false
 	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
@@ -249,7 +249,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 			last = i
 		}
 	}
-	h.stated = stated != nil
+	h.stated = stated
 	h.main = h.mainFor(clauses)
 	from := h.lineRepeats(clauses, last)
 	for i, c := range clauses {
@@ -334,7 +334,8 @@ func (h *hand) lineRepeats(clauses []syntax.Clause, last int) int {
 		return first // `skip 1, sc in next st around`: what is skipped is skipped each time
 	}
 	h.met |= ReadLineRepeats
-	if h.choose&ReadLineRepeats == 0 {
+	one := placesOf(clauses[last].Node)[0].Noun.Kind != syntax.NounNone // `sc in next 2 sts, 2 sc in next st around`
+	if one == (h.choose&ReadLineRepeats != 0) {
 		return -1
 	}
 	return first
@@ -354,7 +355,10 @@ func onceEach(steps []syntax.Clause) []syntax.Clause {
 // bareCount reads counts that stand as a last sentence of their own (`6 sc in
 // ring. 6 sc.`): they are counts where nothing is left to work.
 func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
-	if i == 0 || clauses[i-1].Sep != syntax.SepStop || !h.works || asCount(clauses[i].Node) == nil {
+	if i == 0 || !h.works || asCount(clauses[i].Node) == nil {
+		return nil
+	}
+	if clauses[i-1].Sep != syntax.SepStop && !h.countsItself(clauses, i) {
 		return nil
 	}
 	if !h.full && !h.joined && !h.turned && h.remaining(syntax.Noun{}) > 0 {
@@ -371,6 +375,13 @@ func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
 		all.Parts = append(all.Parts, count.Parts...)
 	}
 	return &all
+}
+
+// countsItself tells whether the last step, behind a comma, is no step: so many
+// stitches the row has made, and there is no place for more (`2 sc in each st around,
+// 24 sc`).
+func (h *hand) countsItself(clauses []syntax.Clause, i int) bool {
+	return i == len(clauses)-1 && h.known && len(h.base) > 0 && h.remaining(syntax.Noun{}) == 0 && asCount(clauses[i].Node).Parts[0].Number.At(h.size) == h.rowMade
 }
 
 // asCount reads a step that is only a number of a stitch as a count, nil where
@@ -468,7 +479,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 			t.Compared = append(t.Compared, h.counted(h.compare(p, &t, stated), p.Noun, &t))
 		}
 	}
-	if h.ofOneRepeat(t.Compared) {
+	if h.trusting || h.ofOneRepeat(t.Compared) {
 		for i := range t.Compared {
 			t.Compared[i].Result = Uncheckable
 		}
@@ -506,7 +517,12 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 			return c
 		}
 		c.Made = made
-	case syntax.NounSpace, syntax.NounChain, syntax.NounTurning:
+		if slices.ContainsFunc(stated.Parts, func(other syntax.Part) bool { return other.Noun.Kind == syntax.NounTurning }) {
+			c.Made -= h.turningOf(p.Noun)
+		}
+	case syntax.NounTurning:
+		c.Name, c.Made = h.nounName(p.Noun), h.turningOf(syntax.Noun{})
+	case syntax.NounSpace, syntax.NounChain:
 		c.Name = h.nounName(syntax.Noun{Kind: syntax.NounSpace, Length: p.Noun.Length})
 		c.Made = h.countSpaces(p.Noun, false)
 		if apart := h.countSpaces(p.Noun, true); apart == c.Stated && h.namesGroups(stated) {
@@ -528,6 +544,18 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Result = Agrees
 	}
 	return c
+}
+
+// turningOf is how many stitches of a kind are turning or beginning chains: a count
+// may name them beside the others, `(25 dc + ch 3)`.
+func (h *hand) turningOf(n syntax.Noun) int {
+	total := 0
+	for _, i := range h.row {
+		if s := h.stitch(i); s.Turning && h.accepts(s, n) {
+			total++
+		}
+	}
+	return total
 }
 
 // counted takes a part of a stated count that disagrees as the writer is taken

@@ -92,6 +92,13 @@ func (f *folder) clause(c Clause) {
 			f.listed(from, c, n, true)
 			return
 		}
+	case *Leave:
+		f.leaves(n.Place)
+	case *Join:
+		if y := f.joinsIn(n); y != nil {
+			f.out[len(f.out)-1] = Clause{Span: f.out[len(f.out)-1].Span.Union(c.Span), Sep: c.Sep, Node: y}
+			return
+		}
 	case *Spacing:
 		if f.spacing(c, n) {
 			return
@@ -115,6 +122,37 @@ func (f *folder) clause(c Clause) {
 		}
 	}
 	f.out = append(f.out, c)
+}
+
+// leaves ends the stitches that go to the end of the row before those that are then
+// said to be left: `sc in each st across, leaving last 3 sts unworked`.
+func (f *folder) leaves(p Place) {
+	k := len(f.out)
+	if k == 0 || f.starred() || !p.Number.Written() {
+		return
+	}
+	w, ok := f.out[k-1].Node.(*Work)
+	if !ok || len(w.Places) == 0 || w.Places[len(w.Places)-1].To.Kind != ToTheEnd {
+		return
+	}
+	with := *w
+	with.Places = slices.Clone(w.Places)
+	with.Places[len(with.Places)-1].To = ToLimit{Kind: ToLastN, Number: p.Number, Noun: p.Noun}
+	f.out[k-1].Node = &with
+}
+
+// joinsIn reads `with Rust, join with sc in any st` as joining that yarn: a round
+// is closed in no stitch that the maker chooses. It gives nil for any other joining.
+func (f *folder) joinsIn(n *Join) *Yarn {
+	k := len(f.out)
+	if k == 0 || n.Ring || n.Place.Pick != PickAny {
+		return nil
+	}
+	y, ok := f.out[k-1].Node.(*Yarn)
+	if !ok || y.Action == YarnDrop || y.Action == YarnCarry {
+		return nil
+	}
+	return &Yarn{Action: YarnJoin, Yarn: y.Yarn, Place: n.Place, With: n.With}
 }
 
 // counted tells whether the row has stated its count and nothing more is worked:
@@ -325,14 +363,20 @@ func (c *Chain) sampled(remark []Clause) {
 // before it is worked.
 func (f *folder) timesOf(c Clause, n *Bracket) bool {
 	k := len(f.out)
-	if k == 0 || len(n.Body) != 1 {
-		return false
-	}
-	rep, ok := n.Body[0].Node.(*RepeatFrom)
-	if !ok || rep.From != "" || !rep.Number.Written() {
+	rep := timesIn(n)
+	if k == 0 || rep == nil {
 		return false
 	}
 	node := &f.out[k-1].Node
+	if r, ok := (*node).(*Repeat); ok && r.Limit == Unstated {
+		r.Limit, r.Number = Times, rep.Number // `*4 sc, dec* (6 times)`
+		f.out[k-1].Span, f.out[k-1].Sep = f.out[k-1].Span.Union(c.Span), c.Sep
+		return true
+	}
+	if f.timesOfAll(c) {
+		f.whole(c, &Repeat{Limit: Times, Number: rep.Number})
+		return true
+	}
 	if r, ok := (*node).(*Repeat); ok && len(r.Ending) > 0 {
 		node = &r.Ending[len(r.Ending)-1].Node // `rep from * twice, end fan [4 times]`
 	}
@@ -344,6 +388,30 @@ func (f *folder) timesOf(c Clause, n *Bracket) bool {
 	w.Times, *node = rep.Number, &w
 	f.out[k-1].Span, f.out[k-1].Sep = f.out[k-1].Span.Union(c.Span), c.Sep
 	return true
+}
+
+// timesIn gives the words in a bracket that only say how often, nil for any other.
+func timesIn(n *Bracket) *RepeatFrom {
+	if len(n.Body) != 1 {
+		return nil
+	}
+	rep, ok := n.Body[0].Node.(*RepeatFrom)
+	if !ok || rep.From != "" || !rep.Number.Written() {
+		return nil
+	}
+	return rep
+}
+
+// timesOfAll tells a bracket that says how often the steps before it are worked, not
+// the last of them alone: `5 sc, inc (x6)`, `5 sc, inc (repeat 6 times)`.
+func (f *folder) timesOfAll(c Clause) bool {
+	k := len(f.out)
+	if k < 2 || f.out[k-2].Sep > SepComma || !steps(f.out[k-2].Node) || !steps(f.out[k-1].Node) || len(f.open) > 0 {
+		return false
+	}
+	return slices.ContainsFunc(f.b.tokens, func(t Token) bool {
+		return c.Span.Covers(t.Span) && (t.Canon == "rep" || t.Canon == "x" || t.Canon == "×")
+	})
 }
 
 func (f *folder) peek() Node {
@@ -440,7 +508,7 @@ func (f *folder) closes() bool {
 	case nil, *RepeatFrom, *Total, *Join, *Turn, *Finish, *Ending, *NoJoin:
 		return true
 	case *Bracket:
-		return n.Total != nil
+		return n.Total != nil || timesIn(n) != nil
 	case *Unread, *Mark:
 		return false
 	}

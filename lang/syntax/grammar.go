@@ -398,16 +398,17 @@ type gLikewise struct {
 
 // 1 in each of next 3; blo in next 6: the stitch is the one worked before
 type gAgain struct {
-	Pos   lexer.Position
-	More  *gNum     `parser:"(   'with' @@ 'more'"`
-	Last2 bool      `parser:"| 'work' ( 'next' | @'last' )?"`
-	Tog   *gNum     `parser:"  @@ ( 'st' | Stitch )? ( 'together' | 'tog' )"`
-	Final bool      `parser:"| @'last'"`
-	Last  *gNum     `parser:"  @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
-	Twice *gOnce    `parser:"| 'work'? ( @@ ( ?= 'in' )"`
-	N     *gNum     `parser:"  | @@ ( 'st' ( ?= 'in' ) )?"`
-	Loop  *gLoopIn  `parser:"  @@? | @@ )"`
-	Where []*gWhere `parser:"( ?= 'in' | 'across' | 'around' ) @@+ ( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )? )"`
+	Pos    lexer.Position
+	More   *gNum     `parser:"(   'with' @@ 'more'"`
+	Last2  bool      `parser:"| 'work' ( 'next' | @'last' )?"`
+	Tog    *gNum     `parser:"  @@ ( 'st' | Stitch )? ( 'together' | 'tog' )"`
+	Closed *gStitch  `parser:"| 'work' 'last' @@ ( ?= EOF )"`
+	Final  bool      `parser:"| @'last'"`
+	Last   *gNum     `parser:"  @@? 'st' ( 'under' ( Name | Word )+ )? ( ?= EOF )"`
+	Twice  *gOnce    `parser:"| 'work'? ( @@ ( ?= 'in' )"`
+	N      *gNum     `parser:"  | @@ ( 'st' ( ?= 'in' ) )?"`
+	Loop   *gLoopIn  `parser:"  @@? | @@ )"`
+	Where  []*gWhere `parser:"( ?= 'in' | 'across' | 'around' ) @@+ ( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )? )"`
 }
 
 // decreasing 6 evenly
@@ -622,7 +623,7 @@ type gComment struct {
 	// including the ch 3
 	Counted bool `parser:"(   'including'"`
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
-	Lead bool `parser:"| 'work' ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
+	Lead bool `parser:"| ( 'work' | 'evenly' ) ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
 	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | 'increased' Name ( ?= EOF ) | ( 'in' | 'on' )? 'each' ( Ordinal | 'other' | 'alternate' )? ( 'row' | 'rnd' ) ( ?= EOF ) | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands
 	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) )"`

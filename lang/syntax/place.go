@@ -407,6 +407,8 @@ func (r *reader) placeNoun(p *Place, g *gNoun) {
 		r.refused = true // `into the 4 ch 1 sc`
 	}
 	switch {
+	case n.Kind == NounRow && n.Word == "rnd" && p.Each && p.Noun.Kind != NounNone:
+		p.To.Kind = ToTheEnd // `2 dc in each dc round`
 	case n.Kind == NounTip:
 		p.Noun = n
 	case p.Noun.Kind == NounNone || p.Noun.Kind == NounTip:

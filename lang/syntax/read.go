@@ -375,6 +375,8 @@ func (r *reader) again(g *gAgain) Node {
 		return &Work{Number: r.num(g.More)}
 	case g.Tog != nil:
 		return r.closed(g)
+	case g.Closed != nil:
+		return r.lastClosed(r.stitch(g.Closed))
 	case g.Final:
 		return &Work{Places: []Place{{Pick: PickLast, Number: r.num(g.Last), Noun: Noun{Kind: NounAny, Word: "st"}}}}
 	}
@@ -386,6 +388,16 @@ func (r *reader) again(g *gAgain) Node {
 		w.Loop = loopNamed(g.Loop.Word)
 	}
 	return w
+}
+
+// lastClosed reads `work last 2 sc together`, where the stitch has a name of its own.
+func (r *reader) lastClosed(s StitchRef) Node {
+	k := s.Meaning.In(stitch.Unsettled)
+	if k == nil || k.Class != stitch.Together {
+		r.refused = true
+		return nil
+	}
+	return &Work{Stitch: s, Places: []Place{{Pick: PickLast, Number: One(k.Uses), Noun: Noun{Kind: NounAny, Word: "st"}}}}
 }
 
 // closed reads `work last 2 sts tog`: a decrease of the row's own stitch.
@@ -725,6 +737,9 @@ func (r *reader) total(g *gTotal) Node {
 	case "decreased", "less":
 		out.Change = -1
 	}
+	if i := slices.IndexFunc(r.tokens, func(t Token) bool { return t.Kind != Word }); r.tokens[i].Kind == Sign && r.tokens[i].Canon == "+" {
+		out.Change = 1 // `(+2)`
+	}
 	if g.Shaped != nil { // `(dec 2 sts)`
 		k := r.stitch(g.Shaped).Meaning.In(stitch.Unsettled)
 		switch {
@@ -749,6 +764,9 @@ func (r *reader) total(g *gTotal) Node {
 	}
 	for _, p := range g.Parts {
 		part := r.part(p)
+		if !part.Number.Written() && len(out.Parts) > 0 && p.Noun.Space != nil && p.Noun.Space.Sp == "" || part.Noun.Kind == NounTurning {
+			part = Part{Number: One(1), Noun: Noun{Kind: NounTurning}} // `(25 dc + ch 3)`
+		}
 		if !part.Number.Written() {
 			r.refused = true
 		}
@@ -938,6 +956,7 @@ func (r *reader) work(g *gWork) Node {
 	if g.Together {
 		r.together(out)
 	}
+	r.nextTogether(g, out)
 	if g.Along && len(out.Places) == 0 {
 		out.Places, out.Evenly = []Place{{Noun: Noun{Kind: NounEdge}}}, true // `74 sc around armhole`
 	}
@@ -973,7 +992,7 @@ func (r *reader) work(g *gWork) Node {
 	if s := r.shaping(g, out); s != nil {
 		return s
 	}
-	if slipsBack(g, out) {
+	if closesPicot(g, out) || slipsBack(g, out) {
 		out.Picot, out.Places = true, nil
 	}
 	return r.slip(g, out)
@@ -990,6 +1009,20 @@ func (r *reader) madeOf(g *gStitchOf, w *Work) {
 	if k.Class == stitch.Group {
 		w.Called, w.Stitch, w.Number = w.Stitch, r.stitch(g.Stitch), r.num(g.N)
 	}
+}
+
+// closesPicot reads `sl st in sc just made`, `sl st in last sc made`: the chains before
+// it become a picot.
+func closesPicot(g *gWork, w *Work) bool {
+	if !isSlip(w.Stitch) || len(w.Places) != 1 || len(g.Where) != 1 || w.Places[0].Pick != PickNext && w.Places[0].Pick != PickLast {
+		return false
+	}
+	of := w.Places[0]
+	if of.Of != nil {
+		of = *of.Of // `in top of sc just made`
+	}
+	made := slices.ContainsFunc(g.Where[0].Mods, func(m *gMod) bool { return m.Word == "made" })
+	return made && (of.Noun.Kind == NounStitch || of.Noun.Kind == NounAny)
 }
 
 // slipsBack reads `sl st in each ch back down`, `sl st back along the chain`: all
@@ -1070,6 +1103,22 @@ func (r *reader) together(w *Work) {
 	meaning, ok := stitch.Find(word)
 	r.refused = r.refused || !ok
 	w.Stitch = StitchRef{Word: word, Meaning: meaning}
+}
+
+// nextTogether reads `sc next 2 tog` and `sc next 2 dc tog`, whose end is the name of a
+// stitch too, as sc2tog.
+func (r *reader) nextTogether(g *gWork, w *Work) {
+	if len(w.Places) != 1 || len(g.Where) != 1 || g.Where[0].Prep != "" || w.Places[0].Pick != PickNext || w.Places[0].Number.Written() {
+		return
+	}
+	k := w.Places[0].Noun.Stitch.Meaning.In(stitch.Unsettled)
+	if k == nil || k.Class != stitch.Together && k.Class != stitch.Decrease {
+		return
+	}
+	word := w.Stitch.Word + strconv.Itoa(max(k.Uses, 2)) + "tog"
+	if meaning, ok := stitch.Find(word); ok {
+		w.Stitch, w.Places = StitchRef{Word: word, Meaning: meaning}, nil
+	}
 }
 
 // shaping reads `dec 1 st at each end` and `inc 6 sts evenly` as what they

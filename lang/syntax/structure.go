@@ -118,6 +118,7 @@ func (b *builder) list(lo, hi, depth int) []Clause {
 		l.counting = true // `… 6 times. 24`
 	}
 	l.flush(SepNone)
+	l.endLead()
 	if depth > 0 && len(l.out) == 1 {
 		if _, times := l.out[0].Node.(*RepeatFrom); times {
 			return l.out // `fan [4 (5, 6) times]`
@@ -136,6 +137,7 @@ type lister struct {
 	// if it can be.
 	counting bool
 	stars    int         // single stars that stand open
+	times    Num         // how often the steps up to the end of the sentence are worked, as was said before them
 	note     Counts      // what a bracket within the clause says of skipped chains
 	told     source.Span // a bracket within the clause that says how its stitch is drawn
 	called   StitchRef   // what a bracket within the clause calls what is worked
@@ -161,12 +163,13 @@ func (l *lister) token(i, hi int) int {
 		}
 	case Semi:
 		l.flush(SepSemi)
+		l.endLead()
 	case Colon:
 		if len(l.flat) == 1 && l.flat[0].Kind == Word && l.flat[0].Canon == "have" {
 			l.counting = true // `total: 28 sts`
 			break
 		}
-		if l.heading() {
+		if l.lead() || l.heading() {
 			break
 		}
 		if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
@@ -192,6 +195,7 @@ func (l *lister) token(i, hi int) int {
 		l.flush(SepStop)
 	case Period:
 		l.flush(SepStop)
+		l.endLead()
 	case Dash:
 		if l.ranging(i) {
 			l.flat = append(l.flat, t)
@@ -235,6 +239,49 @@ func (l *lister) token(i, hi int) int {
 		l.flat = append(l.flat, t)
 	}
 	return i
+}
+
+// lead takes words before a colon that say how often what comes is worked: `4 times: sc
+// in next 5 sts, dec`.
+func (l *lister) lead() bool {
+	if len(l.flat) == 0 || l.stars > 0 || l.times.Written() {
+		return false
+	}
+	rep, ok := clauses.read(l.flat).(*RepeatFrom)
+	if !ok || rep.From != "" || !rep.Number.Written() || rep.Limit == More {
+		return false
+	}
+	l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Mark{Text: "*"}})
+	l.flat, l.times = nil, rep.Number
+	return true
+}
+
+// endLead ends the steps whose number of times was said before them.
+func (l *lister) endLead() {
+	if !l.times.Written() {
+		return
+	}
+	k := len(l.out)
+	for k > 0 && !repeats(l.out[k-1].Node) {
+		k-- // the count, the join
+	}
+	rep := &RepeatFrom{From: "*", Number: l.times, Limit: Times}
+	l.times = Num{}
+	if _, empty := l.out[k-1].Node.(*Mark); empty {
+		l.out[k-1].Node = &Unread{}
+		return
+	}
+	last := l.out[k-1]
+	l.out = slices.Insert(l.out, k, Clause{Span: source.Span{Start: last.Span.End, End: last.Span.End}, Sep: last.Sep, Node: rep})
+}
+
+// repeats tells a clause that may be worked again, or the mark that it is worked from.
+func repeats(n Node) bool {
+	if b, ok := n.(*Bracket); ok {
+		return b.Total == nil
+	}
+	_, mark := n.(*Mark)
+	return mark || steps(n)
 }
 
 // named tells words that only name a part of the work, none of which is known to
@@ -510,6 +557,12 @@ func (l *lister) star(i int) {
 		l.flat = append(l.flat, t)
 		return
 	}
+	if l.stars == 1 && l.timesAt(i+1) {
+		l.flush(SepNone)
+		l.out, l.stars = append(l.out, Clause{Span: t.Span, Node: &Mark{Text: t.Canon}}), 0
+		l.flat = append(l.flat, Token{Kind: Word, Canon: "rep", Span: t.Span}, Token{Kind: Sign, Canon: "×", Span: t.Span})
+		return // `*sc 2, inc*8`
+	}
 	at := t.Span
 	if len(l.flat) == 1 && l.flat[0].Kind == Word && l.flat[0].Canon == "rep" {
 		at, l.flat = at.Union(l.flat[0].Span), nil // how often is said after the second star
@@ -519,6 +572,15 @@ func (l *lister) star(i int) {
 		l.stars = 1 - l.stars
 	}
 	l.out = append(l.out, Clause{Span: at, Node: &Mark{Text: t.Canon}})
+}
+
+// timesAt tells whether token i is a number that ends its clause.
+func (l *lister) timesAt(i int) bool {
+	tokens := l.b.tokens
+	if i >= len(tokens) || tokens[i].Kind != Number {
+		return false
+	}
+	return i+1 == len(tokens) || separates(tokens[i+1]) || tokens[i+1].Kind == Open
 }
 
 // opens tells a star that stands apart from the word before it and close to

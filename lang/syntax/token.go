@@ -68,6 +68,8 @@ type scanner struct {
 	base  int // offset of text in the file
 	vocab *Vocabulary
 	raw   []rawToken
+	// hashes is set where a hash marks a repeat: elsewhere it numbers hooks and yarns.
+	hashes bool
 }
 
 // rawToken is a run of characters before words are looked up.
@@ -81,7 +83,7 @@ type rawToken struct {
 
 // Lex cuts text, which begins at offset base of its file, into tokens.
 func Lex(text string, base int, vocab *Vocabulary) []Token {
-	l := scanner{text: text, base: base, vocab: vocab, raw: make([]rawToken, 0, len(text)/4+4)}
+	l := scanner{text: text, base: base, vocab: vocab, raw: make([]rawToken, 0, len(text)/4+4), hashes: strings.Contains(text, "from #")}
 	l.scan()
 	return l.nameBranches(l.group())
 }
@@ -114,7 +116,7 @@ func (l *scanner) scan() {
 			i = l.word(start, glued)
 		case r >= '0' && r <= '9':
 			i = l.number(start, glued)
-		case r == '*' || r == '†' || r == '‡' || r == '+' && l.markPlus(start):
+		case r == '*' || r == '†' || r == '‡' || r == '#' && l.hashes || r == '+' && l.markPlus(start):
 			i += size
 			for i < len(l.text) && l.text[i] == byte(r) && r < utf8.RuneSelf {
 				i++

@@ -186,7 +186,12 @@ func (l *scanner) group() []Token {
 			if entry.colour {
 				t.Kind, t.Canon, t.Written = Name, r.lower, "colour"
 			}
-			n += l.abbreviationStop(i + n)
+			if r.lower == "w" && i+1 < len(l.raw) && l.raw[i+1].glued && l.raw[i+1].lower == "/" {
+				n++ // w/ sl st
+			}
+			if !l.stopsAStep(entry, i+n) {
+				n += l.abbreviationStop(i + n)
+			}
 			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
 			tokens = append(tokens, t)
 			i += n
@@ -479,6 +484,17 @@ func (l *scanner) abbreviationStop(i int) int {
 		return 1
 	}
 	return 0
+}
+
+// stopsAStep tells whether the stop after a stitch, or what it goes into, ends a
+// step though small letters follow, as those of the next stitch do: `inc. sc in next
+// 4 sts. dec.`
+func (l *scanner) stopsAStep(entry *wordEntry, i int) bool {
+	if entry.kind != Stitch && nouns[entry.canon] == NounNone || i+1 >= len(l.raw) || l.raw[i].kind != Period || l.raw[i+1].glued {
+		return false
+	}
+	next, _ := l.match(i + 1)
+	return next != nil && next.kind == Stitch
 }
 
 // numberList reads a number and, where one value for each size follows it in
