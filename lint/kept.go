@@ -2,6 +2,7 @@ package lint
 
 import (
 	"iter"
+	"maps"
 	"reflect"
 	"slices"
 	"strings"
@@ -43,7 +44,11 @@ func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found
 		}
 		text, work := look.File.Text.Slice(span), piece.Rows[0].Work()
 		k := kept[work]
-		if k == nil || !k.firm || k.text != text {
+		if k != nil && k.firm && k.text == text {
+			again := *k // others may go on from the same analysis
+			again.same = maps.Clone(k.same)
+			k = &again
+		} else {
 			own := *look
 			own.Pieces, own.doubts, own.mendings = []*fabric.Piece{piece}, doubtsOf(piece), &mendings{of: map[*fabric.Row]*mending{}}
 			k = &keptPiece{text: strings.Clone(text), firm: true, uses: usesIn(piece), same: map[string]bool{}} // it outlives the text of the file

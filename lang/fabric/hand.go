@@ -144,6 +144,16 @@ type hand struct {
 	laid             bool             // the ground stands in working order
 }
 
+// forked is the hand as one that goes on by itself, beside others that go on from the
+// same work: what is added to its lists is its own.
+func (h hand) forked() hand {
+	h.earlier, h.fresh, h.row, h.base = slices.Clip(h.earlier), slices.Clip(h.fresh), slices.Clip(h.row), slices.Clip(h.base)
+	h.tall, h.branches, h.left, h.openings = slices.Clip(h.tall), slices.Clip(h.branches), slices.Clip(h.left), slices.Clip(h.openings)
+	h.run, h.passedRun, h.marks = slices.Clip(h.run), slices.Clip(h.passedRun), slices.Clip(h.marks)
+	h.faults, h.steps = slices.Clip(h.faults), slices.Clip(h.steps)
+	return h
+}
+
 // edged is a place that an edging is worked into.
 type edged struct {
 	place int

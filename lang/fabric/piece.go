@@ -224,7 +224,7 @@ func lays(clauses []syntax.Clause) bool {
 // goOn takes up the work where another piece left it.
 func (k *worker) goOn(from *worker) {
 	k.piece.From = from.piece
-	k.h = from.h
+	k.h = from.h.forked()
 	k.h.earlier = slices.Clone(from.h.earlier)
 	for i := range k.h.earlier {
 		k.h.earlier[i].Row = OfEarlier

@@ -24,7 +24,7 @@ func (g stage) copied() stage {
 	out := slices.Clone(g)
 	for i := range out {
 		k := &out[i]
-		k.last, k.h.row = slices.Clip(k.last), slices.Clip(k.h.row)
+		k.last, k.h = slices.Clip(k.last), k.h.forked()
 		rows, done, made := maps.Clone(k.rows), maps.Clone(k.h.done), len(k.h.earlier)
 		maps.DeleteFunc(done, func(n int, base []int) bool {
 			later := len(base) > 0 && base[0] >= made
