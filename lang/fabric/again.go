@@ -19,12 +19,11 @@ import (
 // was worked: the pieces are taken from there that an edit left as they were. before
 // is nil for none.
 func WorkAfter(before *Fabric, file *syntax.File, house stitch.Dialect) *Fabric {
-	f := &Fabric{File: file}
-	if before == nil {
-		f.Terms = terms.Find(file).Or(house)
-	} else {
-		f.Terms = terms.FindAfter(before.Terms, file).Or(house)
+	var known terms.Terms
+	if before != nil {
+		known = before.Terms
 	}
+	f := &Fabric{File: file, Terms: terms.FindAfter(known, file).Or(house)}
 	f.words = newWords(file, f.Dialect)
 	a := again{of: f}
 	if before != nil && before.Sizes() == f.Sizes() && reflect.DeepEqual(before.words, f.words) {

@@ -18,9 +18,7 @@ func Read(text *source.Text) *File { return ReadAfter(nil, text) }
 func ReadAfter(before *File, text *source.Text) *File {
 	d := document{file: &File{Text: text, lines: &outline{}}}
 	if before != nil {
-		d.before = before.lines
-		d.edit = changed(before.Text, text)
-		d.known = before
+		d.known, d.edit = before, changed(before.Text, text)
 	}
 	d.split()
 	d.finishBlocks()
@@ -38,11 +36,9 @@ type document struct {
 	inField []block // definitions that stand in a field's value
 	section string  // the header section that lines now belong to
 	started bool    // an instruction has been met
-	width   int     // that the lines are wrapped to, 0 where they are not
 
-	known  *File    // an earlier reading, nil for none
-	before *outline // of known
-	edit   edit     // what is new since then
+	known *File // an earlier reading, nil for none
+	edit  edit  // what is new since then
 }
 
 // blockKind is what a run of lines is.
@@ -74,9 +70,7 @@ func (d *document) split() {
 	t := d.file.Text
 	front := frontMatter(t)
 	shapes := d.shapes()
-	d.width = wrapWidth(shapes)
-	d.file.lines.shapes = shapes
-	d.file.lines.front, d.file.lines.width = front, d.width
+	d.file.lines.shapes, d.file.lines.front, d.file.lines.width = shapes, front, wrapWidth(shapes)
 	i := d.resume()
 	for ; i < t.Lines() && !d.catchUp(i); i++ {
 		d.remember()
@@ -282,7 +276,7 @@ func (d *document) vocabulary() {
 	switch {
 	case len(words) == 0 && len(d.file.Sizes) == 0:
 		d.file.Vocab = Standard()
-	case d.known != nil && slices.Equal(words, d.before.words) && len(d.file.Sizes) == d.known.Vocab.Sizes:
+	case d.known != nil && slices.Equal(words, d.known.lines.words) && len(d.file.Sizes) == d.known.Vocab.Sizes:
 		d.file.Vocab = d.known.Vocab
 	default:
 		d.file.Vocab = Standard().Defining(words, len(d.file.Sizes))

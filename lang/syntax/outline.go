@@ -11,7 +11,7 @@ import (
 
 // outline is how the lines of a file were sorted.
 type outline struct {
-	front, width int
+	front, width int         // lines of front matter; what the lines are wrapped to, 0 where they are not
 	shapes       []lineShape // of each line
 	states       []lineState // before each line, and after the last
 	blocks       []block
@@ -61,9 +61,12 @@ const (
 // resume begins sorting at the last line before the edit at which a block begins, and
 // gives that line.
 func (d *document) resume() int {
-	b, now := d.before, d.file.lines
-	if b == nil || b.front != now.front || b.width != now.width {
-		d.known, d.before = nil, nil
+	if d.known == nil {
+		return 0
+	}
+	b, now := d.known.lines, d.file.lines
+	if b.front != now.front || b.width != now.width {
+		d.known = nil
 		return 0
 	}
 	for line := d.edit.same - linesAhead; line > now.front; line-- {
@@ -96,15 +99,15 @@ func (d *document) state() lineState {
 
 // catchUp takes over all from a line on, where it would be sorted as before.
 func (d *document) catchUp(line int) bool {
-	if d.before == nil || line < d.edit.from+linesBehind {
+	if d.known == nil || line < d.edit.from+linesBehind {
 		return false
 	}
 	was := line - d.edit.from + d.edit.was
 	if !d.sameBefore(line, was) {
 		return false
 	}
-	at, now := d.before.states[was], d.state()
-	for _, b := range d.before.blocks[at.blocks:] {
+	at, now := d.known.lines.states[was], d.state()
+	for _, b := range d.known.lines.blocks[at.blocks:] {
 		d.blocks = append(d.blocks, b.shift(d.edit.shift))
 	}
 	for _, f := range d.known.Header[at.fields:] {
@@ -118,7 +121,7 @@ func (d *document) catchUp(line int) bool {
 	for _, s := range d.known.Supplies[at.supplies:] {
 		d.file.Supplies = append(d.file.Supplies, s.Shift(d.edit.shift))
 	}
-	for _, s := range d.before.states[was:] {
+	for _, s := range d.known.lines.states[was:] {
 		s.blocks += now.blocks - at.blocks
 		s.fields += now.fields - at.fields
 		s.comments += now.comments - at.comments
@@ -131,11 +134,11 @@ func (d *document) catchUp(line int) bool {
 // sameBefore tells whether a line after the edit comes upon what it came upon
 // before, and began a block there.
 func (d *document) sameBefore(line, was int) bool {
-	at := d.before.states[was]
-	if d.before.states[was+1].blocks == at.blocks || at.section != d.section || at.started != d.started || at.blocks == 0 || len(d.blocks) == 0 {
+	at := d.known.lines.states[was]
+	if d.known.lines.states[was+1].blocks == at.blocks || at.section != d.section || at.started != d.started || at.blocks == 0 || len(d.blocks) == 0 {
 		return false
 	}
-	last := d.before.blocks[at.blocks-1].shift(d.edit.shift)
+	last := d.known.lines.blocks[at.blocks-1].shift(d.edit.shift)
 	if now := d.last(); now.span.Start < d.file.Text.Line(d.edit.from).Start || !last.sorted(now) {
 		return false
 	}

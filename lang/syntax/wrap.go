@@ -85,13 +85,13 @@ func onlyLabel(line string) bool {
 // wrapped tells whether a paragraph goes on after the line that ends at an
 // offset: the text is set to a width, and the next word had no room.
 func (d *document) wrapped(end int, next string) bool {
-	if d.width == 0 {
+	if d.file.lines.width == 0 {
 		return false
 	}
 	t := d.file.Text
 	before := strings.TrimFunc(bare(t.Slice(t.Line(t.LineOf(end)))), isBlank)
 	word, _, _ := strings.Cut(next, " ")
-	return fills(utf8.RuneCountInString(before), utf8.RuneCountInString(word), d.width) && !d.begins(next)
+	return fills(utf8.RuneCountInString(before), utf8.RuneCountInString(word), d.file.lines.width) && !d.begins(next)
 }
 
 // begins tells a line that cannot go on with another: a heading, a note, a
@@ -140,12 +140,12 @@ func shapeOf(line string) lineShape {
 func (d *document) shapes() []lineShape {
 	t := d.file.Text
 	out := make([]lineShape, 0, t.Lines())
-	if d.before != nil {
-		out = append(out, d.before.shapes[:d.edit.same]...)
+	if d.known != nil {
+		out = append(out, d.known.lines.shapes[:d.edit.same]...)
 	}
 	for i := len(out); i < t.Lines(); i++ {
-		if d.before != nil && i == d.edit.from {
-			return append(out, d.before.shapes[d.edit.was:]...)
+		if d.known != nil && i == d.edit.from {
+			return append(out, d.known.lines.shapes[d.edit.was:]...)
 		}
 		out = append(out, shapeOf(t.Slice(t.Line(i))))
 	}
