@@ -77,6 +77,7 @@ var ambiguities = []struct {
 	{fabric.ReadTimesInAll, timesInAll},
 	{fabric.ReadEndingReplaces, endingReplaces},
 	{fabric.ReadOneInEach, severalInEach},
+	{fabric.ReadNumberInOne, numberInOne},
 	{fabric.ReadRunsOn, runsOn},
 	{fabric.ReadLineRepeats, lineRepeats},
 	{fabric.ReadCountsChains, countSays("counts the chains of the spaces as stitches, which nothing says")},
@@ -162,6 +163,18 @@ func severalInEach(row *fabric.Row, _ bool) *Finding {
 		}
 	}
 	return nil
+}
+
+// numberInOne tells that so many stitches are taken as an increase.
+func numberInOne(row *fabric.Row, _ bool) *Finding {
+	c, r := repeatOf(row, func(r *syntax.Repeat) bool { return len(r.Body) > 0 })
+	if r == nil {
+		return nil
+	}
+	return &Finding{
+		Span:    row.Tree.Abs(c.Span),
+		Message: "several stitches together are taken as an increase in " + quoted(row.Tree.Source(c.Span)) + ", as only that comes out; `in next st` after the number would say so",
+	}
 }
 
 func runsOn(row *fabric.Row, _ bool) *Finding {

@@ -247,37 +247,12 @@ func (h *hand) ownUpTo(open int) []int {
 	return h.without(inner, from, h.branches[open].row)
 }
 
-// passBranch leaves the stitches of a branch of the row below alone, or those of
-// all where no name is given.
+// passBranch leaves a branch, or all where no name is given, alone, as a row does
+// with those below it without a word.
 func (h *hand) passBranch(name string) {
-	passed := map[int]bool{}
-	for of, runs := range h.offshoots.all() {
-		if name != "" && name != of {
-			continue
-		}
-		for _, i := range slices.Concat(runs.inOrder()...) {
-			passed[i] = true
-		}
-	}
-	var base []int
-	at, end := h.at, h.end
-	for i, place := range h.base {
-		switch {
-		case !passed[place]:
-			base = append(base, place)
-		default:
-			if i < h.at {
-				at--
-			}
-			if i < h.end {
-				end--
-			}
-		}
-	}
-	if len(base) == len(h.base) {
+	if _, made := h.grown.get(name); !made && (name != "" || !h.twigged) {
 		h.fault(Fault{Kind: PlaceAbsent, Branch: name, OnBranch: name == "", N: 1})
 	}
-	h.base, h.at, h.end, h.held = base, at, end, min(h.held, at-1)
 }
 
 // fromHook works into the nth chain from the hook.
@@ -506,18 +481,44 @@ func (h *hand) pop() branch {
 	if b.name != "" {
 		h.grown = h.grown.with(b.name, h.ownOf(&b))
 	}
-	before, _ := h.offshoots.get(b.name)
-	h.offshoots = h.offshoots.with(b.name, before.and(slices.Clone(h.row[made.from:])))
+	h.twigged = true
 	if n > 1 {
 		branches := slices.Clone(h.branches)
 		parent := &branches[n-2]
 		parent.inner = parent.inner.and(made)
 		h.branches = branches
-	} else {
+	} else if b.marked || b.row > 0 { // chains before a row's first stitch make it longer
 		h.leaving = h.leaving.and(made)
 	}
 	h.ground = b.parent
 	return b
+}
+
+// overBranches lets a row go over the branches of the row below, where that is
+// how its words are read.
+func (h *hand) overBranches() {
+	if len(h.outline) == 0 {
+		return
+	}
+	h.met |= ReadOverBranches
+	if h.choose&ReadOverBranches != 0 {
+		h.standOn(h.outline)
+	}
+}
+
+// comesHome tells the slip stitch that fastens a branch where it left: `…, sl st in
+// same st`. It belongs to the branch.
+func (h *hand) comesHome(k *stitch.Stitch) bool {
+	return k.Class == stitch.Slip && len(h.branches) == 0 && h.leaving != nil && h.leaving.last.to == len(h.row)
+}
+
+// offBranches lists the row's stitches that stand on none of its branches, which
+// only hang from it; all of them where it is nothing but branches.
+func (h *hand) offBranches() []int {
+	if own := h.without(h.leaving, 0, len(h.row)); len(own) > 0 {
+		return own
+	}
+	return h.row
 }
 
 // ownOf lists the stitches of a branch, without those of the branches that left

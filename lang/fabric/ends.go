@@ -270,7 +270,7 @@ func (h *hand) turn(n *syntax.Turn) {
 		h.turnBranch()
 	case len(h.row) == 0 && !h.begun:
 		if !h.reversed && h.base != nil {
-			h.base = reverse(h.base)
+			h.base, h.outline = reverse(h.base), reverse(h.outline)
 			h.reversed = true
 		}
 		h.turnedFirst = true

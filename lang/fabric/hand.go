@@ -53,11 +53,13 @@ type hand struct {
 	ring      bool // there is a ring to work into
 	tipFull   bool // several stitches at its beginning already turn round its end
 	branches  []branch
-	grown     named[[]int]        // what each named branch that is done is made of
-	home      *past[arrival]      // the branches that came home in the clause at work
-	used      named[source.Span]  // branch names in this row, with where they are given
-	leaving   *past[run]          // what branches have made of this row
-	offshoots named[*past[[]int]] // what branches and those that left them have made, by their names
+	grown     named[[]int]       // what each named branch that is done is made of
+	home      *past[arrival]     // the branches that came home in the clause at work
+	used      named[source.Span] // branch names in this row, with where they are given
+	leaving   *past[run]         // what branches have made of this row
+	twigged   bool               // a branch came home, named or not
+	increases bool               // numbers of stitches may be increases
+	outline   []int              // the row below with its branches, where it has any
 
 	round      bool           // the work goes round
 	spiral     bool           // the round below was said not to be joined

@@ -592,6 +592,9 @@ func (k *worker) note(row *Row, u unit, works bool) {
 	k.last = append(k.last, u)
 	k.h.rows++
 	k.h.done[k.number] = k.h.base
+	if len(k.h.outline) > 0 {
+		k.h.done[k.number] = k.h.outline // an edging counts along the branches too
+	}
 }
 
 // imagined makes the stitches that a row states, for the next row to be
@@ -629,9 +632,13 @@ func (h *hand) imagined(stated *syntax.Total) []int {
 // settleOn makes what the row made the ground of the next; where it is not known,
 // what it stated.
 func (h *hand) settleOn(stated []int, known bool) {
-	places := h.row
-	if !known {
+	places := h.offBranches()
+	h.outline = nil
+	switch {
+	case !known:
 		places = stated
+	case len(places) < len(h.row):
+		h.outline = h.row
 	}
 	h.adrift = !known && stated == nil
 	h.ring, h.laid, h.reversed = false, false, false

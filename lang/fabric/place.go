@@ -336,12 +336,35 @@ func (h *hand) limit(n int, noun syntax.Noun) int {
 	if noun.Kind == syntax.NounTurning {
 		noun, n = syntax.Noun{}, 1
 	}
+	if noun.Kind == syntax.NounStitch && h.groups(noun.Stitch) {
+		return h.limitOfGroups(n, noun)
+	}
 	i := len(h.base)
 	for i > 0 && n > 0 {
 		i--
 		if h.accepts(h.stitch(h.base[i]), noun) {
 			n--
 		}
+	}
+	return i
+}
+
+// limitOfGroups is limit for groups of stitches, each of which is left whole. Where
+// there are not so many, how far is not known.
+func (h *hand) limitOfGroups(n int, noun syntax.Noun) int {
+	unnamed := h.unnamedGroups(noun.Stitch)
+	i, object := len(h.base), 0
+	for ; i > 0; i-- {
+		s := h.stitch(h.base[i-1])
+		if n == 0 && s.Object != object {
+			return i
+		}
+		if s.Object > 0 && s.Object != object && (unnamed || h.accepts(s, noun)) {
+			object, n = s.Object, n-1
+		}
+	}
+	if n > 0 {
+		h.lose()
 	}
 	return i
 }

@@ -716,7 +716,11 @@ func (h *hand) sameAgain(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		}
 	}
 	h.sameKind(p.Noun)
+	from, home := len(h.row), h.comesHome(k)
 	h.worked(func() { h.into(k, own, n, h.held) })
+	if home {
+		h.leaving = h.leaving.and(run{from, len(h.row)})
+	}
 }
 
 // sameKind sees that the `same sp` is a space, where the row below has any: else

@@ -29,6 +29,11 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 		total := named
 		switch {
 		case named > 0:
+		case ref.Long.Written():
+			total = ref.Long.At(k.size)
+			if ref.InAll {
+				total = max(1, total-k.number)
+			}
 		case ref.Limit == syntax.Measured:
 			total = k.rowsTo(row, len(list))
 		default:
@@ -190,7 +195,14 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 	var out []unit
 	k.leans = true
 	ended := false
-	for _, p := range k.fabric.called(ref.Piece) {
+	pieces := k.fabric.called(ref.Piece)
+	if ref.UpTo != "" {
+		pieces = k.fabric.upTo(pieces, ref.UpTo)
+		if len(pieces) == 0 {
+			return nil, false // how far `until it measures 20 cm` is, is not known
+		}
+	}
+	for _, p := range pieces {
 		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}}
 		for _, r := range p.Rows {
 			units, ok := other.units(r)
@@ -238,6 +250,17 @@ func (f *Fabric) called(name string) []*Piece {
 		}
 	}
 	return under
+}
+
+// upTo is the first of some pieces and those after it, as far as one whose name has
+// the same ideas; none where there is no such piece.
+func (f *Fabric) upTo(of []*Piece, name string) []*Piece {
+	if len(of) == 0 {
+		return nil
+	}
+	from := slices.Index(f.Pieces, of[0])
+	to := slices.IndexFunc(f.Pieces[from:], func(p *Piece) bool { return syntax.Ideas(p.Tree.Name) == name })
+	return f.Pieces[from : from+max(0, to)]
 }
 
 // marked tells whether a mark that other pieces refer to stands in a row.

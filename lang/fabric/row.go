@@ -20,7 +20,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	}
 	if h.base != nil && !h.laid && !h.keeps {
 		if !h.round && !h.turned && !h.notTurned || h.turned {
-			h.base = reverse(h.base)
+			h.base, h.outline = reverse(h.base), reverse(h.outline)
 			h.reversed = true
 		}
 		h.laid = true
@@ -153,7 +153,7 @@ func (h *hand) leftOver() {
 		sp := syntax.Noun{Kind: syntax.NounSpace}
 		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
 	}
-	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() || h.partOfRing() {
+	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() || h.partOfRing() || h.leavesSlips() {
 		return
 	}
 	if h.filling != nil && f.Name == "" && h.whole() {
@@ -188,6 +188,15 @@ func (h *hand) closesOver(f Fault) bool {
 		return f.N <= spaces
 	}
 	return f.N <= stitches
+}
+
+// leavesSlips tells whether a row leaves nothing but the slip stitches that led to
+// where the one below began: `sl st in first 3 sts, sc in next 14 sts`, turned.
+func (h *hand) leavesSlips() bool {
+	return !h.round && h.at > 0 && !slices.ContainsFunc(h.base[h.at:h.end], func(i int) bool {
+		s := h.stitch(i)
+		return s.IsSpace() || s.Kind.Class != stitch.Slip
+	})
 }
 
 // partOfRing tells whether a row is worked along the chains of a ring and turned,
@@ -250,6 +259,11 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 		}
 	}
 	h.stated = stated
+	clauses = h.wholeRow(clauses)
+	h.overBranches()
+	if h.increases = h.mayIncrease(clauses, stated); h.increases {
+		h.met |= ReadNumberInOne
+	}
 	h.main = h.mainFor(clauses)
 	from := h.lineRepeats(clauses, last)
 	for i, c := range clauses {
@@ -294,6 +308,35 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	o.tally.Ahead = ahead
 	o.stated = stated
 	return o
+}
+
+// wholeRow reads a row whose only step is a stitch, with no number and no place, as one
+// in each stitch: `Rnd 6: sc (36)`.
+func (h *hand) wholeRow(clauses []syntax.Clause) []syntax.Clause {
+	only := -1
+	for i := range clauses {
+		if !worksOn(clauses[i : i+1]) {
+			continue
+		}
+		w, ok := clauses[i].Node.(*syntax.Work)
+		if k := h.firstStitch(clauses[i : i+1]); only >= 0 || !ok || k == nil || k.Class != stitch.Plain || !isBare(w) {
+			return clauses
+		}
+		only = i
+	}
+	if only < 0 || h.plainLine || len(h.base) < 2 || h.at > 0 {
+		return clauses
+	}
+	out := slices.Clone(clauses)
+	w := *clauses[only].Node.(*syntax.Work)
+	w.Places = []syntax.Place{{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}}}
+	out[only].Node = &w
+	return out
+}
+
+// isBare tells a stitch of which nothing more is said.
+func isBare(w *syntax.Work) bool {
+	return len(w.Places) == 0 && !w.Number.Written() && !w.Times.Written() && !w.Joins && !w.HeldBack && !w.Between.Chains.Written()
 }
 
 // lineRepeats gives the clause from which a row is repeated where its last
@@ -476,7 +519,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 	}
 	if stated != nil && t.Works {
 		for _, p := range stated.Parts {
-			t.Compared = append(t.Compared, h.counted(h.compare(p, &t, stated), p.Noun, &t))
+			t.Compared = append(t.Compared, h.counted(h.compareEither(p, &t, stated), p.Noun, &t))
 		}
 	}
 	if h.trusting || h.ofOneRepeat(t.Compared) {
@@ -542,6 +585,29 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	c.Result = Disagrees
 	if c.Made == c.Stated {
 		c.Result = Agrees
+	}
+	return c
+}
+
+// compareEither compares a part of a stated count that may count the stitches of
+// the row's branches or leave them out: both are common practice.
+func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
+	c := h.compare(p, t, stated)
+	own := h.offBranches()
+	if c.Result != Disagrees || len(own) == len(h.row) {
+		return c
+	}
+	stem, along := *h, *t
+	stem.row, along.Made, along.Chains = own, 0, 0
+	for _, i := range own {
+		s := h.stitch(i)
+		along.Chains += s.Chains
+		if !s.IsSpace() {
+			along.Made++
+		}
+	}
+	if other := stem.compare(p, &along, stated); other.Result == Agrees {
+		return other
 	}
 	return c
 }

@@ -527,9 +527,33 @@ func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 		h.settle(k)
 		h.at, h.full = h.end, true
 		h.make(k, "", n, -1, 1)
+	case n > 1 && n <= mostInOne && h.nested && h.increases && own == nil && h.choose&ReadNumberInOne != 0:
+		h.nextPlaces(k, own, n, 1, syntax.Noun{})
 	default:
 		h.nextPlaces(k, own, 1, n, syntax.Noun{})
 	}
+}
+
+// mostInOne is the most stitches that a number alone may put in one stitch; common
+// practice.
+const mostInOne = 3
+
+// mayIncrease tells whether a row that states its count repeats nothing but numbers of
+// stitches: where only that comes out, they are increases.
+func (h *hand) mayIncrease(clauses []syntax.Clause, stated *syntax.Total) bool {
+	plain, repeats := stated != nil, false
+	syntax.Walk(clauses, func(c syntax.Clause) {
+		switch n := c.Node.(type) {
+		case *syntax.Work:
+			k, own := h.words.stitch(n.Stitch)
+			plain = plain && own == nil && k != nil && k.Class == stitch.Plain && len(n.Places) == 0
+		case *syntax.Repeat:
+			repeats = true
+		case *syntax.Group, *syntax.Skip, *syntax.Bracket:
+			plain = false
+		}
+	})
+	return plain && repeats
 }
 
 // allInRing tells whether the stitches of a first round go into the ring where

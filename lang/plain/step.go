@@ -319,6 +319,9 @@ func (s *speaker) rows(n *syntax.Rows) string {
 	}
 	out += numbered(" the last ", n.Last) + when(n.Last.Written(), " rows")
 	out += after(" what was said of ", n.Piece) + numbered(" as far as row ", n.PieceRow) + after(" as far as ", n.Mark)
+	if n.Long.Written() {
+		out += ", one after the other, " + when(n.InAll, "until there are ") + when(!n.InAll, "for ") + amount(n.Long, "row")
+	}
 	if n.Limit != syntax.Times || !n.Number.Equal(syntax.One(1)) {
 		out += s.limit(", ", n.Limit, n.Number, syntax.Place{})
 	}

@@ -92,6 +92,10 @@ func (f *folder) clause(c Clause) {
 			f.listed(from, c, n, true)
 			return
 		}
+	case *Skip:
+		if f.startsIn(c, n.Place) {
+			return
+		}
 	case *Leave:
 		f.leaves(n.Place)
 	case *Join:

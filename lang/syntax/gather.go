@@ -167,3 +167,21 @@ func held(c Clause, w *Work) Clause {
 	c.Node = &with
 	return c
 }
+
+// startsIn gives the chain that stitches begin in to those it is said of after them:
+// `sc in each ch across, starting in 2nd ch from hook`.
+func (f *folder) startsIn(c Clause, skipped Place) bool {
+	k := len(f.out)
+	if skipped.From != FromHook || k == 0 || f.starred() || f.out[k-1].Sep != SepComma {
+		return false
+	}
+	w, ok := f.out[k-1].Node.(*Work)
+	if !ok || len(w.Places) != 1 || !w.Places[0].Each || w.Places[0].From != FromHere {
+		return false
+	}
+	with := *w
+	first := Place{Pick: PickNth, Nth: skipped.Number.At(0) + 1, Noun: skipped.Noun, From: FromHook}
+	with.Places = []Place{first, w.Places[0]}
+	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &with}
+	return true
+}

@@ -643,11 +643,14 @@ type gRows struct {
 	Last   bool     `parser:"( 'work' )? ( 'rep' | 'as' | 'same' | 'previous' )+ ( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
 	Row    bool     `parser:"| @( 'row' | 'rnd' )"`
-	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' )? @@ )* )?"`
+	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* Comma? )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`
 	Piece  *gPiece  `parser:"| @@"`
-	Mark   string   `parser:"  ( ( 'to' | 'until' ) ( 'row' | 'rnd' | @Star )"`
+	Mark   string   `parser:"  ( ( ( 'to' | 'until' ) ( ( 'end' 'of' )? ( 'row' | 'rnd' | 'rowend' ) | @Star ) | 'across' ( ?= Number ) )"`
 	PieceN *gNum    `parser:"  @@? )? )"`
+	Long   *gNum    `parser:"( 'for' 'next'? ( @@ 'more'? ( 'row' | 'rnd' ) 'more'?"`
+	AllN   *gNum    `parser:"  | 'have' 'of'? @@ ( 'row' | 'rnd' ) ) 'have'? ( ?= EOF )"`
+	UntilN *gNum    `parser:"| ( 'until' | 'to' ) ( ( 'have' | 'work' )* @@ ( 'row' | 'rnd' ) ( 'have' | 'work' | 'made' )* | ( 'end' 'of' )? ( 'row' | 'rnd' | 'rowend' ) @@ 'made'? ) ( ?= EOF ) | 'across' @@ ( ?= EOF ) )?"`
 	Times  *gTimesN `parser:"@@?"`
 	Until  bool     `parser:"@( 'until' | 'to' | 'for' )?"`
 	Rest   []string `parser:"@( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign | Enclosed | Period | Star )*"`

@@ -180,3 +180,25 @@ func emphasis(tokens []Token) {
 		}
 	}
 }
+
+// setApart reads a stated count in bold, or between strokes, as one in brackets: `join.
+// **24 sts**`, `join /24 sts/`.
+func setApart(tokens []Token) {
+	for i := range tokens {
+		bold := tokens[i].Kind == Star && tokens[i].Canon == "**" && (i == 0 || separates(tokens[i-1]))
+		stroke := tokens[i].Kind == Sign && tokens[i].Canon == "/"
+		if !bold && !stroke {
+			continue
+		}
+		inside := slices.IndexFunc(tokens[i+1:], func(t Token) bool { return t.Kind == tokens[i].Kind && t.Canon == tokens[i].Canon })
+		if inside < 1 {
+			continue
+		}
+		end := i + 1 + inside
+		hugs := tokens[i].Span.End == tokens[i+1].Span.Start && tokens[end-1].Span.End == tokens[end].Span.Start
+		last := end == len(tokens)-1 || separates(tokens[end+1])
+		if hugs && last && asTotal(tokens[i+1:end]) != nil {
+			tokens[i].Kind, tokens[end].Kind = Open, Close
+		}
+	}
+}

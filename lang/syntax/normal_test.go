@@ -235,7 +235,7 @@ func normalRows(n *syntax.Rows) string {
 	}
 	times := normalLimit(n.Limit, n.Number, syntax.Place{})
 	return words("rows", strings.Join(spans, ","), num("last ", n.Last), after("of", n.Piece), num("to row ", n.PieceRow), after("to mark", n.Mark),
-		when(times != "1 in all", times), when(n.Changed, "changed"))
+		when(times != "1 in all", times), num("over so many rows ", n.Long), when(n.InAll, "in all"), when(n.Changed, "changed"), after("up to", n.UpTo))
 }
 
 func normalParts(parts []syntax.Part) string {

@@ -299,7 +299,7 @@ func (r *reader) clause(g *gClause) Node {
 		return &Remark{}
 	case g.Start != nil:
 		if nth := r.ordinal(g.Start.At); nth > 1 {
-			return &Skip{Place: Place{Number: One(nth - 1), Noun: Noun{Kind: NounChain, Word: "ch"}}}
+			return &Skip{Place: Place{Number: One(nth - 1), Noun: Noun{Kind: NounChain, Word: "ch"}, From: FromHook}}
 		}
 		return &Remark{}
 	case g.Long != nil:
@@ -556,11 +556,22 @@ func (r *reader) rows(g *gRows) Node {
 			out.Limit = More
 		}
 	}
+	for _, all := range [...]*gNum{g.AllN, g.UntilN} {
+		if all != nil {
+			out.Long, out.InAll = r.num(all), true
+		}
+	}
+	if g.Long != nil {
+		out.Long = r.num(g.Long)
+	}
 	switch {
 	case g.Until:
 		out.Limit = Measured
 	case len(g.Rest) > 0:
 		out.Changed = true
+	}
+	if g.Until && g.Piece != nil {
+		out.UpTo = ideas(r.tokens[g.Piece.Pos.Offset:], func(t *Token) bool { return t.Canon == "to" || t.Canon == "until" || t.Canon == "for" })
 	}
 	return out
 }

@@ -42,6 +42,7 @@ type builder struct {
 func build(tokens []Token) ([]Clause, []Problem) {
 	crosses(tokens)
 	emphasis(tokens)
+	setApart(tokens)
 	b := &builder{tokens: tokens}
 	b.pair()
 	clauses := b.list(0, len(tokens), 0)
@@ -172,6 +173,11 @@ func (l *lister) token(i, hi int) int {
 		if l.lead() || l.heading() {
 			break
 		}
+		if l.ends() && asTotal(l.b.tokens[i+1:hi]) != nil {
+			l.flush(SepComma)
+			l.counting = true // `join: 16 sc and 16 ch-5 sps`
+			break
+		}
 		if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
 			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Remark{}}) // `corner: …` says how it goes
 			l.flat = nil
@@ -230,6 +236,9 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma) // `1 dc in each tr to end working last dc in top of 3 ch`
 			break
 		}
+		if t.Kind == Word && t.Canon == "beg" && l.startsIn(i, hi) {
+			l.flush(SepComma) // `sc in each ch across starting with 2nd ch from hook`
+		}
 		if t.Kind == Word && t.Canon == "until" && l.goesOn() && i+1 < hi && l.b.tokens[i+1].Canon == "have" {
 			l.flush(SepComma) // `continue in this manner until there are 60 sts`
 		}
@@ -239,6 +248,18 @@ func (l *lister) token(i, hi int) int {
 		l.flat = append(l.flat, t)
 	}
 	return i
+}
+
+// ends tells whether the words collected end a row: it is joined, turned or left open.
+func (l *lister) ends() bool {
+	if len(l.flat) == 0 {
+		return false
+	}
+	switch clauses.read(l.flat).(type) {
+	case *Join, *Turn, *NoJoin, *Finish:
+		return true
+	}
+	return false
 }
 
 // lead takes words before a colon that say how often what comes is worked: `4 times: sc
@@ -293,6 +314,20 @@ func named(tokens []Token) bool {
 		}
 	}
 	return true
+}
+
+// startsIn tells whether the words from token i on say in which chain the stitches
+// before them begin.
+func (l *lister) startsIn(i, hi int) bool {
+	end := i
+	for end < hi && !separates(l.b.tokens[end]) {
+		end++
+	}
+	if len(l.flat) == 0 || end-i > 8 {
+		return false
+	}
+	skip, ok := clauses.read(l.b.tokens[i:end]).(*Skip)
+	return ok && skip.Place.From == FromHook
 }
 
 // goesOn tells whether the clause so far says to go on as before.

@@ -85,6 +85,7 @@ type rawToken struct {
 func Lex(text string, base int, vocab *Vocabulary) []Token {
 	l := scanner{text: text, base: base, vocab: vocab, raw: make([]rawToken, 0, len(text)/4+4), hashes: strings.Contains(text, "from #")}
 	l.scan()
+	l.cutLoops()
 	return l.nameBranches(l.group())
 }
 

@@ -326,6 +326,13 @@ type Rows struct {
 	Limit    Limit
 	Number   Num
 	Changed  bool // `same as Row 3, but …`
+	// Long is over how many rows those named go, in turn: `rep Row 2 for 8 more rows`.
+	// Where InAll is set, it counts all that the piece has then: `until there are 20 rows`.
+	Long  Num
+	InAll bool
+	// UpTo names the part of the piece referred to that is no longer worked, as Ideas
+	// has it: `work as Back to armhole shaping`.
+	UpTo string
 }
 
 // RowSpan is a run of row numbers.

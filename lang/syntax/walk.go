@@ -159,3 +159,25 @@ func sameBut[N any](a, b N, without func(*N)) bool {
 	without(&b)
 	return reflect.DeepEqual(a, b)
 }
+
+// Ideas spells the words of a text as the grammar knows them, for comparing names that
+// are written in several ways.
+func Ideas(text string) string {
+	return ideas(Lex(text, 0, Standard()), nil)
+}
+
+// ideas spells tokens that stand after one of a kind, or all.
+func ideas(tokens []Token, after func(*Token) bool) string {
+	var out []string
+	for i := range tokens {
+		switch t := &tokens[i]; {
+		case after != nil:
+			if after(t) {
+				after = nil
+			}
+		case t.Kind != Word || t.Canon != "":
+			out = append(out, t.Canon)
+		}
+	}
+	return strings.Join(out, " ")
+}
