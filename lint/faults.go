@@ -70,7 +70,7 @@ func inBranch(f fabric.Fault) bool {
 // absentBelow tells whether a stitch that is asked for is neither made in the row
 // below nor stated there. That row may have a wrong count and nothing else.
 func absentBelow(row *fabric.Row, size int, f fabric.Fault) bool {
-	below := row.Before()
+	below := row.Below(size)
 	if f.Kind != fabric.PlaceAbsent || f.Name == "" || below == nil || below.Stated == nil {
 		return false
 	}

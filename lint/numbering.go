@@ -60,7 +60,7 @@ func slips(piece *fabric.Piece) []slip {
 func numberedRows(piece *fabric.Piece) []*fabric.Row {
 	var out []*fabric.Row
 	for _, row := range piece.Rows {
-		if row.Tree.Label.Kind == syntax.Numbered && !slices.ContainsFunc(row.Tree.Label.Numbers, bySize) {
+		if row.Tree.Label.Kind == syntax.Numbered && row.Tree.Only == nil && !slices.ContainsFunc(row.Tree.Label.Numbers, bySize) {
 			out = append(out, row)
 		}
 	}
@@ -109,7 +109,7 @@ func sizeSlips(piece *fabric.Piece, sizes int) []sizeSlip {
 func followsBySize(a, b *fabric.Row, sizes int) bool {
 	lists := slices.Concat(a.Tree.Label.Numbers, b.Tree.Label.Numbers)
 	short := func(n syntax.Num) bool { return n.PerSize() && len(n.Vals) != sizes }
-	return slices.ContainsFunc(lists, bySize) && a.Tree.Label.Round == b.Tree.Label.Round &&
+	return a.Tree.Only == nil && b.Tree.Only == nil && slices.ContainsFunc(lists, bySize) && a.Tree.Label.Round == b.Tree.Label.Round &&
 		!slices.ContainsFunc(lists, func(s syntax.RowSpan) bool { return short(s.From) || short(s.To) }) &&
 		!slices.ContainsFunc(between(a, b), restarts) && !unlabelledWork(a, b)
 }
@@ -181,10 +181,10 @@ func afresh(a, b *fabric.Row) bool {
 func afreshSince(a, b *fabric.Row) bool { return slices.ContainsFunc(between(a, b), restarts) }
 
 // restarts tells a line after which nobody can say what the next number is:
-// it ends or joins a yarn, or works rows without numbering them.
+// it ends or joins a yarn, works rows without numbering them, or is of some sizes only.
 func restarts(row *fabric.Row) bool {
 	r := row.Tree
-	if r.Label.Kind == syntax.NextRow || r.Label.Kind == syntax.Numbered && slices.ContainsFunc(r.Label.Numbers, bySize) {
+	if r.Only != nil || r.Label.Kind == syntax.NextRow || r.Label.Kind == syntax.Numbered && slices.ContainsFunc(r.Label.Numbers, bySize) {
 		return true
 	}
 	if r.Label.Kind == syntax.Unlabelled && (has[*syntax.Rows](r) || has[*syntax.Even](r) || has[*syntax.Finish](r)) {

@@ -61,7 +61,7 @@ func checkCountMismatch(p *Pass) {
 		if r := leftOver(row, off.sizes[0]); r != nil {
 			f.Related = append(f.Related, *r)
 		}
-		if below := row.Before(); below != nil && below.Tallies[off.sizes[0]].Known {
+		if below := row.Below(off.sizes[0]); below != nil && below.Tallies[off.sizes[0]].Known {
 			f.Related = append(f.Related, Related{headSpan(below.Tree), "the row below makes " + madeText(below)})
 		}
 		p.inSizes(off.sizes, f)

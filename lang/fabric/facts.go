@@ -213,13 +213,18 @@ func (r *Row) Agrees() Agreement {
 
 // Before and After give the nearest row of the piece that works stitches, nil
 // for none.
-func (r *Row) Before() *Row { return r.neighbour(-1) }
-func (r *Row) After() *Row  { return r.neighbour(+1) }
+func (r *Row) Before() *Row { return r.neighbour(-1, (*Row).Works) }
+func (r *Row) After() *Row  { return r.neighbour(+1, (*Row).Works) }
 
-func (r *Row) neighbour(step int) *Row {
+// Below is the nearest row before it that works stitches in a size, nil for none.
+func (r *Row) Below(size int) *Row {
+	return r.neighbour(-1, func(b *Row) bool { return b.Works() && b.Tree.HasSize(size) })
+}
+
+func (r *Row) neighbour(step int, is func(*Row) bool) *Row {
 	list := r.Piece.Rows
 	for i := r.Index + step; i >= 0 && i < len(list); i += step {
-		if list[i].Works() {
+		if is(list[i]) {
 			return list[i]
 		}
 	}

@@ -283,6 +283,10 @@ func (c crew) instruction(row *Row) {
 // begin makes ready to work an instruction, nil where its rows cannot be
 // told.
 func (k *worker) begin(row *Row) *job {
+	if !row.Tree.HasSize(k.size) {
+		row.Tallies[k.size] = skipped(row.Stated)
+		return nil
+	}
 	if k.h.made() >= maxPiece {
 		row.Tallies[k.size].Works = true // refused with the row that met the bound
 		return nil
@@ -305,6 +309,17 @@ func (k *worker) begin(row *Row) *job {
 	k.h.goesOn, k.h.goesRound = k.followed(row)
 	k.h.goesOn = k.h.goesOn && len(units) == 1
 	return &job{worker: k, units: units, before: k.h.rowMade}
+}
+
+// skipped is what a row comes to in a size that does not have it.
+func skipped(stated *syntax.Total) Tally {
+	t := Tally{Known: true}
+	if stated != nil {
+		for range stated.Parts {
+			t.Compared = append(t.Compared, Compared{Result: Uncheckable})
+		}
+	}
+	return t
 }
 
 // workUnit works the ith row that an instruction stands for, in every size

@@ -303,6 +303,8 @@ func (h *hand) onPieces(k *stitch.Stitch, own *ownStitch, n int, numbered bool, 
 	switch chains := p.Noun.Kind == syntax.NounChain || p.Noun.Kind == syntax.NounOther; {
 	case p.Number.Written():
 		n *= p.Number.At(h.size)
+	case p.Each && !chains && h.comingCount() > 0:
+		n *= h.comingCount()
 	case numbered, p.Pick == syntax.PickSame, p.Pick == syntax.PickLast, p.Pick == syntax.PickFirst, p.Pick == syntax.PickNext && !p.Each:
 	case chains && h.bridge > 0:
 		n *= h.bridge
@@ -311,6 +313,19 @@ func (h *hand) onPieces(k *stitch.Stitch, own *ownStitch, n int, numbered bool, 
 		return
 	}
 	h.makeRest(k, own, n, h.effectOf(k))
+}
+
+// comingCount is the number of stitches that the next words state, 0 where they state
+// none: `sc around first leg (12), ch 3`.
+func (h *hand) comingCount() int {
+	if len(h.coming) == 0 {
+		return 0
+	}
+	t, ok := h.coming[0].Node.(*syntax.Total)
+	if !ok || len(t.Parts) != 1 || len(h.coming) == 1 {
+		return 0
+	}
+	return t.Parts[0].Number.At(h.size)
 }
 
 // inMarked works into the next marked stitch.
@@ -948,7 +963,11 @@ func (h *hand) eachToLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.
 // landmarkOf is the place that an extent ends before, -1 for none.
 func (h *hand) landmarkOf(to syntax.ToLimit) int {
 	if to.Kind == syntax.ToMarker {
-		return h.marked()
+		i := h.marked()
+		if short := to.Number.At(h.size); i >= 0 && short > 0 {
+			i = max(h.at, i-short) // `to within 2 sts of marker`
+		}
+		return i
 	}
 	for i := h.at; i < h.end; i++ {
 		if h.accepts(h.stitch(h.base[i]), to.Noun) {

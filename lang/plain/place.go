@@ -121,6 +121,9 @@ func (s *speaker) extent(p syntax.Place, each bool) string {
 	case syntax.ToLastN:
 		return " before the last " + s.things(p.To.Number, p.To.Noun)
 	case syntax.ToMarker:
+		if p.To.Number.Written() {
+			return " to " + amount(p.To.Number, "stitch") + " before the marker"
+		}
 		return " before the marker"
 	case syntax.ToNext:
 		return " before the next " + s.noun(p.To.Noun)

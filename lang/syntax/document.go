@@ -33,9 +33,10 @@ func ReadAfter(before *File, text *source.Text) *File {
 type document struct {
 	file    *File
 	blocks  []block
-	inField []block // definitions that stand in a field's value
-	section string  // the header section that lines now belong to
-	started bool    // an instruction has been met
+	inField []block     // definitions that stand in a field's value
+	section string      // the header section that lines now belong to
+	started bool        // an instruction has been met
+	words   *Vocabulary // of the instructions that are read now: all sizes have them, or some
 
 	known *File // an earlier reading, nil for none
 	edit  edit  // what is new since then
@@ -49,6 +50,7 @@ const (
 	blockHeading
 	blockDefinition
 	blockProse
+	blockSizes // it says which sizes have what follows
 )
 
 // block is a line with the lines that continue it.
@@ -175,6 +177,8 @@ func (d *document) line(line, trimmed string, span source.Span) {
 		d.add(block{kind: blockProse, span: span})
 	case fence.MatchString(trimmed), rule.MatchString(trimmed), pageNumber.MatchString(trimmed), leader.MatchString(trimmed), anchor.MatchString(trimmed):
 		d.add(block{kind: blockProse, span: span})
+	case sizeLine.MatchString(trimmed):
+		d.add(block{kind: blockSizes, span: span})
 	case d.underlined(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)
 	case d.heading(line, trimmed, span):
@@ -276,11 +280,12 @@ func (d *document) vocabulary() {
 	switch {
 	case len(words) == 0 && len(d.file.Sizes) == 0:
 		d.file.Vocab = Standard()
-	case d.known != nil && slices.Equal(words, d.known.lines.words) && len(d.file.Sizes) == d.known.Vocab.Sizes:
+	case d.known != nil && slices.Equal(words, d.known.lines.words) && slices.Equal(d.file.Sizes, d.known.Vocab.names):
 		d.file.Vocab = d.known.Vocab
 	default:
-		d.file.Vocab = Standard().Defining(words, len(d.file.Sizes))
+		d.file.Vocab = Standard().Defining(words, d.file.Sizes)
 	}
+	d.words = d.file.Vocab
 }
 
 // ownWords are the words that the pattern defines, and what its branches are called.
@@ -345,7 +350,10 @@ func (d *document) readAll() {
 			d.prose(b.span, b.digest.turning)
 		case blockDefinition:
 			d.readDefinition(b)
+		case blockSizes:
+			d.sizesOf(b)
 		case blockHeading:
+			d.words = d.file.Vocab
 			d.startPiece(b)
 		case blockText:
 			d.readText(b)
@@ -363,20 +371,29 @@ func (d *document) readAll() {
 }
 
 // Reread reads other words for a row of the file, in the file's own vocabulary.
-func (f *File) Reread(row *Row, text string) *Row { return readRow(text, row.At, f.Vocab) }
+func (f *File) Reread(row *Row, text string) *Row {
+	return readRow(text, row.At, f.Vocab.forSizes(row.Only))
+}
 
 // readRow reads the instruction that stands at an offset of its file.
 func readRow(text string, at int, vocab *Vocabulary) *Row {
-	r := &Instruction{Text: text, Tokens: Lex(text, 0, vocab)}
-	label, n := readLabel(r.Tokens, r.Text)
+	only, length, some := picked(text, vocab.names)
+	if some {
+		vocab = vocab.forSizes(only)
+	}
+	r := &Instruction{Text: text, Tokens: lexFor(text, vocab), Only: vocab.only}
+	lead, from := leadClause(r.Tokens, length)
+	r.Clauses = lead
+	label, n := readLabel(r.Tokens[from:], r.Text)
 	r.Label = label
 	if n > 0 {
-		if head := headingAfter(label, r.Tokens[n-1:], text); head > 0 {
-			r.Clauses = []Clause{{Span: source.Span{Start: r.Tokens[n].Span.Start, End: r.Tokens[n+head-1].Span.End}, Sep: SepStop, Node: &Remark{}}}
+		if head := headingAfter(label, r.Tokens[from+n-1:], text); head > 0 {
+			at := from + n
+			r.Clauses = append(r.Clauses, Clause{Span: source.Span{Start: r.Tokens[at].Span.Start, End: r.Tokens[at+head-1].Span.End}, Sep: SepStop, Node: &Remark{}})
 			n += head
 		}
 	}
-	clauses, problems := build(r.Tokens[n:])
+	clauses, problems := build(r.Tokens[from+n:])
 	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
 	return &Row{At: at, Instruction: r}
 }
@@ -384,12 +401,12 @@ func readRow(text string, at int, vocab *Vocabulary) *Row {
 // newRow reads one instruction in the words of the pattern. The row keeps its own
 // words, not the text of the whole file.
 func (d *document) newRow(span source.Span) *Row {
-	return readRow(strings.Clone(d.text(span)), span.Start, d.file.Vocab)
+	return readRow(strings.Clone(d.text(span)), span.Start, d.words)
 }
 
 // readText takes in the rows and the prose of a block.
 func (d *document) readText(b *block) {
-	b.digest = b.digest.in(d.file.Vocab, func() []part { return d.parts(b.span) })
+	b.digest = b.digest.in(d.words, func() []part { return d.parts(b.span) })
 	for _, p := range b.digest.parts {
 		span := p.span.Shift(b.span.Start)
 		if p.row == nil {

@@ -97,6 +97,8 @@ type Instruction struct {
 	Clauses []Clause
 	// Problems are faults of writing in this row.
 	Problems []Problem
+	// Only are the sizes, by index, that have the instruction; nil for all.
+	Only []int
 }
 
 // Span is the place of the whole instruction in the file.

@@ -51,7 +51,7 @@ func FuzzLex(f *testing.F) {
 		if len(text) > mostFuzzed {
 			return
 		}
-		vocab := syntax.Standard().Defining([]syntax.OwnWord{{Text: "wren's foot"}}, int(sizes))
+		vocab := syntax.Standard().Defining([]syntax.OwnWord{{Text: "wren's foot"}}, make([]string, sizes))
 		end := 0
 		for _, tok := range syntax.Lex(text, int(base), vocab) {
 			at := tok.Span.Shift(-int(base))

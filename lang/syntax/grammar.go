@@ -149,7 +149,8 @@ type gExtent struct {
 	Noun   *gNoun `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) )?"`
 	M      *gNum  `parser:"  | 'have'? @@"`
 	MNoun  *gNoun `parser:"    @@? ( 'remaining' | 'from' 'end' | 'of' 'end' | 'at' 'end' 'remaining'? )"`
-	Marker bool   `parser:"  | ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
+	Short  *gNum  `parser:"  | ( @@ 'st' ( 'of' | 'from' ) ( ?= ( 'next' | 'other' )? ( 'marker' | 'marked' ) ) )?"`
+	Marker bool   `parser:"    ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
 	Corner bool   `parser:"  | 'next'? @'corner'"`
 	Tch    bool   `parser:"  | @'tch'"`
 	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`

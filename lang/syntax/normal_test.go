@@ -280,7 +280,7 @@ func normalPlace(p syntax.Place) string {
 	case p.To.Kind == syntax.ToLastN:
 		to = words("to last", number(p.To.Number), orStitch(normalNoun(p.To.Noun)))
 	case p.To.Kind == syntax.ToMarker:
-		to = "to marker"
+		to = words("to", num("", p.To.Number), "marker")
 	case p.To.Kind == syntax.ToNext:
 		to = "to " + normalNoun(p.To.Noun)
 	case p.To.Kind == syntax.ToMeasure:

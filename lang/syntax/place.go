@@ -62,7 +62,7 @@ func (r *reader) places(gs []*gWhere) []Place {
 			case p.Loop != BothLoops && p.Empty():
 				last.Loop = p.Loop // `sc across in back loop`
 				continue
-			case g.Prep == "to" && p.To.Kind == ToNext && last.To.Kind == ToNothing && !last.Number.Written():
+			case g.Prep == "to" && (p.To.Kind == ToNext || p.To.Kind == ToMarker) && last.To.Kind == ToNothing && !last.Number.Written():
 				last.To, last.Each = p.To, true
 				continue
 			case (g.Prep == "" || g.Prep == "in" && p.Each && last.To.Kind == ToNothing) && last.Each && !last.Number.Written() &&
@@ -123,6 +123,9 @@ func (r *reader) place(g *gWhere) Place {
 	case "around":
 		p.Prep = AroundPost
 	}
+	if short := beforeMarker(g); short != nil {
+		return Place{Each: true, To: ToLimit{Kind: ToMarker, Number: r.num(short)}}
+	}
 	r.mods(&p, g.Mods)
 	if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "next" || m.Word == "each" }) {
 		p.Noun.Kind = NounSpace // `in next ch-3` of the row below
@@ -159,6 +162,17 @@ func (r *reader) place(g *gWhere) Place {
 		return Place{Each: true, To: ToLimit{Kind: ToNext, Noun: p.Noun}}
 	}
 	return p
+}
+
+// beforeMarker gives the number of `to 2 sts before marker`, nil for any other place.
+func beforeMarker(g *gWhere) *gNum {
+	if n := len(g.Mods); g.Prep != "to" || n < 4 || g.Mods[0].Number == nil || g.Mods[2].Word != "before" || g.Mods[n-1].Noun == nil {
+		return nil
+	}
+	if word := g.Mods[len(g.Mods)-1].Noun.Word; word != "marker" && word != "marked" {
+		return nil
+	}
+	return g.Mods[0].Number
 }
 
 // theNumber tells whether a number stands right behind `the`, and what it counts
@@ -269,6 +283,9 @@ func (r *reader) ofPiece(p *Place, g *gPieceOf) {
 		return
 	}
 	p.Elsewhere, p.Name, p.Prep = true, r.pieceName(g), In
+	if at := g.Pos.Offset; at > 0 && (r.tokens[at-1].Canon == "around" || r.tokens[at-1].Canon == "across") {
+		p.Each = true // `sc around first leg`
+	}
 }
 
 // pieceName is what a piece is called: a leg is no post there.

@@ -499,7 +499,7 @@ func (r *reader) extent(g *gExtent) ToLimit {
 		}
 		return to
 	case g.Marker:
-		return ToLimit{Kind: ToMarker}
+		return ToLimit{Kind: ToMarker, Number: r.num(g.Short)}
 	case g.Corner:
 		return ToLimit{Kind: ToNext, Noun: Noun{Kind: NounCorner}}
 	case g.Tch:

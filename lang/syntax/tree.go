@@ -571,9 +571,9 @@ const (
 	ToNothing ToKind = iota
 	ToTheEnd         // across, around
 	ToLastN          // to the last so many
-	ToMarker
-	ToNext    // to the next of a thing: a corner, a ch-1 sp
-	ToMeasure // until a length is reached
+	ToMarker         // to the marker, or to so many places before it
+	ToNext           // to the next of a thing: a corner, a ch-1 sp
+	ToMeasure        // until a length is reached
 )
 
 // ToLimit is how far an `each` goes.

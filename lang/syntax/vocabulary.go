@@ -22,6 +22,10 @@ type Vocabulary struct {
 	// Sizes is how many sizes the pattern is written for, 0 where it is not
 	// said. It decides whether `20 (24)` is one number for two sizes.
 	Sizes int
+	names []string // of the sizes
+	only  []int    // the sizes, by index, that the work has; nil for all
+	all   *Vocabulary
+	some  memo[*Vocabulary] // for work that only some sizes have
 }
 
 // wordNode is a node of a tree of words: the path from the root spells a
@@ -134,9 +138,9 @@ type OwnWord struct {
 }
 
 // Defining returns the vocabulary with a pattern's own stitch words added,
-// for a pattern of so many sizes.
-func (v *Vocabulary) Defining(words []OwnWord, sizes int) *Vocabulary {
-	w := &Vocabulary{trade: v.trade, Sizes: sizes}
+// for a pattern of the sizes named.
+func (v *Vocabulary) Defining(words []OwnWord, sizes []string) *Vocabulary {
+	w := &Vocabulary{trade: v.trade, Sizes: len(sizes), names: sizes}
 	for _, word := range words {
 		if w.own == nil {
 			w.own = &wordNode{}
@@ -195,6 +199,13 @@ func (l *scanner) group() []Token {
 			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
 			tokens = append(tokens, t)
 			i += n
+		case r.kind == Open && l.countList(i):
+			values, end := l.enclosed(i)
+			first, last := l.raw[i+1], l.raw[end-1]
+			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[first.start:last.end]}
+			t.Span.Start, t.Span.End = l.base+first.start, l.base+last.end
+			tokens = append(tokens, l.plain(i), t, l.plain(end))
+			i = end + 1
 		case r.kind == Open && l.loneList(i):
 			values, end := l.enclosed(i)
 			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[end].end]}
@@ -571,6 +582,23 @@ func (l *scanner) loneList(i int) bool {
 	return entry != nil && (entry.canon == "st" || entry.kind == Stitch || entry.canon == "times")
 }
 
+// countList tells the `(48, 54, 60)` that ends a row: the count of each size.
+func (l *scanner) countList(i int) bool {
+	if l.vocab.Sizes < 2 || i == 0 || l.raw[i-1].kind == Number {
+		return false
+	}
+	values, end := l.enclosed(i)
+	return len(values) == l.vocab.Sizes && (end+1 == len(l.raw) || end+2 == len(l.raw) && l.raw[end+1].kind == Period)
+}
+
+// plain is the token of raw token i alone.
+func (l *scanner) plain(i int) Token {
+	r := l.raw[i]
+	t := Token{Kind: r.kind, Canon: r.lower}
+	t.Span.Start, t.Span.End = l.base+r.start, l.base+r.end
+	return t
+}
+
 // ledList tells the `(102) 114 (126)` of a pattern in three sizes that names the
 // first in brackets.
 func (l *scanner) ledList(i int) bool {
@@ -585,7 +613,7 @@ func (l *scanner) ledList(i int) bool {
 // skips, from one that separates.
 func (l *scanner) dashList(i int) bool {
 	values, n := l.bracketed(i)
-	return n > 0 && len(values) > 0 && (len(values)+1 == l.vocab.Sizes || values[0] == None)
+	return n > 0 && len(values) > 0 && (len(values)+1 == l.vocab.Sizes || len(values)+1 == len(l.vocab.names) || values[0] == None)
 }
 
 // bracketed reads the `(91, 101, 111)` of `81 (91, 101, 111)`.

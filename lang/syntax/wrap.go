@@ -13,7 +13,7 @@ import (
 // of something.
 func (d *document) continues(line string, span source.Span) bool {
 	b := d.last()
-	if b == nil || b.kind == blockHeading {
+	if b == nil || b.kind == blockHeading || b.kind == blockSizes {
 		return false
 	}
 	trimmed := strings.TrimFunc(line, isBlank)

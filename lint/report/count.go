@@ -76,7 +76,8 @@ type CountRow struct {
 	Shape    []CountStrip   `json:"shape"`
 	Reading  []CountReading `json:"reading"`
 
-	bends string // how it bends, in words; "" where it does not
+	bends string              // how it bends, in words; "" where it does not
+	has   func(size int) bool // whether a size has it
 }
 
 // CountPart is one part of a stated count.
@@ -123,14 +124,13 @@ func countRow(a *lint.Analysis, row *fabric.Row) CountRow {
 		Label: row.Tree.Label.Name(), Line: line, Text: strings.Join(strings.Fields(row.Tree.Text), " "),
 		Works: row.Works(), Side: sideName(row.Side), Turned: row.Turned, Joined: row.Joined,
 		Running: make([]*int, len(row.Tallies)), Unread: []string{}, Branches: branches(row), Compared: []CountPart{},
-		Shape: shape(row),
+		Shape: shape(row), has: row.Tree.HasSize,
 	}
 	if words, bends := a.Shape(row); bends {
 		out.bends = words
 	}
-	below := row.Before()
 	for size := range row.Tallies {
-		t := &row.Tallies[size]
+		t, below := &row.Tallies[size], row.Below(size)
 		out.Repeats = append(out.Repeats, repeats(row, size))
 		out.Made = append(out.Made, known(t, t.Made))
 		var change *int
@@ -187,7 +187,7 @@ func (r *CountRow) compare(row *fabric.Row) {
 	for i, part := range row.Stated.Parts {
 		counted := CountPart{Name: partWord(part)}
 		for size := range row.Tallies {
-			counted.Stated = append(counted.Stated, part.Number.At(size))
+			counted.Stated = append(counted.Stated, statedAt(row, part, size))
 			var made *int
 			if c := row.Tallies[size].Compared; i < len(c) && c[i].Result != fabric.Uncheckable {
 				made = known(&row.Tallies[size], c[i].Made)
@@ -197,7 +197,7 @@ func (r *CountRow) compare(row *fabric.Row) {
 		r.Compared = append(r.Compared, counted)
 	}
 	r.Agreement = agreements(row)
-	r.Agrees = inAll(r.Agreement)
+	r.Agrees = inAll(row, r.Agreement)
 	r.Stated = statedStitches(row)
 }
 
@@ -236,13 +236,14 @@ func agreement(a fabric.Agreement) *bool {
 	return &met
 }
 
-// inAll tells whether something holds in every size: one in which it does not
-// decides, and one of which it is not known leaves it open.
-func inAll(sizes []*bool) *bool {
+// inAll tells whether something holds in every size that has the row: one in which it
+// does not decides, and one of which it is not known leaves it open.
+func inAll(row *fabric.Row, sizes []*bool) *bool {
 	all := new(bool)
 	*all = true
-	for _, holds := range sizes {
+	for size, holds := range sizes {
 		switch {
+		case !row.Tree.HasSize(size):
 		case holds == nil:
 			all = nil
 		case !*holds:
@@ -250,6 +251,15 @@ func inAll(sizes []*bool) *bool {
 		}
 	}
 	return all
+}
+
+// statedAt is what a part of a stated count says of a size: nothing where that skips
+// the row.
+func statedAt(row *fabric.Row, part syntax.Part, size int) int {
+	if !row.Tree.HasSize(size) {
+		return 0
+	}
+	return max(0, part.Number.At(size))
 }
 
 // statedStitches is the number of stitches that a row states, in each size.
@@ -261,7 +271,7 @@ func statedStitches(row *fabric.Row) []int {
 		stated, made := 0, 0
 		for i, part := range row.Stated.Parts {
 			if part.Noun.Kind == syntax.NounNone || part.Noun.Kind == syntax.NounAny {
-				stated, made = part.Number.At(size), row.Tallies[size].Made
+				stated, made = statedAt(row, part, size), row.Tallies[size].Made
 				break
 			}
 			if c := row.Tallies[size].Compared; part.Noun.Kind == syntax.NounStitch && i < len(c) {

@@ -59,12 +59,15 @@ func (c *Count) cells(r *CountRow, size int) []string {
 // it is not known to work none.
 func (r *CountRow) counts() bool { return r.Works || len(r.Unread) > 0 }
 
-// lines are what a row comes to in every size: one line where that is the
+// lines are what a row comes to in every size that has it: one line where that is the
 // same for all, else a line for each.
 func (c *Count) lines(r *CountRow) [][]string {
 	at := slices.IndexFunc(columns, func(c column) bool { return c.name == sizeColumn })
 	var out [][]string
 	for size := range r.Made {
+		if !r.has(size) {
+			continue
+		}
 		line := c.cells(r, size)
 		line[1], line[at] = source.Excerpt(line[1]), allSizes
 		out = append(out, line)
@@ -72,11 +75,15 @@ func (c *Count) lines(r *CountRow) [][]string {
 	switch {
 	case len(c.Sizes) < 2:
 		return [][]string{slices.Delete(out[0], at, at+1)}
-	case !slices.ContainsFunc(out, func(line []string) bool { return !slices.Equal(line, out[0]) }):
+	case len(out) == len(r.Made) && !slices.ContainsFunc(out, func(line []string) bool { return !slices.Equal(line, out[0]) }):
 		return out[:1]
 	}
-	for size := range out {
-		out[size][at] = c.Sizes[size]
+	next := 0
+	for size := range r.Made {
+		if r.has(size) {
+			out[next][at] = c.Sizes[size]
+			next++
+		}
 	}
 	return out
 }

@@ -91,7 +91,7 @@ func (c *Checked) tally(f *fabric.Fabric) {
 			continue
 		}
 		c.Counts.All++
-		switch agrees := inAll(agreements(row)); {
+		switch agrees := inAll(row, agreements(row)); {
 		case agrees == nil:
 			c.Counts.Unknown++
 		case *agrees:

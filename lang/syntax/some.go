@@ -1,0 +1,164 @@
+package syntax
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+
+	"stitchproof/lang/source"
+)
+
+// Work that only some sizes have: `Size L only: Row 3: …`, `Rows 5 and 6 (sizes M and L
+// only): …`, or a line of its own before all that it holds for.
+
+// onlyWords are what may stand beside the names of sizes where some are picked.
+var onlyWords = map[string]bool{"for": true, "the": true, "in": true, "size": true, "sizes": true, "only": true, "and": true, "&": true, "or": true}
+
+// sizeLine tells a line of its own that says for which sizes the next ones hold. What
+// the sizes are called is not known yet where lines are sorted.
+var sizeLine = regexp.MustCompile(`(?i)^[*_#\- ]*(?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;=]{1,40}? only|[^.:;=]{1,40}? sizes? only)[*_ ]*[:.]?[*_ ]*$`)
+
+// sizeLead takes such words before a colon or dash, or in brackets within a label.
+var (
+	sizeLead  = regexp.MustCompile(`(?i)^[*_ ]*((?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;,()]{1,40}|sizes? [^.:;]{1,40}? only|[^.:;]{1,40}? only))[*_ ]*(?:[:;—–]| - )[*_ ]*`)
+	sizeInner = regexp.MustCompile(`(?i)^[^:.;]{1,30}[(\[]([^()\[\]:;]{1,40} only)[)\]]\s*[:.]`)
+)
+
+// picked gives the sizes, by index, that the words before an instruction, or in its
+// label, pick, and how many bytes those before it take. all is set where they are all
+// sizes; ok where any are picked.
+func picked(text string, names []string) (only []int, length int, ok bool) {
+	if len(names) < 2 {
+		return nil, 0, false
+	}
+	if m := sizeLead.FindStringSubmatch(text); m != nil {
+		if only, ok := namedSizes(m[1], names); ok {
+			return only, len(m[0]), true
+		}
+	}
+	if m := sizeInner.FindStringSubmatch(text); m != nil {
+		only, ok := namedSizes(m[1], names)
+		return only, 0, ok && only != nil
+	}
+	return nil, 0, false
+}
+
+// namedSizes reads which sizes some words name: nil for all of them. It is false where
+// any word is no name of a size.
+func namedSizes(text string, names []string) (only []int, ok bool) {
+	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return strings.ContainsRune(" ,/()[]{}.:*_", r) })
+	words = slices.DeleteFunc(words, func(w string) bool { return onlyWords[w] })
+	if len(words) == 1 && (words[0] == "all" || words[0] == "both" || words[0] == "every") {
+		return nil, true
+	}
+	for len(words) > 0 {
+		i, n := oneSize(words, names)
+		if n == 0 {
+			return nil, false
+		}
+		only, words = append(only, i), words[n:]
+	}
+	slices.Sort(only)
+	only = slices.Compact(only)
+	return only, len(only) > 0
+}
+
+// oneSize finds the size that some words begin with, and how many of them name it.
+func oneSize(words, names []string) (index, length int) {
+	for i, name := range names {
+		spelled := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == ' ' || r == '.' })
+		if n := len(spelled); n > length && n <= len(words) && slices.EqualFunc(words[:n], spelled, sameSize) {
+			index, length = i, n
+		}
+	}
+	if length > 0 {
+		return index, length
+	}
+	switch words[0] {
+	case "smaller", "smallest", "first":
+		return 0, 1
+	case "larger", "largest", "last":
+		return len(names) - 1, 1
+	}
+	return 0, 0
+}
+
+// sameSize compares two words for a size, one of which may be the letter that it is
+// short for.
+func sameSize(a, b string) bool { return longSize(a) == longSize(b) }
+
+func longSize(word string) string {
+	if long, ok := sizeLetter[word]; ok {
+		return long
+	}
+	return word
+}
+
+// sizeLetter are the letters that sizes go by.
+var sizeLetter = map[string]string{"s": "small", "m": "medium", "l": "large", "sm": "small", "med": "medium", "lg": "large", "xl": "x-large", "xs": "x-small", "1x": "x-large"}
+
+// forSizes is the vocabulary for work that only some sizes have, where a list of numbers
+// has a value for each of those; for nil that for all.
+func (v *Vocabulary) forSizes(only []int) *Vocabulary {
+	all := v
+	if v.all != nil {
+		all = v.all
+	}
+	if only == nil {
+		return all
+	}
+	return all.some.of(fmt.Sprint(only), func() *Vocabulary {
+		return &Vocabulary{trade: all.trade, own: all.own, Sizes: len(only), names: all.names, only: only, all: all}
+	})
+}
+
+// lexFor cuts the words of an instruction for those sizes that have it: a list of as
+// many numbers gets none for the others.
+func lexFor(text string, vocab *Vocabulary) []Token {
+	tokens := Lex(text, 0, vocab)
+	if vocab.only == nil {
+		return tokens
+	}
+	for i := range tokens {
+		if t := &tokens[i]; t.Values.PerSize() && len(t.Values.Vals) == len(vocab.only) {
+			t.Values = t.Values.spread(vocab.only, len(vocab.names))
+			t.Written = fmt.Sprint(vocab.only)
+		}
+	}
+	return tokens
+}
+
+// spread gives a number that has a value for each of some sizes one for all of them.
+func (n Num) spread(only []int, sizes int) Num {
+	out := Num{Vals: make([]int, sizes)}
+	for i := range out.Vals {
+		out.Vals[i] = None
+	}
+	for i, size := range only {
+		out.Vals[size] = n.Vals[i]
+	}
+	return out
+}
+
+// sizesOf is a line of its own that says for which sizes the next ones hold.
+func (d *document) sizesOf(b *block) {
+	d.prose(b.span, nil)
+	if only, ok := namedSizes(strings.Trim(d.text(b.span), "#- \r\n"), d.file.Sizes); ok && len(d.file.Sizes) > 1 {
+		d.words = d.file.Vocab.forSizes(only)
+	}
+}
+
+// leadClause is the remark that words before the label of an instruction are.
+func leadClause(tokens []Token, length int) (clause []Clause, n int) {
+	for n < len(tokens) && tokens[n].Span.Start < length {
+		n++
+	}
+	if n == 0 {
+		return nil, 0
+	}
+	return []Clause{{Span: source.Span{Start: tokens[0].Span.Start, End: tokens[n-1].Span.End}, Sep: SepStop, Node: &Remark{}}}, n
+}
+
+// HasSize tells whether the instruction is worked in a size.
+func (r *Instruction) HasSize(size int) bool { return r.Only == nil || slices.Contains(r.Only, size) }
