@@ -441,6 +441,13 @@ func placesOf(node syntax.Node) []syntax.Place {
 // between works into gaps between stitches: one, or all that are left.
 func (h *hand) between(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.settle(k)
+	if m := p.Number.At(h.size); p.Each && p.Number.Written() && p.Noun.Kind == syntax.NounGroup {
+		for range m { // `3 dc in each of the next 2 spaces`, which are gaps
+			h.toGap(p)
+			h.inGap(k, own, n)
+		}
+		return
+	}
 	if p.Each || p.To.Kind != syntax.ToNothing {
 		if p.Noun.Kind == syntax.NounGroup {
 			h.eachGroupGap(k, own, n, p)

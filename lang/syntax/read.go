@@ -565,6 +565,8 @@ func (r *reader) rows(g *gRows) Node {
 		out.Long = r.num(g.Long)
 	}
 	switch {
+	case g.Until && slices.ContainsFunc(r.tokens[g.Pos.Offset:], func(t Token) bool { return t.Kind == Star }):
+		out.Changed = true // `repeat Row 3 to *`: how much of it that is, is not looked up
 	case g.Until:
 		out.Limit = Measured
 	case len(g.Rest) > 0:
