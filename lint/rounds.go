@@ -93,7 +93,7 @@ func (p *Pass) shapes(found func(d disc) (message string, ok bool)) {
 		if !ok {
 			continue
 		}
-		if message, ok := found(d); ok && !meantShape.In(p.said()) {
+		if message, ok := found(d); ok && !meantShape.MatchString(p.said()) {
 			p.Report(Finding{Span: headSpan(d.rounds[1].Tree), Message: message})
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"sync"
 
 	"stitchproof/lang/inflect"
 	"stitchproof/lang/nearest"
@@ -177,7 +178,7 @@ func misspelled(word string) bool {
 }
 
 // stitchWords are the single words that name stitches in full: treble, crochet.
-var stitchWords = func() func() []string {
+var stitchWords = sync.OnceValue(func() []string {
 	var words []string
 	for spelling := range stitch.Spellings() {
 		for word := range strings.FieldsSeq(spelling) {
@@ -187,8 +188,8 @@ var stitchWords = func() func() []string {
 		}
 	}
 	slices.Sort(words)
-	return func() []string { return words }
-}()
+	return words
+})
 
 // neighbourhood is the words that a slip of the pen may stand for, those that the
 // pattern uses first.

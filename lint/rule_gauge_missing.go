@@ -1,8 +1,7 @@
 package lint
 
 import (
-	"regexp"
-
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/syntax"
 )
 
@@ -35,7 +34,7 @@ Fasten off.
 }
 
 // lengthWord is a unit or a word for one.
-var lengthWord = regexp.MustCompile(`(?i)\d ?["”″]|\b(?:inch(?:es)?|ins?|cms?|mm|centimet(?:re|er)s?)\b`)
+var lengthWord = phrase.MustCompile(`(?i)\d ?["”″]|\b(?:inch(?:es)?|ins?|cms?|mm|centimet(?:re|er)s?)\b`)
 
 func checkGaugeMissing(p *Pass) {
 	for _, f := range p.File.Header {

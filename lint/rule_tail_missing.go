@@ -45,7 +45,7 @@ Fasten off. Sew the stalk to the cup.
 func checkTailMissing(p *Pass) {
 	sewn := sewnOn(p.said())
 	for _, piece := range p.Fabric.Pieces {
-		if piece.Tree.Name == "" || !namesPiece(sewn, piece.Tree.Name) || tailLeft.In(p.wordsOf(piece)) {
+		if piece.Tree.Name == "" || !namesPiece(sewn, piece.Tree.Name) || tailLeft.MatchString(p.wordsOf(piece)) {
 			continue
 		}
 		row, at := fastening(piece)

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -62,7 +63,7 @@ func checkYarnUnused(p *Pass) {
 }
 
 // ofBranch are letters that name a branch and no yarn.
-var ofBranch = regexp.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
+var ofBranch = phrase.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
 
 // saidOfYarns is everything but the header and the names of branches.
 func (p *Pass) saidOfYarns() string {

@@ -1,11 +1,11 @@
 package syntax
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -260,7 +260,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 }
 
 // behind takes an entry of a list that has the word behind what it is short for.
-var behind = regexp.MustCompile(`^[-•* ]*\pL[\pL ()-]+ \(([^()]{1,20}(?:\(s\))?)\)\.?$`)
+var behind = phrase.MustCompile(`^[-•* ]*\pL[\pL ()-]+ \(([^()]{1,20}(?:\(s\))?)\)\.?$`)
 
 // shortBehind tells an entry such as `chain (ch)`.
 func shortBehind(trimmed string) bool {

@@ -1,10 +1,10 @@
 package syntax
 
 import (
-	"regexp"
 	"strings"
 	"unicode"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -181,11 +181,11 @@ type runInHeading struct {
 var (
 	// headingMark is what may stand between a heading and its instruction: a
 	// stop, a dash, dots, how many to make.
-	headingMark = regexp.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
+	headingMark = phrase.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
 	// makeLast is the `– make 2` or `(make 2)` at the end of a heading.
-	makeLast = regexp.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `\))$`)
+	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `\))$`)
 	// howManyLast is the `(2)` at the end of a heading's name.
-	howManyLast = regexp.MustCompile(`\s*\([^()]{1,40}\)$`)
+	howManyLast = phrase.MustCompile(`\s*\([^()]{1,40}\)$`)
 )
 
 const (

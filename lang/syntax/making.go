@@ -1,9 +1,9 @@
 package syntax
 
 import (
-	"regexp"
 	"slices"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/stitch"
 )
 
@@ -13,7 +13,7 @@ import (
 
 // madeHere finds a word with what it is made of after it, and a place for that:
 // `Leaf (ch 4, dc2tog in first ch) in first st`.
-var madeHere = regexp.MustCompile(`(?:^|[,;:.*] *)(\pL{3,}) \(([^()]+)\) in (?:the |each |same |first |last |next |any )`)
+var madeHere = phrase.MustCompile(`(?:^|[,;:.*] *)(\pL{3,}) \(([^()]+)\) in (?:the |each |same |first |last |next |any )`)
 
 // madeNames lists the words of an instruction that name a stitch of the pattern's
 // own where it is first worked: ones that the trade does not know.

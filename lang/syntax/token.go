@@ -1,11 +1,11 @@
 package syntax
 
 import (
-	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 )
@@ -332,7 +332,7 @@ func (l *scanner) fractionBefore(at int) bool {
 }
 
 // angled begins with a count in angles: `<24 sts>`.
-var angled = regexp.MustCompile(`^<\d[^<>\n]*>`)
+var angled = phrase.MustCompile(`^<\d[^<>\n]*>`)
 
 func (l *scanner) punctuation(r rune, at int) Kind {
 	switch r {
