@@ -135,7 +135,7 @@ func (d *document) blank() {
 // labelled tells whether a line begins with the label of a row, not just a
 // name and a colon.
 func labelled(line string) bool {
-	label, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	label, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
 	return n > 0 && label.Kind != Named
 }
 
@@ -152,7 +152,7 @@ func beginsRow(line string) bool {
 // goesOnList tells the second or a later item of a numbered list. No work begins
 // with it: below a heading for notes it is one of them, whatever it speaks of.
 func goesOnList(line string) bool {
-	label, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	label, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
 	return n > 0 && label.Bare && label.First(0) > 1
 }
 
@@ -365,26 +365,31 @@ func (d *document) readAll() {
 // Reread reads other words for a row of the file, in the file's own vocabulary.
 func (f *File) Reread(row *Row, text string) *Row { return readRow(text, row.At, f.Vocab) }
 
-// readRow reads the instruction that stands at an offset of its file.
+// readRow reads the instruction that stands at an offset of its file. The row keeps
+// its own words, not the text of the whole file.
 func readRow(text string, at int, vocab *Vocabulary) *Row {
-	r := &Instruction{Text: text, Tokens: Lex(text, 0, vocab)}
-	label, n := readLabel(r.Tokens, r.Text)
-	r.Label = label
+	return &Row{At: at, Instruction: vocab.rows.of(text, func(text string) *Instruction { return readInstruction(text, vocab) })}
+}
+
+func readInstruction(text string, vocab *Vocabulary) *Instruction {
+	tokens := Lex(text, vocab)
+	label, n := readLabel(tokens, text)
+	r := &Instruction{Text: text, Label: label}
 	if n > 0 {
-		if head := headingAfter(label, r.Tokens[n-1:], text); head > 0 {
-			r.Clauses = []Clause{{Span: source.Span{Start: r.Tokens[n].Span.Start, End: r.Tokens[n+head-1].Span.End}, Sep: SepStop, Node: &Remark{}}}
+		if head := headingAfter(label, tokens[n-1:], text); head > 0 {
+			r.Clauses = []Clause{{Span: source.Span{Start: tokens[n].Span.Start, End: tokens[n+head-1].Span.End}, Sep: SepStop, Node: &Remark{}}}
 			n += head
 		}
 	}
+	r.Tokens = settled(tokens, n)
 	clauses, problems := build(r.Tokens[n:])
 	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
-	return &Row{At: at, Instruction: r}
+	return r
 }
 
-// newRow reads one instruction in the words of the pattern. The row keeps its own
-// words, not the text of the whole file.
+// newRow reads one instruction in the words of the pattern.
 func (d *document) newRow(span source.Span) *Row {
-	return readRow(strings.Clone(d.text(span)), span.Start, d.file.Vocab)
+	return readRow(d.text(span), span.Start, d.file.Vocab)
 }
 
 // readText takes in the rows and the prose of a block.
@@ -424,7 +429,7 @@ func (d *document) parts(block source.Span) []part {
 			continue
 		}
 		if r.Label.Bare && makesUp(r) {
-			r.Label = r.Label.ofItem() // `8. Fasten off.`
+			r.Instruction = r.asItem() // `8. Fasten off.`
 		}
 		if n := introduction(r); n > 0 {
 			add(source.Span{Start: span.Start, End: span.Start + n}, nil)
@@ -440,7 +445,7 @@ func (d *document) parts(block source.Span) []part {
 // rowsIn cuts a line that holds several labelled rows.
 func (d *document) rowsIn(span source.Span) []source.Span {
 	text := d.text(span)
-	tokens := Lex(text, 0, d.file.Vocab)
+	tokens := Lex(text, d.file.Vocab)
 	var out []source.Span
 	start := 0
 	for i := 1; i < len(tokens); i++ {

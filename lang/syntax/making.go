@@ -20,10 +20,10 @@ var madeHere = phrase.MustCompile(`(?:^|[,;:.*] *)(\pL{3,}) \(([^()]+)\) in (?:t
 func madeNames(instruction string) []string {
 	var out []string
 	for _, m := range madeHere.FindAllStringSubmatch(instruction, -1) {
-		if word := Lex(m[1], 0, Standard()); len(word) != 1 || word[0].Kind != Name || word[0].Written == "colour" {
+		if word := Lex(m[1], Standard()); len(word) != 1 || word[0].Kind != Name || word[0].Written == "colour" {
 			continue
 		}
-		inside := Lex(m[2], 0, Standard())
+		inside := Lex(m[2], Standard())
 		if holds(inside, Stitch) && (inside[0].Kind == Stitch || inside[0].Kind == Number || inside[0].Canon == "ch") {
 			out = append(out, m[1])
 		}

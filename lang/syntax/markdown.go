@@ -1,10 +1,10 @@
 package syntax
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 
-	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -14,7 +14,7 @@ import (
 
 // markup finds what is no word of the pattern: a link's brackets and target, an
 // image, a tag, a space by name.
-var markup = phrase.MustCompile(`!\[[^\]\n]*\]\([^()\n]*\)|\]\((?:https?:|mailto:|#|\.{0,2}/)[^()\s]*\)|</?[A-Za-z][^<>\n]{0,60}>|&(?:nbsp|ensp|emsp|thinsp);`)
+var markup = regexp.MustCompile(`!\[[^\]\n]*\]\([^()\n]*\)|\]\((?:https?:|mailto:|#|\.{0,2}/)[^()\s]*\)|</?[A-Za-z][^<>\n]{0,60}>|&(?:nbsp|ensp|emsp|thinsp);`)
 
 // marked gives the stretches of a text that are marks and no words, in order.
 func marked(text string) []source.Span {
@@ -40,13 +40,13 @@ func tableRow(line string) bool { return strings.HasPrefix(line, "|") }
 
 var (
 	// underline stands below a heading.
-	underline = phrase.MustCompile(`^(?:={3,}|-{3,})$`)
+	underline = regexp.MustCompile(`^(?:={3,}|-{3,})$`)
 	// rule stands between parts of a text.
-	rule = phrase.MustCompile(`^(?:(?:[*-] +){2,}[*-]|_{3,}|[=~]{3,}|-{3,})$`)
+	rule = regexp.MustCompile(`^(?:(?:[*-] +){2,}[*-]|_{3,}|[=~]{3,}|-{3,})$`)
 	// anchor is a line of a table of contents: a link within the page.
-	anchor = phrase.MustCompile(`^(?:[-*+]|\d+\.)?\s*\[[^\]]*\]\(#[^()]*\)$`)
+	anchor = regexp.MustCompile(`^(?:[-*+]|\d+\.)?\s*\[[^\]]*\]\(#[^()]*\)$`)
 	// fence begins and ends a block that is shown as it is typed.
-	fence = phrase.MustCompile("^(?:```+|~~~+)[a-z]*$")
+	fence = regexp.MustCompile("^(?:```+|~~~+)[a-z]*$")
 )
 
 // frontMatter is how many lines at the beginning of a file hold its fields
@@ -130,16 +130,19 @@ func (d *document) itemNumbers() {
 		})
 		for _, r := range p.Rows {
 			if listed && r.Label.Bare && !tableRow(r.Text) {
-				item := *r.Instruction
-				item.Label = r.Label.ofItem()
-				r.Instruction = &item
+				r.Instruction = r.asItem()
 			}
 		}
 	}
 }
 
-// ofItem is the number of a list's item, which is no label.
-func (l Label) ofItem() Label { return Label{Text: l.Text, Span: l.Span} }
+// asItem is the instruction with its number taken for that of a list's item, which
+// is no label.
+func (r *Instruction) asItem() *Instruction {
+	item := *r
+	item.Label = Label{Text: r.Label.Text, Span: r.Label.Span}
+	return &item
+}
 
 // instructsIn tells whether a later cell of a table's row holds steps, so that a
 // count before it is no step.

@@ -58,7 +58,7 @@ func callable(t Token) bool {
 }
 
 func (l *scanner) spelled(t Token) string {
-	return fold(l.text[t.Span.Start-l.base : t.Span.End-l.base])
+	return fold(l.text[t.Span.Start:t.Span.End])
 }
 
 // endsName tells whether a name is over before some tokens: a branch is given

@@ -33,7 +33,7 @@ var (
 
 // beginsInstruction tells a line such as `With A, ch 41.` by its first words.
 func beginsInstruction(trimmed string) bool {
-	tokens := Lex(firstWords(trimmed), 0, Standard())
+	tokens := Lex(firstWords(trimmed), Standard())
 	for _, t := range tokens {
 		if t.Kind == Word && t.Canon == "" {
 			continue
@@ -356,7 +356,7 @@ func rulesTurning(sentence string) bool {
 		return false
 	}
 	chain, counts, not := false, false, false
-	for _, t := range Lex(sentence, 0, Standard()) {
+	for _, t := range Lex(sentence, Standard()) {
 		switch t.Canon {
 		case "ch", "tch":
 			chain = true

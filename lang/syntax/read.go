@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"sync"
 
 	"github.com/alecthomas/participle/v2"
 
@@ -14,34 +13,6 @@ import (
 
 // maxClauseTokens bounds the words of one clause; a longer run is prose.
 const maxClauseTokens = 120
-
-// memo holds what was worked out for each distinct key. Pattern text repeats itself,
-// so that little is ever worked out twice.
-type memo[V any] struct {
-	mu    sync.RWMutex
-	known map[string]V
-}
-
-// maxKnown bounds the memory a long-lived process spends on wordings.
-const maxKnown = 1 << 16
-
-// of gives what is known for a key, found out where it is not.
-func (m *memo[V]) of(key string, find func() V) V {
-	m.mu.RLock()
-	v, ok := m.known[key]
-	m.mu.RUnlock()
-	if ok {
-		return v
-	}
-	v = find()
-	m.mu.Lock()
-	defer m.mu.Unlock()
-	if m.known == nil || len(m.known) >= maxKnown {
-		m.known = map[string]V{}
-	}
-	m.known[key] = v
-	return v
-}
 
 // cache holds what each distinct clause was read as, and what the grammar made of
 // each distinct form of one: it runs once for all numbers and all stitches.
@@ -75,8 +46,8 @@ func (c *cache) try(tokens []Token) reading {
 	if len(tokens) > maxClauseTokens {
 		return reading{upTo: maxClauseTokens}
 	}
-	return c.nodes.of(clauseKey(tokens), func() reading {
-		return readClause(tokens, c.shapes.of(shapeKey(tokens), func() shape { return parse(tokens) }))
+	return c.nodes.of(clauseKey(tokens), func(string) reading {
+		return readClause(tokens, c.shapes.of(shapeKey(tokens), func(string) shape { return parse(tokens) }))
 	})
 }
 

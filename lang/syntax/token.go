@@ -2,6 +2,7 @@ package syntax
 
 import (
 	"strings"
+	"sync"
 	"unicode"
 	"unicode/utf8"
 
@@ -65,7 +66,6 @@ type Token struct {
 // exactly one token.
 type scanner struct {
 	text  string
-	base  int // offset of text in the file
 	vocab *Vocabulary
 	raw   []rawToken
 	// hashes is set where a hash marks a repeat: elsewhere it numbers hooks and yarns.
@@ -81,13 +81,23 @@ type rawToken struct {
 	value      int    // of a Number or Ordinal
 }
 
-// Lex cuts text, which begins at offset base of its file, into tokens.
-func Lex(text string, base int, vocab *Vocabulary) []Token {
-	l := scanner{text: text, base: base, vocab: vocab, raw: make([]rawToken, 0, len(text)/4+4), hashes: strings.Contains(text, "from #")}
-	l.scan()
-	l.cutLoops()
-	return l.nameBranches(l.group())
+// Lex cuts text into tokens. Whoever asks for the same text is given the same ones,
+// so they must not be changed.
+func Lex(text string, vocab *Vocabulary) []Token {
+	return vocab.cut.of(text, func(text string) []Token {
+		raw := scratch.Get().(*[]rawToken)
+		l := scanner{text: text, vocab: vocab, raw: (*raw)[:0], hashes: strings.Contains(text, "from #")}
+		l.scan()
+		l.cutLoops()
+		tokens := l.nameBranches(l.group())
+		*raw = l.raw
+		scratch.Put(raw)
+		return tokens
+	})
 }
+
+// scratch lends a scanner the room for its raw tokens.
+var scratch = sync.Pool{New: func() any { return new([]rawToken) }}
 
 // scan fills l.raw.
 func (l *scanner) scan() {

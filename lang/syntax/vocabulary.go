@@ -15,13 +15,18 @@ var wordTable string
 
 // Vocabulary is what the lexer knows of words: the trade's words, every
 // stitch's spellings in both dialects, and the stitches one pattern defines.
-// It is immutable and safe for concurrent use.
+// What it makes of a text never changes. It is safe for concurrent use.
 type Vocabulary struct {
 	trade *wordNode
 	own   *wordNode // the pattern's own stitches; nil for none
 	// Sizes is how many sizes the pattern is written for, 0 where it is not
 	// said. It decides whether `20 (24)` is one number for two sizes.
 	Sizes int
+
+	// A line is looked at many times before it is known what it is: what was last cut
+	// and read is kept.
+	cut  memo[[]Token]
+	rows memo[*Instruction]
 }
 
 // wordNode is a node of a tree of words: the path from the root spells a
@@ -192,24 +197,24 @@ func (l *scanner) group() []Token {
 			if !l.stopsAStep(entry, i+n) {
 				n += l.abbreviationStop(i + n)
 			}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
+			t.Span.Start, t.Span.End = r.start, l.raw[i+n-1].end
 			tokens = append(tokens, t)
 			i += n
 		case r.kind == Open && l.loneList(i):
 			values, end := l.enclosed(i)
 			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[end].end]}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[end].end
+			t.Span.Start, t.Span.End = r.start, l.raw[end].end
 			tokens = append(tokens, t)
 			i = end + 1
 		case r.kind == Number && calls(tokens) && !l.timesFollow(i+1):
 			t := Token{Kind: Name, Canon: r.lower}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+r.end
+			t.Span.Start, t.Span.End = r.start, r.end
 			tokens = append(tokens, t)
 			i++
 		case r.kind == Open && l.ledList(i):
 			values, n := l.alternating(i - 1)
 			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[i+n-2].end]}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-2].end
+			t.Span.Start, t.Span.End = r.start, l.raw[i+n-2].end
 			tokens = append(tokens, t)
 			i += n - 1
 		case r.kind == Number, r.kind == Dash && l.dashList(i):
@@ -239,7 +244,7 @@ func (l *scanner) group() []Token {
 			if n < len(l.raw)-i && (shades[r.lower] || r.lower == "no") {
 				n += l.abbreviationStop(i + 1)
 			}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
+			t.Span.Start, t.Span.End = r.start, l.raw[i+n-1].end
 			tokens = append(tokens, t)
 			i += n
 		}
@@ -506,7 +511,7 @@ func (l *scanner) numberList(i int) (Token, int) {
 		value = None
 	}
 	t := Token{Kind: Number, Values: One(value), Canon: first.lower}
-	t.Span.Start, t.Span.End = l.base+first.start, l.base+first.end
+	t.Span.Start, t.Span.End = first.start, first.end
 	values, n := l.bracketed(i)
 	if n == 0 {
 		values, n = l.stroked(i)
@@ -518,12 +523,12 @@ func (l *scanner) numberList(i int) (Token, int) {
 	}
 	if n == 0 {
 		n = 1 + l.numberStop(i)
-		t.Span.End = l.base + l.raw[i+n-1].end
+		t.Span.End = l.raw[i+n-1].end
 		return t, n
 	}
 	t.Values = Num{Vals: append([]int{value}, values...)}
 	t.Canon = l.text[first.start:l.raw[i+n-1].end]
-	t.Span.End = l.base + l.raw[i+n-1].end
+	t.Span.End = l.raw[i+n-1].end
 	return t, n
 }
 

@@ -134,7 +134,7 @@ func (p passage) tokens(vocab *syntax.Vocabulary) []syntax.Token {
 	if p.row != nil {
 		return p.row.Tokens
 	}
-	return syntax.Lex(p.text, 0, vocab)
+	return syntax.Lex(p.text, vocab)
 }
 
 // aside is the dialect of the bracket that a place stands in, Unsettled outside
