@@ -36,7 +36,7 @@ type keptPiece struct {
 func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found []Finding, keep keptPieces) {
 	keep = keptPieces{}
 	look.kept = keep
-	usesIn := house.UsesIn(look.Fabric)
+	usesIn := house.UsesIn(look.Fabric, s.aspects())
 	for i, piece := range look.Fabric.Pieces {
 		span := source.Span{Start: piece.Tree.Span.Start, End: look.File.Text.Len()}
 		if i+1 < len(look.Fabric.Pieces) {

@@ -2,7 +2,6 @@ package syntax
 
 import (
 	"strings"
-	"sync"
 	"unicode"
 	"unicode/utf8"
 
@@ -85,19 +84,12 @@ type rawToken struct {
 // so they must not be changed.
 func Lex(text string, vocab *Vocabulary) []Token {
 	return vocab.cut.of(text, func(text string) []Token {
-		raw := scratch.Get().(*[]rawToken)
-		l := scanner{text: text, vocab: vocab, raw: (*raw)[:0], hashes: strings.Contains(text, "from #")}
+		l := scanner{text: text, vocab: vocab, raw: make([]rawToken, 0, len(text)/4+4), hashes: strings.Contains(text, "from #")}
 		l.scan()
 		l.cutLoops()
-		tokens := l.nameBranches(l.group())
-		*raw = l.raw
-		scratch.Put(raw)
-		return tokens
+		return l.nameBranches(l.group())
 	})
 }
-
-// scratch lends a scanner the room for its raw tokens.
-var scratch = sync.Pool{New: func() any { return new([]rawToken) }}
 
 // scan fills l.raw.
 func (l *scanner) scan() {
