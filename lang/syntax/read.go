@@ -1,12 +1,9 @@
 package syntax
 
 import (
-	"errors"
 	"slices"
 	"strconv"
 	"strings"
-
-	"github.com/alecthomas/participle/v2"
 
 	"stitchproof/lang/stitch"
 )
@@ -98,19 +95,11 @@ func clauseKey(tokens []Token) string {
 // parse holds tokens against the grammar. The token that it did not expect stands in
 // no shorter clause either.
 func parse(tokens []Token) shape {
-	failed := shape{upTo: len(tokens) - 1}
-	peeking, err := upgrade(&replay{tokens: tokens})
-	if err != nil {
-		return failed
+	clause, bad := clauseGrammar().Match(symbols(tokens))
+	if clause == nil {
+		return shape{upTo: min(len(tokens)-1, bad)}
 	}
-	g, err := clauseParser().ParseFromLexer(peeking)
-	if bad := participle.Error(nil); errors.As(err, &bad) {
-		failed.upTo = min(failed.upTo, bad.Position().Offset)
-	}
-	if err != nil {
-		return failed
-	}
-	return shape{clause: g, upTo: failed.upTo}
+	return shape{clause: clause, upTo: len(tokens) - 1}
 }
 
 // readClause reads tokens as one clause.
