@@ -12,21 +12,23 @@ import (
 )
 
 // Phrase is a regular expression, with the methods of one.
-type Phrase struct{ compiled func() compiled }
+type Phrase struct{ compiled func() *compiled }
 
 type compiled struct {
 	*regexp.Regexp
 	// words are such that each match holds one of them; none where that is not known.
 	words []string
+	// begins and ends are what a text must, where the expression is held to its ends.
+	begins, ends edge
 }
 
 // MustCompile makes a phrase of a regular expression. It is compiled at its first
 // use, which panics where it is none: a program pays for what it looks for alone.
 func MustCompile(expr string) *Phrase {
-	return &Phrase{sync.OnceValue(func() compiled {
-		c := compiled{Regexp: regexp.MustCompile(expr)}
+	return &Phrase{sync.OnceValue(func() *compiled {
+		c := &compiled{Regexp: regexp.MustCompile(expr)}
 		if tree, err := syntax.Parse(expr, syntax.Perl); err == nil {
-			c.words = needed(tree)
+			c.words, c.begins, c.ends = needed(tree), edgeOf(tree, left), edgeOf(tree, right)
 		}
 		return c
 	})}
@@ -36,7 +38,10 @@ func MustCompile(expr string) *Phrase {
 // is false.
 func (p *Phrase) May(text string) bool { return p.compiled().may(text) }
 
-func (c compiled) may(text string) bool {
+func (c *compiled) may(text string) bool {
+	if c.begins != nil && (text == "" || !c.begins[text[0]]) || c.ends != nil && (text == "" || !c.ends[text[len(text)-1]]) {
+		return false
+	}
 	for _, w := range c.words {
 		if strings.Contains(text, w) {
 			return true
