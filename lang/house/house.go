@@ -49,28 +49,29 @@ type Use struct {
 	// Span is the place in the row.
 	Span source.Span
 
-	// texts are how it would be written in each of the aspect's ways.
+	// texts are how it would be written in each of the aspect's ways, "" where it is
+	// written so already.
 	texts []string
 }
 
 // At is the place in the file.
 func (u *Use) At() source.Span { return u.Row.Tree.Abs(u.Span) }
 
-// in is how it would be written in a way, and whether it is written so already. ok is
-// false where the aspect has no such way.
-func (u *Use) in(way string) (text string, already, ok bool) {
+// in is how it would be written in a way, "" where it is written so already. ok is false
+// where the aspect has no such way.
+func (u *Use) in(way string) (text string, ok bool) {
 	i := slices.Index(u.Aspect.Ways, way)
 	if i < 0 {
-		return "", false, false
+		return "", false
 	}
-	return u.texts[i], sameWords(u.Row.Tree.Source(u.Span), u.texts[i]), true
+	return u.texts[i], true
 }
 
 // Edits are those of the file that write it in a way: none where it is written so
 // already.
 func (u *Use) Edits(way string) []source.Edit {
-	text, already, ok := u.in(way)
-	if already || !ok {
+	text, _ := u.in(way)
+	if text == "" {
 		return nil
 	}
 	return []source.Edit{{Span: u.At(), New: text}}
@@ -78,8 +79,8 @@ func (u *Use) Edits(way string) []source.Edit {
 
 // In tells whether the use is in a way already.
 func (u *Use) In(way string) bool {
-	_, already, _ := u.in(way)
-	return already
+	text, ok := u.in(way)
+	return ok && text == ""
 }
 
 // Uses lists where a pattern writes what has several ways, in the order of the
@@ -134,6 +135,12 @@ type reader struct {
 // use notes a use at a span of the row, with how it would be written in each of the
 // aspect's ways.
 func (r *reader) use(span source.Span, texts ...string) {
+	written := r.row.Tree.Source(span)
+	for i, text := range texts {
+		if sameWords(written, text) {
+			texts[i] = ""
+		}
+	}
 	r.uses = append(r.uses, Use{Aspect: r.aspect, Row: r.row, Span: span, texts: texts})
 }
 
