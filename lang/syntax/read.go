@@ -32,7 +32,7 @@ type shape struct {
 	upTo   int
 }
 
-var clauses cache
+var clauses = cache{nodes: memo[reading]{most: mostClauses}, shapes: memo[shape]{most: mostClauses}}
 
 // read gives the meaning of a clause's tokens, or nil for one that the
 // grammar does not know.

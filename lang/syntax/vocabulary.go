@@ -72,8 +72,12 @@ var Standard = sync.OnceValue(func() *Vocabulary {
 		}
 	}
 	root.compounds()
-	return &Vocabulary{trade: root}
+	return newVocabulary(root, 0)
 })
+
+func newVocabulary(trade *wordNode, sizes int) *Vocabulary {
+	return &Vocabulary{trade: trade, Sizes: sizes, cut: memo[[]Token]{most: mostLines}, rows: memo[*Instruction]{most: mostLines}}
+}
 
 // compounds adds the number words of two parts: thirty-three.
 func (n *wordNode) compounds() {
@@ -141,7 +145,7 @@ type OwnWord struct {
 // Defining returns the vocabulary with a pattern's own stitch words added,
 // for a pattern of so many sizes.
 func (v *Vocabulary) Defining(words []OwnWord, sizes int) *Vocabulary {
-	w := &Vocabulary{trade: v.trade, Sizes: sizes}
+	w := newVocabulary(v.trade, sizes)
 	for _, word := range words {
 		if w.own == nil {
 			w.own = &wordNode{}
