@@ -66,7 +66,7 @@ var (
 )
 
 // isToy tells whether the pattern speaks of a toy.
-func (p *Pass) isToy() bool { return playful.MatchString(p.said()) }
+func (p *Pass) isToy() bool { return p.tells(playful) }
 
 // firstOf is the first place where the pattern speaks of a thing, in the
 // sentences that do not say it is left out.
@@ -75,7 +75,7 @@ func (p *Pass) firstOf(thing *phrase.Phrase) (source.Span, bool) {
 }
 
 func (p *Pass) firstIn(passages []source.Span, thing *phrase.Phrase) (source.Span, bool) {
-	if !thing.May(p.said()) {
+	if !p.tells(thing) {
 		return source.Span{}, false
 	}
 	for _, span := range passages {

@@ -91,6 +91,9 @@ func (p *Pass) writing(places []source.Span, word string) *Fix {
 // English that is not understood.
 func unknownNames(r *syntax.Row) []syntax.Token {
 	unread := r.Unread()
+	if len(unread) == 0 {
+		return nil
+	}
 	slices.SortFunc(unread, func(a, b source.Span) int { return a.Start - b.Start })
 	covers := func(s source.Span) bool {
 		i := sort.Search(len(unread), func(i int) bool { return unread[i].End >= s.End })

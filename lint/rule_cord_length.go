@@ -58,7 +58,7 @@ func checkCordLength(p *Pass) {
 		return
 	}
 	who := p.wearer()
-	toy := p.isToy() && (who == materials.Nobody || who.Young()) && !agesSaid.MatchString(p.said())
+	toy := p.isToy() && (who == materials.Nobody || who.Young()) && !p.tells(agesSaid)
 	if !who.Young() && !toy {
 		return
 	}

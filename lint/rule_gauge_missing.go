@@ -47,7 +47,7 @@ func checkGaugeMissing(p *Pass) {
 	if finished == nil || finished.Value == "" || len(p.Materials.Gauges) > 0 {
 		return
 	}
-	if says(p.said(), "gauge", "tension", "swatch") {
+	if p.says("gauge", "tension", "swatch") {
 		return // it is told elsewhere, or said not to matter
 	}
 	p.Report(Finding{Span: finished.KeySpan, Message: "a finished size is promised, and no gauge is given to reach it"})

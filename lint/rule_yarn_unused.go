@@ -81,7 +81,7 @@ func (p *Pass) saidOfYarns() string {
 	for _, span := range spans {
 		b.WriteString(p.File.Text.Slice(span) + "\n")
 	}
-	if !says(p.said(), "branch ", "return to ", " ch of ", "\nch of ", "(ch of ", "chain of ") {
+	if !p.says("branch ", "return to ", " ch of ", "\nch of ", "(ch of ", "chain of ") {
 		return b.String()
 	}
 	return ofBranch.ReplaceAllString(b.String(), "")
