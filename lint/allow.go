@@ -1,12 +1,12 @@
 package lint
 
 import (
-	"regexp"
 	"slices"
 	"sort"
 	"strings"
 
 	"stitchproof/lang/nearest"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -64,8 +64,8 @@ func allowancesOf(f *syntax.File, known []string) *allowances {
 }
 
 var (
-	allowWords = regexp.MustCompile(`^//\s*(allow(?:-[a-z]+)?)(\s[^:]*)?(?::\s*(.*))?$`)
-	allowName  = regexp.MustCompile(`[^\s,]+`)
+	allowWords = phrase.MustCompile(`^//\s*(allow(?:-[a-z]+)?)(\s[^:]*)?(?::\s*(.*))?$`)
+	allowName  = phrase.MustCompile(`[^\s,]+`)
 )
 
 // read reads a comment, nil where it is a writer's own: `// allow extra yarn for

@@ -3,17 +3,17 @@ package lint
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/measure"
+	"stitchproof/lang/phrase"
 )
 
 // halfName names a piece that goes half way round the body and has the whole
 // of its front or back. Two fronts of a jacket overlap, nobody knows by how
 // much.
-var halfName = regexp.MustCompile(`^(?:(?:front|back)(?: panels?)?|front (?:and|&) back|back (?:and|&) front|fronts? ?/ ?backs?)$`)
+var halfName = phrase.MustCompile(`^(?:(?:front|back)(?: panels?)?|front (?:and|&) back|back (?:and|&) front|fronts? ?/ ?backs?)$`)
 
 // halves are the pieces that go round the body, nil where they are not two in
 // all: a front and a back, or one made twice.

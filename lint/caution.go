@@ -1,7 +1,6 @@
 package lint
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
@@ -67,7 +66,7 @@ var (
 )
 
 // isToy tells whether the pattern speaks of a toy.
-func (p *Pass) isToy() bool { return playful.In(p.said()) }
+func (p *Pass) isToy() bool { return p.tells(playful) }
 
 // firstOf is the first place where the pattern speaks of a thing, in the
 // sentences that do not say it is left out.
@@ -76,14 +75,14 @@ func (p *Pass) firstOf(thing *phrase.Phrase) (source.Span, bool) {
 }
 
 func (p *Pass) firstIn(passages []source.Span, thing *phrase.Phrase) (source.Span, bool) {
-	if !thing.May(p.said()) {
+	if !p.tells(thing) {
 		return source.Span{}, false
 	}
 	for _, span := range passages {
 		at := span.Start
 		for sentence := range strings.SplitAfterSeq(p.File.Text.Slice(span), ".") {
 			lower := strings.ToLower(sentence)
-			if m := thing.Index(lower); m != nil && len(lower) == len(sentence) && !leftOut.MatchString(lower) {
+			if m := thing.FindStringIndex(lower); m != nil && len(lower) == len(sentence) && !leftOut.MatchString(lower) {
 				return source.Span{Start: at + m[0], End: at + m[1]}, true
 			}
 			at += len(sentence)
@@ -93,7 +92,7 @@ func (p *Pass) firstIn(passages []source.Span, thing *phrase.Phrase) (source.Spa
 }
 
 // leftOut tells of a sentence in which a thing is kept out of the piece.
-var leftOut = regexp.MustCompile(`\b(?:no|not|none|never|without|instead of|rather than|embroider(?:ed|y)?)\b`)
+var leftOut = phrase.MustCompile(`\b(?:no|not|none|never|without|instead of|rather than|embroider(?:ed|y)?)\b`)
 
 // passages lists the parts of the file that speak to the maker, each line of a
 // paragraph of prose with those that it goes on in.

@@ -1,10 +1,10 @@
 package lint
 
 import (
-	"regexp"
 	"strings"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stock"
 	"stitchproof/lang/syntax"
@@ -26,9 +26,9 @@ type fitted struct {
 }
 
 var (
-	onHead      = regexp.MustCompile(`\b(?:hat|cap|beanie|bonnet|beret|tam)\b`)
-	atBust      = regexp.MustCompile(`\b(?:bust|chest)\b`)
-	goingAround = regexp.MustCompile(`around|circumference`)
+	onHead      = phrase.MustCompile(`\b(?:hat|cap|beanie|bonnet|beret|tam)\b`)
+	atBust      = phrase.MustCompile(`\b(?:bust|chest)\b`)
+	goingAround = phrase.MustCompile(`around|circumference`)
 )
 
 // fitted finds in the finished size the width at the bust, or of something for
@@ -54,10 +54,10 @@ func (p *Pass) fitted() (fitted, bool) {
 }
 
 // bracketed is what stands in brackets: the same length in other units.
-var bracketed = regexp.MustCompile(`\([^()]*(?:\([^()]*\)[^()]*)*\)`)
+var bracketed = phrase.MustCompile(`\([^()]*(?:\([^()]*\)[^()]*)*\)`)
 
 // nextLength is what parts one length from what is said of another.
-var nextLength = regexp.MustCompile(`[,;\n]|\s(?:x|×|by|and)\s`)
+var nextLength = phrase.MustCompile(`[,;\n]|\s(?:x|×|by|and)\s`)
 
 // saidOf is what a text says of the length at a span.
 func saidOf(text string, at source.Span) string {

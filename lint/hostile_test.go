@@ -112,7 +112,7 @@ func TestHalfWrittenPatterns(t *testing.T) {
 		content, err := os.ReadFile(path)
 		require.NoError(t, err)
 		text := string(content)
-		for i, token := range syntax.Lex(text, 0, syntax.Standard()) {
+		for i, token := range syntax.Lex(text, syntax.Standard()) {
 			if !*allCuts && (i+len(text))%41 != 0 {
 				continue
 			}

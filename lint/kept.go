@@ -28,6 +28,7 @@ type keptPiece struct {
 	firm bool
 	// uses are what it writes in several ways.
 	uses []house.Use
+	told *section
 	// same tells of edits of it whether it comes to the same work after them.
 	same map[string]bool
 }
@@ -35,8 +36,9 @@ type keptPiece struct {
 // runOnPieces runs rules on each piece by itself.
 func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found []Finding, keep keptPieces) {
 	keep = keptPieces{}
+	look.told = []*section{aboveThePieces(look.File, look.Fabric.Pieces)}
 	look.kept = keep
-	usesIn := house.UsesIn(look.Fabric)
+	usesIn := house.UsesIn(look.Fabric, s.aspects())
 	for i, piece := range look.Fabric.Pieces {
 		span := source.Span{Start: piece.Tree.Span.Start, End: look.File.Text.Len()}
 		if i+1 < len(look.Fabric.Pieces) {
@@ -51,7 +53,7 @@ func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found
 		} else {
 			own := *look
 			own.Pieces, own.doubts, own.mendings = []*fabric.Piece{piece}, doubtsOf(piece), &mendings{of: map[*fabric.Row]*mending{}}
-			k = &keptPiece{text: strings.Clone(text), firm: true, uses: usesIn(piece), same: map[string]bool{}} // it outlives the text of the file
+			k = &keptPiece{text: strings.Clone(text), firm: true, uses: usesIn(piece), told: sectionOf(look.File, span), same: map[string]bool{}} // it outlives the text of the file
 			for _, r := range rules {
 				for _, f := range s.runOne(&own, r) {
 					k.firm = k.firm && f.within(span)
@@ -60,6 +62,7 @@ func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found
 			}
 		}
 		keep[work] = k
+		look.told = append(look.told, k.told)
 		for _, u := range k.uses {
 			u.Row = piece.Rows[u.Row.Index] // where it stands now
 			look.uses = append(look.uses, u)

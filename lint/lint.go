@@ -10,7 +10,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 	"sync"
 	"time"
 
@@ -119,7 +118,7 @@ type Pass struct {
 	// House is how the house writes; the zero value leaves each file to its own way.
 	House house.Style
 
-	said  func() string // the whole text in lower case
+	told  []*section    // all that the file tells, in its order
 	notes func() string // see notesOf
 	// turningSaid is set where it is said anywhere whether a turning chain counts.
 	turningSaid bool
@@ -194,7 +193,6 @@ func lookAt(file *syntax.File, worked *fabric.Fabric, style house.Style) Pass {
 	notes := sync.OnceValue(func() string { return notesOf(file) })
 	return Pass{
 		File: file, Fabric: worked, Pieces: worked.Pieces, Materials: materials.Read(file), House: style, allowances: allowancesOf(file, Names()),
-		said:  sync.OnceValue(func() string { return strings.ToLower(toldAtAll(file)) }),
 		notes: notes, turningSaid: turningSaid(worked, notes()),
 	}
 }

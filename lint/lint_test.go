@@ -2,6 +2,7 @@ package lint
 
 import (
 	"encoding/json"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -99,11 +100,11 @@ func TestMeasures(t *testing.T) {
 
 func TestSewnOn(t *testing.T) {
 	text := "Sew the stalk to the top of the cup and the cup\nto the nut. Sew three sides with A. Leaving a tail for sewing."
-	sewn := sewnOn(text)
+	sewn := sewnOn(strings.ToLower(text))
 	assert.True(t, namesPiece(sewn, "Stalk"))
 	assert.True(t, namesPiece(sewn, "Cup"))
 	assert.False(t, namesPiece(sewn, "Nut"))
-	assert.True(t, namesPiece(sewnOn("Sew head, ears and leaves to the body."), "Leaf"))
+	assert.True(t, namesPiece(sewnOn("sew head, ears and leaves to the body."), "Leaf"))
 }
 
 func TestReferencesMoveWithTheirRows(t *testing.T) {

@@ -1,10 +1,10 @@
 package lint
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -22,8 +22,8 @@ const amount = `\d+(?:\.\d+)?(?:\s\d+/\d+)?`
 // alone in brackets is a conversion, `5 cm (2 in)`, unless the unit follows
 // it: `20 (30) m`.
 var (
-	amountList = regexp.MustCompile(amount + `\s?[(\[]\s?` + amount + `(?:(?:\s?[,:]\s?` + amount + `)+|\s?[)\]]\s?(?:mm|cm|m|in|inch|inches|yd|yds|yards|g|oz)\b)`)
-	oneValue   = regexp.MustCompile(amount)
+	amountList = phrase.MustCompile(amount + `\s?[(\[]\s?` + amount + `(?:(?:\s?[,:]\s?` + amount + `)+|\s?[)\]]\s?(?:mm|cm|m|in|inch|inches|yd|yds|yards|g|oz)\b)`)
+	oneValue   = phrase.MustCompile(amount)
 )
 
 func measures(f *syntax.Field) []amounts {

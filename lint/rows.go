@@ -62,7 +62,11 @@ func (p *Pass) wordsOf(piece *fabric.Piece) string {
 // the names of rules may stand.
 func toldIn(f *syntax.File, at source.Span) string {
 	var b strings.Builder
-	for _, c := range f.Comments {
+	from, _ := slices.BinarySearchFunc(f.Comments, at.Start, func(c *syntax.Comment, at int) int { return c.Span.Start - at })
+	for _, c := range f.Comments[from:] {
+		if c.Span.Start >= at.End {
+			break
+		}
 		if at.Covers(c.Span) {
 			b.WriteString(f.Text.Slice(source.Span{Start: at.Start, End: c.Span.Start}))
 			at.Start = c.Span.End
@@ -71,9 +75,6 @@ func toldIn(f *syntax.File, at source.Span) string {
 	b.WriteString(f.Text.Slice(at))
 	return b.String()
 }
-
-// toldAtAll is all that a pattern tells a maker.
-func toldAtAll(f *syntax.File) string { return toldIn(f, source.Span{End: f.Text.Len()}) }
 
 // notesOf is what a pattern says outside its instructions, in lower case and
 // with every run of white space as one space.

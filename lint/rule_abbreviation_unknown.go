@@ -6,6 +6,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"sync"
 
 	"stitchproof/lang/inflect"
 	"stitchproof/lang/nearest"
@@ -90,6 +91,9 @@ func (p *Pass) writing(places []source.Span, word string) *Fix {
 // English that is not understood.
 func unknownNames(r *syntax.Row) []syntax.Token {
 	unread := r.Unread()
+	if len(unread) == 0 {
+		return nil
+	}
 	slices.SortFunc(unread, func(a, b source.Span) int { return a.Start - b.Start })
 	covers := func(s source.Span) bool {
 		i := sort.Search(len(unread), func(i int) bool { return unread[i].End >= s.End })
@@ -177,7 +181,7 @@ func misspelled(word string) bool {
 }
 
 // stitchWords are the single words that name stitches in full: treble, crochet.
-var stitchWords = func() func() []string {
+var stitchWords = sync.OnceValue(func() []string {
 	var words []string
 	for spelling := range stitch.Spellings() {
 		for word := range strings.FieldsSeq(spelling) {
@@ -187,8 +191,8 @@ var stitchWords = func() func() []string {
 		}
 	}
 	slices.Sort(words)
-	return func() []string { return words }
-}()
+	return words
+})
 
 // neighbourhood is the words that a slip of the pen may stand for, those that the
 // pattern uses first.

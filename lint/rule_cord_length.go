@@ -58,12 +58,12 @@ func checkCordLength(p *Pass) {
 		return
 	}
 	who := p.wearer()
-	toy := p.isToy() && (who == materials.Nobody || who.Young()) && !agesSaid.In(p.said())
+	toy := p.isToy() && (who == materials.Nobody || who.Young()) && !p.tells(agesSaid)
 	if !who.Young() && !toy {
 		return
 	}
 	for _, piece := range p.Fabric.Pieces {
-		if !cordPiece.In(strings.ToLower(piece.Tree.Name)) {
+		if !cordPiece.MatchString(strings.ToLower(piece.Tree.Name)) {
 			continue
 		}
 		p.reportCord(piece.Tree.NameSpan, p.chainLength(piece), toy)

@@ -1,8 +1,7 @@
 package lint
 
 import (
-	"regexp"
-
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/syntax"
 )
 
@@ -35,7 +34,7 @@ Fasten off.
 }
 
 // lengthWord is a unit or a word for one.
-var lengthWord = regexp.MustCompile(`(?i)\d ?["”″]|\b(?:inch(?:es)?|ins?|cms?|mm|centimet(?:re|er)s?)\b`)
+var lengthWord = phrase.MustCompile(`(?i)\d ?["”″]|\b(?:inch(?:es)?|ins?|cms?|mm|centimet(?:re|er)s?)\b`)
 
 func checkGaugeMissing(p *Pass) {
 	for _, f := range p.File.Header {
@@ -48,7 +47,7 @@ func checkGaugeMissing(p *Pass) {
 	if finished == nil || finished.Value == "" || len(p.Materials.Gauges) > 0 {
 		return
 	}
-	if says(p.said(), "gauge", "tension", "swatch") {
+	if p.says("gauge", "tension", "swatch") {
 		return // it is told elsewhere, or said not to matter
 	}
 	p.Report(Finding{Span: finished.KeySpan, Message: "a finished size is promised, and no gauge is given to reach it"})

@@ -3,13 +3,13 @@ package lint
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"strconv"
 	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/materials"
 	"stitchproof/lang/measure"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/syntax"
 	"stitchproof/lang/units"
 )
@@ -132,11 +132,11 @@ const (
 // sides are the words that tell which way a length goes.
 var sides = []struct {
 	side  side
-	words *regexp.Regexp
+	words *phrase.Phrase
 }{
-	{round, regexp.MustCompile(`\b(?:around|circumference|round)\b`)},
-	{across, regexp.MustCompile(`\b(?:wide|width|across)\b`)},
-	{along, regexp.MustCompile(`\b(?:tall|high|long|deep|height|length|depth)\b`)},
+	{round, phrase.MustCompile(`\b(?:around|circumference|round)\b`)},
+	{across, phrase.MustCompile(`\b(?:wide|width|across)\b`)},
+	{along, phrase.MustCompile(`\b(?:tall|high|long|deep|height|length|depth)\b`)},
 }
 
 // sideOf is which way a length goes by the words beside it.
@@ -150,11 +150,11 @@ func sideOf(said string) side {
 }
 
 var (
-	aboutWords = regexp.MustCompile(`\b(?:about|approx|approximately|roughly|circa|ca)\b`)
+	aboutWords = phrase.MustCompile(`\b(?:about|approx|approximately|roughly|circa|ca)\b`)
 	// A size before its edging is that of the rows; one without something else, or
 	// of something folded, is that of some of them.
-	asWorked = regexp.MustCompile(`\b(?:before|without|excluding) (?:the )?(?:edging|border)`)
-	inPart   = regexp.MustCompile(`\b(?:without|excluding|plus|folded|stretched|gathered|blocked|after)\b`)
+	asWorked = phrase.MustCompile(`\b(?:before|without|excluding) (?:the )?(?:edging|border)`)
+	inPart   = phrase.MustCompile(`\b(?:without|excluding|plus|folded|stretched|gathered|blocked|after)\b`)
 )
 
 // claims reads the finished size: widths with heights, and ways around. What it
@@ -188,7 +188,7 @@ func (p *Pass) claims() []claim {
 	return paired(out)
 }
 
-var squareWord = regexp.MustCompile(`\bsquare\b`)
+var squareWord = phrase.MustCompile(`\bsquare\b`)
 
 // paired makes one claim of a width and a height of the same piece.
 func paired(all []claim) []claim {
@@ -205,7 +205,7 @@ func paired(all []claim) []claim {
 }
 
 // unworded are words that may stand between a width and a height.
-var unworded = regexp.MustCompile(`\b(?:wide|deep|tall|long|high|around|square)\b`)
+var unworded = phrase.MustCompile(`\b(?:wide|deep|tall|long|high|around|square)\b`)
 
 // claimedPiece is the piece that a size is of: the one named before it, else the
 // only one there is. Of several alike, as squares, it may be that of all together;

@@ -60,7 +60,7 @@ func checkNotionUnlisted(p *Pass) {
 
 // toldOf is the first place where the instructions ask for a notion.
 func (p *Pass) toldOf(n *materials.Notion) (at source.Span, found bool) {
-	if !n.May(p.said()) {
+	if !p.toldSomewhere(n.Name, n.May) {
 		return at, false
 	}
 	for _, span := range p.directions() {

@@ -1,9 +1,8 @@
 package lint
 
 import (
-	"regexp"
-
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/phrase"
 )
 
 var rowShort = &Rule{
@@ -51,7 +50,7 @@ func checkRowShort(p *Pass) {
 }
 
 // divides says that a row is worked over a part of the one below.
-var divides = regexp.MustCompile(`(?i)\bdivid(?:e|ing)\b`)
+var divides = phrase.MustCompile(`(?i)\bdivid(?:e|ing)\b`)
 
 // leftNoun is what is left unworked: spaces where a row is worked by them.
 func leftNoun(f fabric.Fault) string {

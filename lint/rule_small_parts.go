@@ -63,7 +63,7 @@ func checkSmallParts(p *Pass) {
 	if !found {
 		return
 	}
-	who, aged := p.wearer(), agesSaid.In(p.said())
+	who, aged := p.wearer(), p.tells(agesSaid)
 	switch {
 	case p.isToy() && (who.Young() || !aged):
 		p.caution(at, " in a toy can come off and be swallowed", "small-parts", "small-cylinder", "soft-toy")

@@ -65,6 +65,14 @@ func checkStyleConsistency(p *Pass) {
 // spelled out where they are explained.
 var oneWay = map[string]bool{"skip": true, "round": true, "run": true, "count": true}
 
+// aspects are those in which a file is expected to have one way.
+func (s Settings) aspects() []*house.Aspect {
+	if s.Levels.Of(styleConsistency) == Off {
+		return nil
+	}
+	return slices.DeleteFunc(house.Aspects(), func(a *house.Aspect) bool { return s.Style.Ways[a.Name] == "" && !oneWay[a.Name] })
+}
+
 // moreThanOne tells a text with a number above one: one stitch alone is told in words
 // of its own.
 func moreThanOne(text string) bool {

@@ -45,7 +45,7 @@ Fasten off. Sew the stalk to the cup.
 func checkTailMissing(p *Pass) {
 	sewn := sewnOn(p.said())
 	for _, piece := range p.Fabric.Pieces {
-		if piece.Tree.Name == "" || !namesPiece(sewn, piece.Tree.Name) || tailLeft.In(p.wordsOf(piece)) {
+		if piece.Tree.Name == "" || !namesPiece(sewn, piece.Tree.Name) || tailLeft.MatchString(p.wordsOf(piece)) {
 			continue
 		}
 		row, at := fastening(piece)
@@ -77,15 +77,19 @@ func fastening(piece *fabric.Piece) (row *fabric.Row, at source.Span) {
 	return row, at
 }
 
-// sewnOn lists, in plain text, what is said to be sewn to something: of `Sew
-// the stalk to the cup and the cup to the nut`, the stalk and the cup. What is
-// sewn with another yarn needs no tail.
+// sewnOn lists, in plain text, what is said in a text in lower case to be sewn to
+// something: of `sew the stalk to the cup and the cup to the nut`, the stalk and the
+// cup. What is sewn with another yarn needs no tail.
 func sewnOn(text string) []string {
 	var out []string
-	for sentence := range strings.SplitSeq(text, ".") {
-		if !strings.Contains(strings.ToLower(sentence), "sew") {
-			continue // as most do not
+	for {
+		at := strings.Index(text, "sew")
+		if at < 0 {
+			return out
 		}
+		sentence, rest, _ := strings.Cut(text[at:], ".")
+		sentence = text[strings.LastIndexByte(text[:at], '.')+1:at] + sentence
+		text = rest
 		_, sewing, found := strings.Cut(" "+plainText(sentence)+" ", " sew ")
 		if !found || strings.Contains(sewing, " with ") {
 			continue
@@ -98,7 +102,6 @@ func sewnOn(text string) []string {
 			out = append(out, part)
 		}
 	}
-	return out
 }
 
 // namesPiece tells whether one of some things is a piece of a name, one of it

@@ -35,8 +35,11 @@ Fasten off.
 
 func checkTermsUndeclared(p *Pass) {
 	t := p.Fabric.Terms
+	if t.Stated() || len(strongest(t)) == 0 || len(t.Strangers()) > 0 {
+		return
+	}
 	doubtful := p.doubtfulNames()
-	if t.Stated() || len(strongest(t)) == 0 || len(t.Strangers()) > 0 || len(doubtful) == 0 {
+	if len(doubtful) == 0 {
 		return
 	}
 	first, shown := doubtful[0], strongest(t)

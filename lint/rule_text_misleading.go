@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"stitchproof/lang/source"
 )
@@ -137,18 +138,16 @@ func disguised(text string) []source.Span {
 			speaks = true
 		}
 	}
-	start := -1
-	for i, r := range text {
-		switch letter := unicode.IsLetter(r) || unicode.Is(unicode.Mn, r); {
-		case letter && start < 0:
-			start = i
-		case !letter && start >= 0:
-			word(start, i)
-			start = -1
+	letter := func(r rune) bool { return unicode.IsLetter(r) || unicode.Is(unicode.Mn, r) }
+	for i := 0; i < len(text); i++ {
+		if text[i] < utf8.RuneSelf {
+			continue // a word that is written plainly is what it looks like
 		}
-	}
-	if start >= 0 {
-		word(start, len(text))
+		start, end := len(strings.TrimRightFunc(text[:i], letter)), len(text)-len(strings.TrimLeftFunc(text[i:], letter))
+		if end > i {
+			word(start, end)
+			i = end - 1
+		}
 	}
 	if speaks {
 		return mixed

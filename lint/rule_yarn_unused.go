@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -62,7 +63,7 @@ func checkYarnUnused(p *Pass) {
 }
 
 // ofBranch are letters that name a branch and no yarn.
-var ofBranch = regexp.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
+var ofBranch = phrase.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
 
 // saidOfYarns is everything but the header and the names of branches.
 func (p *Pass) saidOfYarns() string {
@@ -80,7 +81,7 @@ func (p *Pass) saidOfYarns() string {
 	for _, span := range spans {
 		b.WriteString(p.File.Text.Slice(span) + "\n")
 	}
-	if !says(p.said(), "branch ", "return to ", " ch of ", "\nch of ", "(ch of ", "chain of ") {
+	if !p.says("branch ", "return to ", " ch of ", "\nch of ", "(ch of ", "chain of ") {
 		return b.String()
 	}
 	return ofBranch.ReplaceAllString(b.String(), "")

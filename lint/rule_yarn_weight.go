@@ -130,7 +130,7 @@ func (p *Pass) farFrom(w stock.Weight, y materials.Yarn) {
 	})
 }
 
-func (p *Pass) stuffed() bool { return stuffed.In(p.said()) }
+func (p *Pass) stuffed() bool { return p.tells(stuffed) }
 
 // How many weights lighter or heavier the gauge and the hook of a yarn may be those of.
 const (

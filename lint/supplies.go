@@ -1,10 +1,10 @@
 package lint
 
 import (
-	"regexp"
 	"strconv"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -67,7 +67,7 @@ func namedYarns(l *materials.List) []string {
 }
 
 // yarnCode is a yarn's name that is no word: A, MC, CC2.
-var yarnCode = regexp.MustCompile(`^(?i:[a-z]|mc|cc\d?)$`)
+var yarnCode = phrase.MustCompile(`^(?i:[a-z]|mc|cc\d?)$`)
 
 // mm writes a size of hook: 4 mm, 3.25 mm.
 func mm(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) + " mm" }

@@ -1,16 +1,16 @@
 package lsp
 
 import (
-	"regexp"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/suggest"
 	"stitchproof/lint"
 )
 
 // allowing is a comment to the checker up to where the name of a rule is written.
-var allowing = regexp.MustCompile(`//\s*allow(?:-begin|-end|-file)?\s+(?:[a-z-]+,\s*)*([a-z-]*)$`)
+var allowing = phrase.MustCompile(`//\s*allow(?:-begin|-end|-file)?\s+(?:[a-z-]+,\s*)*([a-z-]*)$`)
 
 // ruleNames suggests the names of rules in a comment to the checker: those that
 // find something first.

@@ -115,12 +115,12 @@ func (s *server) publish(ctx context.Context, f dueFile) (err error) {
 	if d == nil {
 		return s.client.PublishDiagnostics(ctx, params)
 	}
-	analysis, err := d.analysis(ctx)
+	known, err := d.known(ctx)
 	if err != nil {
 		return err
 	}
 	params.Version = protocol.NewOptional(d.version)
-	params.Diagnostics = diagnostics(s.view(d, analysis))
+	params.Diagnostics = diagnostics(s.view(d, known))
 	if s.document(f.key) != d || !s.publisher.tell(f.key, params.Diagnostics) {
 		return nil
 	}

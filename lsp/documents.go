@@ -26,16 +26,35 @@ type document struct {
 	shown   bool // the client has it open
 	text    *source.Text
 
-	analyze func(*source.Text) (*lint.Analysis, error)
-	start   sync.Once
-	done    chan struct{} // closed when result and failure are set
-	result  *lint.Analysis
-	failure error
+	analyze func(*source.Text) (*knowledge, error)
+	used    func(*document)
 
-	names     func() *names.Index // of the result
-	materials func() *materials.List
+	mu      sync.Mutex
+	finding *finding // nil until it is asked for, and where it was put away
 
 	memory *memory
+}
+
+// finding out what is known of a document.
+type finding struct {
+	done    chan struct{} // closed when result and failure are set
+	result  *knowledge
+	failure error
+}
+
+// knowledge is all that is known of a text.
+type knowledge struct {
+	*lint.Analysis
+	names     func() *names.Index // worked out when first asked for
+	materials func() *materials.List
+}
+
+func knowledgeOf(a *lint.Analysis) *knowledge {
+	return &knowledge{
+		Analysis:  a,
+		names:     sync.OnceValue(func() *names.Index { return names.Of(a.File) }),
+		materials: sync.OnceValue(func() *materials.List { return materials.Read(a.File) }),
+	}
 }
 
 // memory is what all versions of an open file share.
@@ -44,24 +63,33 @@ type memory struct {
 	// tokens are what the client was last given, so that only what changed need be
 	// sent.
 	tokens numbered[[]uint32]
-	// version is the newest that is analyzed, and analysis what is known of it: the
-	// next one is known the sooner.
-	version  int32
-	analysis *lint.Analysis
+	// version is the newest that is analyzed, and newest what is known of it, nil for
+	// nothing: the next one is known the sooner.
+	version int32
+	newest  *knowledge
 }
 
-func (m *memory) known() *lint.Analysis {
+func (m *memory) known() *knowledge {
 	m.mu.Lock()
 	defer m.mu.Unlock()
-	return m.analysis
+	return m.newest
 }
 
-// know keeps an analysis, nil for one that failed, unless a newer one is known.
-func (m *memory) know(version int32, analysis *lint.Analysis) {
+// know keeps what is known of a version, unless more is known of a newer one.
+func (m *memory) know(version int32, k *knowledge) {
 	m.mu.Lock()
 	defer m.mu.Unlock()
-	if analysis != nil && (m.analysis == nil || version > m.version) {
-		m.version, m.analysis = version, analysis
+	if m.newest == nil || version > m.version {
+		m.version, m.newest = version, k
+	}
+}
+
+// forget lets go of what is known of a version, if it is the newest.
+func (m *memory) forget(version int32) {
+	m.mu.Lock()
+	defer m.mu.Unlock()
+	if m.version == version {
+		m.newest = nil
 	}
 }
 
@@ -72,29 +100,65 @@ type numbered[T any] struct {
 }
 
 func (s *server) newDocument(file uri.URI, version int32, text *source.Text, of *memory) *document {
-	d := &document{uri: file, version: version, shown: true, text: text, done: make(chan struct{}), memory: of}
-	d.analyze = func(text *source.Text) (*lint.Analysis, error) {
-		analysis, err := s.analyze(s.settingsFor(file), of.known(), text)
-		of.know(version, analysis)
-		return analysis, err
+	d := &document{uri: file, version: version, shown: true, text: text, used: s.recent.use, memory: of}
+	d.analyze = func(text *source.Text) (*knowledge, error) {
+		var before *lint.Analysis
+		if k := of.known(); k != nil {
+			before = k.Analysis
+		}
+		analysis, err := s.analyze(s.settingsFor(file), before, text)
+		if err != nil {
+			return nil, err
+		}
+		k := knowledgeOf(analysis)
+		of.know(version, k)
+		return k, nil
 	}
-	d.materials = sync.OnceValue(func() *materials.List { return materials.Read(d.result.File) })
-	d.names = sync.OnceValue(func() *names.Index { return names.Of(d.result.File) })
 	return d
 }
 
-// analysis is all that is known of the document. It is worked out once, when
-// first asked for; whoever waits stops waiting when ctx ends.
-func (d *document) analysis(ctx context.Context) (*lint.Analysis, error) {
-	d.start.Do(func() {
+// look begins to find out what is known of the document, where nobody has or where it
+// was put away since then.
+func (d *document) look() *finding {
+	defer d.used(d)
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.finding == nil {
+		f := &finding{done: make(chan struct{})}
+		d.finding = f
 		go func() {
-			d.result, d.failure = d.analyze(d.text)
-			close(d.done)
+			f.result, f.failure = d.analyze(d.text)
+			close(f.done)
 		}()
-	})
+	}
+	return d.finding
+}
+
+// putAway forgets what is known of the document. It gives false where that is being
+// found out.
+func (d *document) putAway() bool {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.finding == nil {
+		return true
+	}
 	select {
-	case <-d.done:
-		return d.result, d.failure
+	case <-d.finding.done:
+		d.finding = nil
+		d.memory.forget(d.version)
+		return true
+	default:
+		return false
+	}
+}
+
+// known is all that is known of the document. Whoever waits for it stops waiting when
+// ctx ends.
+func (d *document) known(ctx context.Context) (*knowledge, error) {
+	f := d.look()
+	select {
+	case <-f.done:
+		return f.result, f.failure
 	case <-ctx.Done():
 		return nil, ctx.Err()
 	}
@@ -147,6 +211,9 @@ func (s *server) outdated(d *document) bool {
 func (s *server) keep(key uri.URI, d *document) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
+	if old := s.documents[key]; old != nil {
+		s.recent.drop(old)
+	}
 	if d == nil {
 		delete(s.documents, key)
 		return

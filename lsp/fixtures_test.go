@@ -4,15 +4,12 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
-	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"go.lsp.dev/protocol"
 
-	"stitchproof/lang/materials"
-	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
 )
@@ -62,12 +59,10 @@ func TestEveryPlaceOfEveryExample(t *testing.T) {
 }
 
 func viewOf(text *source.Text) *view {
-	analysis := lint.Analyze(text)
 	return &view{
-		Analysis: analysis, converter: converter{text, source.UTF16}, uri: file,
+		knowledge: knowledgeOf(lint.Analyze(text)), converter: converter{text, source.UTF16}, uri: file,
 		can: abilities{hierarchy: true, markdown: true, related: true}, hints: defaults.hints, lenses: true,
-		names: sync.OnceValue(func() *names.Index { return names.Of(analysis.File) }), memory: &memory{},
-		materials: sync.OnceValue(func() *materials.List { return materials.Read(analysis.File) }),
+		memory: &memory{},
 	}
 }
 

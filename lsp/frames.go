@@ -8,10 +8,11 @@ import (
 	"fmt"
 	"io"
 	"log"
-	"regexp"
 	"strconv"
 
 	"go.lsp.dev/jsonrpc2"
+
+	"stitchproof/lang/phrase"
 )
 
 const (
@@ -24,7 +25,7 @@ const (
 
 // lengthField is the header that says how long a message is, and what stands
 // before it in its line, which should be nothing.
-var lengthField = regexp.MustCompile(`(?is)^(.*)content-length:[ \t]*(\d*)[ \t]*$`)
+var lengthField = phrase.MustCompile(`(?is)^(.*)content-length:[ \t]*(\d*)[ \t]*$`)
 
 // frames is a stream of messages, each behind a header that gives its length.
 // What is no message, or no frame, is answered as such and passed over: the
@@ -81,8 +82,8 @@ func (f *frames) frame(ctx context.Context) ([]byte, error) {
 			return f.body(length)
 		}
 		ok := bytes.IndexByte(text, ':') > 0
-		if m := lengthField.FindSubmatch(text); m != nil {
-			if length, err = strconv.Atoi(string(m[2])); err != nil || length > maxMessage {
+		if m := lengthField.FindStringSubmatch(string(text)); m != nil {
+			if length, err = strconv.Atoi(m[2]); err != nil || length > maxMessage {
 				length = 0
 			}
 			ok = length > 0 && len(m[1]) == 0

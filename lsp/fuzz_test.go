@@ -106,7 +106,7 @@ func told(t *testing.T, s *server, method string, params object) {
 func known(t *testing.T, s *server) string {
 	t.Helper()
 	d := s.document(file)
-	analysis, err := d.analysis(context.Background())
+	analysis, err := d.known(context.Background())
 	require.NoError(t, err)
 	v := s.view(d, analysis)
 	all, err := protocol.Marshal(struct {

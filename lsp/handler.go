@@ -8,8 +8,6 @@ import (
 
 	"go.lsp.dev/jsonrpc2"
 	"go.lsp.dev/protocol"
-
-	"stitchproof/lint"
 )
 
 // requestFailed is LSPErrorCodes.RequestFailed of the protocol, version 3.17: the
@@ -68,16 +66,16 @@ func (s *server) answer(ctx context.Context, req *jsonrpc2.Request) (any, error)
 	if err != nil {
 		return nil, err
 	}
-	var analysis *lint.Analysis
+	var known *knowledge
 	if early[req.Method()] {
-		analysis = d.memory.known()
+		known = d.memory.known()
 	}
-	if analysis == nil {
-		if analysis, err = d.analysis(ctx); err != nil {
+	if known == nil {
+		if known, err = d.known(ctx); err != nil {
 			return nil, err
 		}
 	}
-	answer, err := features[req.Method()](s.view(d, analysis), req.Params())
+	answer, err := features[req.Method()](s.view(d, known), req.Params())
 	if s.outdated(d) && slices.Contains(s.can.retries, req.Method()) {
 		return nil, protocol.ErrContentModified // the client asks again by itself
 	}

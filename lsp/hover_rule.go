@@ -1,14 +1,13 @@
 package lsp
 
 import (
-	"regexp"
-
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
 )
 
 // ruleName is what may be the name of a rule in a comment to the checker.
-var ruleName = regexp.MustCompile(`[a-z]+(?:-[a-z]+)*`)
+var ruleName = phrase.MustCompile(`[a-z]+(?:-[a-z]+)*`)
 
 // hoverRule is the card of a rule that a comment to the checker names.
 func (v *view) hoverRule(at int) (*card, source.Span) {

@@ -3,16 +3,16 @@ package lsp
 import (
 	"os"
 	"path/filepath"
-	"regexp"
 
 	"go.lsp.dev/protocol"
 	"go.lsp.dev/uri"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
 // fileName is what may be the name of a pattern or of a text beside it.
-var fileName = regexp.MustCompile(`[\pL\d][\pL\d_./-]*\.(?:crochet|txt|md)\b`)
+var fileName = phrase.MustCompile(`[\pL\d][\pL\d_./-]*\.(?:crochet|txt|md)\b`)
 
 // documentLinks lead from the names of files, in prose, comments and the header, to
 // those that are there beside the document.

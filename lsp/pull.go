@@ -86,10 +86,10 @@ func (s *server) reported(ctx context.Context, key uri.URI, known string, genera
 	if id == known {
 		return &protocol.WorkspaceUnchangedDocumentDiagnosticReport{URI: d.uri, Version: version, UnchangedDocumentDiagnosticReport: unchanged(id)}
 	}
-	analysis, err := d.analysis(ctx)
+	now, err := d.known(ctx)
 	if err != nil {
 		s.log.Printf("%s: %v", key, err)
 		return nil
 	}
-	return &protocol.WorkspaceFullDocumentDiagnosticReport{URI: d.uri, Version: version, FullDocumentDiagnosticReport: full(s.view(d, analysis), id)}
+	return &protocol.WorkspaceFullDocumentDiagnosticReport{URI: d.uri, Version: version, FullDocumentDiagnosticReport: full(s.view(d, now), id)}
 }

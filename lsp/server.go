@@ -10,8 +10,6 @@ import (
 	"go.lsp.dev/protocol"
 	"go.lsp.dev/uri"
 
-	"stitchproof/lang/materials"
-	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
 	"stitchproof/lint/config"
@@ -33,6 +31,7 @@ type server struct {
 	token string        // that a client must give, "" for none
 
 	publisher publisher
+	recent    recent
 
 	mu        sync.Mutex
 	documents map[uri.URI]*document // by address, in its one spelling
@@ -75,33 +74,29 @@ func guarded(analyze analyzer, logger *log.Logger) func(lint.Settings, *lint.Ana
 // that is early, of an earlier text of it; and for whom it is looked at. It never
 // changes.
 type view struct {
-	*lint.Analysis
+	*knowledge
 	converter
-	uri       uri.URI
-	version   int32
-	can       abilities
-	hints     hintKinds
-	lenses    bool
-	names     func() *names.Index // worked out when first asked for
-	materials func() *materials.List
+	uri     uri.URI
+	version int32
+	can     abilities
+	hints   hintKinds
+	lenses  bool
 	// generation is that of the settings.
 	generation int
 	memory     *memory
 }
 
-func (s *server) view(d *document, analysis *lint.Analysis) *view {
+func (s *server) view(d *document, known *knowledge) *view {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	return &view{
-		Analysis:  analysis,
+		knowledge: known,
 		converter: converter{d.text, s.can.encoding},
 		uri:       d.uri,
 		version:   d.version,
 		can:       s.can,
 		hints:     s.settings.hints,
 		lenses:    s.settings.lenses,
-		names:     d.names,
-		materials: d.materials,
 
 		generation: s.generation,
 		memory:     d.memory,

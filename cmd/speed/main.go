@@ -55,7 +55,9 @@ func run() error {
 	}
 	defer os.RemoveAll(folder)
 	program := filepath.Join(folder, "stitchproof")
-	if said, err := exec.Command("go", "build", "-o", program, "./cmd/stitchproof").CombinedOutput(); err != nil {
+	build := exec.Command("go", "build", "-o", program, "./cmd/stitchproof")
+	build.Env = append(os.Environ(), "CGO_ENABLED=0") // as it is released
+	if said, err := build.CombinedOutput(); err != nil {
 		return fmt.Errorf("building: %w: %s", err, said)
 	}
 	out := tabwriter.NewWriter(os.Stdout, 0, 8, 2, ' ', 0)

@@ -33,6 +33,7 @@ type checkCommand struct {
 
 // Run checks the files and reports them in the order named.
 func (c *checkCommand) Run(s *streams) error {
+	lint.ForBatch()
 	out, err := c.outputs(s)
 	if err != nil {
 		return err

@@ -3,6 +3,7 @@ package main
 import (
 	"io"
 
+	"stitchproof/lint"
 	"stitchproof/lint/report"
 )
 
@@ -24,6 +25,7 @@ var countFormats = map[string]func(*report.Count, io.Writer) error{
 
 // Run writes the table of one pattern.
 func (c *countCommand) Run(s *streams) error {
+	lint.ForBatch()
 	text, err := s.read(c.File)
 	if err != nil {
 		return err

@@ -9,6 +9,7 @@ import (
 	"os"
 	"os/signal"
 
+	"stitchproof/lint"
 	"stitchproof/lsp"
 )
 
@@ -22,6 +23,7 @@ const tokenVariable = "STITCHPROOF_TOKEN"
 
 // Run serves an editor until it leaves or the process is interrupted.
 func (c *lspCommand) Run(s *streams) error {
+	lint.ForServer()
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
 	if c.Listen != "" {

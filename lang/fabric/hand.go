@@ -265,6 +265,10 @@ func (h *hand) add(s Stitch) int {
 	if s.Into >= 0 {
 		h.stands()
 	}
+	if h.row == nil {
+		room := len(h.base) + len(h.base)/4 + 4 // most rows make about as many as lie below
+		h.fresh, h.row = slices.Grow(h.fresh, room), make([]int, 0, room)
+	}
 	h.fresh = append(h.fresh, s)
 	h.row = append(h.row, h.made()-1)
 	if !s.IsSpace() {

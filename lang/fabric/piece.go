@@ -80,7 +80,9 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 		keep.after(row)
 	}
 	for _, k := range c {
-		p.Stitches = append(p.Stitches, append(k.h.earlier, k.h.fresh...))
+		k.h.earlier = append(make([]Stitch, 0, k.h.made()), k.h.earlier...) // no room is left: all is done
+		k.h.laidBy()
+		p.Stitches = append(p.Stitches, k.h.earlier)
 	}
 	return p, c
 }
@@ -445,7 +447,7 @@ func (k *worker) mended(t trial, o outcome) outcome {
 func (k *worker) take(o outcome, stated *syntax.Total) {
 	k.h = o.hand
 	k.h.setApart()
-	k.h.earlier, k.h.fresh = append(k.h.earlier, k.h.fresh...), nil
+	k.h.laidBy()
 	if k.h.keeps = k.h.continued(); k.h.keeps {
 		return
 	}
@@ -459,6 +461,15 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 		k.heal = k.h.imagined(stated)
 	}
 	k.h.settleOn(k.heal, o.tally.Known)
+}
+
+// laidBy puts what the instruction made with what was made before it. A piece may grow
+// long: the room for it doubles.
+func (h *hand) laidBy() {
+	if len(h.earlier)+len(h.fresh) > cap(h.earlier) {
+		h.earlier = slices.Grow(h.earlier, len(h.earlier)+len(h.fresh))
+	}
+	h.earlier, h.fresh = append(h.earlier, h.fresh...), nil
 }
 
 // setApart marks what the instruction made that is no part of its row.

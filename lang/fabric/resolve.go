@@ -64,7 +64,7 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 		}
 	})
 	for _, span := range f.Prose {
-		w.marks = w.marks || slices.ContainsFunc(syntax.Lex(f.Text.Slice(span), 0, syntax.Standard()), func(t syntax.Token) bool { return t.Canon == "marker" })
+		w.marks = w.marks || slices.ContainsFunc(syntax.Lex(f.Text.Slice(span), syntax.Standard()), func(t syntax.Token) bool { return t.Canon == "marker" })
 	}
 	w.defineInPassing(f)
 	for _, span := range f.Turning {
@@ -235,7 +235,7 @@ func eachRow(f *syntax.File, do func(*syntax.Row)) {
 // added, is not one of the foundation chain.
 func (w *words) readMultiple(value string) {
 	var numbers []int
-	for _, t := range syntax.Lex(value, 0, syntax.Standard()) {
+	for _, t := range syntax.Lex(value, syntax.Standard()) {
 		switch {
 		case t.Kind == syntax.Number:
 			numbers = append(numbers, t.Values.At(0))
@@ -255,7 +255,7 @@ func (w *words) readMultiple(value string) {
 // readTurning reads `ch 2 counts as hdc, ch 3 counts as dc`, `ch 2 does not
 // count as a st`, `dc: ch 3 counts`.
 func (w *words) readTurning(value string) {
-	tokens := syntax.Lex(value, 0, syntax.Standard())
+	tokens := syntax.Lex(value, syntax.Standard())
 	start := 0
 	for i := 0; i <= len(tokens); i++ {
 		if i < len(tokens) && tokens[i].Kind != syntax.Comma && tokens[i].Kind != syntax.Semi && tokens[i].Kind != syntax.Period {

@@ -24,11 +24,7 @@ func (r *reader) counts() {
 	if !ok {
 		return
 	}
-	r.use(span, map[string][]rewriting{
-		"(24 sts)": {{span, "(" + inner + ")"}},
-		"[24 sts]": {{span, "[" + inner + "]"}},
-		"— 24 sts": {{span, "— " + inner}},
-	})
+	r.use(span, "("+inner+")", "["+inner+"]", "— "+inner)
 }
 
 // withDash is a span with the dash before it, where there is one.

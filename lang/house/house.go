@@ -7,6 +7,7 @@ package house
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -48,43 +49,53 @@ type Use struct {
 	// Span is the place in the row.
 	Span source.Span
 
-	// as is how it would be written in each way, by the way: edits of the row, none
-	// where it is written so already. A way that cannot say it is not there.
-	as map[string][]source.Edit
+	// texts are how it would be written in each of the aspect's ways, "" where it is
+	// written so already.
+	texts []string
 }
 
 // At is the place in the file.
 func (u *Use) At() source.Span { return u.Row.Tree.Abs(u.Span) }
 
-// Edits are those of the file that write it in a way: none where it is written so
-// already, or where the way cannot say it.
-func (u *Use) Edits(way string) []source.Edit {
-	var out []source.Edit
-	for _, e := range u.as[way] {
-		out = append(out, source.Edit{Span: u.Row.Tree.Abs(e.Span), New: e.New})
+// in is how it would be written in a way, "" where it is written so already. ok is false
+// where the aspect has no such way.
+func (u *Use) in(way string) (text string, ok bool) {
+	i := slices.Index(u.Aspect.Ways, way)
+	if i < 0 {
+		return "", false
 	}
-	return out
+	return u.texts[i], true
 }
 
-// In tells whether the use is in a way already, or in one that is no other.
+// Edits are those of the file that write it in a way: none where it is written so
+// already.
+func (u *Use) Edits(way string) []source.Edit {
+	text, _ := u.in(way)
+	if text == "" {
+		return nil
+	}
+	return []source.Edit{{Span: u.At(), New: text}}
+}
+
+// In tells whether the use is in a way already.
 func (u *Use) In(way string) bool {
-	edits, can := u.as[way]
-	return can && len(edits) == 0
+	text, ok := u.in(way)
+	return ok && text == ""
 }
 
 // Uses lists where a pattern writes what has several ways, in the order of the
 // text.
 func Uses(f *fabric.Fabric) []Use {
 	var out []Use
-	in := UsesIn(f)
+	in := UsesIn(f, aspects)
 	for _, piece := range f.Pieces {
 		out = append(out, in(piece)...)
 	}
 	return out
 }
 
-// UsesIn lists those of one piece of a pattern.
-func UsesIn(f *fabric.Fabric) func(*fabric.Piece) []Use {
+// UsesIn lists those of some aspects in one piece of a pattern.
+func UsesIn(f *fabric.Fabric, aspects []*Aspect) func(*fabric.Piece) []Use {
 	own := ownWords(f)
 	return func(piece *fabric.Piece) []Use {
 		var out []Use
@@ -121,32 +132,41 @@ type reader struct {
 	own    map[string]bool // the words that the pattern explains as stitches of its own
 }
 
-// rewriting is what a stretch of the row would read in one way.
-type rewriting struct {
-	span source.Span // in the row
-	text string
-}
-
-// use notes a use at a span of the row, with what each way would write. What is
-// written so already needs no edit.
-func (r *reader) use(span source.Span, ways map[string][]rewriting) {
-	u := Use{Aspect: r.aspect, Row: r.row, Span: span, as: map[string][]source.Edit{}}
-	for way, texts := range ways {
-		var edits []source.Edit
-		for _, t := range texts {
-			if !sameWords(r.row.Tree.Source(t.span), t.text) {
-				edits = append(edits, source.Edit{Span: t.span, New: t.text})
-			}
+// use notes a use at a span of the row, with how it would be written in each of the
+// aspect's ways.
+func (r *reader) use(span source.Span, texts ...string) {
+	written := r.row.Tree.Source(span)
+	for i, text := range texts {
+		if sameWords(written, text) {
+			texts[i] = ""
 		}
-		u.as[way] = edits
 	}
-	r.uses = append(r.uses, u)
+	r.uses = append(r.uses, Use{Aspect: r.aspect, Row: r.row, Span: span, texts: texts})
 }
 
 // sameWords tells whether two texts differ in white space at most: where lines
 // are broken is another matter.
 func sameWords(a, b string) bool {
-	return a == b || slices.Equal(strings.Fields(a), strings.Fields(b))
+	for {
+		var x, y string
+		x, a = firstWord(a)
+		y, b = firstWord(b)
+		if x != y {
+			return false
+		}
+		if x == "" {
+			return true
+		}
+	}
+}
+
+// firstWord cuts the first word off a text; it is "" where there is none.
+func firstWord(text string) (word, rest string) {
+	text = strings.TrimLeftFunc(text, unicode.IsSpace)
+	if end := strings.IndexFunc(text, unicode.IsSpace); end >= 0 {
+		return text[:end], text[end:]
+	}
+	return text, ""
 }
 
 // tokens are those of the row that lie in a span.

@@ -42,11 +42,7 @@ func (r *reader) repeat(c syntax.Clause, n *syntax.Repeat) {
 		return
 	}
 	steps := r.row.Tree.Source(body)
-	r.use(c.Span, map[string][]rewriting{
-		inSquare: {{c.Span, "[" + steps + "] " + whole}},
-		inRound:  {{c.Span, "(" + steps + ") " + whole}},
-		inStars:  {{c.Span, "*" + steps + "; rep from * " + more}},
-	})
+	r.use(c.Span, "["+steps+"] "+whole, "("+steps+") "+whole, "*"+steps+"; rep from * "+more)
 }
 
 // limits says how a repeat ends behind brackets, and behind a star, whose steps

@@ -57,21 +57,15 @@ func (r *reader) run(c syntax.Clause, n *syntax.Work, begins bool) {
 		return
 	}
 	many := number.Written() && !number.Equal(syntax.One(1))
-	ways := map[string]string{}
-	for _, way := range r.aspect.Ways {
-		ways[way] = inWay(way, name, number, many)
-	}
 	first := r.row.Tree.Source(c.Span)[0]
-	if begins && first >= '0' && first <= '9' || first >= 'A' && first <= 'Z' {
-		for way, text := range ways {
-			ways[way] = inflect.Capital(text)
+	capital := begins && first >= '0' && first <= '9' || first >= 'A' && first <= 'Z'
+	ways := make([]string, len(r.aspect.Ways))
+	for i, way := range r.aspect.Ways {
+		if ways[i] = inWay(way, name, number, many); capital {
+			ways[i] = inflect.Capital(ways[i])
 		}
 	}
-	out := map[string][]rewriting{}
-	for way, text := range ways {
-		out[way] = []rewriting{{c.Span, text}}
-	}
-	r.use(c.Span, out)
+	r.use(c.Span, ways...)
 }
 
 // bareStep tells whether nothing is said of how a step is worked.

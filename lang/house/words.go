@@ -17,7 +17,7 @@ func (r *reader) skips() {
 		if t.Kind != syntax.Word || t.Canon != "skip" || !plainSkip[strings.ToLower(word)] {
 			continue
 		}
-		r.word(t, map[string]string{"sk": "sk", "skip": "skip", "miss": "miss"})
+		r.word(t, "sk", "skip", "miss")
 	}
 }
 
@@ -34,9 +34,9 @@ func (r *reader) rounds() {
 		}
 		switch strings.ToLower(r.row.Tree.Source(t.Span)) {
 		case "rnd", "round":
-			r.word(t, map[string]string{"rnd": "rnd", "round": "round"})
+			r.word(t, "rnd", "round")
 		case "rnds", "rounds":
-			r.word(t, map[string]string{"rnd": "rnds", "round": "rounds"})
+			r.word(t, "rnds", "rounds")
 		}
 	}
 }
@@ -61,7 +61,7 @@ func (r *reader) stitchNames() {
 		if word == term.Plural {
 			full = term.Plural
 		}
-		r.word(t, map[string]string{"short": term.Abbr, "in full": full})
+		r.word(t, term.Abbr, full)
 	}
 }
 
@@ -79,16 +79,12 @@ func spells(t stitch.Term, word string) bool {
 
 // word notes a word that each way writes otherwise, with a capital where it has
 // one now.
-func (r *reader) word(t syntax.Token, ways map[string]string) {
+func (r *reader) word(t syntax.Token, ways ...string) {
 	now := r.row.Tree.Source(t.Span)
-	out := map[string][]rewriting{}
-	for way, text := range ways {
-		if !strings.EqualFold(now, text) {
-			text = inflect.Like(text, now)
-		} else {
-			text = now
+	for i, text := range ways {
+		if ways[i] = now; !strings.EqualFold(now, text) {
+			ways[i] = inflect.Like(text, now)
 		}
-		out[way] = []rewriting{{t.Span, text}}
 	}
-	r.use(t.Span, out)
+	r.use(t.Span, ways...)
 }

@@ -1,9 +1,9 @@
 package materials
 
 import (
-	"regexp"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stock"
 	"stitchproof/lang/syntax"
@@ -19,7 +19,7 @@ type Extent struct {
 }
 
 // to is what may stand between the ends of a range besides a dash.
-var to = regexp.MustCompile(`\s+to\s+|\s*[–—]\s*`)
+var to = phrase.MustCompile(`\s+to\s+|\s*[–—]\s*`)
 
 // readExtent reads `81 (91, 101) cm`, `5-10 cm`, `81-86 (91-97) cm`, nil where no
 // length is written. The first metric length counts, else the first one.
@@ -53,9 +53,9 @@ func written(text string) string {
 }
 
 var (
-	narrower = regexp.MustCompile(`\bnegative\b|\b(?:less|smaller|narrower) than\b|(?:^|\s)[-−]\d`)
-	wider    = regexp.MustCompile(`\bpositive\b|\b(?:more|larger|wider) than\b|(?:^|\s)\+\d`)
-	noEase   = regexp.MustCompile(`^\W*(?:none|no ease|zero|zero ease)\b|^\W*0(?:\s*(?:cm|in|ease)\b|$)`)
+	narrower = phrase.MustCompile(`\bnegative\b|\b(?:less|smaller|narrower) than\b|(?:^|\s)[-−]\d`)
+	wider    = phrase.MustCompile(`\bpositive\b|\b(?:more|larger|wider) than\b|(?:^|\s)\+\d`)
+	noEase   = phrase.MustCompile(`^\W*(?:none|no ease|zero|zero ease)\b|^\W*0(?:\s*(?:cm|in|ease)\b|$)`)
 )
 
 // readEase reads by how much a piece is to be wider than the body: `5 cm (2 in)`,

@@ -1,10 +1,10 @@
 package materials
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stock"
 )
@@ -24,9 +24,9 @@ type HookLabel struct {
 }
 
 var (
-	hookMM = regexp.MustCompile(`(\d+(?:[.,]\d+)?)\s*-?mm\b`)
+	hookMM = phrase.MustCompile(`(\d+(?:[.,]\d+)?)\s*-?mm\b`)
 	// A label says whose it is, or that it is a size, or begins with a letter.
-	hookLabel = regexp.MustCompile(`\b(?:(US|U\.S\.|USA|UK|U\.K\.)\s*)?((?i)steel\s*)?((?i)size\s*|no\.?\s*|#)?(?:([B-X])\b(?:[-/ ]([B-X])\b)?)?(?:[-/ ]?(\d{1,3}(?:½|(?:\.5| ?1/2)?\b)))?`)
+	hookLabel = phrase.MustCompile(`\b(?:(US|U\.S\.|USA|UK|U\.K\.)\s*)?((?i)steel\s*)?((?i)size\s*|no\.?\s*|#)?(?:([B-X])\b(?:[-/ ]([B-X])\b)?)?(?:[-/ ]?(\d{1,3}(?:½|(?:\.5| ?1/2)?\b)))?`)
 )
 
 // readHooks reads `4 mm (US G-6)`, `G/6 (4.00 mm)`, `US 7 (4.5 mm)`,

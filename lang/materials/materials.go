@@ -7,6 +7,7 @@ import (
 	"regexp"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stock"
 	"stitchproof/lang/syntax"
@@ -105,7 +106,7 @@ func plain(s string) string { return strings.ToLower(strings.Join(strings.Fields
 
 // coded is a line of a list that names a yarn by a letter: `A: bark brown`,
 // `MC – gray`, `Color B: …`.
-var coded = regexp.MustCompile(`^[-•*\s]*(?:(?i:yarn|colou?r)\s+)?([A-Z]|MC|CC\d?)\s*[:=–—-]\s*`)
+var coded = phrase.MustCompile(`^[-•*\s]*(?:(?i:yarn|colou?r)\s+)?([A-Z]|MC|CC\d?)\s*[:=–—-]\s*`)
 
 // supply reads a line of a list of materials.
 func (l *List) supply(line string, span source.Span, text *source.Text) {
@@ -130,7 +131,7 @@ func (l *List) addYarn(name, value string, span source.Span) {
 }
 
 // hookLetter is a hook by its letter in plain text, which names no yarn: `C/2`, `US G-6`.
-var hookLetter = regexp.MustCompile(`\b(?:us |size )?[a-z](?:-\d|/\d| ?\(?\d+(?:\.\d+)? ?mm\b| hook\b)`)
+var hookLetter = phrase.MustCompile(`\b(?:us |size )?[a-z](?:-\d|/\d| ?\(?\d+(?:\.\d+)? ?mm\b| hook\b)`)
 
 // Named tells whether the list names a yarn by the word, as a letter or in its
 // description.

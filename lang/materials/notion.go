@@ -58,7 +58,7 @@ func (n *Notion) ToldIn(text string) []int {
 	return nil
 }
 
-var needless = regexp.MustCompile(`(?i)\b(?:no|not|none|never|without|instead|optional|optionally|if you|if desired|if wished|you can|may)\b`)
+var needless = phrase.MustCompile(`(?i)\b(?:no|not|none|never|without|instead|optional|optionally|if you|if desired|if wished|you can|may)\b`)
 
 func isLetter(r rune) bool { return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' }
 

@@ -1,10 +1,10 @@
 package materials
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -19,7 +19,7 @@ type Swatch struct {
 	Span           source.Span
 }
 
-var swatchText = regexp.MustCompile(`(?i)(\d+)\s*(?:sts?|stitches)?\s*(?:x|×|by|and)\s*(\d+)\s*(?:rows?|rnds?|rounds?)?\s*(?:of|in)\s+([a-z][a-z ]*?)\s*(?:=|:|weighs|,)\s*(\d+(?:[.,]\d+)?)\s*(?:g|grams?|grammes?)\b`)
+var swatchText = phrase.MustCompile(`(?i)(\d+)\s*(?:sts?|stitches)?\s*(?:x|×|by|and)\s*(\d+)\s*(?:rows?|rnds?|rounds?)?\s*(?:of|in)\s+([a-z][a-z ]*?)\s*(?:=|:|weighs|,)\s*(\d+(?:[.,]\d+)?)\s*(?:g|grams?|grammes?)\b`)
 
 // readSwatch reads the swatch of the header, nil where it does not say enough.
 func readSwatch(f *syntax.Field) *Swatch {

@@ -1,8 +1,9 @@
 package materials
 
 import (
-	"regexp"
 	"strings"
+
+	"stitchproof/lang/phrase"
 )
 
 // Wearer is for whom a piece is made, as the published tables call people.
@@ -26,17 +27,17 @@ const (
 // youngest decides, for it is the one to be careful with.
 var wearers = []struct {
 	who   Wearer
-	words *regexp.Regexp
+	words *phrase.Phrase
 }{
-	{Preemie, regexp.MustCompile(`\b(?:preemies?|premature)\b`)},
-	{Newborn, regexp.MustCompile(`\bnew-?borns?\b`)},
-	{Baby, regexp.MustCompile(`\b(?:bab(?:y|ies)|infants?)\b`)},
-	{Toddler, regexp.MustCompile(`\btoddlers?\b`)},
-	{Child, regexp.MustCompile(`\b(?:child(?:ren)?|child's|children's|kids?|boys?|girls?)\b`)},
-	{Teen, regexp.MustCompile(`\b(?:teens?|teenagers?)\b`)},
-	{Woman, regexp.MustCompile(`\b(?:wom[ae]n|wom[ae]n's|lad(?:y|ies)|lady's|ladies')`)},
-	{Man, regexp.MustCompile(`\b(?:m[ae]n|m[ae]n's|gentlem[ae]n)\b`)},
-	{Adult, regexp.MustCompile(`\b(?:adults?|grown-ups?)\b`)},
+	{Preemie, phrase.MustCompile(`\b(?:preemies?|premature)\b`)},
+	{Newborn, phrase.MustCompile(`\bnew-?borns?\b`)},
+	{Baby, phrase.MustCompile(`\b(?:bab(?:y|ies)|infants?)\b`)},
+	{Toddler, phrase.MustCompile(`\btoddlers?\b`)},
+	{Child, phrase.MustCompile(`\b(?:child(?:ren)?|child's|children's|kids?|boys?|girls?)\b`)},
+	{Teen, phrase.MustCompile(`\b(?:teens?|teenagers?)\b`)},
+	{Woman, phrase.MustCompile(`\b(?:wom[ae]n|wom[ae]n's|lad(?:y|ies)|lady's|ladies')`)},
+	{Man, phrase.MustCompile(`\b(?:m[ae]n|m[ae]n's|gentlem[ae]n)\b`)},
+	{Adult, phrase.MustCompile(`\b(?:adults?|grown-ups?)\b`)},
 }
 
 // or is the wearer that a text tells of, where none is known yet.
@@ -48,7 +49,7 @@ func (w Wearer) or(text string) Wearer {
 }
 
 // softness are words that speak of yarn and colours, and not of a baby.
-var softness = regexp.MustCompile(`\bbaby[- ](?:yarn|wool|blue|pink|weight|soft\w*|alpaca|sport|fingering)`)
+var softness = phrase.MustCompile(`\bbaby[- ](?:yarn|wool|blue|pink|weight|soft\w*|alpaca|sport|fingering)`)
 
 // WearerIn is the youngest that a text speaks of, in any case; Nobody for none.
 func WearerIn(text string) Wearer {

@@ -1,17 +1,17 @@
 package materials
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stock"
 )
 
 // weightNumber is the number of a standard weight: `worsted (4)`, `#4`,
 // `weight 4`, `4 medium`.
-var weightNumber = regexp.MustCompile(`\(([0-7])\)|#([0-7])\b|(?i:weight|category|cyc)\s*([0-7])\b`)
+var weightNumber = phrase.MustCompile(`\(([0-7])\)|#([0-7])\b|(?i:weight|category|cyc)\s*([0-7])\b`)
 
 // readWeight finds the weight in a yarn's description: a name, a number or both.
 func (y *Yarn) readWeight() {

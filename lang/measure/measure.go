@@ -74,7 +74,7 @@ func saidToGoOn(file *syntax.File, piece *fabric.Piece) bool {
 	}
 	worked := source.Span{Start: rows[0].At, End: rows[len(rows)-1].Span().End}
 	return slices.ContainsFunc(file.Prose, func(s source.Span) bool {
-		return worked.Covers(s) && toLength.In(strings.ToLower(file.Text.Slice(s)))
+		return worked.Covers(s) && toLength.MatchString(strings.ToLower(file.Text.Slice(s)))
 	})
 }
 

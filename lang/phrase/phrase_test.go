@@ -19,18 +19,44 @@ func TestNeeded(t *testing.T) {
 		`(?i)bead`:                    nil,
 		`a|bead`:                      nil, // one letter is everywhere
 	} {
-		assert.ElementsMatch(t, want, MustCompile(expr).words, expr)
+		assert.ElementsMatch(t, want, MustCompile(expr).compiled().words, expr)
 	}
 }
 
 // A phrase finds what its expression finds.
 func TestAsItsExpression(t *testing.T) {
-	exprs := []string{`\b(?:toys?|plush|soft toy)\b`, `\bdumm(?:y|ies)\b`, `(?:no|without) (?:bead|button)s?`, `b(?:ea)+d|x`, `(toy|bead){2}`, `[bt]o+y?`, `^toy|bead$`}
+	exprs := []string{`\b(?:toys?|plush|soft toy)\b`, `\bdumm(?:y|ies)\b`, `(?:no|without) (?:bead|button)s?`, `b(?:ea)+d|x`, `(toy|bead){2}`, `[bt]o+y?`, `^toy|bead$`, `^(?:toys?|(?i:b)ea?d*)\b`, `[ ,]+(?:beads?|x|(?i)toy)$`, `^x*$`, `(?:^bead|^t[^o])$`, `^é|^\W`}
 	rapid.Check(t, func(t *rapid.T) {
 		expr := rapid.SampledFrom(exprs).Draw(t, "expr")
-		text := rapid.StringMatching(`((toys?|plush|dummy|dummies|no|without|beads?|button|beaead|x|boy|soft|[a-z ])( ?)){0,8}`).Draw(t, "text")
+		text := rapid.StringMatching(`((toys?|plush|dummy|dummies|no|without|beads?|button|beaead|x|boy|soft|é|[a-zA-Z ])( ?)){0,8}`).Draw(t, "text")
 		plain := regexp.MustCompile(expr)
-		assert.Equal(t, plain.MatchString(text), MustCompile(expr).In(text))
-		assert.Equal(t, plain.FindStringIndex(text), MustCompile(expr).Index(text))
+		assert.Equal(t, plain.MatchString(text), MustCompile(expr).MatchString(text))
+		assert.Equal(t, plain.FindStringIndex(text), MustCompile(expr).FindStringIndex(text))
 	})
+}
+
+func TestEdges(t *testing.T) {
+	for _, c := range []struct{ expr, begins, ends string }{
+		{`^[*_]*(?:p|Q)\d`, "*Q_p", ""},
+		{`(?i)^k`, "Kk\x80", ""},
+		{` ?(?:x|y)+$`, "", "xy"},
+		{`a|^b`, "", ""},
+		{`^x?`, "", ""},
+		{`(?:^ab|^cd)$`, "ac", "bd"},
+	} {
+		p := MustCompile(c.expr).compiled()
+		for of, e := range map[string]edge{c.begins: p.begins, c.ends: p.ends} {
+			if of == "" {
+				continue
+			}
+			var got []byte
+			for b := range 0x81 {
+				if e[b] {
+					got = append(got, byte(b))
+				}
+			}
+			assert.Equal(t, of, string(got), c.expr)
+		}
+		assert.Equal(t, []bool{c.begins != "", c.ends != ""}, []bool{p.begins != nil, p.ends != nil}, c.expr)
+	}
 }

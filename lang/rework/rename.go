@@ -72,7 +72,7 @@ func trade(word string) bool {
 // may be called by any, `Back`, `left`: what is said of them tells the name. The
 // many words for a counted thing are free to all.
 func taken(kind names.Kind, word string) bool {
-	tokens := syntax.Lex(word, 0, syntax.Standard())
+	tokens := syntax.Lex(word, syntax.Standard())
 	return kind != names.Piece && kind != names.Branch && len(tokens) == 1 && tokens[0].Kind != syntax.Name && tokens[0].Canon != "" && tokens[0].Canon != "group"
 }
 

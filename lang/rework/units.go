@@ -1,10 +1,10 @@
 package rework
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 	"stitchproof/lang/units"
@@ -51,7 +51,7 @@ func (p *Pattern) ofYarn(line source.Span) bool {
 func overlap(a, b source.Span) bool { return a.Start < b.End && b.Start < a.End }
 
 // place is what makes of `in` a word of an instruction: `6 in ring`.
-var place = regexp.MustCompile(`^\s*\pL`)
+var place = phrase.MustCompile(`^\s*\pL`)
 
 // lengths are those of a line that are sizes: neither the millimetres of a hook nor,
 // in an instruction, a number before the place that is worked into.

@@ -72,7 +72,7 @@ func (w *writing) clause() {
 	w.returns(s, so)
 	w.closing(s, so)
 	for head, rest := range splits(so) {
-		tokens := syntax.Lex(head, 0, file.Vocab)
+		tokens := syntax.Lex(head, file.Vocab)
 		switch last := len(tokens) - 1; {
 		case last < 0 || last == 0 && tokens[0].Kind == syntax.Number:
 			w.stitches(s, rest)

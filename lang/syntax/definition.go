@@ -31,7 +31,7 @@ func (d *document) inList(trimmed string, span source.Span) bool {
 		return false
 	}
 	for _, mark := range definitionMarks {
-		if name, _, found := strings.Cut(trimmed, mark); found && strings.TrimSpace(mark) != ":" && len(Lex(name, 0, Standard())) <= maxNamed {
+		if name, _, found := strings.Cut(trimmed, mark); found && strings.TrimSpace(mark) != ":" && len(Lex(name, Standard())) <= maxNamed {
 			d.add(block{kind: blockProse, span: span, listed: true})
 			return true
 		}
@@ -100,19 +100,19 @@ func definedNames(s string) []string {
 
 // amounts tells `3x` and `15 squares`, which no word is defined by.
 func amounts(name string) bool {
-	tokens := Lex(name, 0, Standard())
+	tokens := Lex(name, Standard())
 	return len(tokens) == 2 && tokens[0].Kind == Number && tokens[1].Kind != Stitch
 }
 
 // spellsOut tells whether a meaning is the word itself in full: `rep: repeat`.
 func spellsOut(name, meaning string) bool {
-	word := Lex(name, 0, Standard())[0]
-	return word.Kind == Stitch || slices.ContainsFunc(Lex(meaning, 0, Standard()), func(t Token) bool { return t.Kind == Word && t.Canon == word.Canon })
+	word := Lex(name, Standard())[0]
+	return word.Kind == Stitch || slices.ContainsFunc(Lex(meaning, Standard()), func(t Token) bool { return t.Kind == Word && t.Canon == word.Canon })
 }
 
 // opensWork tells an instruction that says first where or with what it is worked.
 func opensWork(meaning string) bool {
-	tokens := Lex(firstWords(meaning), 0, Standard())
+	tokens := Lex(firstWords(meaning), Standard())
 	return len(tokens) > 0 && (openers[tokens[0].Canon] || tokens[0].Canon == "join")
 }
 
@@ -126,25 +126,25 @@ func explains(tokens []Token) bool {
 
 // hasSizes tells whether some number is given for each size.
 func hasSizes(s string) bool {
-	return slices.ContainsFunc(Lex(s, 0, Standard()), func(t Token) bool { return t.Kind == Number && t.Values.PerSize() })
+	return slices.ContainsFunc(Lex(s, Standard()), func(t Token) bool { return t.Kind == Number && t.Values.PerSize() })
 }
 
 // knownWord tells a word of the trade. A single capital and the many words for a
 // counted thing (block, petal) are a pattern's own to define.
 func knownWord(name string) bool {
-	tokens := Lex(name, 0, Standard())
+	tokens := Lex(name, Standard())
 	return len(tokens) == 1 && tokens[0].Kind != Name && tokens[0].Canon != "group" && (len(name) > 1 || name != strings.ToUpper(name))
 }
 
 func knownStitch(name string) bool {
-	tokens := Lex(name, 0, Standard())
+	tokens := Lex(name, Standard())
 	return len(tokens) == 1 && tokens[0].Kind == Stitch
 }
 
 // varies tells a name that every pattern gives to something else of its own:
 // shell, fan, bobble.
 func varies(name string) bool {
-	tokens := Lex(name, 0, Standard())
+	tokens := Lex(name, Standard())
 	if len(tokens) != 1 || tokens[0].Kind != Stitch {
 		return false
 	}
@@ -153,7 +153,7 @@ func varies(name string) bool {
 }
 
 func readsAsWork(meaning string) bool {
-	list, _ := build(Lex(meaning, 0, Standard()))
+	list, _ := build(settled(Lex(meaning, Standard()), 0))
 	for _, c := range list {
 		switch n := c.Node.(type) {
 		case *Work, *Group, *Repeat, *Chain, *Skip:

@@ -1,11 +1,11 @@
 package syntax
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -137,7 +137,7 @@ func (d *document) blank() {
 // labelled tells whether a line begins with the label of a row, not just a
 // name and a colon.
 func labelled(line string) bool {
-	label, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	label, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
 	return n > 0 && label.Kind != Named
 }
 
@@ -154,7 +154,7 @@ func beginsRow(line string) bool {
 // goesOnList tells the second or a later item of a numbered list. No work begins
 // with it: below a heading for notes it is one of them, whatever it speaks of.
 func goesOnList(line string) bool {
-	label, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	label, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
 	return n > 0 && label.Bare && label.First(0) > 1
 }
 
@@ -264,7 +264,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 }
 
 // behind takes an entry of a list that has the word behind what it is short for.
-var behind = regexp.MustCompile(`^[-•* ]*\pL[\pL ()-]+ \(([^()]{1,20}(?:\(s\))?)\)\.?$`)
+var behind = phrase.MustCompile(`^[-•* ]*\pL[\pL ()-]+ \(([^()]{1,20}(?:\(s\))?)\)\.?$`)
 
 // shortBehind tells an entry such as `chain (ch)`.
 func shortBehind(trimmed string) bool {
@@ -375,33 +375,39 @@ func (f *File) Reread(row *Row, text string) *Row {
 	return readRow(text, row.At, f.Vocab.forSizes(row.Only))
 }
 
-// readRow reads the instruction that stands at an offset of its file.
+// readRow reads the instruction that stands at an offset of its file. The row keeps
+// its own words, not the text of the whole file.
 func readRow(text string, at int, vocab *Vocabulary) *Row {
+	return &Row{At: at, Instruction: vocab.rows.of(text, func(text string) *Instruction { return readInstruction(text, vocab) })}
+}
+
+func readInstruction(text string, vocab *Vocabulary) *Instruction {
 	only, length, some := picked(text, vocab.names)
 	if some {
 		vocab = vocab.forSizes(only)
 	}
-	r := &Instruction{Text: text, Tokens: lexFor(text, vocab), Only: vocab.only}
-	lead, from := leadClause(r.Tokens, length)
+	tokens := lexFor(text, vocab)
+	r := &Instruction{Text: text, Only: vocab.only}
+	lead, from := leadClause(tokens, length)
 	r.Clauses = lead
-	label, n := readLabel(r.Tokens[from:], r.Text)
+	label, n := readLabel(tokens[from:], text)
 	r.Label = label
+	at := from + n
 	if n > 0 {
-		if head := headingAfter(label, r.Tokens[from+n-1:], text); head > 0 {
-			at := from + n
-			r.Clauses = append(r.Clauses, Clause{Span: source.Span{Start: r.Tokens[at].Span.Start, End: r.Tokens[at+head-1].Span.End}, Sep: SepStop, Node: &Remark{}})
-			n += head
+		if head := headingAfter(label, tokens[at-1:], text); head > 0 {
+			r.Clauses = append(r.Clauses, Clause{Span: source.Span{Start: tokens[at].Span.Start, End: tokens[at+head-1].Span.End}, Sep: SepStop, Node: &Remark{}})
+			at += head
 		}
 	}
-	clauses, problems := build(r.Tokens[from+n:])
+	r.Tokens = settled(tokens, at)
+	clauses, problems := build(r.Tokens[at:])
 	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
-	return &Row{At: at, Instruction: r}
+	return r
 }
 
-// newRow reads one instruction in the words of the pattern. The row keeps its own
-// words, not the text of the whole file.
+// newRow reads one instruction in the words of the pattern.
 func (d *document) newRow(span source.Span) *Row {
-	return readRow(strings.Clone(d.text(span)), span.Start, d.words)
+	return readRow(d.text(span), span.Start, d.words)
 }
 
 // readText takes in the rows and the prose of a block.
@@ -441,7 +447,7 @@ func (d *document) parts(block source.Span) []part {
 			continue
 		}
 		if r.Label.Bare && makesUp(r) {
-			r.Label = r.Label.ofItem() // `8. Fasten off.`
+			r.Instruction = r.asItem() // `8. Fasten off.`
 		}
 		if n := introduction(r); n > 0 {
 			add(source.Span{Start: span.Start, End: span.Start + n}, nil)
@@ -457,7 +463,7 @@ func (d *document) parts(block source.Span) []part {
 // rowsIn cuts a line that holds several labelled rows.
 func (d *document) rowsIn(span source.Span) []source.Span {
 	text := d.text(span)
-	tokens := Lex(text, 0, d.file.Vocab)
+	tokens := Lex(text, d.file.Vocab)
 	var out []source.Span
 	start := 0
 	for i := 1; i < len(tokens); i++ {

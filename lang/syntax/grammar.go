@@ -1,11 +1,11 @@
 package syntax
 
 import (
-	"io"
 	"sync"
 
-	"github.com/alecthomas/participle/v2"
 	"github.com/alecthomas/participle/v2/lexer"
+
+	"stitchproof/lang/grammar"
 )
 
 // The grammar of one clause: the words between two separators, with every
@@ -753,56 +753,30 @@ type gMultiple struct {
 	Of2  bool  `parser:"( 'st' | @'ch' )? )? ( Enclosed | 'for' | Name )* )"`
 }
 
-// clauseParser is built on first use: a command that reads no pattern does
-// not pay for it.
-var clauseParser = sync.OnceValue(func() *participle.Parser[gClause] {
-	return participle.MustBuild[gClause](
-		participle.Lexer(symbols{}),
-		// Alternatives are tried in order to the end of the clause. The
-		// grammar is not recursive, so this stays linear in practice.
-		participle.UseLookahead(participle.MaxLookahead),
-	)
+// clauseGrammar is read on first use: a command that reads no pattern does not pay for
+// it.
+var clauseGrammar = sync.OnceValue(func() *grammar.Grammar[gClause] {
+	kinds := map[string]int{"EOF": endKind}
+	for k := Word; k <= Enclosed; k++ {
+		kinds[k.String()] = int(k)
+	}
+	return grammar.Of[gClause](kinds)
 })
 
-// Grammar is the grammar of a clause in extended Backus-Naur form, printed
-// from the parser itself.
-func Grammar() string { return clauseParser().String() }
+// endKind is the kind of what comes after the last token.
+const endKind = int(Enclosed) + 1
 
-// symbols is the lexer the grammar is built with. Clauses are parsed from
-// tokens already cut, so it never reads text.
-type symbols struct{}
-
-func (symbols) Symbols() map[string]lexer.TokenType {
-	m := map[string]lexer.TokenType{"EOF": lexer.EOF}
-	for k := Word; k <= Enclosed; k++ {
-		m[k.String()] = tokenType(k)
+// symbols are tokens as the grammar sees them: without fillers, and with the end. A
+// symbol stands at the index of its token in the clause, so that what is made of them
+// can be shared by clauses that stand at different places.
+func symbols(tokens []Token) []grammar.Symbol {
+	out := make([]grammar.Symbol, 0, len(tokens)+1)
+	for i := range tokens {
+		if t := &tokens[i]; t.Kind != Word || t.Canon != "" {
+			out = append(out, grammar.Symbol{Kind: int(t.Kind), Word: t.inGrammar(), At: i})
+		}
 	}
-	return m
-}
-
-func tokenType(k Kind) lexer.TokenType { return lexer.TokenType(k) + 1 }
-
-func (symbols) Lex(string, io.Reader) (lexer.Lexer, error) { return &replay{}, nil }
-
-// replay hands tokens to the parser. A token's offset is its index in the
-// clause, so that what is parsed can be shared by clauses that stand at
-// different places.
-type replay struct {
-	tokens []Token
-	next   int
-}
-
-func (r *replay) Next() (lexer.Token, error) {
-	for r.next < len(r.tokens) && r.tokens[r.next].Kind == Word && r.tokens[r.next].Canon == "" {
-		r.next++ // a filler word
-	}
-	at := lexer.Position{Offset: r.next}
-	if r.next >= len(r.tokens) {
-		return lexer.EOFToken(at), nil
-	}
-	t := &r.tokens[r.next]
-	r.next++
-	return lexer.Token{Type: tokenType(t.Kind), Value: t.inGrammar(), Pos: at}, nil
+	return append(out, grammar.Symbol{Kind: endKind, At: len(tokens)})
 }
 
 // inGrammar is the word of a token as far as the grammar may tell it from another of

@@ -1,10 +1,10 @@
 package syntax
 
 import (
-	"regexp"
 	"strings"
 	"unicode"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -51,7 +51,7 @@ func (d *document) titles(trimmed string, at int) bool {
 	if len(strings.Fields(trimmed)) > 2 && strings.ContainsAny(trimmed, "0123456789") {
 		return false
 	}
-	tokens := Lex(trimmed, 0, Standard())
+	tokens := Lex(trimmed, Standard())
 	if len(trimmed) > maxTitle || len(strings.Fields(trimmed)) > maxNamed+4 || endsSentence(trimmed) && !strings.HasSuffix(trimmed, ")") ||
 		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || tokens[0].Kind != Name && !partWords[tokens[0].Canon] || !made && !d.resting() {
 		return false
@@ -78,7 +78,7 @@ func (d *document) bare(line int) string {
 
 // firstOf is the number of the row that a line begins with, 0 for none.
 func firstOf(line string) int {
-	label, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	label, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
 	if n == 0 || label.Kind != Numbered || label.Bare {
 		return 0
 	}
@@ -144,7 +144,7 @@ func (d *document) bareHeading(trimmed string) bool {
 // finishes tells `FASTEN OFF.`, in capitals on a line of its own, from a
 // heading.
 func finishes(line string) bool {
-	list, _ := build(Lex(line, 0, Standard()))
+	list, _ := build(settled(Lex(line, Standard()), 0))
 	if len(list) == 0 {
 		return false
 	}
@@ -181,11 +181,11 @@ type runInHeading struct {
 var (
 	// headingMark is what may stand between a heading and its instruction: a
 	// stop, a dash, dots, how many to make.
-	headingMark = regexp.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
+	headingMark = phrase.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
 	// makeLast is the `– make 2` or `(make 2)` at the end of a heading.
-	makeLast = regexp.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `\))$`)
+	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `\))$`)
 	// howManyLast is the `(2)` at the end of a heading's name.
-	howManyLast = regexp.MustCompile(`\s*\([^()]{1,40}\)$`)
+	howManyLast = phrase.MustCompile(`\s*\([^()]{1,40}\)$`)
 )
 
 const (
@@ -220,7 +220,7 @@ func splitHeading(line string) (h runInHeading, ok bool) {
 // mark between: `Wing Rnd 1: 6 sc in ring`.
 func besideRow1(line string) int {
 	words := firstWords(line)
-	tokens := Lex(words, 0, Standard())
+	tokens := Lex(words, Standard())
 	for i, t := range tokens[:min(len(tokens), 3)] {
 		if i > 0 {
 			label, n := readLabel(tokens[i:], words)
@@ -271,7 +271,7 @@ func (h *runInHeading) begins(line string) bool {
 // speaksOfCrochet tells a word of the trade, which is no name of a part: `MR`,
 // `Foundation`.
 func speaksOfCrochet(name string) bool {
-	tokens := Lex(name, 0, Standard())
+	tokens := Lex(name, Standard())
 	return len(tokens) == 1 && (tokens[0].Kind == Stitch || tokens[0].Kind == Word && !partWords[tokens[0].Canon])
 }
 
@@ -370,7 +370,7 @@ func (d *document) startPiece(b *block) {
 		name, rest, ok = p.Name[:at[0]], p.Name[at[0]:], true
 	}
 	if ok {
-		tokens := Lex(rest, 0, d.file.Vocab)
+		tokens := Lex(rest, d.file.Vocab)
 		for _, t := range tokens {
 			if t.Kind == Number {
 				p.Make = t.Values

@@ -10,7 +10,10 @@ func (l *scanner) cutLoops() {
 			l.raw[i+1].start = r.start // the hyphen goes with the second word
 			l.raw = append(l.raw[:i], l.raw[i+1:]...)
 		case r.kind == Word && r.end-r.start == len(r.lower):
-			if at := l.loopAt(r.lower); at > 0 && !l.begins(i) {
+			if l.begins(i) {
+				continue
+			}
+			if at := l.loopAt(r.lower); at > 0 {
 				second := *r
 				r.lower, r.end = r.lower[:at], r.start+at
 				second.lower, second.start, second.glued = second.lower[at:], r.end, true

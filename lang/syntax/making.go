@@ -1,9 +1,9 @@
 package syntax
 
 import (
-	"regexp"
 	"slices"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/stitch"
 )
 
@@ -13,17 +13,17 @@ import (
 
 // madeHere finds a word with what it is made of after it, and a place for that:
 // `Leaf (ch 4, dc2tog in first ch) in first st`.
-var madeHere = regexp.MustCompile(`(?:^|[,;:.*] *)(\pL{3,}) \(([^()]+)\) in (?:the |each |same |first |last |next |any )`)
+var madeHere = phrase.MustCompile(`(?:^|[,;:.*] *)(\pL{3,}) \(([^()]+)\) in (?:the |each |same |first |last |next |any )`)
 
 // madeNames lists the words of an instruction that name a stitch of the pattern's
 // own where it is first worked: ones that the trade does not know.
 func madeNames(instruction string) []string {
 	var out []string
 	for _, m := range madeHere.FindAllStringSubmatch(instruction, -1) {
-		if word := Lex(m[1], 0, Standard()); len(word) != 1 || word[0].Kind != Name || word[0].Written == "colour" {
+		if word := Lex(m[1], Standard()); len(word) != 1 || word[0].Kind != Name || word[0].Written == "colour" {
 			continue
 		}
-		inside := Lex(m[2], 0, Standard())
+		inside := Lex(m[2], Standard())
 		if holds(inside, Stitch) && (inside[0].Kind == Stitch || inside[0].Kind == Number || inside[0].Canon == "ch") {
 			out = append(out, m[1])
 		}

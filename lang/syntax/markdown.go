@@ -130,16 +130,19 @@ func (d *document) itemNumbers() {
 		})
 		for _, r := range p.Rows {
 			if listed && r.Label.Bare && !tableRow(r.Text) {
-				item := *r.Instruction
-				item.Label = r.Label.ofItem()
-				r.Instruction = &item
+				r.Instruction = r.asItem()
 			}
 		}
 	}
 }
 
-// ofItem is the number of a list's item, which is no label.
-func (l Label) ofItem() Label { return Label{Text: l.Text, Span: l.Span} }
+// asItem is the instruction with its number taken for that of a list's item, which
+// is no label.
+func (r *Instruction) asItem() *Instruction {
+	item := *r
+	item.Label = Label{Text: r.Label.Text, Span: r.Label.Span}
+	return &item
+}
 
 // instructsIn tells whether a later cell of a table's row holds steps, so that a
 // count before it is no step.

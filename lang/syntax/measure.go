@@ -1,10 +1,10 @@
 package syntax
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 )
@@ -32,8 +32,8 @@ var millimetres = map[string]float64{"mm": 1, "cm": 10, "m": 1000, "in": 25.4, "
 // A length is a number, or a list of them, before a unit: `20 cm`, `8½ in`,
 // `20 (22, 24) cm`, `4"`.
 var (
-	lengthText = regexp.MustCompile(`(?i)((?:[\d½¼¾⅓⅔⅛⅜⅝⅞.,/()\[\]{} -]*[\d½¼¾⅓⅔⅛⅜⅝⅞)\]}])?)\s*[-–]?\s*(mm|cms?|m|inch(?:es)?|ins?|centimet(?:re|er)s?|met(?:re|er)s?|yds?|yards?|ft|feet|["”″])(?:[^a-z]|$)`)
-	valueText  = regexp.MustCompile(`(\d+(?:[.,]\d+)?)?(?: ?(\d)/(\d)| ?([½¼¾⅓⅔⅛⅜⅝⅞]))?`)
+	lengthText = phrase.MustCompile(`(?i)((?:[\d½¼¾⅓⅔⅛⅜⅝⅞.,/()\[\]{} -]*[\d½¼¾⅓⅔⅛⅜⅝⅞)\]}])?)\s*[-–]?\s*(mm|cms?|m|inch(?:es)?|ins?|centimet(?:re|er)s?|met(?:re|er)s?|yds?|yards?|ft|feet|["”″])(?:[^a-z]|$)`)
+	valueText  = phrase.MustCompile(`(\d+(?:[.,]\d+)?)?(?: ?(\d)/(\d)| ?([½¼¾⅓⅔⅛⅜⅝⅞]))?`)
 )
 
 // WrittenLength is a length with the place where it stands in a text and the
@@ -71,10 +71,10 @@ func FindLengths(text string) []WrittenLength {
 
 // aside is a number in brackets that goes with what stands before it, and not with
 // the list of sizes after it: `light (3), 50 m`.
-var aside = regexp.MustCompile(`^[^\d½¼¾⅓⅔⅛⅜⅝⅞]*\([^()]*\)[ ,]+`)
+var aside = phrase.MustCompile(`^[^\d½¼¾⅓⅔⅛⅜⅝⅞]*\([^()]*\)[ ,]+`)
 
 // bareText takes a number that has its unit from the length after it: `15 x 10 cm`.
-var bareText = regexp.MustCompile(`(?i)((?:\d[\d½¼¾⅓⅔⅛⅜⅝⅞.,/() ]*)?[\d½¼¾⅓⅔⅛⅜⅝⅞)])\s*(?:x|×|by)\s*$`)
+var bareText = phrase.MustCompile(`(?i)((?:\d[\d½¼¾⅓⅔⅛⅜⅝⅞.,/() ]*)?[\d½¼¾⅓⅔⅛⅜⅝⅞)])\s*(?:x|×|by)\s*$`)
 
 // bare are the numbers before a length that are given in its unit.
 func (l WrittenLength) bare(text string) []WrittenLength {
@@ -152,8 +152,8 @@ type Gauge struct {
 }
 
 var (
-	gaugeRows     = regexp.MustCompile(`(?i)(\d+(?:[.,]\d+)?(?: ?\d/\d)?[½¼¾]?)\s*(?:rows?|rnds?|rounds?)\b`)
-	gaugeStitches = regexp.MustCompile(`(?i)(\d+(?:[.,]\d+)?(?: ?\d/\d)?[½¼¾]?)\s*([a-z][a-z -]*)`)
+	gaugeRows     = phrase.MustCompile(`(?i)(\d+(?:[.,]\d+)?(?: ?\d/\d)?[½¼¾]?)\s*(?:rows?|rnds?|rounds?)\b`)
+	gaugeStitches = phrase.MustCompile(`(?i)(\d+(?:[.,]\d+)?(?: ?\d/\d)?[½¼¾]?)\s*([a-z][a-z -]*)`)
 )
 
 // ParseGauge reads `24 sc and 28 rows = 10 cm`, `10 cm = 20 sts x 10 rows`,

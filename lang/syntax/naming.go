@@ -1,14 +1,15 @@
 package syntax
 
 import (
-	"regexp"
 	"strings"
+
+	"stitchproof/lang/phrase"
 )
 
 // branchNamed finds what a branch is called where the lexer could not tell by
 // itself: letters with digits (`branch B1`), or several words before a colon
 // (`branch left tip:`). A name of one word is told by where it stands.
-var branchNamed = regexp.MustCompile(`(?i)\bbranch +(?:(\pL+-?\d[\pL\d]*)|(\pL[\pL']*(?:[ -]\pL[\pL\d']*){1,2}) *:)`)
+var branchNamed = phrase.MustCompile(`(?i)\bbranch +(?:(\pL+-?\d[\pL\d]*)|(\pL[\pL']*(?:[ -]\pL[\pL\d']*){1,2}) *:)`)
 
 // branchNames lists such names of an instruction's branches.
 func branchNames(instruction string) []string {
@@ -57,7 +58,7 @@ func callable(t Token) bool {
 }
 
 func (l *scanner) spelled(t Token) string {
-	return fold(l.text[t.Span.Start-l.base : t.Span.End-l.base])
+	return fold(l.text[t.Span.Start:t.Span.End])
 }
 
 // endsName tells whether a name is over before some tokens: a branch is given

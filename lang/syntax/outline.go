@@ -216,7 +216,7 @@ func digestText(text string) *digest {
 	for _, name := range cloned(branchNames(text)) {
 		g.words = append(g.words, OwnWord{Text: name, Branch: true})
 	}
-	for _, t := range Lex(text, 0, Standard()) {
+	for _, t := range Lex(text, Standard()) {
 		if t.Kind == Number && t.Values.PerSize() {
 			g.lists = append(g.lists, len(t.Values.Vals))
 		}
@@ -230,7 +230,7 @@ func (d *document) define(b *block) {
 	b.digest = &digest{}
 	var stands stitch.Meaning
 	meaning := d.text(b.body)
-	if tokens := Lex(meaning, 0, Standard()); len(tokens) > 0 && tokens[0].Kind == Stitch && (!readsAsWork(meaning) || explains(tokens)) {
+	if tokens := Lex(meaning, Standard()); len(tokens) > 0 && tokens[0].Kind == Stitch && (!readsAsWork(meaning) || explains(tokens)) {
 		stands = tokens[0].Stitch // `x = single crochet`
 		b.special = !explains(tokens)
 	}

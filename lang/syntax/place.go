@@ -4,12 +4,8 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/alecthomas/participle/v2/lexer"
-
 	"stitchproof/lang/stitch"
 )
-
-func upgrade(l lexer.Lexer) (*lexer.PeekingLexer, error) { return lexer.Upgrade(l) }
 
 func (r *reader) onePlace(g *gWhere) Place {
 	if g == nil {

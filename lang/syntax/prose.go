@@ -1,10 +1,10 @@
 package syntax
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -22,18 +22,18 @@ func isNote(trimmed string) bool {
 }
 
 // caption begins the words under a picture: `Photo 3: …`.
-var caption = regexp.MustCompile(`(?i)^[*_(]*(?:photos?|pictures?|pics?|fig|figures?|images?|illustrations?|diagrams?|plates?|page|chart|video)\.? ?(?:\d|[a-d]\b|[:—–])`)
+var caption = phrase.MustCompile(`(?i)^[*_(]*(?:photos?|pictures?|pics?|fig|figures?|images?|illustrations?|diagrams?|plates?|page|chart|video)\.? ?(?:\d|[a-d]\b|[:—–])`)
 
 var (
 	// pageNumber is the number at the foot of a printed page.
-	pageNumber = regexp.MustCompile(`^(?:(?i:page|p\.) ?)?[-–— ]*\d{1,3}[-–— ]*$`)
+	pageNumber = phrase.MustCompile(`^(?:(?i:page|p\.) ?)?[-–— ]*\d{1,3}[-–— ]*$`)
 	// leader is a line of a table of contents: dots lead to the page.
-	leader = regexp.MustCompile(`(?:\. ?){4,}\s*\d{1,3}$|…{2,}\s*\d{1,3}$`)
+	leader = phrase.MustCompile(`(?:\. ?){4,}\s*\d{1,3}$|…{2,}\s*\d{1,3}$`)
 )
 
 // beginsInstruction tells a line such as `With A, ch 41.` by its first words.
 func beginsInstruction(trimmed string) bool {
-	tokens := Lex(firstWords(trimmed), 0, Standard())
+	tokens := Lex(firstWords(trimmed), Standard())
 	for _, t := range tokens {
 		if t.Kind == Word && t.Canon == "" {
 			continue
@@ -347,7 +347,7 @@ func turningIn(text string) []source.Span {
 }
 
 // ofEvery begins what holds for every row.
-var ofEvery = regexp.MustCompile(`(?i)\b(?:beg|begin|begins|beginning|start|starts|turning|each|every|throughout|always)\b`)
+var ofEvery = phrase.MustCompile(`(?i)\b(?:beg|begin|begins|beginning|start|starts|turning|each|every|throughout|always)\b`)
 
 // rulesTurning tells whether a sentence names a chain, says whether it counts,
 // and says it of every row.
@@ -356,7 +356,7 @@ func rulesTurning(sentence string) bool {
 		return false
 	}
 	chain, counts, not := false, false, false
-	for _, t := range Lex(sentence, 0, Standard()) {
+	for _, t := range Lex(sentence, Standard()) {
 		switch t.Canon {
 		case "ch", "tch":
 			chain = true

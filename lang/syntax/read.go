@@ -1,47 +1,15 @@
 package syntax
 
 import (
-	"errors"
 	"slices"
 	"strconv"
 	"strings"
-	"sync"
-
-	"github.com/alecthomas/participle/v2"
 
 	"stitchproof/lang/stitch"
 )
 
 // maxClauseTokens bounds the words of one clause; a longer run is prose.
 const maxClauseTokens = 120
-
-// memo holds what was worked out for each distinct key. Pattern text repeats itself,
-// so that little is ever worked out twice.
-type memo[V any] struct {
-	mu    sync.RWMutex
-	known map[string]V
-}
-
-// maxKnown bounds the memory a long-lived process spends on wordings.
-const maxKnown = 1 << 16
-
-// of gives what is known for a key, found out where it is not.
-func (m *memo[V]) of(key string, find func() V) V {
-	m.mu.RLock()
-	v, ok := m.known[key]
-	m.mu.RUnlock()
-	if ok {
-		return v
-	}
-	v = find()
-	m.mu.Lock()
-	defer m.mu.Unlock()
-	if m.known == nil || len(m.known) >= maxKnown {
-		m.known = map[string]V{}
-	}
-	m.known[key] = v
-	return v
-}
 
 // cache holds what each distinct clause was read as, and what the grammar made of
 // each distinct form of one: it runs once for all numbers and all stitches.
@@ -64,7 +32,7 @@ type shape struct {
 	upTo   int
 }
 
-var clauses cache
+var clauses = cache{nodes: memo[reading]{most: mostClauses}, shapes: memo[shape]{most: mostClauses}}
 
 // read gives the meaning of a clause's tokens, or nil for one that the
 // grammar does not know.
@@ -75,8 +43,8 @@ func (c *cache) try(tokens []Token) reading {
 	if len(tokens) > maxClauseTokens {
 		return reading{upTo: maxClauseTokens}
 	}
-	return c.nodes.of(clauseKey(tokens), func() reading {
-		return readClause(tokens, c.shapes.of(shapeKey(tokens), func() shape { return parse(tokens) }))
+	return c.nodes.of(clauseKey(tokens), func(string) reading {
+		return readClause(tokens, c.shapes.of(shapeKey(tokens), func(string) shape { return parse(tokens) }))
 	})
 }
 
@@ -127,19 +95,11 @@ func clauseKey(tokens []Token) string {
 // parse holds tokens against the grammar. The token that it did not expect stands in
 // no shorter clause either.
 func parse(tokens []Token) shape {
-	failed := shape{upTo: len(tokens) - 1}
-	peeking, err := upgrade(&replay{tokens: tokens})
-	if err != nil {
-		return failed
+	clause, bad := clauseGrammar().Match(symbols(tokens))
+	if clause == nil {
+		return shape{upTo: min(len(tokens)-1, bad)}
 	}
-	g, err := clauseParser().ParseFromLexer(peeking)
-	if bad := participle.Error(nil); errors.As(err, &bad) {
-		failed.upTo = min(failed.upTo, bad.Position().Offset)
-	}
-	if err != nil {
-		return failed
-	}
-	return shape{clause: g, upTo: failed.upTo}
+	return shape{clause: clause, upTo: len(tokens) - 1}
 }
 
 // readClause reads tokens as one clause.

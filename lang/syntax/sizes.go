@@ -1,8 +1,9 @@
 package syntax
 
 import (
-	"regexp"
 	"strings"
+
+	"stitchproof/lang/phrase"
 )
 
 // sizes finds how many sizes the pattern is written for: from the header, from
@@ -27,24 +28,24 @@ func (d *document) sizes() {
 
 var (
 	// sizesListed takes `sizes small (medium, large)`.
-	sizesListed = regexp.MustCompile(`(?i)\bsizes?[:,]? ([^.:;()]{1,20}\([^()]{1,60}\))`)
+	sizesListed = phrase.MustCompile(`(?i)\bsizes?[:,]? ([^.:;()]{1,20}\([^()]{1,60}\))`)
 	// sizesBracketed takes `Directions are for small size. Changes for medium and
 	// large sizes are in parentheses.`
-	sizesBracketed = regexp.MustCompile(`(?i)\b(?:directions|instructions|figures|pattern)\b[^.]*? for (.+?)[.;,] +(?:(?:changes|figures|those|numbers) for )?(.+?) in (?:brackets|parenthes[ei]s|parens|braces|\(|\{|\[)`)
+	sizesBracketed = phrase.MustCompile(`(?i)\b(?:directions|instructions|figures|pattern)\b[^.]*? for (.+?)[.;,] +(?:(?:changes|figures|those|numbers) for )?(.+?) in (?:brackets|parenthes[ei]s|parens|braces|\(|\{|\[)`)
 	// sizeLetters takes `(S) M (L)`, and sizeYears `(2 (4) 6 (8) 10 yrs)`.
-	sizeLetters = regexp.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M)\b ?[)\]}]?[ ,/]*){3,}`)
-	sizeYears   = regexp.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
+	sizeLetters = phrase.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M)\b ?[)\]}]?[ ,/]*){3,}`)
+	sizeYears   = phrase.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
 	// ageWord is what all sizes before it are given in.
-	ageWord = regexp.MustCompile(`(?i)^(?:yrs?|years?|mos|months)$`)
+	ageWord = phrase.MustCompile(`(?i)^(?:yrs?|years?|mos|months)$`)
 	// sizeWords are no part of a size's name.
-	sizeWords = regexp.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only)\b`)
+	sizeWords = phrase.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only)\b`)
 )
 
 // inFirstSize leaves one number of each list of numbers: `ch 76 (82) 88` is
 // `ch 76`.
 func inFirstSize(s string) string { return sizeList.ReplaceAllString(s, "$1") }
 
-var sizeList = regexp.MustCompile(`(\d+)(?: ?[({\[][\d ,/:–-]+[)}\]](?: ?\d+)?)+`)
+var sizeList = phrase.MustCompile(`(\d+)(?: ?[({\[][\d ,/:–-]+[)}\]](?: ?\d+)?)+`)
 
 // saidSizes reads the names of the sizes from a sentence, nil where it names
 // none.
@@ -67,7 +68,7 @@ func saidSizes(text string) []string {
 
 // spreadRun is a run of sizes joined by hyphens, as in `2 (4-6-8)`. Two numbers
 // with one between are a single size: `2-4 (6-8)`.
-var spreadRun = regexp.MustCompile(`\d+(?:-\d+){2,}`)
+var spreadRun = phrase.MustCompile(`\d+(?:-\d+){2,}`)
 
 // sizeNames reads the names of `S (M, L, XL)`, `2 (4) 6 (8) 10 yrs`,
 // `S, M, L`.

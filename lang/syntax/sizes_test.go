@@ -48,7 +48,7 @@ func TestSizeLists(t *testing.T) {
 		if test.sizes > 0 {
 			vocab = vocab.Defining(nil, make([]string, test.sizes))
 		}
-		for _, tok := range syntax.Lex(test.text, 0, vocab) {
+		for _, tok := range syntax.Lex(test.text, vocab) {
 			if tok.Kind == syntax.Number {
 				got = append(got, number(tok.Values))
 			}
@@ -115,13 +115,13 @@ func TestNumbers(t *testing.T) {
 		"0": 0, "7": 7, "007": 7, "eleven": 11, "twenty": 20, "Forty": 40, "twenty-five": 25, "thirty three": 33, "ninety-nine": 99,
 		"99999999999999999999": 100_000_000, "100000000": 100_000_000,
 	} {
-		tokens := syntax.Lex(text, 0, syntax.Standard())
+		tokens := syntax.Lex(text, syntax.Standard())
 		if len(tokens) != 1 || tokens[0].Kind != syntax.Number || !tokens[0].Values.Equal(syntax.One(want)) {
 			t.Errorf("%q is cut into %v, want the number %d", text, tokens, want)
 		}
 	}
 	for text, want := range map[string]int{"2nd": 2, "second": 2, "3d": 3, "11th": 11, "21st": 21, "tenth": 10, "302nd": 302} {
-		tokens := syntax.Lex(text, 0, syntax.Standard())
+		tokens := syntax.Lex(text, syntax.Standard())
 		if len(tokens) != 1 || tokens[0].Kind != syntax.Ordinal || !tokens[0].Values.Equal(syntax.One(want)) {
 			t.Errorf("%q is cut into %v, want the ordinal %d", text, tokens, want)
 		}

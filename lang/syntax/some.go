@@ -108,18 +108,21 @@ func (v *Vocabulary) forSizes(only []int) *Vocabulary {
 	if only == nil {
 		return all
 	}
-	return all.some.of(fmt.Sprint(only), func() *Vocabulary {
-		return &Vocabulary{trade: all.trade, own: all.own, Sizes: len(only), names: all.names, only: only, all: all}
+	return all.some.of(fmt.Sprint(only), func(string) *Vocabulary {
+		v := newVocabulary(all.trade, len(only))
+		v.own, v.names, v.only, v.all = all.own, all.names, only, all
+		return v
 	})
 }
 
 // lexFor cuts the words of an instruction for those sizes that have it: a list of as
 // many numbers gets none for the others.
 func lexFor(text string, vocab *Vocabulary) []Token {
-	tokens := Lex(text, 0, vocab)
+	tokens := Lex(text, vocab)
 	if vocab.only == nil {
 		return tokens
 	}
+	tokens = slices.Clone(tokens) // others see them
 	for i := range tokens {
 		if t := &tokens[i]; t.Values.PerSize() && len(t.Values.Vals) == len(vocab.only) {
 			t.Values = t.Values.spread(vocab.only, len(vocab.names))

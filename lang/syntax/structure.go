@@ -40,13 +40,28 @@ type builder struct {
 
 // build reads the tokens of one instruction.
 func build(tokens []Token) ([]Clause, []Problem) {
-	crosses(tokens)
-	emphasis(tokens)
-	setApart(tokens)
 	b := &builder{tokens: tokens}
 	b.pair()
 	clauses := b.list(0, len(tokens), 0)
 	return clauses, b.problems
+}
+
+// settled are the tokens of an instruction, with the marks that follow its label of n
+// tokens read as the whole of it tells.
+func settled(tokens []Token, n int) []Token {
+	if !slices.ContainsFunc(tokens[n:], unsettled) {
+		return tokens
+	}
+	tokens = slices.Clone(tokens) // others see them
+	crosses(tokens[n:])
+	emphasis(tokens[n:])
+	setApart(tokens[n:])
+	return tokens
+}
+
+// unsettled tells a mark that may be read as another.
+func unsettled(t Token) bool {
+	return t.Kind == Star || t.Kind == Sign || t.Kind == Name && t.Canon == "x"
 }
 
 // crosses reads the X of some old books as the star it stands for: `X 2 dc, 3

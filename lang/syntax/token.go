@@ -1,11 +1,11 @@
 package syntax
 
 import (
-	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 )
@@ -65,7 +65,6 @@ type Token struct {
 // exactly one token.
 type scanner struct {
 	text  string
-	base  int // offset of text in the file
 	vocab *Vocabulary
 	raw   []rawToken
 	// hashes is set where a hash marks a repeat: elsewhere it numbers hooks and yarns.
@@ -81,12 +80,15 @@ type rawToken struct {
 	value      int    // of a Number or Ordinal
 }
 
-// Lex cuts text, which begins at offset base of its file, into tokens.
-func Lex(text string, base int, vocab *Vocabulary) []Token {
-	l := scanner{text: text, base: base, vocab: vocab, raw: make([]rawToken, 0, len(text)/4+4), hashes: strings.Contains(text, "from #")}
-	l.scan()
-	l.cutLoops()
-	return l.nameBranches(l.group())
+// Lex cuts text into tokens. Whoever asks for the same text is given the same ones,
+// so they must not be changed.
+func Lex(text string, vocab *Vocabulary) []Token {
+	return vocab.cut.of(text, func(text string) []Token {
+		l := scanner{text: text, vocab: vocab, raw: make([]rawToken, 0, len(text)/4+4), hashes: strings.Contains(text, "from #")}
+		l.scan()
+		l.cutLoops()
+		return l.nameBranches(l.group())
+	})
 }
 
 // scan fills l.raw.
@@ -332,7 +334,7 @@ func (l *scanner) fractionBefore(at int) bool {
 }
 
 // angled begins with a count in angles: `<24 sts>`.
-var angled = regexp.MustCompile(`^<\d[^<>\n]*>`)
+var angled = phrase.MustCompile(`^<\d[^<>\n]*>`)
 
 func (l *scanner) punctuation(r rune, at int) Kind {
 	switch r {

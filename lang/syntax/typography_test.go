@@ -131,7 +131,7 @@ func TestFractions(t *testing.T) {
 		{"3½", "3½=3"}, {"3 ½", "3=3 ½=0"}, {"2.75", "2.75=2"}, {"½", "½=0"}, {"12", "12=12"},
 	} {
 		var got []string
-		for _, tok := range syntax.Lex(test.text, 0, syntax.Standard()) {
+		for _, tok := range syntax.Lex(test.text, syntax.Standard()) {
 			if tok.Kind != syntax.Number {
 				t.Errorf("%q: %v at %v is no number", test.text, tok.Kind, tok.Span)
 			}

@@ -15,7 +15,7 @@ var wordTable string
 
 // Vocabulary is what the lexer knows of words: the trade's words, every
 // stitch's spellings in both dialects, and the stitches one pattern defines.
-// It is immutable and safe for concurrent use.
+// What it makes of a text never changes. It is safe for concurrent use.
 type Vocabulary struct {
 	trade *wordNode
 	own   *wordNode // the pattern's own stitches; nil for none
@@ -26,6 +26,11 @@ type Vocabulary struct {
 	only  []int    // the sizes, by index, that the work has; nil for all
 	all   *Vocabulary
 	some  memo[*Vocabulary] // for work that only some sizes have
+
+	// A line is looked at many times before it is known what it is: what was last cut
+	// and read is kept.
+	cut  memo[[]Token]
+	rows memo[*Instruction]
 }
 
 // wordNode is a node of a tree of words: the path from the root spells a
@@ -71,8 +76,12 @@ var Standard = sync.OnceValue(func() *Vocabulary {
 		}
 	}
 	root.compounds()
-	return &Vocabulary{trade: root}
+	return newVocabulary(root, 0)
 })
+
+func newVocabulary(trade *wordNode, sizes int) *Vocabulary {
+	return &Vocabulary{trade: trade, Sizes: sizes, cut: memo[[]Token]{most: mostLines}, rows: memo[*Instruction]{most: mostLines}, some: memo[*Vocabulary]{most: mostLines}}
+}
 
 // compounds adds the number words of two parts: thirty-three.
 func (n *wordNode) compounds() {
@@ -140,7 +149,8 @@ type OwnWord struct {
 // Defining returns the vocabulary with a pattern's own stitch words added,
 // for a pattern of the sizes named.
 func (v *Vocabulary) Defining(words []OwnWord, sizes []string) *Vocabulary {
-	w := &Vocabulary{trade: v.trade, Sizes: len(sizes), names: sizes}
+	w := newVocabulary(v.trade, len(sizes))
+	w.names = sizes
 	for _, word := range words {
 		if w.own == nil {
 			w.own = &wordNode{}
@@ -196,31 +206,31 @@ func (l *scanner) group() []Token {
 			if !l.stopsAStep(entry, i+n) {
 				n += l.abbreviationStop(i + n)
 			}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
+			t.Span.Start, t.Span.End = r.start, l.raw[i+n-1].end
 			tokens = append(tokens, t)
 			i += n
 		case r.kind == Open && l.countList(i):
 			values, end := l.enclosed(i)
 			first, last := l.raw[i+1], l.raw[end-1]
 			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[first.start:last.end]}
-			t.Span.Start, t.Span.End = l.base+first.start, l.base+last.end
+			t.Span.Start, t.Span.End = first.start, last.end
 			tokens = append(tokens, l.plain(i), t, l.plain(end))
 			i = end + 1
 		case r.kind == Open && l.loneList(i):
 			values, end := l.enclosed(i)
 			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[end].end]}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[end].end
+			t.Span.Start, t.Span.End = r.start, l.raw[end].end
 			tokens = append(tokens, t)
 			i = end + 1
 		case r.kind == Number && calls(tokens) && !l.timesFollow(i+1):
 			t := Token{Kind: Name, Canon: r.lower}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+r.end
+			t.Span.Start, t.Span.End = r.start, r.end
 			tokens = append(tokens, t)
 			i++
 		case r.kind == Open && l.ledList(i):
 			values, n := l.alternating(i - 1)
 			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[i+n-2].end]}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-2].end
+			t.Span.Start, t.Span.End = r.start, l.raw[i+n-2].end
 			tokens = append(tokens, t)
 			i += n - 1
 		case r.kind == Number, r.kind == Dash && l.dashList(i):
@@ -250,7 +260,7 @@ func (l *scanner) group() []Token {
 			if n < len(l.raw)-i && (shades[r.lower] || r.lower == "no") {
 				n += l.abbreviationStop(i + 1)
 			}
-			t.Span.Start, t.Span.End = l.base+r.start, l.base+l.raw[i+n-1].end
+			t.Span.Start, t.Span.End = r.start, l.raw[i+n-1].end
 			tokens = append(tokens, t)
 			i += n
 		}
@@ -517,7 +527,7 @@ func (l *scanner) numberList(i int) (Token, int) {
 		value = None
 	}
 	t := Token{Kind: Number, Values: One(value), Canon: first.lower}
-	t.Span.Start, t.Span.End = l.base+first.start, l.base+first.end
+	t.Span.Start, t.Span.End = first.start, first.end
 	values, n := l.bracketed(i)
 	if n == 0 {
 		values, n = l.stroked(i)
@@ -529,12 +539,12 @@ func (l *scanner) numberList(i int) (Token, int) {
 	}
 	if n == 0 {
 		n = 1 + l.numberStop(i)
-		t.Span.End = l.base + l.raw[i+n-1].end
+		t.Span.End = l.raw[i+n-1].end
 		return t, n
 	}
 	t.Values = Num{Vals: append([]int{value}, values...)}
 	t.Canon = l.text[first.start:l.raw[i+n-1].end]
-	t.Span.End = l.base + l.raw[i+n-1].end
+	t.Span.End = l.raw[i+n-1].end
 	return t, n
 }
 
@@ -595,7 +605,7 @@ func (l *scanner) countList(i int) bool {
 func (l *scanner) plain(i int) Token {
 	r := l.raw[i]
 	t := Token{Kind: r.kind, Canon: r.lower}
-	t.Span.Start, t.Span.End = l.base+r.start, l.base+r.end
+	t.Span.Start, t.Span.End = r.start, r.end
 	return t
 }
 

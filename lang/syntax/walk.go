@@ -163,7 +163,7 @@ func sameBut[N any](a, b N, without func(*N)) bool {
 // Ideas spells the words of a text as the grammar knows them, for comparing names that
 // are written in several ways.
 func Ideas(text string) string {
-	return ideas(Lex(text, 0, Standard()), nil)
+	return ideas(Lex(text, Standard()), nil)
 }
 
 // ideas spells tokens that stand after one of a kind, or all.

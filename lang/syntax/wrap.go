@@ -65,7 +65,7 @@ func countAlone(line string) bool {
 	if line == "" || !strings.ContainsRune("([{", rune(line[0])) || len(line) > 2*longLine {
 		return false
 	}
-	tokens := Lex(strings.TrimRight(line, "."), 0, Standard())
+	tokens := Lex(strings.TrimRight(line, "."), Standard())
 	n := len(tokens)
 	return n > 2 && tokens[n-1].Kind == Close && asTotal(tokens[1:n-1]) != nil
 }
@@ -77,7 +77,7 @@ func listed(line string) bool {
 
 // onlyLabel tells a line that is a label and nothing more: `Row 3:`.
 func onlyLabel(line string) bool {
-	tokens := Lex(line, 0, Standard())
+	tokens := Lex(line, Standard())
 	label, n := readLabel(tokens, line)
 	return n > 0 && n == len(tokens) && label.Kind != Named && !label.Bare
 }
@@ -97,7 +97,7 @@ func (d *document) wrapped(end int, next string) bool {
 // begins tells a line that cannot go on with another: a heading, a note, a
 // label.
 func (d *document) begins(line string) bool {
-	_, n := readLabel(Lex(firstWords(line), 0, Standard()), firstWords(line))
+	_, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
 	return d.heads(line) || n > 0 && unicode.IsUpper(firstRune(line))
 }
 
@@ -189,7 +189,7 @@ func wrapWidth(lines []lineShape) int {
 // goesOn tells a line that repeats what the line before says: `Repeat around;
 // join.`
 func goesOn(line string) bool {
-	tokens := Lex(firstWords(line), 0, Standard())
+	tokens := Lex(firstWords(line), Standard())
 	if len(tokens) < 2 || tokens[0].Kind != Word || tokens[0].Canon != "rep" {
 		return false
 	}

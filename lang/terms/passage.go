@@ -1,11 +1,12 @@
 package terms
 
 import (
-	"regexp"
 	"slices"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -47,7 +48,7 @@ func (p passage) withAsides() passage {
 }
 
 // bracketed is a bracket that begins with a dialect.
-var bracketed = regexp.MustCompile(`[(\[]\s*=?\s*` + nation + `\b[^()\[\]]*[)\]]`)
+var bracketed = phrase.MustCompile(`[(\[]\s*=?\s*` + nation + `\b[^()\[\]]*[)\]]`)
 
 // instructs tells whether a name in the passage is a stitch's for certain.
 func (p passage) instructs() bool { return p.sort == instruction || p.sort == spelled }
@@ -133,7 +134,7 @@ func (p passage) tokens(vocab *syntax.Vocabulary) []syntax.Token {
 	if p.row != nil {
 		return p.row.Tokens
 	}
-	return syntax.Lex(p.text, 0, vocab)
+	return syntax.Lex(p.text, vocab)
 }
 
 // aside is the dialect of the bracket that a place stands in, Unsettled outside
@@ -191,7 +192,7 @@ type match struct {
 
 // forms are the words beside the stitches' names in which the dialects differ, by
 // their first word; of several that begin alike the longest first.
-var forms = func() map[string][]form {
+var forms = sync.OnceValue(func() map[string][]form {
 	out := map[string][]form{}
 	seen := map[string]bool{}
 	for _, w := range stitch.DifferingWords() {
@@ -209,7 +210,7 @@ var forms = func() map[string][]form {
 		slices.SortStableFunc(list, func(a, b form) int { return len(b.words) - len(a.words) })
 	}
 	return out
-}()
+})
 
 type form struct {
 	words   []string
@@ -231,7 +232,7 @@ func formsIn(text string) []match {
 			for k := range n {
 				word[k] = text[i+k] | 0x20 // lower case, of letters and digits
 			}
-			for _, f := range forms[string(word[:n])] {
+			for _, f := range forms()[string(word[:n])] {
 				if end := f.endIn(text[i:]); end > 0 {
 					out = append(out, match{source.Span{Start: i, End: i + end}, f.dialect, f.force})
 					n = end
@@ -291,7 +292,7 @@ func (p passage) differing() []match {
 
 var (
 	// passable begins what can be passed over: `miss the first 2 sts`.
-	passable = regexp.MustCompile(`(?i)^\s+(?:(?:the|a|an|one|two|three|four|next|first|last|of|these|every|other|second|\d+)\s+)*(?:sts?|stitch(?:es)?|ch(?:s|ains?)?|sps?|spaces?|d?tr|[hs]?dc|sc|htr|shells?|rows?|rounds?|rnds?|tch|turning|corners?)\b`)
+	passable = phrase.MustCompile(`(?i)^\s+(?:(?:the|a|an|one|two|three|four|next|first|last|of|these|every|other|second|\d+)\s+)*(?:sts?|stitch(?:es)?|ch(?:s|ains?)?|sps?|spaces?|d?tr|[hs]?dc|sc|htr|shells?|rows?|rounds?|rnds?|tch|turning|corners?)\b`)
 	// held ends what tells how the yarn is held: `an even tension`.
-	held = regexp.MustCompile(`(?i)\b(?:even|firm|tight|loose|relaxed|steady|good|yarn|thread|constant|same)\s+$`)
+	held = phrase.MustCompile(`(?i)\b(?:even|firm|tight|loose|relaxed|steady|good|yarn|thread|constant|same)\s+$`)
 )

@@ -7,10 +7,10 @@ package terms
 
 import (
 	"cmp"
-	"regexp"
 	"slices"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -103,7 +103,7 @@ func (t Terms) Strangers() []Evidence {
 // old are names from before the terms were settled. Beeton's Book of Needlework
 // (London, 1870) has long stitches beside single crochet, and so have US
 // patterns of today, for other stitches.
-var old = regexp.MustCompile(`(?i)\blongs?\b`)
+var old = phrase.MustCompile(`(?i)\blongs?\b`)
 
 // Find tells whose words a pattern uses. What it says of itself decides; else the
 // strongest kind of evidence that speaks more for one dialect than for the
@@ -320,9 +320,9 @@ const nation = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
 
 var (
 	// statement is a dialect, or both, named for the words of a pattern.
-	statement = regexp.MustCompile(`\b` + nation + `(?:\s*(?:/|,|&|and|or)\s*` + nation + `)*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names)\b`)
+	statement = phrase.MustCompile(`\b` + nation + `(?:\s*(?:/|,|&|and|or)\s*` + nation + `)*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names)\b`)
 	// nations are the dialects, of which a text names some.
-	nations = regexp.MustCompile(`(?i)\b(?:usa?|u\.s|american|uk|u\.k|british)\b`)
+	nations = phrase.MustCompile(`(?i)\b(?:usa?|u\.s|american|uk|u\.k|british)\b`)
 )
 
 // dialectIn is the one dialect that a text names, Unsettled for none and for both.
