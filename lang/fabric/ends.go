@@ -80,12 +80,14 @@ func (h *hand) travel(p syntax.Place) {
 		p.Pick, p.Nth, p.Noun = syntax.PickNth, i+1, syntax.Noun{}
 	}
 	i := -1
-	switch p.Pick {
-	case syntax.PickNth:
+	switch {
+	case p.Center && p.Of != nil && p.Of.Pick != syntax.PickLast && p.Of.Noun.Kind != syntax.NounSpace:
+		i = h.groupAhead(p.Of.Noun, p) // `sl st to center dc of first petal`
+	case p.Pick == syntax.PickNth:
 		i = h.nth(p.Nth, p.Noun, p.From == syntax.FromEnd)
-	case syntax.PickLast:
+	case p.Pick == syntax.PickLast:
 		i = h.nth(1, p.Noun, true)
-	case syntax.PickFirst:
+	case p.Pick == syntax.PickFirst:
 		i = h.nth(1, p.Noun, false)
 	default:
 		i = h.next(p.Noun)

@@ -1108,7 +1108,7 @@ func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 	} else if p.Of != nil {
 		p.Noun = group // the middle of a loop is in the loop
 	}
-	if i < 0 {
+	if i < 0 && (p.Of == nil || !h.hasGroups(group, p)) {
 		h.inBlocks = true
 		i = h.next(p.Noun)
 		h.inBlocks = false
@@ -1137,8 +1137,9 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 		for from > 0 && h.stitch(h.base[from-1]).Object == s.Object {
 			from--
 		}
-		middle := (from + j - 1) / 2
-		if middle < h.at {
+		before, after := h.comingRound(from, j)
+		middle := from + (j-from+after-before-1)/2
+		if middle < h.at || middle >= len(h.base) {
 			i = j - 1
 			continue // the hook is past its middle: the next one is meant
 		}
@@ -1156,6 +1157,34 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 		return middle
 	}
 	return -1
+}
+
+// hasGroups tells whether the row below has any of the groups that a place names, also
+// where the hook is past them.
+func (h *hand) hasGroups(group syntax.Noun, p syntax.Place) bool {
+	if group.Kind == syntax.NounSpace {
+		return false
+	}
+	start := *h
+	start.at = 0
+	return start.groupAhead(group, p) >= 0
+}
+
+// comingRound is how many stitches of a group that fills the places from one to another
+// stand before the first and after the last of them, where a round begins within it.
+func (h *hand) comingRound(from, to int) (before, after int) {
+	n := len(h.base)
+	if !h.round || from > 0 && to < n || from == 0 && to == n {
+		return 0, 0
+	}
+	object := h.stitch(h.base[from]).Object
+	for from == 0 && before < n && h.stitch(h.base[n-1-before]).Object == object {
+		before++
+	}
+	for to == n && after < n && h.stitch(h.base[after]).Object == object {
+		after++
+	}
+	return before, after
 }
 
 // unnamedGroups tells whether a word names groups, and the row below was not worked

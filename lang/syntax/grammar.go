@@ -500,7 +500,7 @@ type gTotal struct {
 	Have   bool     `parser:"( 'for' ( ?= 'have' ) )? @( 'have' | Dash | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
 	Shaped *gStitch `parser:"(   @@"`
 	By     *gNum    `parser:"    @@ 'st' EOF"`
-	Bare   *gNum    `parser:"  | @@ ( 'in' 'have' | 'have' )? 'in'? 'more'? EOF"`
+	Bare   *gNum    `parser:"  | @@ ( 'in' 'have' | 'have' )? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | ( ?= Number ) @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
 	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'? 'remaining'? 'have'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
