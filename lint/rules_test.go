@@ -110,6 +110,8 @@ func rulesPage(rules []*lint.Rule) string {
 	var b strings.Builder
 	b.WriteString("# What is checked\n\n")
 	b.WriteString("Written from the rules' own files by `go test ./lint -update`: change those, not this page.\n\n")
+	b.WriteString("A safe fix alters nothing that a maker makes: `check --fix` makes it, and an editor may on saving. A risky one may alter it: a person\n" +
+		"picks it in the editor, or asks for it with `check --fix-risky`.\n\n")
 	b.WriteString("| rule | family | severity | fix | promise |\n|---|---|---|---|---|\n")
 	for _, r := range rules {
 		fmt.Fprintf(&b, "| [%s](#%s) | %s | %s | %s | %s |\n", r.Name, r.Name, r.Family, severityOf(r), fixOf(r), r.Summary)
@@ -147,5 +149,5 @@ func fixOf(r *lint.Rule) string {
 	case fix.Safe:
 		return "safe"
 	}
-	return "to choose"
+	return "risky"
 }

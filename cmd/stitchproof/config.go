@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"os"
 	"path/filepath"
 
 	"stitchproof/cmd/stitchproof/rewrite"
@@ -49,6 +50,9 @@ type initCommand struct {
 
 // Run writes a file of settings to start from.
 func (c *initCommand) Run(s *streams) error {
+	if at, err := os.Stat(c.Folder); err != nil || !at.IsDir() {
+		return fmt.Errorf("there is no folder %s", c.Folder)
+	}
 	name := filepath.Join(c.Folder, config.Name)
 	if err := rewrite.New(name, config.Example); err != nil {
 		return err

@@ -32,7 +32,11 @@ func (t *timing) adder() func(string, time.Duration) {
 	}
 }
 
-// write tells what took how long in milliseconds, the slowest first.
+// brief is how long what is not worth a line of its own takes at most.
+const brief = 50 * time.Microsecond
+
+// write tells what took how long in milliseconds, the slowest first, and what was done
+// in no time together.
 func (t *timing) write(w io.Writer) {
 	if t == nil {
 		return
@@ -40,7 +44,18 @@ func (t *timing) write(w io.Writer) {
 	names := slices.SortedFunc(maps.Keys(t.took), func(a, b string) int {
 		return cmp.Or(cmp.Compare(t.took[b], t.took[a]), cmp.Compare(a, b))
 	})
+	line := func(took time.Duration, what string) {
+		fmt.Fprintf(w, "%10.1f ms  %s\n", float64(took.Microseconds())/1000, what)
+	}
+	rest, others := time.Duration(0), 0
 	for _, name := range names {
-		fmt.Fprintf(w, "%10.1f ms  %s\n", float64(t.took[name].Microseconds())/1000, name)
+		if took := t.took[name]; took < brief {
+			rest, others = rest+took, others+1
+		} else {
+			line(took, name)
+		}
+	}
+	if others > 0 {
+		line(rest, fmt.Sprintf("%d others, each in less than %.2f ms", others, float64(brief.Microseconds())/1000))
 	}
 }
