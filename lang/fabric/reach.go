@@ -835,10 +835,13 @@ func (h *hand) alongside(p syntax.Place) syntax.Node {
 		return nil
 	}
 	places := placesOf(h.after[0].Node)
-	if len(places) != 1 || !places[0].Each || places[0].Number.Written() {
+	if len(places) != 1 || places[0].Number.Written() {
 		return nil
 	}
 	q := h.widened(places[0])
+	if all := q.Each || q.To.Kind == syntax.ToTheEnd; !all && (q.Pick != syntax.PickNext || h.remaining(q.Noun) != 1) {
+		return nil // `sc in each sc, and 2 sc in ch-2 sp`: the only one there is
+	}
 	if q.Noun.Kind != syntax.NounSpace && q.Noun.Kind != syntax.NounCorner {
 		return nil
 	}

@@ -205,6 +205,9 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 	for _, p := range pieces {
 		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}}
 		for _, r := range p.Rows {
+			if k.h.chains > 0 && lays(r.Tree.Clauses) && !worksOn(r.Tree.Clauses) {
+				continue // this piece has a beginning of its own
+			}
 			units, ok := other.units(r)
 			if !ok {
 				return nil, false
