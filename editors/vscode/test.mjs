@@ -2,7 +2,7 @@
 // against what it should: first what the extension adds, then each thing that the
 // server can do.
 import { features } from './features.mjs';
-import { close, colours, command, different, editor, goTo, page, press, see, settings, start, text, type } from './window.mjs';
+import { close, colours, different, editor, goTo, page, press, see, settings, start, text, type } from './window.mjs';
 
 await start({ 'stitchproof.path': 'no-such-program' });
 await see('the pattern', async () => (await editor()).includes('Rnd 5: [Sc in next 3 sts'));

@@ -987,8 +987,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 789,
         'T', 32,
         't', 32,
-        'U', 109,
-        'u', 109,
+        'U', 110,
+        'u', 110,
         'W', 51,
         'w', 51,
       );
@@ -1026,8 +1026,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 789,
         'T', 32,
         't', 32,
-        'U', 109,
-        'u', 109,
+        'U', 110,
+        'u', 110,
         'W', 51,
         'w', 51,
       );
@@ -1154,7 +1154,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == ' ') ADVANCE(204);
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'A' ||
-          lookahead == 'a') ADVANCE(96);
+          lookahead == 'a') ADVANCE(97);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           ('b' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
@@ -2350,7 +2350,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == ' ') ADVANCE(204);
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'I' ||
-          lookahead == 'i') ADVANCE(135);
+          lookahead == 'i') ADVANCE(147);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
@@ -2359,11 +2359,20 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == ' ') ADVANCE(204);
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'I' ||
-          lookahead == 'i') ADVANCE(174);
+          lookahead == 'i') ADVANCE(135);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
     case 98:
+      if (lookahead == '\t') ADVANCE(743);
+      if (lookahead == ' ') ADVANCE(204);
+      if (lookahead == ':') ADVANCE(760);
+      if (lookahead == 'I' ||
+          lookahead == 'i') ADVANCE(174);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
+      END_STATE();
+    case 99:
       if (lookahead == '\t') ADVANCE(743);
       if (lookahead == ' ') ADVANCE(204);
       if (lookahead == ':') ADVANCE(760);
@@ -2373,21 +2382,12 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
-    case 99:
-      if (lookahead == '\t') ADVANCE(743);
-      if (lookahead == ' ') ADVANCE(204);
-      if (lookahead == ':') ADVANCE(760);
-      if (lookahead == 'I' ||
-          lookahead == 'i') ADVANCE(104);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
-      END_STATE();
     case 100:
       if (lookahead == '\t') ADVANCE(743);
       if (lookahead == ' ') ADVANCE(204);
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'I' ||
-          lookahead == 'i') ADVANCE(147);
+          lookahead == 'i') ADVANCE(104);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
@@ -2468,9 +2468,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == ' ') ADVANCE(204);
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(114);
-      if (lookahead == 'R' ||
-          lookahead == 'r') ADVANCE(237);
+          lookahead == 'l') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(281);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
@@ -2479,8 +2478,9 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == ' ') ADVANCE(204);
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(281);
+          lookahead == 'l') ADVANCE(114);
+      if (lookahead == 'R' ||
+          lookahead == 'r') ADVANCE(237);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
@@ -2666,6 +2666,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'N' ||
           lookahead == 'n') ADVANCE(84);
+      if (lookahead == 'O' ||
+          lookahead == 'o') ADVANCE(151);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
@@ -2728,7 +2730,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == ' ') ADVANCE(204);
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'N' ||
-          lookahead == 'n') ADVANCE(97);
+          lookahead == 'n') ADVANCE(98);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
@@ -2823,6 +2825,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'O' ||
           lookahead == 'o') ADVANCE(129);
+      if (lookahead == 'P' ||
+          lookahead == 'p') ADVANCE(237);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
@@ -3280,7 +3284,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == ' ') ADVANCE(204);
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'T' ||
-          lookahead == 't') ADVANCE(100);
+          lookahead == 't') ADVANCE(96);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(207);
       END_STATE();
@@ -3453,8 +3457,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'i', 116,
         'L', 831,
         'l', 831,
-        'P', 99,
-        'p', 99,
+        'P', 100,
+        'p', 100,
         'S', 792,
         's', 792,
         'T', 800,
@@ -3481,8 +3485,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'i', 116,
         'L', 831,
         'l', 831,
-        'P', 99,
-        'p', 99,
+        'P', 100,
+        'p', 100,
         'S', 792,
         's', 792,
       );
@@ -3972,8 +3976,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         't', 396,
         'U', 582,
         'u', 582,
-        'W', 616,
-        'w', 616,
+        'W', 615,
+        'w', 615,
       );
       END_STATE();
     case 253:
@@ -4006,8 +4010,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         't', 396,
         'U', 582,
         'u', 582,
-        'W', 616,
-        'w', 616,
+        'W', 615,
+        'w', 615,
       );
       END_STATE();
     case 254:
@@ -4041,8 +4045,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         't', 396,
         'U', 582,
         'u', 582,
-        'W', 616,
-        'w', 616,
+        'W', 615,
+        'w', 615,
       );
       END_STATE();
     case 255:
@@ -4075,8 +4079,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         't', 396,
         'U', 582,
         'u', 582,
-        'W', 616,
-        'w', 616,
+        'W', 615,
+        'w', 615,
       );
       END_STATE();
     case 256:
@@ -4159,8 +4163,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         ':', 760,
         '\t', 384,
         ' ', 384,
-        'A', 552,
-        'a', 552,
+        'A', 554,
+        'a', 554,
         'D', 393,
         'd', 393,
         'T', 733,
@@ -4256,8 +4260,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         '.', 318,
         '\t', 384,
         ' ', 384,
-        'A', 552,
-        'a', 552,
+        'A', 554,
+        'a', 554,
         'D', 393,
         'd', 393,
         'T', 733,
@@ -4488,8 +4492,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 892,
         'T', 396,
         't', 396,
-        'U', 556,
-        'u', 556,
+        'U', 557,
+        'u', 557,
         'W', 445,
         'w', 445,
       );
@@ -4523,8 +4527,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 892,
         'T', 396,
         't', 396,
-        'U', 556,
-        'u', 556,
+        'U', 557,
+        'u', 557,
         'W', 445,
         'w', 445,
       );
@@ -4686,6 +4690,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'O' ||
           lookahead == 'o') ADVANCE(583);
+      if (lookahead == 'P' ||
+          lookahead == 'p') ADVANCE(332);
       END_STATE();
     case 308:
       if (lookahead == ':') ADVANCE(760);
@@ -4956,8 +4962,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 892,
         'T', 396,
         't', 396,
-        'U', 556,
-        'u', 556,
+        'U', 557,
+        'u', 557,
         'W', 445,
         'w', 445,
       );
@@ -4990,8 +4996,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         's', 892,
         'T', 396,
         't', 396,
-        'U', 556,
-        'u', 556,
+        'U', 557,
+        'u', 557,
         'W', 445,
         'w', 445,
       );
@@ -5361,8 +5367,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'k', 579,
         'L', 521,
         'l', 521,
-        'N', 527,
-        'n', 527,
+        'N', 528,
+        'n', 528,
         'P', 398,
         'p', 398,
         'Q', 709,
@@ -5400,8 +5406,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'k', 579,
         'L', 521,
         'l', 521,
-        'N', 527,
-        'n', 527,
+        'N', 528,
+        'n', 528,
         'P', 398,
         'p', 398,
         'Q', 709,
@@ -5439,8 +5445,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'k', 579,
         'L', 521,
         'l', 521,
-        'N', 527,
-        'n', 527,
+        'N', 528,
+        'n', 528,
         'P', 398,
         'p', 398,
         'Q', 709,
@@ -5478,8 +5484,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'k', 579,
         'L', 521,
         'l', 521,
-        'N', 527,
-        'n', 527,
+        'N', 528,
+        'n', 528,
         'P', 399,
         'p', 399,
         'Q', 709,
@@ -5517,8 +5523,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'k', 579,
         'L', 521,
         'l', 521,
-        'N', 527,
-        'n', 527,
+        'N', 528,
+        'n', 528,
         'P', 398,
         'p', 398,
         'Q', 709,
@@ -5556,8 +5562,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'k', 579,
         'L', 521,
         'l', 521,
-        'N', 527,
-        'n', 527,
+        'N', 528,
+        'n', 528,
         'P', 398,
         'p', 398,
         'Q', 709,
@@ -5595,8 +5601,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'k', 579,
         'L', 521,
         'l', 521,
-        'N', 527,
-        'n', 527,
+        'N', 528,
+        'n', 528,
         'P', 398,
         'p', 398,
         'Q', 709,
@@ -5634,8 +5640,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'k', 579,
         'L', 521,
         'l', 521,
-        'N', 527,
-        'n', 527,
+        'N', 528,
+        'n', 528,
         'P', 398,
         'p', 398,
         'Q', 709,
@@ -5659,19 +5665,19 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 372:
       if (lookahead == 'B' ||
-          lookahead == 'b') ADVANCE(558);
+          lookahead == 'b') ADVANCE(559);
       END_STATE();
     case 373:
       if (lookahead == 'B' ||
-          lookahead == 'b') ADVANCE(560);
+          lookahead == 'b') ADVANCE(561);
       END_STATE();
     case 374:
       if (lookahead == 'B' ||
-          lookahead == 'b') ADVANCE(561);
+          lookahead == 'b') ADVANCE(562);
       END_STATE();
     case 375:
       if (lookahead == 'B' ||
-          lookahead == 'b') ADVANCE(562);
+          lookahead == 'b') ADVANCE(563);
       END_STATE();
     case 376:
       if (lookahead == 'B' ||
@@ -5739,8 +5745,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'k', 579,
         'L', 521,
         'l', 521,
-        'N', 527,
-        'n', 527,
+        'N', 528,
+        'n', 528,
         'P', 398,
         'p', 398,
         'Q', 709,
@@ -6032,8 +6038,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         'i', 599,
         'P', 532,
         'p', 532,
-        'T', 526,
-        't', 526,
+        'T', 527,
+        't', 527,
       );
       END_STATE();
     case 411:
@@ -6111,7 +6117,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 426:
       if (lookahead == 'C' ||
-          lookahead == 'c') ADVANCE(615);
+          lookahead == 'c') ADVANCE(614);
       END_STATE();
     case 427:
       if (lookahead == 'C' ||
@@ -6371,7 +6377,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 457:
       if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(554);
+          lookahead == 'e') ADVANCE(555);
       END_STATE();
     case 458:
       if (lookahead == 'E' ||
@@ -6446,7 +6452,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 475:
       if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(557);
+          lookahead == 'e') ADVANCE(558);
       END_STATE();
     case 476:
       if (lookahead == 'E' ||
@@ -6551,15 +6557,15 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 500:
       if (lookahead == 'G' ||
-          lookahead == 'g') ADVANCE(555);
+          lookahead == 'g') ADVANCE(556);
       END_STATE();
     case 501:
       if (lookahead == 'G' ||
-          lookahead == 'g') ADVANCE(560);
+          lookahead == 'g') ADVANCE(561);
       END_STATE();
     case 502:
       if (lookahead == 'G' ||
-          lookahead == 'g') ADVANCE(563);
+          lookahead == 'g') ADVANCE(564);
       END_STATE();
     case 503:
       if (lookahead == 'G' ||
@@ -6682,22 +6688,22 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 526:
       if (lookahead == 'I' ||
+          lookahead == 'i') ADVANCE(613);
+      END_STATE();
+    case 527:
+      if (lookahead == 'I' ||
           lookahead == 'i') ADVANCE(990);
       if (lookahead == 'S' ||
           lookahead == 's') ADVANCE(993);
       if (set_contains(sym__no_more_character_set_1, 453, lookahead)) ADVANCE(993);
       END_STATE();
-    case 527:
+    case 528:
       if (lookahead == 'I' ||
           lookahead == 'i') ADVANCE(593);
       END_STATE();
-    case 528:
-      if (lookahead == 'I' ||
-          lookahead == 'i') ADVANCE(677);
-      END_STATE();
     case 529:
       if (lookahead == 'I' ||
-          lookahead == 'i') ADVANCE(614);
+          lookahead == 'i') ADVANCE(677);
       END_STATE();
     case 530:
       if (lookahead == 'I' ||
@@ -6781,71 +6787,71 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 550:
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(977);
-      if (lookahead == 'R' ||
-          lookahead == 'r') ADVANCE(968);
-      if (set_contains(sym__no_more_character_set_1, 453, lookahead)) ADVANCE(993);
+          lookahead == 'l') ADVANCE(617);
       END_STATE();
     case 551:
-      if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(661);
-      END_STATE();
-    case 552:
-      if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(489);
-      END_STATE();
-    case 553:
       if (lookahead == 'L' ||
           lookahead == 'l') ADVANCE(307);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(281);
       END_STATE();
+    case 552:
+      if (lookahead == 'L' ||
+          lookahead == 'l') ADVANCE(977);
+      if (lookahead == 'R' ||
+          lookahead == 'r') ADVANCE(968);
+      if (set_contains(sym__no_more_character_set_1, 453, lookahead)) ADVANCE(993);
+      END_STATE();
+    case 553:
+      if (lookahead == 'L' ||
+          lookahead == 'l') ADVANCE(661);
+      END_STATE();
     case 554:
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(546);
+          lookahead == 'l') ADVANCE(489);
       END_STATE();
     case 555:
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(455);
+          lookahead == 'l') ADVANCE(546);
       END_STATE();
     case 556:
+      if (lookahead == 'L' ||
+          lookahead == 'l') ADVANCE(455);
+      END_STATE();
+    case 557:
       if (lookahead == 'L' ||
           lookahead == 'l') ADVANCE(549);
       if (lookahead == 'R' ||
           lookahead == 'r') ADVANCE(332);
       END_STATE();
-    case 557:
-      if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(551);
-      END_STATE();
     case 558:
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(464);
+          lookahead == 'l') ADVANCE(553);
       END_STATE();
     case 559:
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(459);
+          lookahead == 'l') ADVANCE(464);
       END_STATE();
     case 560:
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(458);
+          lookahead == 'l') ADVANCE(459);
       END_STATE();
     case 561:
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(472);
+          lookahead == 'l') ADVANCE(458);
       END_STATE();
     case 562:
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(456);
+          lookahead == 'l') ADVANCE(472);
       END_STATE();
     case 563:
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(461);
+          lookahead == 'l') ADVANCE(456);
       END_STATE();
     case 564:
       if (lookahead == 'L' ||
-          lookahead == 'l') ADVANCE(613);
+          lookahead == 'l') ADVANCE(461);
       END_STATE();
     case 565:
       if (lookahead == 'L' ||
@@ -6929,11 +6935,13 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 582:
       if (lookahead == 'N' ||
-          lookahead == 'n') ADVANCE(528);
+          lookahead == 'n') ADVANCE(529);
       END_STATE();
     case 583:
       if (lookahead == 'N' ||
           lookahead == 'n') ADVANCE(499);
+      if (lookahead == 'O' ||
+          lookahead == 'o') ADVANCE(631);
       END_STATE();
     case 584:
       if (lookahead == 'N' ||
@@ -7063,23 +7071,25 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 613:
       if (lookahead == 'O' ||
-          lookahead == 'o') ADVANCE(583);
+          lookahead == 'o') ADVANCE(570);
       END_STATE();
     case 614:
       if (lookahead == 'O' ||
-          lookahead == 'o') ADVANCE(570);
+          lookahead == 'o') ADVANCE(701);
       END_STATE();
     case 615:
       if (lookahead == 'O' ||
-          lookahead == 'o') ADVANCE(701);
+          lookahead == 'o') ADVANCE(316);
       END_STATE();
     case 616:
       if (lookahead == 'O' ||
-          lookahead == 'o') ADVANCE(316);
+          lookahead == 'o') ADVANCE(491);
       END_STATE();
     case 617:
       if (lookahead == 'O' ||
-          lookahead == 'o') ADVANCE(491);
+          lookahead == 'o') ADVANCE(583);
+      if (lookahead == 'P' ||
+          lookahead == 'p') ADVANCE(332);
       END_STATE();
     case 618:
       if (lookahead == 'O' ||
@@ -7173,7 +7183,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 637:
       if (lookahead == 'P' ||
-          lookahead == 'p') ADVANCE(559);
+          lookahead == 'p') ADVANCE(560);
       END_STATE();
     case 638:
       if (lookahead == 'P' ||
@@ -7465,7 +7475,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 702:
       if (lookahead == 'T' ||
-          lookahead == 't') ADVANCE(526);
+          lookahead == 't') ADVANCE(527);
       END_STATE();
     case 703:
       if (lookahead == 'T' ||
@@ -7513,7 +7523,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 713:
       if (lookahead == 'T' ||
-          lookahead == 't') ADVANCE(529);
+          lookahead == 't') ADVANCE(526);
       END_STATE();
     case 714:
       if (lookahead == 'T' ||
@@ -8008,8 +8018,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
         ' ', 752,
         'B', 355,
         'b', 355,
-        'C', 550,
-        'c', 550,
+        'C', 552,
+        'c', 552,
         'D', 381,
         'd', 381,
         'E', 537,
@@ -8969,8 +8979,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 819:
       ACCEPT_TOKEN(aux_sym_stitch_token1);
-      if (lookahead == '\t') ADVANCE(553);
-      if (lookahead == ' ') ADVANCE(110);
+      if (lookahead == '\t') ADVANCE(551);
+      if (lookahead == ' ') ADVANCE(109);
       if (lookahead == '/') ADVANCE(276);
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'S' ||
@@ -8981,8 +8991,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 820:
       ACCEPT_TOKEN(aux_sym_stitch_token1);
-      if (lookahead == '\t') ADVANCE(553);
-      if (lookahead == ' ') ADVANCE(110);
+      if (lookahead == '\t') ADVANCE(551);
+      if (lookahead == ' ') ADVANCE(109);
       if (lookahead == ':') ADVANCE(760);
       if (lookahead == 'S' ||
           lookahead == 's') ADVANCE(810);
@@ -9439,7 +9449,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(aux_sym_stitch_token1);
       if (lookahead == '/') ADVANCE(276);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(564);
+          lookahead == ' ') ADVANCE(550);
       if (lookahead == 'S' ||
           lookahead == 's') ADVANCE(877);
       if (set_contains(aux_sym__other_token4_character_set_1, 453, lookahead)) ADVANCE(1230);
@@ -9751,7 +9761,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 886:
       ACCEPT_TOKEN(aux_sym_stitch_token1);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(564);
+          lookahead == ' ') ADVANCE(550);
       if (lookahead == 'S' ||
           lookahead == 's') ADVANCE(914);
       if (set_contains(sym__no_more_character_set_2, 455, lookahead)) ADVANCE(1331);
@@ -10705,7 +10715,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
     case 1004:
       ACCEPT_TOKEN(sym_action);
       if (lookahead == '\t') ADVANCE(518);
-      if (lookahead == ' ') ADVANCE(98);
+      if (lookahead == ' ') ADVANCE(99);
       if (lookahead == '/') ADVANCE(276);
       if (lookahead == ':') ADVANCE(760);
       if (('A' <= lookahead && lookahead <= 'Z') ||
@@ -10755,7 +10765,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(sym_action);
       if (lookahead == '/') ADVANCE(276);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(617);
+          lookahead == ' ') ADVANCE(616);
       if (lookahead == 'E' ||
           lookahead == 'e') ADVANCE(1370);
       if (set_contains(aux_sym__other_token4_character_set_1, 453, lookahead)) ADVANCE(1392);
@@ -10764,7 +10774,7 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(sym_action);
       if (lookahead == '/') ADVANCE(276);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(617);
+          lookahead == ' ') ADVANCE(616);
       if (set_contains(aux_sym__other_token4_character_set_1, 453, lookahead)) ADVANCE(1392);
       END_STATE();
     case 1011:
@@ -19854,8 +19864,8 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       ADVANCE_MAP(
         'B', 355,
         'b', 355,
-        'C', 550,
-        'c', 550,
+        'C', 552,
+        'c', 552,
         'D', 381,
         'd', 381,
         'E', 537,
