@@ -38,17 +38,18 @@ func readGrammar(t *testing.T) grammar {
 }
 
 // shown is how editors without scopes show what has a scope: Vim's group, Emacs's
-// face, Kate's style.
-var shown = map[string]struct{ group, face, style string }{
-	"comment.line.double-slash.crochet": {"Comment", "font-lock-comment-face", "dsComment"},
-	"entity.name.type.class.crochet":    {"Title", "font-lock-type-face", "dsOthers"},
-	"entity.name.function.crochet":      {"PreProc", "font-lock-function-name-face", "dsFunction"},
-	"variable.other.property.crochet":   {"Type", "font-lock-variable-name-face", "dsVariable"},
-	"variable.other.enummember.crochet": {"Special", "font-lock-constant-face", "dsConstant"},
-	"support.function.crochet":          {"Function", "font-lock-builtin-face", "dsBuiltIn"},
-	"keyword.control.crochet":           {"Statement", "font-lock-keyword-face", "dsControlFlow"},
-	"keyword.operator.crochet":          {"Operator", "font-lock-preprocessor-face", "dsOperator"},
-	"constant.numeric.crochet":          {"Number", "font-lock-string-face", "dsDecVal"},
+// face, Kate's style; the node of the tree-sitter grammar, and the captures by which
+// most editors, and Helix, colour it.
+var shown = map[string]struct{ group, face, style, node, capture, helix string }{
+	"comment.line.double-slash.crochet": {"Comment", "font-lock-comment-face", "dsComment", "comment", "comment", "comment"},
+	"entity.name.type.class.crochet":    {"Title", "font-lock-type-face", "dsOthers", "heading", "type", "type"},
+	"entity.name.function.crochet":      {"PreProc", "font-lock-function-name-face", "dsFunction", "label", "function", "function"},
+	"variable.other.property.crochet":   {"Type", "font-lock-variable-name-face", "dsVariable", "field", "property", "variable.other.member"},
+	"variable.other.enummember.crochet": {"Special", "font-lock-constant-face", "dsConstant", "count", "constant", "constant"},
+	"support.function.crochet":          {"Function", "font-lock-builtin-face", "dsBuiltIn", "stitch", "function.builtin", "function.builtin"},
+	"keyword.control.crochet":           {"Statement", "font-lock-keyword-face", "dsControlFlow", "action", "keyword", "keyword"},
+	"keyword.operator.crochet":          {"Operator", "font-lock-preprocessor-face", "dsOperator", "bracket", "operator", "operator"},
+	"constant.numeric.crochet":          {"Number", "font-lock-string-face", "dsDecVal", "number", "number", "constant.numeric"},
 }
 
 // The colours of every editor are those of one grammar, in its own way of writing
@@ -60,6 +61,11 @@ func TestColoursOfOtherEditors(t *testing.T) {
 		"emacs/crochet-colours.el":       emacsColours,
 		"kate/crochet.xml":               kateSyntax,
 		"sublime/crochet.sublime-syntax": sublimeSyntax,
+
+		"tree-sitter-crochet/grammar.js":             treeSitterGrammar,
+		"tree-sitter-crochet/queries/highlights.scm": treeSitterColours,
+		"zed/languages/crochet/highlights.scm":       treeSitterColours,
+		"helix/highlights.scm":                       helixColours,
 	} {
 		want := write(g)
 		if *update {
@@ -221,6 +227,84 @@ func sublimeSyntax(g grammar) string {
 	fmt.Fprintf(&b, "%%YAML 1.2\n---\n# This file is %s.\nname: Crochet\nfile_extensions: [crochet]\nscope: text.crochet\ncontexts:\n  main:\n", generated)
 	for _, p := range g.Patterns {
 		fmt.Fprintf(&b, "    - match: '%s'\n      scope: %s\n", strings.ReplaceAll(p.Match, "'", "''"), p.Name)
+	}
+	return b.String()
+}
+
+// treeSitterGrammar writes a grammar of lines whose parts are the patterns. Its tokens
+// know no bounds of words, but the longest goes, and of two as long the first: a word
+// that only begins like a stitch is longer than it, with its stray end.
+func treeSitterGrammar(g grammar) string {
+	var starts, parts, rules, strays strings.Builder
+	stray := func(match string) string { return fmt.Sprintf("token(seq(/%s/i, /[\\p{L}\\p{Nd}_]+/))", match) }
+	for _, p := range g.Patterns {
+		node, match := shown[p.Name].node, bare(p.Match)
+		first, more, several := strings.Cut(match, `\b(?:[\s-]?`)
+		more = treeSitterRegexp(`[\s-]?` + strings.TrimSuffix(more, `)*`))
+		rule := fmt.Sprintf("token(/%s/i)", treeSitterRegexp(first))
+		if several {
+			rule = fmt.Sprintf("seq(%s, repeat(token(/%s/i)))", rule, more)
+		}
+		fmt.Fprintf(&rules, "    // %s\n    %s: () => %s,\n", remark(p.Comment), node, rule)
+		if strings.HasPrefix(match, "^") {
+			fmt.Fprintf(&starts, "$.%s, ", node)
+			continue
+		}
+		if several {
+			fmt.Fprintf(&rules, "    _no_more: () => %s,\n", stray(strings.Replace(more, "]?", "]", 1)))
+			fmt.Fprintf(&parts, "seq($.%s, optional($._no_more)), ", node)
+		} else {
+			fmt.Fprintf(&parts, "$.%s, ", node)
+		}
+		if several || strings.HasSuffix(match, `\b`) {
+			fmt.Fprintf(&strays, "      %s,\n", stray(treeSitterRegexp(first)))
+		}
+	}
+	return fmt.Sprintf(`// Colours a crochet pattern wherever no server runs; this file is
+// %s.
+module.exports = grammar({
+  name: 'crochet',
+  extras: () => [],
+  rules: {
+    pattern: ($) => seq(repeat(seq(optional($._line), /\r?\n/)), optional($._line)),
+    _line: ($) => choice(
+      seq(choice(%s), repeat($._part)),
+      seq($._space, optional(seq($.label, repeat($._part)))),
+      seq($._space, $._word_or_sign, repeat($._part)),
+      seq($._word_or_sign, repeat($._part)),
+    ),
+    _part: ($) => choice($._word_or_sign, $._space),
+    _word_or_sign: ($) => choice(%s$._other),
+    _space: () => /[ \t]+/,
+%s    _other: () => choice(
+%s      /[\p{L}\p{Nd}_]+(\/\/[^\s]*)?/,
+      /[^\s\p{L}\p{Nd}_*\[\]()]+/,
+    ),
+  },
+});
+`, generated, strings.TrimSuffix(starts.String(), ", "), parts.String(), rules.String(), strays.String())
+}
+
+// treeSitterRegexp leaves out of a pattern what is said otherwise there, and keeps it
+// within its line.
+func treeSitterRegexp(match string) string {
+	match = strings.TrimPrefix(match, `(?:^|\s)`)
+	return strings.NewReplacer(`\b[^()]*`, `(?:[^\n()\p{L}\p{Nd}_][^\n()]*)?`, `^\s*`, "", "$", "", `\b`, "", "[^", `[^\n`, "^", "", `\s`, `[ \t]`, `[\s-]`, `[ \t-]`, "/", `\/`).Replace(match)
+}
+
+func treeSitterColours(g grammar) string {
+	return captures(g, func(scope string) string { return shown[scope].capture })
+}
+
+func helixColours(g grammar) string {
+	return captures(g, func(scope string) string { return shown[scope].helix })
+}
+
+func captures(g grammar, capture func(scope string) string) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "; This file is %s.\n\n", generated)
+	for _, p := range g.Patterns {
+		fmt.Fprintf(&b, "(%s) @%s\n", shown[p.Name].node, capture(p.Name))
 	}
 	return b.String()
 }

@@ -142,6 +142,35 @@ func TestZedSettings(t *testing.T) {
 	server.Options.Hints.areAll(t)
 }
 
+// The keys are those of https://zed.dev/docs/extensions/languages.
+func TestZedExtension(t *testing.T) {
+	var manifest struct {
+		ID, Name, Description, Version string
+		Schema                         int `toml:"schema_version"`
+		Authors                        []string
+		Grammars                       map[string]struct{ Repository, Rev, Path string }
+		Servers                        map[string]struct {
+			Name      string
+			Languages []string
+		} `toml:"language_servers"`
+	}
+	strictly(t, "zed/extension.toml", &manifest)
+	var language struct {
+		Name, Grammar string
+		Suffixes      []string `toml:"path_suffixes"`
+		Comments      []string `toml:"line_comments"`
+		Brackets      []struct {
+			Start, End     string
+			Close, Newline bool
+		}
+	}
+	strictly(t, "zed/languages/crochet/config.toml", &language)
+	assert.Equal(t, []string{language.Name}, manifest.Servers["stitchproof"].Languages)
+	assert.Equal(t, []string{"crochet"}, language.Suffixes)
+	require.Contains(t, manifest.Grammars, language.Grammar)
+	assert.FileExists(t, strings.TrimPrefix(manifest.Grammars[language.Grammar].Path, "editors/")+"/src/parser.c")
+}
+
 // What can be chosen in VS Code is what the server reads, the program's place and the
 // status bar aside.
 func TestVSCodeSettings(t *testing.T) {

@@ -39,7 +39,7 @@ func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint 
 			if v.hints.running && some(step.Made) {
 				show(end, perSize(step.Total))
 			}
-			if standing := branches(row.Tree, step); v.hints.branches && standing != "" {
+			if standing := branches(row, i); v.hints.branches && standing != "" {
 				show(end, standing)
 			}
 		}
@@ -50,21 +50,27 @@ func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint 
 	return hints
 }
 
-// branches tells in short where the branches stand after a clause that works
-// along them or comes home, those that are closed first, the stem last: how much
-// is worked of what can be worked. It is empty where there is nothing to tell.
-func branches(row *syntax.Row, step *fabric.Step) string {
-	if len(step.Home) == 0 && !some(step.Made) {
-		return ""
-	}
+// branches tells in short where the work stands after a clause of a row that has
+// branches: how much is worked, of what can be worked, of the one that the clause
+// worked along and of those that came home as it did; after a return of the one
+// returned to. The others stand as they were last told. It is empty where there is
+// nothing to tell.
+func branches(row *fabric.Row, i int) string {
+	step := &row.Steps[i]
+	at := step.Ledger
 	var out []string
-	for _, b := range step.Home {
-		out = append(out, standing(row, b))
-	}
-	for i := len(step.Ledger) - 1; i >= 0; i-- {
-		if b := step.Ledger[i]; some(b.Chains) {
-			out = append(out, standing(row, b))
+	switch {
+	case some(step.Made):
+		for _, b := range step.Home {
+			out = append(out, standing(row.Tree, b))
 		}
+	case len(step.Home) == 0:
+		return ""
+	case len(at) == 0: // back on the stem, which has not moved meanwhile
+		at = row.Steps[i-1].Ledger[:1]
+	}
+	if n := len(at); n > 0 && some(at[n-1].Chains) {
+		out = append(out, standing(row.Tree, at[n-1]))
 	}
 	return strings.Join(out, ", ")
 }

@@ -79,8 +79,8 @@ func TestInlayHints(t *testing.T) {
 	}
 }
 
-// A twig's branches are told after each clause that works along them, and as
-// they close.
+// A branch is told after each clause that works along it, and where the work comes
+// home to after it.
 func TestInlayHintsOfBranches(t *testing.T) {
 	only := object{"hints": object{"running": false, "totals": false}}
 	const (
@@ -110,19 +110,19 @@ sc in each rem ch.
 		want       []string
 	}{
 		{"forked", forked, only, []string{
-			"branch A: ch 9, sc in 2nd ch from hook and in next 3 ch«A 4/8, stem 5/13»,",
-			"branch B: ch 5, sc in 2nd ch from hook and in each ch of B«B 4/4, A 4/8, stem 5/13», return to A«B 4/4, A 4/8, stem 5/13»,",
-			"sc in each rem ch of A«A 8/8, stem 5/13», return to stem«A 8/8»,",
+			"branch A: ch 9, sc in 2nd ch from hook and in next 3 ch«A 4/8»,",
+			"branch B: ch 5, sc in 2nd ch from hook and in each ch of B«B 4/4», return to A«A 4/8»,",
+			"sc in each rem ch of A«A 8/8», return to stem«stem 5/13»,",
 		}},
 		{"without a word, in sizes", sized, only, []string{
-			"ch 6 (8), sc in 2nd ch from hook«branch 1/5 (1/7), stem 5/10 (6/12)»,",
+			"ch 6 (8), sc in 2nd ch from hook«branch 1/5 (1/7)»,",
 			"sc in next 4 (6) ch«branch 5/5 (7/7)»,",
 		}},
 		{"no branches", acornCup, only, nil},
 		{"switched off", forked, object{"hints": object{"running": false, "totals": false, "branches": false}}, nil},
 		{"with the running count", twig, nil, []string{
 			"Row 1: Sc in 2nd ch from hook and in next 3 ch«4», branch Thorn: ch 4, sl st in 2nd ch from hook and in next 2 ch«7»" +
-				"«Thorn 3/3, stem 4/10», return to stem«Thorn 3/3», sc in each ch across«13». (13 sts)«= 13 sts»",
+				"«Thorn 3/3», return to stem«stem 4/10», sc in each ch across«13». (13 sts)«= 13 sts»",
 		}},
 	} {
 		t.Run(test.name, func(t *testing.T) {

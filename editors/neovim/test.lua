@@ -50,7 +50,7 @@ local function colour(line, words)
   return within([[
     local line, words = ...
     local column = vim.fn.getline(line):find(words, 1, true)
-    return vim.fn.synIDattr(vim.fn.synIDtrans(vim.fn.synID(line, column, 1)), 'name')
+    return vim.fn.synIDattr(vim.fn.synID(line, column, 1), 'name')
   ]], line, words)
 end
 
@@ -58,8 +58,8 @@ sees('the finding at its line', 'makes 15 sts, says 16')
 sees('the count at the end of its line', '= 15 sts')
 sees('the totals at a heading', 'Piece: Stalk total 7 sts')
 must('colours', function()
-  return colour(35, 'Rnd 5') == 'PreProc' and colour(35, 'Sc in') == 'Identifier' and colour(35, '3 sts') == 'Constant'
-    and colour(35, '(16 sts)') == 'Special' and colour(43, 'Fasten off') == 'Statement'
+  return colour(35, 'Rnd 5') == 'crochetPreProc' and colour(35, 'Sc in') == 'crochetFunction' and colour(35, '3 sts') == 'crochetNumber'
+    and colour(35, '(16 sts)') == 'crochetSpecial' and colour(43, 'Fasten off') == 'crochetStatement'
 end)
 
 local function told(what, words)

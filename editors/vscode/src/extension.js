@@ -82,13 +82,13 @@ function tally() {
 }
 
 // rowAtCursor is what the server tells of the row that the cursor is in: its count,
-// and all that a hover over its label says.
+// and all that a hover over its label says. What has no label is no row to count by.
 async function rowAtCursor(editor) {
   if (!editor || !client?.isRunning() || !vscode.languages.match(selector, editor.document)) return undefined;
   if (!vscode.workspace.getConfiguration('stitchproof').get('tally')) return undefined;
   const { uri } = editor.document;
   const pieces = await vscode.commands.executeCommand('vscode.executeDocumentSymbolProvider', uri) ?? [];
-  const row = pieces.flatMap((piece) => piece.children).find(({ range }) => range.contains(editor.selection.active));
+  const row = pieces.flatMap((piece) => piece.children).find(({ range, selectionRange }) => range.contains(editor.selection.active) && !selectionRange.isEqual(range));
   if (!row) return undefined;
   const [hover] = await vscode.commands.executeCommand('vscode.executeHoverProvider', uri, row.selectionRange.start) ?? [];
   return { text: row.detail ? `${row.name}: ${row.detail}` : `${row.name}: ?`, card: hover?.contents[0] };
