@@ -40,6 +40,12 @@ func (h *hand) beginsSame() bool {
 	return false
 }
 
+// ofRow tells whether a row made the chains over an opening, or the stitches below it:
+// either may be named.
+func ofRow(row []int, o opening) bool {
+	return slices.Contains(row, o.space) || slices.Contains(row, o.places[0])
+}
+
 // atOpening stands on an opening that a step speaks of: that of the row named,
 // else the one with a marker in it, else the last one made. It tells whether
 // there is one.
@@ -52,7 +58,7 @@ func (h *hand) atOpening(p syntax.Place) bool {
 			if first = slices.IndexFunc(o.places, func(s int) bool { return slices.Contains(h.marks, s) }); first < 0 {
 				continue
 			}
-		case p.Row.Written() && !slices.Contains(h.done[p.Row.At(h.size)], o.space):
+		case p.Row.Written() && !ofRow(h.done[p.Row.At(h.size)], o):
 			continue
 		}
 		round := append(slices.Clone(o.places), o.space)

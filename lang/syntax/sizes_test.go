@@ -38,7 +38,7 @@ func TestSizeLists(t *testing.T) {
 		{4, "[sc, inc] 0 (0, 2, 4) times", "0/0/2/4"},
 		{5, "ages 2 (4) 6 (8) 10", "2/4/6/8/10"},
 		{3, "ages 2 (4) 6", "2/4/6"},
-		{3, "sc in next five (6, 7) sts", "5 6 7"}, // a list begins with digits
+		{3, "sc in next five (6, 7) sts", "5 6 7"},                             // a list begins with digits
 		{4, "48 (54, 60, 66) sts (72, 78, 84, 90)", "48/54/60/66 72/78/84/90"}, // the count of each size, at the end
 		{3, "3½ (4, 4½) in", "3/4/4"},
 		{3, "2.5 (2.75, 3) cm", "2/2/3"},
