@@ -135,7 +135,7 @@ func alongChain(r *syntax.Row) bool {
 }
 
 // aChain finds a word for chains, or for their multiple.
-var aChain = phrase.MustCompile(`(?i)\b(ch(ain)?s?|multiples?)\b`)
+var aChain = phrase.MustCompile(`(?i)(\b|\d)(ch(ain)?s?|multiples?)\b`)
 
 // listed tells what a ground is made of, such as `15 sts`, from a number of places
 // and from the stitch that comes next.

@@ -366,8 +366,11 @@ func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
 	base := k.Plain()
 	h.begun = true
 	if !said.Said && (base.Class == stitch.Slip || base.Turning <= 1) {
-		if skipped >= 4 {
+		switch {
+		case skipped >= 4:
 			h.add(Stitch{Chains: skipped, Into: -1})
+		case skipped == 3 && h.meshes():
+			h.add(Stitch{Chains: 1, Into: -1}) // one lies under it, one is the height of the stitch
 		}
 		return
 	}
@@ -389,6 +392,21 @@ func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
 	if extra > 0 {
 		h.add(Stitch{Chains: extra, Into: -1})
 	}
+}
+
+// meshes tells whether the row goes on with a chain over each place that it skips.
+func (h *hand) meshes() bool {
+	found := false
+	syntax.Walk(h.after, func(c syntax.Clause) {
+		r, ok := c.Node.(*syntax.Repeat)
+		if !ok || len(r.Body) < 3 {
+			return
+		}
+		ch, chain := r.Body[0].Node.(*syntax.Chain)
+		_, skip := r.Body[1].Node.(*syntax.Skip)
+		found = found || chain && skip && ch.Number.At(h.size) == 1
+	})
+	return found
 }
 
 // picot recognises chains closed at once into one of them: no branch, and no

@@ -247,9 +247,11 @@ func (h *hand) slipsOn(k *stitch.Stitch, p syntax.Place) bool {
 // stitch that closes it, which is worked as long as the others are: what each
 // writer takes a stitch to be in chains differs by one or two.
 func (h *hand) closingSpace(k *stitch.Stitch) {
-	if h.chains += k.Plain().Turning; h.chains == 0 {
-		return // a slip stitch
+	if k.Class == stitch.Slip {
+		h.space() // it adds nothing to the chains
+		return
 	}
+	h.chains += k.Plain().Turning
 	for _, i := range h.row {
 		if n := h.stitch(i).Chains; n > 0 && max(n-h.chains, h.chains-n) <= 2 {
 			h.chains = n

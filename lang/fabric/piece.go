@@ -164,22 +164,35 @@ func newRow(p *Piece, index int, tree *syntax.Row, sizes int) *Row {
 // edging under a heading of its own.
 func onEdge(tree *syntax.Piece) bool {
 	for _, r := range tree.Rows {
-		for _, c := range r.Clauses {
-			switch n := c.Node.(type) {
-			case *syntax.Chain:
-				if n.Number.At(0) > MostTurning {
-					return false
-				}
-			case *syntax.Work, *syntax.Group:
-				places := placesOf(n)
-				return len(places) > 0 && places[0].From != syntax.FromHook && places[0].Noun.Kind != syntax.NounRing &&
-					places[0].Noun.Kind != syntax.NounChain && places[0].Noun.Kind != syntax.NounSpace
-			case *syntax.MagicRing, *syntax.Repeat, *syntax.Yarn, *syntax.Join, *syntax.Rows, *syntax.Branch, *syntax.Likewise, *syntax.Unread:
-				return false
-			}
+		if needs, told := needsBelow(r.Clauses); told {
+			return needs
 		}
 	}
 	return false
+}
+
+// needsBelow tells whether the first stitch of some clauses needs work below it, and
+// whether they have any that tells.
+func needsBelow(clauses []syntax.Clause) (needs, told bool) {
+	for _, c := range clauses {
+		switch n := c.Node.(type) {
+		case *syntax.Chain:
+			if n.Number.At(0) > MostTurning {
+				return false, true
+			}
+		case *syntax.Work, *syntax.Group:
+			places := placesOf(n)
+			return len(places) > 0 && places[0].From != syntax.FromHook && places[0].Noun.Kind != syntax.NounRing &&
+				places[0].Noun.Kind != syntax.NounChain && places[0].Noun.Kind != syntax.NounSpace, true
+		case *syntax.Repeat:
+			if needs, told := needsBelow(n.Body); told {
+				return needs, true
+			}
+		case *syntax.MagicRing, *syntax.Yarn, *syntax.Join, *syntax.Rows, *syntax.Branch, *syntax.Likewise, *syntax.Unread:
+			return false, true
+		}
+	}
+	return false, false
 }
 
 // MostTurning is the most chains that a row begins with to reach its height, which

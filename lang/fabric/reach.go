@@ -1013,6 +1013,12 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 			i = h.nth(1, p.Noun, true)
 		}
 	}
+	if i < 0 && h.atBeginningSpace(p) {
+		i, p.Noun = len(h.base)-1, syntax.Noun{Kind: syntax.NounSpace}
+		if i < h.at {
+			i = -1 // it is worked into already
+		}
+	}
 	if i < 0 && h.other && p.Noun.Kind == syntax.NounTurning {
 		h.into(k, own, n, -1) // the chains skipped at the beginning, from their other side
 		return
@@ -1084,6 +1090,17 @@ func (h *hand) nthAhead(p syntax.Place) int {
 	}
 	h.loose = true
 	return h.nth(p.Nth, p.Noun, false)
+}
+
+// atBeginningSpace tells whether a place is the space that the chains at the beginning
+// of the row below make, however many they are: `sc in turning ch`, `sc in last ch-2 sp`.
+func (h *hand) atBeginningSpace(p syntax.Place) bool {
+	named := p.Noun.Kind == syntax.NounTurning || p.Noun.Kind == syntax.NounSpace && p.Pick == syntax.PickLast
+	if n := len(h.base); !named || h.round || n == 0 {
+		return false
+	}
+	s := h.stitch(h.base[len(h.base)-1])
+	return s.IsSpace() && !s.IsPicot() && s.Into < 0
 }
 
 // turningTop finds the turning chain of the row below, -1 where none counts.

@@ -590,13 +590,29 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 }
 
 // compareEither compares a part of a stated count that may count the stitches of
-// the row's branches or leave them out: both are common practice.
+// the row's branches, and the space that the chains before its first short stitch make,
+// or leave them out: both are common practice.
 func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	c := h.compare(p, t, stated)
-	own := h.offBranches()
-	if c.Result != Disagrees || len(own) == len(h.row) {
-		return c
+	for _, row := range [...][]int{h.offBranches(), h.afterFirstSpace()} {
+		if c.Result == Disagrees && len(row) < len(h.row) {
+			c = h.compareIn(row, c, p, t, stated)
+		}
 	}
+	return c
+}
+
+// afterFirstSpace lists the row's stitches without a space that it begins with.
+func (h *hand) afterFirstSpace() []int {
+	if len(h.row) > 0 && !h.round && h.stitch(h.row[0]).IsSpace() && !h.stitch(h.row[0]).IsPicot() {
+		return h.row[1:]
+	}
+	return h.row
+}
+
+// compareIn compares with some of the row's stitches, and gives what the whole of it
+// came to where those do not agree either.
+func (h *hand) compareIn(own []int, c Compared, p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	stem, along := *h, *t
 	stem.row, along.Made, along.Chains = own, 0, 0
 	for _, i := range own {

@@ -168,8 +168,25 @@ func (h *hand) chain(n *syntax.Chain) {
 		h.inner = h.nested
 		if n.Counts.Said {
 			h.counts = n.Counts
+		} else if h.chains == 2 && h.beginsMesh() {
+			h.counts = syntax.Counts{Said: true, As: []syntax.Part{{Noun: syntax.Noun{Kind: syntax.NounSpace, Length: syntax.One(1)}}}}
 		}
 	}
+}
+
+// beginsMesh tells whether the chains that a row of low stitches begins with stand over
+// its first stitch, as all others have a chain over them: `ch 2, *sc in next ch-1 sp, ch
+// 1; rep from *`.
+func (h *hand) beginsMesh() bool {
+	if h.begun || h.nested || h.round || len(h.base) < 2 || h.stitch(h.base[0]).IsSpace() || len(h.coming) == 0 {
+		return false
+	}
+	r, ok := h.coming[0].Node.(*syntax.Repeat)
+	if !ok || len(r.Body) < 2 || !isChain(r.Body[1].Node) {
+		return false
+	}
+	k, places := h.firstStitch(r.Body), placesOf(r.Body[0].Node)
+	return k != nil && k.Class == stitch.Plain && k.Turning <= 1 && len(places) == 1 && places[0].Noun.Kind == syntax.NounSpace
 }
 
 // arriveBy begins the row where slip stitches have led, with the chain that
