@@ -106,7 +106,11 @@ func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 			if b.first == nil {
 				b.first, b.low, b.high = k, k.Turning, k.Turning
 			}
-			b.low, b.high = min(b.low, k.Turning), max(b.high, k.Turning)
+			low := k.Turning
+			if worked := n.Stitch.Meaning.In(p.Fabric.Dialect); worked != nil && worked.Class == stitch.Post {
+				low-- // around a post it stands lower; common practice
+			}
+			b.low, b.high = min(b.low, low), max(b.high, k.Turning)
 		case *syntax.Unread, *syntax.Likewise, *syntax.Rows, *syntax.Even, *syntax.Branch:
 			known = false
 		}

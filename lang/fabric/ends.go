@@ -81,6 +81,10 @@ func (h *hand) travel(p syntax.Place) {
 	}
 	i := -1
 	switch {
+	case p.Of != nil && p.Of.Noun.Kind == syntax.NounSpace && p.Of.Pick == syntax.PickAny:
+		if h.next(p.Of.Noun) >= 0 {
+			i = h.next(p.Noun) // `in first sc after any ch-2 sp`
+		}
 	case p.Center && p.Of != nil && p.Of.Pick != syntax.PickLast && p.Of.Noun.Kind != syntax.NounSpace:
 		i = h.groupAhead(p.Of.Noun, p) // `sl st to center dc of first petal`
 	case p.Pick == syntax.PickNth:

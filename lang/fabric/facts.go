@@ -411,6 +411,7 @@ const (
 	ReadSpaceIsGap                         // a `space` is the gap between two groups that nothing parts, though there are chain spaces too
 	ReadClosedInOne                        // `dc2tog in next st` closes stitches that all stand in that one
 	ReadOmitsTurning                       // stated counts leave out the turning chain, which stands for a stitch
+	ReadStartsInJoined                     // a round begins in the place that it was led to, though its first step does not say the same
 	ReadNumberInOne                        // `(2 sc, sc) around` was taken as 2 in one stitch, then 1
 	ReadOverBranches                       // the row goes over the branches of the row below, which only hang from it by custom
 )

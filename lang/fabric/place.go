@@ -123,6 +123,9 @@ func (h *hand) next(n syntax.Noun) int {
 			return i
 		}
 	}
+	if h.startsInJoined(n) {
+		return 0
+	}
 	stitches, spaces := 0, 0
 	for i := h.at; i < h.end; i++ {
 		s := h.stitch(h.base[i])
@@ -154,6 +157,20 @@ func (h *hand) next(n syntax.Noun) int {
 		return h.underTurning(n)
 	}
 	return -1
+}
+
+// startsInJoined tells whether the first step of a round goes in the place that the
+// round was led to: `join B with sl st in any ch-2 sp, ch 1, *3 sc in ch-2 sp, …`.
+func (h *hand) startsInJoined(n syntax.Noun) bool {
+	if !h.spare || h.at != 1 || h.held != 0 || len(h.row) > 0 || !h.accepts(h.stitch(h.base[0]), n) {
+		return false
+	}
+	h.met |= ReadStartsInJoined
+	if h.choose&ReadStartsInJoined == 0 {
+		return false
+	}
+	h.spare = false
+	return true
 }
 
 // underTurning finds the next beginning chain of so many chains, which a writer

@@ -511,7 +511,7 @@ func (h *hand) eachGroupGap(k *stitch.Stitch, own *ownStitch, n int, p syntax.Pl
 func (h *hand) toGap(p syntax.Place) {
 	number := p.Number.Or(h.size, 1)
 	switch {
-	case p.Noun.Word == gapWord:
+	case p.Noun.Word == gapWord, p.Noun.Kind == syntax.NounGroup && p.Pick != syntax.PickNth && h.nextGap() >= 0:
 		i := h.nextGap()
 		if h.loose = true; i < 0 {
 			h.missing(syntax.Noun{Kind: syntax.NounSpace}, 1)
@@ -983,6 +983,9 @@ func (h *hand) landmarkOf(to syntax.ToLimit) int {
 		if h.accepts(h.stitch(h.base[i]), to.Noun) {
 			return i
 		}
+	}
+	if h.round && h.end == len(h.base) && h.end > 0 && h.accepts(h.stitch(h.base[0]), to.Noun) {
+		return h.end // the one that the round began in
 	}
 	return -1
 }

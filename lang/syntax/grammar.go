@@ -211,6 +211,7 @@ type gMod struct {
 	Piece   *gPieceOf `parser:"| 'of'? @@"`
 	By      *gStitch  `parser:"| 'by' @@"`
 	Beside  *gNoun    `parser:"| 'to' ( 'right' | 'remaining' ) 'of' @@"`
+	After   *gNoun    `parser:"| 'after' ( 'any' | 'next' )? @@"`
 	AndNext *gNoun    `parser:"| @@ 'and' 'next' 'group'? ( ?= EOF )"`
 	Noun    *gNoun    `parser:"| @@"`
 	Number  *gNum     `parser:"| @@"`

@@ -220,6 +220,11 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			}
 			r.placeNoun(p, m.AndNext)
 			p.Number = One(2) // `between this petal and the next`
+		case m.After != nil:
+			owner := Place{Pick: PickAny}
+			r.placeNoun(&owner, m.After)
+			p.Of = &owner
+			r.refused = r.refused || owner.Noun.Kind != NounSpace
 		case m.Beside != nil: // `in next loop to right of picot` is in the next loop
 		case m.Noun != nil:
 			r.placeNoun(p, m.Noun)
