@@ -110,9 +110,9 @@ func (h *hand) travel(p syntax.Place) {
 	if h.round {
 		h.base = append(slices.Clone(h.base[i:]), h.base[:i]...)
 		i = 0
-		h.end, h.spare = len(h.base), true
+		h.end = len(h.base)
 	}
-	h.at, h.sub, h.held = i+1, 0, i
+	h.at, h.sub, h.held, h.spare = i+1, 0, i, true
 }
 
 // noMarker gives up on a marked stitch: none was ever marked, or it is in
@@ -150,7 +150,7 @@ func (h *hand) risesBy(chains int) bool {
 // comesFull comes back to the place that the round was led to, which is its
 // last where nothing was worked there at first.
 func (h *hand) comesFull(n syntax.Noun) bool {
-	if !h.spare || h.end < len(h.base) || !h.accepts(h.stitch(h.base[0]), n) || h.closesByStitch() {
+	if !h.spare || !h.round || h.end < len(h.base) || !h.accepts(h.stitch(h.base[0]), n) || h.closesByStitch() {
 		return false
 	}
 	h.base = append(slices.Clip(h.base), h.base[0])

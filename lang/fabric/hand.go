@@ -86,7 +86,7 @@ type hand struct {
 	leavesLast bool            // a repeat went as far as the last place of its kind, which comes next
 	gapIn      int             // the group whose gaps are worked one after the other, 0 for none
 	gap        int             // where the gap worked into last ended, -1 for none
-	spare      bool            // the round was led to its first place by a slip stitch, and nothing stands there yet
+	spare      bool            // the row was led to its first place by a slip stitch, and nothing stands there yet
 	marks      []int           // stitches that carry a marker
 	objects    named[int]      // how many of the pattern's own stitches and groups this row made, by name
 	after      []syntax.Clause // what the row says after the clause at work
@@ -307,7 +307,7 @@ func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
 	if len(h.run) > 0 {
 		h.run, h.passedRun = nil, h.run
 	}
-	h.spare = h.spare && (into != 0 || len(h.base) == 0)
+	h.spare = h.spare && h.round && (into != 0 || len(h.base) == 0)
 	h.inSpaces = h.inSpaces || target >= 0 && h.stitch(target).IsSpace()
 	for range n {
 		if h.stopped() {

@@ -124,7 +124,7 @@ func (h *hand) next(n syntax.Noun) int {
 		}
 	}
 	if h.startsInJoined(n) {
-		return 0
+		return h.held
 	}
 	stitches, spaces := 0, 0
 	for i := h.at; i < h.end; i++ {
@@ -162,7 +162,7 @@ func (h *hand) next(n syntax.Noun) int {
 // startsInJoined tells whether the first step of a round goes in the place that the
 // round was led to: `join B with sl st in any ch-2 sp, ch 1, *3 sc in ch-2 sp, …`.
 func (h *hand) startsInJoined(n syntax.Noun) bool {
-	if !h.spare || h.at != 1 || h.held != 0 || len(h.row) > 0 || !h.accepts(h.stitch(h.base[0]), n) {
+	if !h.spare || h.held < 0 || h.at != h.held+1 || len(h.row) > 0 || !h.accepts(h.stitch(h.base[h.held]), n) {
 		return false
 	}
 	h.met |= ReadStartsInJoined

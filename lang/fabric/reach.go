@@ -769,8 +769,8 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		h.intoRing(k, own, n)
 		return
 	}
-	if h.spare && h.at == 1 && h.acceptsAny(h.stitch(h.base[0]), p) {
-		h.at = 0 // nothing stands yet in the place that the round was led to
+	if h.spare && h.at == h.held+1 && h.acceptsAny(h.stitch(h.base[h.held]), p) {
+		h.at = h.held // nothing stands yet in the place that the row was led to
 	}
 	if with := h.alongside(p); with != nil {
 		h.eachWith(k, own, n, p, with)
