@@ -126,8 +126,9 @@ func instructions(f *syntax.File) []part {
 	for _, c := range f.Comments {
 		comments[c.Span] = true
 	}
-	var out []part
-	for _, span := range f.Parts() {
+	parts := f.Parts()
+	out := make([]part, 0, len(parts))
+	for _, span := range parts {
 		if !comments[span] {
 			out = append(out, part{span, f.Text.LineWithEnd(f.Text.LineOf(span.Start)).Union(f.Text.LineWithEnd(f.Text.LineOf(span.End)))})
 		}

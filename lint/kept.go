@@ -63,10 +63,6 @@ func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found
 		}
 		keep[work] = k
 		look.told = append(look.told, k.told)
-		for _, u := range k.uses {
-			u.Row = piece.Rows[u.Row.Index] // where it stands now
-			look.uses = append(look.uses, u)
-		}
 		for _, f := range k.findings {
 			found = append(found, f.shift(span.Start))
 		}

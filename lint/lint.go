@@ -123,9 +123,7 @@ type Pass struct {
 	// turningSaid is set where it is said anywhere whether a turning chain counts.
 	turningSaid bool
 
-	// uses are what the pattern writes in several ways, and kept what is known of its
-	// pieces.
-	uses []house.Use
+	// kept is what is known of its pieces.
 	kept keptPieces
 
 	rule       *Rule

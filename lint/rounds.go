@@ -88,15 +88,12 @@ var meantShape = phrase.MustCompile(`\b(?:ruffl|frill|wav[ey]|hyperbolic|coral|l
 // shapes reports the pieces whose rounds grow otherwise than flat, once each,
 // where nothing says that it is meant.
 func (p *Pass) shapes(found func(d disc) (message string, ok bool)) {
-	if p.tells(meantShape) {
-		return
-	}
 	for _, piece := range p.Fabric.Pieces {
 		d, ok := discOf(piece, 0)
 		if !ok {
 			continue
 		}
-		if message, ok := found(d); ok {
+		if message, ok := found(d); ok && !p.tells(meantShape) {
 			p.Report(Finding{Span: headSpan(d.rounds[1].Tree), Message: message})
 		}
 	}

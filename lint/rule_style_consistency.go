@@ -2,6 +2,7 @@ package lint
 
 import (
 	"fmt"
+	"iter"
 	"slices"
 	"strconv"
 
@@ -47,15 +48,27 @@ Fasten off.
 const clearly = 3
 
 func checkStyleConsistency(p *Pass) {
-	byAspect := map[*house.Aspect][]house.Use{}
-	for _, u := range p.uses {
-		if p.House.Ways[u.Aspect.Name] != "" || habitual(&u) {
-			byAspect[u.Aspect] = append(byAspect[u.Aspect], u)
+	for _, a := range house.Aspects() {
+		if way, n := p.usualWay(a); way != "" {
+			p.reportStyle(a, way, n)
 		}
 	}
-	for _, a := range house.Aspects() {
-		if way, n := p.usualWay(a, byAspect[a]); way != "" {
-			p.reportStyle(a, way, n, byAspect[a])
+}
+
+// usesOf gives the places where the pattern writes something that is expected to have
+// one way, in their order.
+func (p *Pass) usesOf(a *house.Aspect) iter.Seq[house.Use] {
+	return func(yield func(house.Use) bool) {
+		for _, piece := range p.Fabric.Pieces {
+			for _, u := range p.kept[piece.Rows[0].Work()].uses {
+				if u.Aspect != a {
+					continue
+				}
+				u.Row = piece.Rows[u.Row.Index] // where it stands now
+				if (p.House.Ways[a.Name] != "" || habitual(&u)) && !yield(u) {
+					return
+				}
+			}
 		}
 	}
 }
@@ -93,29 +106,32 @@ func habitual(u *house.Use) bool {
 
 // usualWay is the way that the house has chosen or, where it has not, the one
 // that the file clearly has, "" for none; with how often it is used.
-func (p *Pass) usualWay(a *house.Aspect, uses []house.Use) (way string, n int) {
-	for _, candidate := range a.Ways {
-		in := 0
-		for _, u := range uses {
+func (p *Pass) usualWay(a *house.Aspect) (way string, n int) {
+	in, all := make([]int, len(a.Ways)), 0
+	for u := range p.usesOf(a) {
+		all++
+		for i, candidate := range a.Ways {
 			if u.In(candidate) {
-				in++
+				in[i]++
 			}
 		}
-		if chosen := p.House.Ways[a.Name]; chosen == candidate || chosen == "" && in > n {
-			way, n = candidate, in
+	}
+	for i, candidate := range a.Ways {
+		if chosen := p.House.Ways[a.Name]; chosen == candidate || chosen == "" && in[i] > n {
+			way, n = candidate, in[i]
 		}
 	}
-	if p.House.Ways[a.Name] == "" && clearly*(len(uses)-n) > n {
+	if p.House.Ways[a.Name] == "" && clearly*(all-n) > n {
 		return "", 0
 	}
 	return way, n
 }
 
 // reportStyle points at what is written otherwise, with one fix for all of it.
-func (p *Pass) reportStyle(a *house.Aspect, way string, n int, uses []house.Use) {
+func (p *Pass) reportStyle(a *house.Aspect, way string, n int) {
 	var odd []house.Use
 	var edits []source.Edit
-	for _, u := range uses {
+	for u := range p.usesOf(a) {
 		if can := u.Edits(way); len(can) > 0 {
 			odd, edits = append(odd, u), append(edits, can...)
 		}

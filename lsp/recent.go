@@ -14,9 +14,9 @@ type recent struct {
 	list []*document
 }
 
-// mostKept is how much text the recent documents have in all, in bytes: some forty
+// mostKept is how much text the recent documents have in all, in bytes: some thirty
 // patterns of the usual length, or one of any.
-const mostKept = 128 << 10
+const mostKept = 96 << 10
 
 // use makes a document the latest, and puts away those that are one too many.
 func (r *recent) use(d *document) {

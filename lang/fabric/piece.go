@@ -544,6 +544,11 @@ func (k *worker) record(row *Row, o outcome) {
 			break
 		}
 		step := &row.Steps[i]
+		if step.Used == nil {
+			n := len(row.Tallies)
+			room := make([]int, 4*n)
+			step.Used, step.Made, step.Total, step.Left = room[:0:n], room[n:n:2*n], room[2*n:2*n:3*n], room[3*n:3*n]
+		}
 		step.Used = append(step.Used, s.used)
 		step.Made = append(step.Made, s.made)
 		step.Total = append(step.Total, s.total)

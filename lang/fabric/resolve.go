@@ -59,8 +59,8 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 				w.marks = true
 			}
 		}
-		for i, t := range r.Tokens {
-			w.tops = w.tops || t.Canon == "successive" && i+1 < len(r.Tokens) && r.Tokens[i+1].Canon == "loop"
+		for i := 1; i < len(r.Tokens); i++ {
+			w.tops = w.tops || r.Tokens[i].Canon == "loop" && r.Tokens[i-1].Canon == "successive"
 		}
 	})
 	for _, span := range f.Prose {

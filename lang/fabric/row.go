@@ -266,6 +266,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	}
 	h.main = h.mainFor(clauses)
 	from := h.lineRepeats(clauses, last)
+	h.steps = slices.Grow(h.steps, len(clauses))
 	for i, c := range clauses {
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
 		h.apartFrom = i > 0 && clauses[i-1].Sep >= syntax.SepSemi

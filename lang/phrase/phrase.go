@@ -7,6 +7,7 @@ package phrase
 import (
 	"regexp"
 	"regexp/syntax"
+	"slices"
 	"strings"
 	"sync"
 )
@@ -132,16 +133,18 @@ func (p *Phrase) ReplaceAllStringFunc(text string, with func(string) string) str
 	return text
 }
 
-// shortest is the length from which a word is rare enough to be worth looking for.
-const shortest = 2
+// shortest is the length from which a word is rare enough to be worth looking for, and
+// rare the one from which a longer word is no rarer.
+const (
+	shortest = 2
+	rare     = 4
+)
 
 // needed finds words of which each match holds one, none where it knows of none.
 func needed(re *syntax.Regexp) []string {
 	switch re.Op {
 	case syntax.OpLiteral:
-		if re.Flags&syntax.FoldCase == 0 && len(re.Rune) >= shortest {
-			return []string{string(re.Rune)}
-		}
+		return worth(leading(re))
 	case syntax.OpCapture, syntax.OpPlus:
 		return needed(re.Sub[0])
 	case syntax.OpRepeat:
@@ -150,22 +153,87 @@ func needed(re *syntax.Regexp) []string {
 		}
 	case syntax.OpConcat:
 		var best []string
-		for _, sub := range re.Sub {
-			if words := needed(sub); len(words) > 0 && (best == nil || len(words) < len(best)) {
-				best = words
+		for i, sub := range re.Sub {
+			for _, words := range [...][]string{needed(sub), worth(leadingAll(re.Sub[i:]))} {
+				if better(words, best) {
+					best = words
+				}
 			}
 		}
 		return best
 	case syntax.OpAlternate:
-		var all []string
-		for _, sub := range re.Sub {
-			words := needed(sub)
-			if len(words) == 0 {
-				return nil
-			}
-			all = append(all, words...)
-		}
-		return all
+		return ofEach(re.Sub, needed)
 	}
 	return nil
+}
+
+// worth gives words that are all worth looking for, else none.
+func worth(words []string) []string {
+	if len(words) == 0 || length(words) < shortest {
+		return nil
+	}
+	return words
+}
+
+// better tells whether words are rarer than others, or as rare and fewer.
+func better(words, others []string) bool {
+	a, b := min(length(words), rare), min(length(others), rare)
+	return len(words) > 0 && (a > b || a == b && len(words) < len(others))
+}
+
+// length is that of the shortest of some words, 0 for none.
+func length(words []string) int {
+	if len(words) == 0 {
+		return 0
+	}
+	return len(slices.MinFunc(words, func(a, b string) int { return len(a) - len(b) }))
+}
+
+// ofEach is what a function finds for each of some expressions, none where it finds
+// nothing for one of them.
+func ofEach(list []*syntax.Regexp, find func(*syntax.Regexp) []string) []string {
+	var all []string
+	for _, re := range list {
+		words := find(re)
+		if len(words) == 0 {
+			return nil
+		}
+		all = append(all, words...)
+	}
+	return all
+}
+
+// leading are words of which each match begins with one, none where that is not known.
+// What alternatives begin with alike is parted from them when an expression is read.
+func leading(re *syntax.Regexp) []string {
+	switch re.Op {
+	case syntax.OpLiteral:
+		if re.Flags&syntax.FoldCase == 0 {
+			return []string{string(re.Rune)}
+		}
+	case syntax.OpCapture, syntax.OpPlus:
+		return leading(re.Sub[0])
+	case syntax.OpConcat:
+		return leadingAll(re.Sub)
+	case syntax.OpAlternate:
+		return ofEach(re.Sub, leading)
+	}
+	return nil
+}
+
+// leadingAll are those of expressions that follow one another: a word, with what may
+// come right after it.
+func leadingAll(list []*syntax.Regexp) []string {
+	words := leading(list[0])
+	if list[0].Op != syntax.OpLiteral || len(words) == 0 || len(list) == 1 {
+		return words
+	}
+	var longer []string
+	for _, next := range leadingAll(list[1:]) {
+		longer = append(longer, words[0]+next)
+	}
+	if len(longer) == 0 {
+		return words
+	}
+	return longer
 }

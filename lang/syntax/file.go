@@ -205,7 +205,11 @@ const maxRange = 10_000
 // Parts lists the place of every part of the file, in order. What lies
 // between two of them is blank.
 func (f *File) Parts() []source.Span {
-	var out []source.Span
+	n := len(f.Header) + len(f.Definitions) + len(f.Comments) + len(f.Pieces) + len(f.Prose)
+	for _, p := range f.Pieces {
+		n += len(p.Rows)
+	}
+	out := make([]source.Span, 0, n)
 	for _, h := range f.Header {
 		out = append(out, h.Span)
 	}

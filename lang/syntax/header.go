@@ -33,6 +33,10 @@ var headerKeys = map[string]string{
 	"made for": "for", "safety": "notes", "care": "notes", "construction": "notes",
 }
 
+// mostKeyWords is the most words that a key has: `you will also need`, and a yarn with
+// its name.
+const mostKeyWords = 4
+
 var sections = map[string]bool{
 	"abbreviations": true, "special stitches": true, "notes": true, "materials": true, "notions": true, "gauge": true, "yarn": true,
 	"finished size": true, "sizes": true,
@@ -76,12 +80,14 @@ func fieldOf(line string, at int, canonical, name string) *Field {
 
 // headerKey gives the canonical key, and the name in a key such as `Yarn A`.
 func headerKey(key string) (canonical, name string) {
-	folded := strings.ToLower(strings.Join(strings.Fields(key), " "))
-	if c := headerKeys[folded]; c != "" {
+	fields := strings.Fields(key)
+	if len(fields) > mostKeyWords {
+		return "", ""
+	}
+	if c := headerKeys[strings.ToLower(strings.Join(fields, " "))]; c != "" {
 		return c, ""
 	}
-	fields := strings.Fields(key)
-	if len(fields) < 2 || len(fields) > 4 {
+	if len(fields) < 2 {
 		return "", ""
 	}
 	switch first := strings.ToLower(fields[0]); first {

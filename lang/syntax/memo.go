@@ -50,6 +50,17 @@ func (m *memo[V]) of(key string, find func(key string) V) V {
 	return v
 }
 
+// ofBytes is of, for a key that is spelled for the purpose.
+func (m *memo[V]) ofBytes(key []byte, find func(key string) V) V {
+	m.mu.RLock()
+	v, known := m.young[string(key)]
+	m.mu.RUnlock()
+	if known {
+		return v
+	}
+	return m.of(string(key), find)
+}
+
 func (m *memo[V]) keep(key string, v V) {
 	m.mu.Lock()
 	defer m.mu.Unlock()

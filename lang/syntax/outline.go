@@ -1,6 +1,8 @@
 package syntax
 
 import (
+	"slices"
+
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 )
@@ -107,6 +109,8 @@ func (d *document) catchUp(line int) bool {
 		return false
 	}
 	at, now := d.known.lines.states[was], d.state()
+	d.blocks = slices.Grow(d.blocks, len(d.known.lines.blocks)-at.blocks)
+	d.file.lines.states = slices.Grow(d.file.lines.states, len(d.known.lines.states)-was)
 	for _, b := range d.known.lines.blocks[at.blocks:] {
 		d.blocks = append(d.blocks, b.shift(d.edit.shift))
 	}

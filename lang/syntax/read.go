@@ -43,53 +43,55 @@ func (c *cache) try(tokens []Token) reading {
 	if len(tokens) > maxClauseTokens {
 		return reading{upTo: maxClauseTokens}
 	}
-	return c.nodes.of(clauseKey(tokens), func(string) reading {
-		return readClause(tokens, c.shapes.of(shapeKey(tokens), func(string) shape { return parse(tokens) }))
+	var room [usualKey]byte
+	return c.nodes.ofBytes(clauseKey(room[:0], tokens), func(string) reading {
+		var room [usualKey]byte
+		return readClause(tokens, c.shapes.ofBytes(shapeKey(room[:0], tokens), func(string) shape { return parse(tokens) }))
 	})
 }
 
-// shapeKey spells what the grammar sees of tokens.
-func shapeKey(tokens []Token) string {
-	var b strings.Builder
+// usualKey is the length of most keys.
+const usualKey = 128
+
+// shapeKey spells what the grammar sees of tokens, behind what is in b.
+func shapeKey(b []byte, tokens []Token) []byte {
 	for i := range tokens {
 		t := &tokens[i]
-		b.WriteByte(byte('a' + t.Kind))
-		b.WriteString(t.inGrammar())
-		b.WriteByte(' ')
+		b = append(b, byte('a'+t.Kind))
+		b = append(b, t.inGrammar()...)
+		b = append(b, ' ')
 	}
-	return b.String()
+	return b
 }
 
-// clauseKey spells the tokens so that two clauses read alike exactly when
-// their keys are equal.
-func clauseKey(tokens []Token) string {
-	var b strings.Builder
+// clauseKey spells the tokens, behind what is in b, so that two clauses read alike
+// exactly when their keys are equal.
+func clauseKey(b []byte, tokens []Token) []byte {
 	for i := range tokens {
 		t := &tokens[i]
-		b.WriteByte(byte('a' + t.Kind))
-		b.WriteString(t.Canon)
-		b.WriteString(t.Written)
+		b = append(b, byte('a'+t.Kind))
+		b = append(b, t.Canon...)
+		b = append(b, t.Written...)
 		if t.Kind == Ordinal {
 			for _, n := range t.Values.Vals {
-				b.WriteByte(byte(n))
-				b.WriteByte(byte(n >> 8))
+				b = append(b, byte(n), byte(n>>8))
 			}
 		}
 		if t.Canon == "once" {
-			b.WriteByte(byte(t.Values.At(0)))
+			b = append(b, byte(t.Values.At(0)))
 		}
 		if t.Kind == Stitch {
 			// a pattern may give a word a meaning of its own
 			for _, k := range [...]*stitch.Stitch{t.Stitch.US, t.Stitch.UK} {
-				b.WriteByte('/')
+				b = append(b, '/')
 				if k != nil {
-					b.WriteString(k.ID)
+					b = append(b, k.ID...)
 				}
 			}
 		}
-		b.WriteByte(' ')
+		b = append(b, ' ')
 	}
-	return b.String()
+	return b
 }
 
 // parse holds tokens against the grammar. The token that it did not expect stands in

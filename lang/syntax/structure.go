@@ -160,6 +160,14 @@ type lister struct {
 	body     []Clause    // what a bracket within the clause says that its stitch is made of
 }
 
+// collect adds a token to the clause.
+func (l *lister) collect(t Token) {
+	if l.flat == nil {
+		l.flat = make([]Token, 0, 8) // most clauses have no more
+	}
+	l.flat = append(l.flat, t)
+}
+
 // token takes the token at i and returns the index of the last one taken.
 func (l *lister) token(i, hi int) int {
 	t := l.b.tokens[i]
@@ -175,7 +183,7 @@ func (l *lister) token(i, hi int) int {
 		if !l.listing(i) && !l.tallying(i) && !l.placing(i) && !l.adding(i) {
 			l.flush(SepComma)
 		} else {
-			l.flat = append(l.flat, t)
+			l.collect(t)
 		}
 	case Semi:
 		l.flush(SepSemi)
@@ -219,7 +227,7 @@ func (l *lister) token(i, hi int) int {
 		l.endLead()
 	case Dash:
 		if l.ranging(i) {
-			l.flat = append(l.flat, t)
+			l.collect(t)
 			break
 		}
 		if l.heading() {
@@ -239,7 +247,7 @@ func (l *lister) token(i, hi int) int {
 			l.counting = len(l.out) > 0
 			break
 		}
-		l.flat = append(l.flat, t)
+		l.collect(t)
 	case Star:
 		l.star(i)
 	default:
@@ -260,7 +268,7 @@ func (l *lister) token(i, hi int) int {
 		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") && !slices.ContainsFunc(l.flat, excepts) {
 			l.flush(SepNone)
 		}
-		l.flat = append(l.flat, t)
+		l.collect(t)
 	}
 	return i
 }
@@ -480,7 +488,7 @@ func (l *lister) bracket(open, end int) int {
 		}
 		b.totals[t.Group] = asTotal(b.tokens[open+1 : end])
 	}
-	l.flat = append(l.flat, t)
+	l.collect(t)
 	return end
 }
 
@@ -598,13 +606,13 @@ func (l *lister) toldHowOften(open, end int) bool {
 func (l *lister) star(i int) {
 	t := l.b.tokens[i]
 	if l.refers(i) {
-		l.flat = append(l.flat, t)
+		l.collect(t)
 		l.stars = 0
 		return
 	}
 	if n := len(l.flat); n > 0 && l.stars == 0 && i+1 < len(l.b.tokens) && !l.opens(i) && l.b.tokens[i+1].Kind == Number && (l.flat[n-1].Kind == Stitch || l.flat[n-1].Kind == Enclosed) {
 		t.Kind, t.Canon = Sign, "×" // `inc*6`
-		l.flat = append(l.flat, t)
+		l.collect(t)
 		return
 	}
 	if l.stars == 1 && l.timesAt(i+1) {

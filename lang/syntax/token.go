@@ -84,7 +84,7 @@ type rawToken struct {
 // so they must not be changed.
 func Lex(text string, vocab *Vocabulary) []Token {
 	return vocab.cut.of(text, func(text string) []Token {
-		l := scanner{text: text, vocab: vocab, raw: make([]rawToken, 0, len(text)/4+4), hashes: strings.Contains(text, "from #")}
+		l := scanner{text: text, vocab: vocab, raw: make([]rawToken, 0, len(text)/3+4), hashes: strings.Contains(text, "from #")}
 		l.scan()
 		l.cutLoops()
 		return l.nameBranches(l.group())

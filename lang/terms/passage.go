@@ -68,7 +68,11 @@ var names = map[string]bool{
 
 // passages cuts a file into its passages.
 func passages(f *syntax.File) []passage {
-	var out []passage
+	n := 2*len(f.Header) + 2*len(f.Definitions) + len(f.Comments) + len(f.Prose) + len(f.Pieces)
+	for _, p := range f.Pieces {
+		n += len(p.Rows)
+	}
+	out := make([]passage, 0, n)
 	entries := slices.DeleteFunc(slices.Clone(f.Definitions), func(d *syntax.Definition) bool { return !d.Listed })
 	add := func(s source.Span, as sort) {
 		if s.Len() > 0 {
