@@ -68,7 +68,7 @@ func (h *hand) travel(p syntax.Place) {
 		h.at, h.sub, h.held, h.end, h.gap = 0, 0, -1, len(h.base), 0
 		return
 	}
-	if p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther {
+	if h.offFoundation(p) || p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther {
 		h.otherSide()
 	}
 	if p.Noun.Kind == syntax.NounMarker {

@@ -91,7 +91,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
 		h.intoRing(k, own, n)
 		return
-	case p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther:
+	case h.offFoundation(p), p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther:
 		if h.opened {
 			p.Noun, p.Of = syntax.Noun{Kind: syntax.NounChain}, nil // those over the opening, from below
 			break
@@ -161,6 +161,14 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	default:
 		h.nextNamed(k, own, n, p)
 	}
+}
+
+// offFoundation tells whether a place is of the foundation chain while another row is
+// stood on: its other side is free.
+func (h *hand) offFoundation(p syntax.Place) bool {
+	const word = "foundation"
+	named := p.Noun.Word == word || p.Of != nil && p.Of.Noun.Word == word
+	return named && p.Noun.Kind == syntax.NounChain && !h.other && len(h.first) > 0 && len(h.base) > 0 && !slices.Contains(h.first, h.base[0])
 }
 
 // alongOwnChain tells whether `each` is of the chains just made, partway through a

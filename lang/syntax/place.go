@@ -123,6 +123,12 @@ func (r *reader) place(g *gWhere) Place {
 		return Place{Each: true, To: ToLimit{Kind: ToMarker, Number: r.num(short)}}
 	}
 	r.mods(&p, g.Mods)
+	if g.Prep == "" && len(g.Mods) == 1 && g.Mods[0].Word == "side" {
+		p.Noun = Noun{Kind: NounEdge, Word: "side"} // `5 sc down side`
+	}
+	if g.Prep == "" && p.Noun.Word == "top" && p.Of == nil && p.To.Kind == ToTheEnd {
+		p = Place{Noun: Noun{Kind: NounEdge, Word: "top"}} // `9 sc across top`
+	}
 	if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "next" || m.Word == "each" }) {
 		p.Noun.Kind = NounSpace // `in next ch-3` of the row below
 	}
