@@ -79,7 +79,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.From == syntax.FromHook, h.onHook(p):
 		h.fromHook(k, own, n, p)
 		return
-	case n == 1 && len(h.row) > 0 && h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && p.Number.At(h.size) == h.chains && h.picot(k, n, h.chains):
+	case n == 1 && len(h.row) > 0 && h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && chainsOf(p).At(h.size) == h.chains && h.picot(k, n, h.chains):
 		return // `ch 4, sl st in 1st of the 4 ch`
 	case h.closesKnot(k, n, p):
 		return
@@ -161,6 +161,15 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	default:
 		h.nextNamed(k, own, n, p)
 	}
+}
+
+// chainsOf is how many chains a place counts those among which it is: `1st of the 4 ch`,
+// `first ch of ch-4`.
+func chainsOf(p syntax.Place) syntax.Num {
+	if p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {
+		return p.Of.Noun.Length
+	}
+	return p.Number
 }
 
 // offFoundation tells whether a place is of the foundation chain while another row is

@@ -32,6 +32,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 		return
 	}
 	h.footing = nil
+	onlyJoined := h.opened && !h.works // `Join yarn in first skipped st.` in a line of its own
 	h.row, h.over, h.within, h.said = nil, false, 0, source.Span{}
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
@@ -45,7 +46,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.gapIn, h.leavesLast = 0, false
 	h.lastStitch, h.origin = syntax.StitchRef{}, 0
 	h.attached = false
-	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, false
+	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, onlyJoined
 	h.spare, h.leadSkip, h.repeated = false, 0, 0
 	h.pieces, h.bridge = 0, 0
 	h.standInLast()

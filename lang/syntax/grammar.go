@@ -644,8 +644,8 @@ type gRows struct {
 	Pos    lexer.Position
 	Last   bool     `parser:"( 'work' )? ( 'rep' | 'as' | 'same' | 'previous' )+ ( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
-	Row    bool     `parser:"| @( 'row' | 'rnd' )"`
-	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* Comma? )?"`
+	Row    bool     `parser:"| @( 'row' | 'rnd' | 'r' )"`
+	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* Comma? )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`
 	Piece  *gPiece  `parser:"| @@"`
 	Mark   string   `parser:"  ( ( ( 'to' | 'until' ) ( ( 'end' 'of' )? ( 'row' | 'rnd' | 'rowend' ) | @Star ) | 'across' ( ?= Number ) )"`
@@ -671,7 +671,7 @@ type gNths struct {
 type gSpan struct {
 	Pos  lexer.Position
 	From *gNum `parser:"@@"`
-	To   *gNum `parser:"( ( Dash | Hyphen | 'to' ) @@ )?"`
+	To   *gNum `parser:"( ( Dash | Hyphen | 'to' ) ( 'row' | 'rnd' | 'r' )? @@ )?"`
 }
 
 // ending with sc in last 3 sts; ending last rep at **; end row to correspond

@@ -61,7 +61,7 @@ func (r *reader) places(gs []*gWhere) []Place {
 			case g.Prep == "to" && (p.To.Kind == ToNext || p.To.Kind == ToMarker) && last.To.Kind == ToNothing && !last.Number.Written():
 				last.To, last.Each = p.To, true
 				continue
-			case (g.Prep == "" || g.Prep == "in" && p.Each && last.To.Kind == ToNothing) && last.Each && !last.Number.Written() &&
+			case (g.Prep == "" || g.Prep == "in" && (p.Each || p.To.Kind == ToTheEnd) && last.To.Kind == ToNothing) && last.Each && !last.Number.Written() &&
 				p.Noun.Kind != NounNone && p.Pick == PickNext && !p.Number.Written():
 				last.Also = append(last.Also, p.Noun)
 				if p.To.Kind != ToNothing {
