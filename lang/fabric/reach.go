@@ -76,11 +76,11 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case h.pieces > 0 && p.From != syntax.FromHook:
 		h.onPieces(k, own, n, numbered, p)
 		return
+	case n == 1 && len(h.row) > 0 && h.closesOwnChain(p) && h.picot(k, n, h.chains):
+		return
 	case p.From == syntax.FromHook, h.onHook(p):
 		h.fromHook(k, own, n, p)
 		return
-	case n == 1 && len(h.row) > 0 && h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && chainsOf(p).At(h.size) == h.chains && h.picot(k, n, h.chains):
-		return // `ch 4, sl st in 1st of the 4 ch`
 	case h.closesKnot(k, n, p):
 		return
 	case h.closesChain(k, n, p):
@@ -163,13 +163,14 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	}
 }
 
-// chainsOf is how many chains a place counts those among which it is: `1st of the 4 ch`,
-// `first ch of ch-4`.
-func chainsOf(p syntax.Place) syntax.Num {
-	if p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {
-		return p.Of.Noun.Length
+// closesOwnChain tells whether a place is the first of the chains on the hook: `ch 4,
+// sl st in 1st of the 4 ch`, `ch 4, sl st in first ch of ch-4`.
+func (h *hand) closesOwnChain(p syntax.Place) bool {
+	of := p.Number
+	if p.Of != nil && p.Of.Noun.Length.Written() {
+		of = p.Of.Noun.Length
 	}
-	return p.Number
+	return h.chains > 0 && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickFirst && of.At(h.size) == h.chains
 }
 
 // offFoundation tells whether a place is of the foundation chain while another row is
