@@ -460,6 +460,9 @@ func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (count
 	}
 	if said.Said {
 		for _, part := range said.As {
+			if part.Noun.Word == "foundation" {
+				continue // `as dc, ch 1 and one foundation ch`: it lies under the space
+			}
 			if part.Noun.Kind == syntax.NounChain || part.Noun.Kind == syntax.NounSpace || part.Noun.Kind == syntax.NounTurning {
 				extra += part.Noun.Length.Or(h.size, 1) * part.Number.Or(h.size, 1)
 			} else {
