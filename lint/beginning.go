@@ -16,8 +16,9 @@ type beginning struct {
 	// low and high are the fewest and the most chains that a stitch of the row
 	// stands high.
 	low, high int
-	// only is set where the row makes no other chains.
-	only bool
+	// only is set where the row makes no other chains; post where a stitch of it goes
+	// around a post, and so stands lower.
+	only, post bool
 }
 
 // beginningChain is the clause of the chain that a row begins with, nil for
@@ -108,7 +109,8 @@ func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 			}
 			low := k.Turning
 			if worked := n.Stitch.Meaning.In(p.Fabric.Dialect); worked != nil && worked.Class == stitch.Post {
-				low-- // around a post it stands lower; common practice
+				low-- // common practice
+				b.post = true
 			}
 			b.low, b.high = min(b.low, low), max(b.high, k.Turning)
 		case *syntax.Unread, *syntax.Likewise, *syntax.Rows, *syntax.Even, *syntax.Branch:

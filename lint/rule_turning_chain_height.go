@@ -109,7 +109,7 @@ func (p *Pass) rightHeight(row *fabric.Row, b beginning, usage habits) (want int
 		return p.saidHeight(n, b.chain.Counts)
 	}
 	tall := b.first.Abbreviation(p.Fabric.Dialect)
-	if usual := usage.others(b); usual != n && usual == b.first.Turning && (n < usual || n > max(usual, b.high) && (b.only || stray(row, n-usual))) {
+	if usual := usage.others(b); !b.post && usual != n && usual == b.first.Turning && (n < usual || n > max(usual, b.high) && (b.only || stray(row, n-usual))) {
 		return usual, fmt.Sprintf(", and the other rows that begin with %s have ch %d", tall, usual)
 	}
 	if n < b.low-slack && !p.turningSaid || n > b.high+slack && b.only {

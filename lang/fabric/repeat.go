@@ -189,7 +189,16 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 		h.lose() // how many there are up to each corner is not said
 	}
 	end := h.end
-	if r.Limit == syntax.ToLast {
+	if r.Limit == syntax.ToPlace {
+		to := *r
+		to.Limit = syntax.ToLast
+		if stop := h.landmarkOf(syntax.ToLimit{Kind: syntax.ToNext, Noun: r.Last.Noun}); stop >= h.at {
+			h.end = stop
+		} else {
+			to.Limit = syntax.Measured // it is no place of the row below
+		}
+		r = &to
+	} else if r.Limit == syntax.ToLast {
 		if limit := h.limit(r.Last.Number.At(h.size), r.Last.Noun); limit < h.end {
 			h.end = max(limit, h.at)
 		}

@@ -70,6 +70,8 @@ func (s *speaker) limit(lead string, limit syntax.Limit, n syntax.Num, last synt
 		return lead + n.Often() + ", more or in all as the counts decide"
 	case syntax.ToEnd:
 		return lead + "repeated to the end"
+	case syntax.ToPlace:
+		return lead + "repeated as far as the next " + s.noun(last.Noun)
 	case syntax.ToLast:
 		return lead + "repeated as far as " + s.span(last)
 	}

@@ -144,16 +144,17 @@ type gOnce struct {
 // How far: across; around; to last 3 sts; until 1 st remains; to marker.
 type gExtent struct {
 	Pos    lexer.Position
-	Last   bool   `parser:"( 'across' | 'around' )* ( ( ( 'to' | 'until' | 'over' | 'except' ) 'within'? | 'within' ) ( @'last'"`
-	N      *gNum  `parser:"    @@?"`
-	Noun   *gNoun `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) )?"`
-	M      *gNum  `parser:"  | 'have'? @@"`
-	MNoun  *gNoun `parser:"    @@? ( 'remaining' | 'from' 'end' | 'of' 'end' | 'at' 'end' 'remaining'? )"`
-	Short  *gNum  `parser:"  | ( @@ 'st' ( 'of' | 'from' ) ( ?= ( 'next' | 'other' )? ( 'marker' | 'marked' ) ) )?"`
-	Marker bool   `parser:"    ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
-	Corner bool   `parser:"  | 'next'? @'corner'"`
-	Tch    bool   `parser:"  | @'tch'"`
-	Rest   bool   `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`
+	Last   bool    `parser:"( 'across' | 'around' )* ( ( ( 'to' | 'until' | 'over' | 'except' ) 'within'? | 'within' ) ( @'last'"`
+	N      *gNum   `parser:"    @@?"`
+	Noun   *gNoun  `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) )?"`
+	M      *gNum   `parser:"  | 'have'? @@"`
+	MNoun  *gNoun  `parser:"    @@? ( 'remaining' | 'from' 'end' | 'of' 'end' | 'at' 'end' 'remaining'? )"`
+	Short  *gNum   `parser:"  | ( @@ 'st' ( 'of' | 'from' ) ( ?= ( 'next' | 'other' )? ( 'marker' | 'marked' ) ) )?"`
+	Marker bool    `parser:"    ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
+	Corner bool    `parser:"  | 'next'? @'corner' ( ?! Number | 'ch' | 'sp' )"`
+	Space  *gSpace `parser:"  | ( 'next' | 'center' | 'corner' )* @@ ( ?= EOF )"`
+	Tch    bool    `parser:"  | @'tch'"`
+	Rest   bool    `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`
 }
 
 // A thing that can be worked into or counted.

@@ -219,6 +219,8 @@ func normalLimit(limit syntax.Limit, n syntax.Num, last syntax.Place) string {
 		return "to the end"
 	case syntax.ToLast:
 		return "to " + normalPlace(last)
+	case syntax.ToPlace:
+		return "to next " + normalNoun(last.Noun)
 	case syntax.Measured:
 		return "as measured"
 	}

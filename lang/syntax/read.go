@@ -464,6 +464,8 @@ func (r *reader) extent(g *gExtent) ToLimit {
 		return ToLimit{Kind: ToMarker, Number: r.num(g.Short)}
 	case g.Corner:
 		return ToLimit{Kind: ToNext, Noun: Noun{Kind: NounCorner}}
+	case g.Space != nil:
+		return ToLimit{Kind: ToNext, Noun: r.noun(&gNoun{Space: g.Space})}
 	case g.Tch:
 		return ToLimit{Kind: ToLastN, Number: One(1), Noun: Noun{Kind: NounTurning}}
 	}
@@ -793,7 +795,9 @@ func limitOf(to ToLimit) (Limit, Place) {
 	switch to.Kind {
 	case ToLastN:
 		return ToLast, Place{Pick: PickLast, Number: to.Number, Noun: to.Noun}
-	case ToMarker, ToNext:
+	case ToNext:
+		return ToPlace, Place{Noun: to.Noun}
+	case ToMarker:
 		return Measured, Place{}
 	}
 	return ToEnd, Place{}

@@ -192,7 +192,8 @@ const (
 	TimesOrAll              // `rep from * 3 times`: more or in all, as the counts decide
 	ToEnd                   // across, around
 	ToLast                  // to the last so many places
-	Measured                // until a length, a wish or a landmark is reached
+	ToPlace                 // to the next of a thing: `rep from * to center ch-2 sp`
+	Measured                // until a length, a wish or a marker is reached
 )
 
 // Repeat works its body again and again.
@@ -200,7 +201,7 @@ type Repeat struct {
 	Body   []Clause
 	Limit  Limit
 	Number Num
-	// Last is what is left by ToLast.
+	// Last is what is left by ToLast, and what ToPlace stops before.
 	Last Place
 	// Starred is set where the body is marked by stars rather than brackets.
 	Starred bool

@@ -191,6 +191,9 @@ func (l *scanner) group() []Token {
 			if entry.canon == "group" || entry.filler && (r.lower == "still" || r.lower == "working" || r.lower == "the") || entry.canon == "each" && r.lower == "all" {
 				t.Written = r.lower
 			}
+			if r.lower == "round" && n == 1 && len(tokens) > 0 && tokens[len(tokens)-1].Kind == Stitch {
+				t.Canon = "around" // `RtrF round next st`
+			}
 			if entry.canon == "corner" && strings.HasSuffix(l.raw[i+n-1].lower, "s") {
 				t.Written = "corners"
 			}
