@@ -161,6 +161,39 @@ func TestWhereRulesAreSilent(t *testing.T) {
 	}
 }
 
+// A row that is wrong whatever the row below makes or states has a slip of its own.
+func TestEachSlipIsAFinding(t *testing.T) {
+	said13 := mat + "Row 2: Ch 1, sc in each st across; turn. (13 sc)\n"
+	tests := []struct {
+		name, pattern string
+		found         []string
+	}{
+		{"more than it makes or says", said13 + "Row 3: Ch 1, sc in next 25 sts; turn. (25 sc)\nFasten off.\n", []string{"count-mismatch", "row-over"}},
+		{"as many as it says", said13 + "Row 3: Ch 1, sc in next 13 sts; turn. (13 sc)\nFasten off.\n", []string{"count-mismatch"}},
+		{"as many as it makes", said13 + "Row 3: Ch 1, sc in next 12 sts; turn. (12 sc)\nFasten off.\n", []string{"count-mismatch"}},
+		{"a row between that fits both", said13 + "Row 3: Ch 1, sc in each st across; turn.\nRow 4: Ch 1, sc in next 13 sts; turn.\nFasten off.\n", []string{"count-mismatch"}},
+		{"a row between, and neither", said13 + "Row 3: Ch 1, sc in each st across; turn.\nRow 4: Ch 1, sc in next 14 sts; turn.\nFasten off.\n", []string{"count-mismatch", "row-over"}},
+		{"a count that neither gives", said13 + "Row 3: Ch 1, sc in each st across; turn. (15 sc)\nFasten off.\n", []string{"count-mismatch", "count-mismatch"}},
+		{"no count to stand on", mat + "Row 2: Ch 1, sc in next 15 sts; turn.\nRow 3: Ch 1, sc in next 12 sts; turn. (12 sc)\nFasten off.\n", []string{"row-over"}},
+		{"too many, and its count says so", mat + "Row 2: Ch 1, sc in next 15 sts; turn. (15 sc)\nRow 3: Ch 1, sc in next 20 sts; turn. (20 sc)\nFasten off.\n", []string{"row-over", "row-over"}},
+		{"spaces, of which a number does not tell", mat + "Row 2: Ch 1, sc in next 6 sts, [ch 2, sk next st, sc in next st] 3 times; turn. (10 sc, 3 ch-2 sps)\n" +
+			"Row 3: Ch 1, [sc in next 4 sts, 2 sc in next ch-2 sp] 4 times; turn. (24 sc)\nFasten off.\n", []string{"count-mismatch"}},
+		{"the wrong row again", mat + "Row 2: Ch 1, sc in next 15 sts; turn. (12 sc)\nRow 3: Rep Row 2.\nRow 4: Ch 1, sc in next 14 sts; turn. (14 sc)\nFasten off.\n", []string{"row-over"}},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			var found []string
+			all := lint.Analyze(source.New(test.pattern)).Findings
+			for _, f := range all {
+				if f.Severity >= lint.Error {
+					found = append(found, f.Rule)
+				}
+			}
+			assert.Equal(t, test.found, found, "%s\n%s", listed(all), test.pattern)
+		})
+	}
+}
+
 // One slip is one finding, however many rows stand on the one that has it.
 func TestOneSlipIsOneFinding(t *testing.T) {
 	tests := map[string]string{
