@@ -41,7 +41,10 @@ func checkRowOrder(p *Pass) {
 				continue
 			}
 			message := rowName(s.row.Tree) + " stands where " + s.dueName() + " is due"
-			if s.number > s.due && !s.alone {
+			switch {
+			case s.before != nil:
+				message = rowName(s.row.Tree) + " stands before " + rowName(s.before.Tree)
+			case s.number > s.due && !s.alone:
 				message = rowName(s.row.Tree) + " comes next, and " + runName(s.due, s.number-1) + " is missing"
 			}
 			p.Report(Finding{Span: headSpan(s.row.Tree), Message: message, Fix: renumber(found, i)})

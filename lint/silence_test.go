@@ -45,6 +45,13 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		found               int
 	}{
 		{"a gap", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
+		{"repeated at the end of a numbered row", "row-order", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across; turn. Rep last 2 rows 3 times.\nRow 10: " + plainRow + "Row 11: " + plainRow + "Fasten off.\n", 0},
+		{"two gaps", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Row 7: " + plainRow + "Fasten off.\n", 2},
+		{"two gaps between runs", "row-order", mat + "Rows 3-5: " + plainRow + "Row 7: " + plainRow + "Fasten off.\n", 2},
+		{"odd numbers", "row-order", mat + "Row 3: " + plainRow + "Row 5: " + plainRow + "Row 7: " + plainRow + "Fasten off.\n", 0},
+		{"two rows that changed places", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 3: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
+		{"two rows that changed places at first", "row-order", mat + "Row 3: " + plainRow + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
+		{"a row far from its place", "row-order", mat + "Row 3: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Row 2: " + plainRow + "Row 6: " + plainRow + "Fasten off.\n", 1},
 		{"a gap before rows that end by size", "row-order", "Sizes: S (M)\n" + mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Rows 5-9 (11): " + plainRow + "Fasten off.\n", 1},
 		{"a gap in one size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-9 (11, 13): " + plainRow + "Row 10 (12, 15): " + plainRow + "Fasten off.\n", 1},
 		{"run on in every size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-9 (11, 13): " + plainRow + "Row 10 (12, 14): " + plainRow + "Fasten off.\n", 0},
