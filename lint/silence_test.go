@@ -28,6 +28,8 @@ Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
 	plainRow = "Ch 1, sc in each st across; turn. (12 sc)\n"
 	tall2    = "Row 2: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
 	tall3    = "Row 3: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
+	head     = "Pattern: Dormouse\nTerms: US\n\nPiece: Head\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\n"
+	twigs    = "Pattern: Twig\nTerms: US\n\nPiece: Twig\nCh 13.\nRow 1: Sc in 2nd ch from hook and in next 5 ch, branch A: ch 8, sc in 2nd ch from hook and in next 6 ch, return to stem, sc in next 6 ch. (19 sc)\nFasten off.\n"
 	plainRnd = "Ch 1, sc in each st around; sl st in first sc to join. (12 sc)\n"
 )
 
@@ -44,6 +46,18 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		name, rule, pattern string
 		found               int
 	}{
+		{"eyes beyond the head", "handwork-place", head + "Set the eyes between Rnds 18 and 19, 4 sts apart.\nFasten off.\n", 1},
+		{"eyes on the head", "handwork-place", head + "Set the eyes between Rnds 8 and 9, 4 sts apart.\nFasten off.\n", 0},
+		{"eyes on a head of rounds without numbers", "handwork-place", head + "Rep Rnd 9 until head measures 9 cm.\nSet the eyes between Rnds 18 and 19.\nFasten off.\n", 0},
+		{"sewn beyond the body", "handwork-place", head + "Fasten off.\n\nPiece: Tail\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off. Sew the tail to Rnd 12 of the head.\n", 1},
+		{"sewn on the body", "handwork-place", head + "Fasten off.\n\nPiece: Tail\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off. Sew the tail to Rnd 7 of the head.\n", 0},
+		{"sewn on a body that is not here", "handwork-place", head + "Fasten off. Sew the head to Rnd 12 of the body.\n", 0},
+		{"a loop on a row that is not there", "handwork-place", mat + "Fasten off.\n\nPiece: Loop\nCh 12, sl st in last sc of Row 35.\nFasten off.\n", 1},
+		{"a loop on the last row", "handwork-place", mat + "Fasten off.\n\nPiece: Loop\nCh 12, sl st in last sc of Row 1.\nFasten off.\n", 0},
+		{"a branch that is not there", "handwork-place", twigs + "Join B with sl st in tip of branch Q, ch 3. Fasten off.\n", 1},
+		{"a branch that is there", "handwork-place", twigs + "Join B with sl st in tip of branch A, ch 3. Fasten off.\n", 0},
+		{"a stitch beyond the branch", "handwork-place", twigs + "Join B with sl st in 12th st of branch A, ch 3. Fasten off.\n", 1},
+		{"a stitch of the branch", "handwork-place", twigs + "Join B with sl st in 5th st of branch A, ch 3. Fasten off.\n", 0},
 		{"a gap", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
 		{"repeated at the end of a numbered row", "row-order", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across; turn. Rep last 2 rows 3 times.\nRow 10: " + plainRow + "Row 11: " + plainRow + "Fasten off.\n", 0},
 		{"two gaps", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Row 7: " + plainRow + "Fasten off.\n", 2},
