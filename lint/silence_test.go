@@ -29,6 +29,7 @@ Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
 	tall2    = "Row 2: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
 	tall3    = "Row 3: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
 	head     = "Pattern: Dormouse\nTerms: US\n\nPiece: Head\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\n"
+	ring     = "Pattern: Mat\nTerms: US\n\nPiece: Mat\nCh 6, sl st in first ch to form ring.\nRnd 1: "
 	twigs    = "Pattern: Twig\nTerms: US\n\nPiece: Twig\nCh 13.\nRow 1: Sc in 2nd ch from hook and in next 5 ch, branch A: ch 8, sc in 2nd ch from hook and in next 6 ch, return to stem, sc in next 6 ch. (19 sc)\nFasten off.\n"
 	plainRnd = "Ch 1, sc in each st around; sl st in first sc to join. (12 sc)\n"
 )
@@ -58,6 +59,17 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"a branch that is there", "handwork-place", twigs + "Join B with sl st in tip of branch A, ch 3. Fasten off.\n", 0},
 		{"a stitch beyond the branch", "handwork-place", twigs + "Join B with sl st in 12th st of branch A, ch 3. Fasten off.\n", 1},
 		{"a stitch of the branch", "handwork-place", twigs + "Join B with sl st in 5th st of branch A, ch 3. Fasten off.\n", 0},
+		{"fewer left than are said", "row-short", mat + "Row 2: Ch 1, sc in next 8 sts, turn, leaving remaining 3 sts unworked. (8 sc)\nFasten off.\n", 1},
+		{"as many left as are said", "row-short", mat + "Row 2: Ch 1, sc in next 8 sts, turn, leaving remaining 4 sts unworked. (8 sc)\nFasten off.\n", 0},
+		{"the last of those left", "row-short", mat + "Row 2: Sl st in first 3 sts, ch 1, sc in same st, sc in each st to last 2 sts, turn, leaving last 2 sts unworked. (8 sc)\nFasten off.\n", 0},
+		{"left of groups and spaces", "row-short", mat + "Row 2: Ch 1, sc in first st, [ch 1, sk next st, sc in next st] 5 times, sc in last st; turn. (7 sc, 5 ch-1 sps)\nRow 3: Ch 1, sc in next 5 sts and sps, leave remaining 7 sts unworked. (5 sc)\nFasten off.\n", 0},
+		{"a longer chain than it began with", "place-absent", ring + "Ch 5 (counts as dc and ch 2), [dc in ring, ch 2] 7 times; sl st in 4th ch of beg ch-6 to join. (8 dc, 8 ch-2 sps)\nFasten off.\n", 1},
+		{"the chain that it began with", "place-absent", ring + "Ch 5 (counts as dc and ch 2), [dc in ring, ch 2] 7 times; sl st in 3rd ch of beg ch-5 to join. (8 dc, 8 ch-2 sps)\nFasten off.\n", 0},
+		{"the stitch that it stands for", "place-absent", ring + "Ch 5 (counts as dc and ch 2), [dc in ring, ch 2] 7 times; sl st in top of beg ch-3 to join. (8 dc, 8 ch-2 sps)\nFasten off.\n", 0},
+		{"a chain of two parts", "place-absent", ring + "Ch 3, ch 2, [dc in ring, ch 2] 7 times; sl st in 3rd ch of beg ch-5 to join. (8 dc, 8 ch-2 sps)\nFasten off.\n", 0},
+		{"a chain after the ring", "place-absent", "Pattern: Mat\nTerms: US\n\nPiece: Mat\nRnd 1: Ch 6, sl st in first ch to form ring, ch 3 (counts as dc), 11 dc in ring; sl st in top of ch-3 to join. (12 dc)\nFasten off.\n", 0},
+		{"the chain of the row below", "place-absent", mat + "Row 2: Ch 3 (counts as dc), sk first st, dc in next 11 sts; turn. (12 dc)\nRow 3: Ch 3 (counts as dc), sk first st, dc in next 10 sts, dc in top of turning ch-3; turn. (12 dc)\nFasten off.\n", 0},
+		{"another chain of the row below", "place-absent", mat + "Row 2: Ch 3 (counts as dc), sk first st, dc in next 11 sts; turn. (12 dc)\nRow 3: Ch 3 (counts as dc), sk first st, dc in next 10 sts, dc in top of turning ch-4; turn. (12 dc)\nFasten off.\n", 1},
 		{"a gap", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
 		{"repeated at the end of a numbered row", "row-order", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across; turn. Rep last 2 rows 3 times.\nRow 10: " + plainRow + "Row 11: " + plainRow + "Fasten off.\n", 0},
 		{"two gaps", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Row 7: " + plainRow + "Fasten off.\n", 2},
