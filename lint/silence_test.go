@@ -134,6 +134,13 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"counted, and a space", "turning-chain-height", mat + "Row 2: Ch 3 (counts as dc), ch 2, sk next 2 sts, [dc in next st, ch 2, sk next 2 sts] 3 times; turn. (4 dc, 4 ch-2 sps)\nFasten off.\n", 0},
 		{"a loop that no count has", "turning-chain-height", mat + tall2 + tall3 + "Row 4: Ch 4, sk first st, dc in next 10 sts, ch 2, dc in last st; turn. (12 dc, 1 ch-2 sp)\nFasten off.\n", 1},
 		{"a space like the others", "turning-chain-height", mat + tall2 + tall3 + "Row 4: Ch 4, sk first 2 sts, [dc in next st, ch 1, sk next st] 4 times, dc in next 2 sts; turn. (7 dc, 5 ch-1 sps)\nFasten off.\n", 0},
+		{"too low for a stitch and a space", "turning-chain-height", mat + "Row 2: Ch 2 (counts as dc and ch 1), sk first 2 sts, [dc in next st, ch 1, sk next st] 4 times, dc in next st, dc in last st; turn. (7 dc, 5 ch-1 sps)\nFasten off.\n", 1},
+		{"high enough for a stitch and a space", "turning-chain-height", mat + "Row 2: Ch 4 (counts as dc and ch 1), sk first 2 sts, [dc in next st, ch 1, sk next st] 4 times, dc in next st, dc in last st; turn. (7 dc, 5 ch-1 sps)\nFasten off.\n", 0},
+		{"too high and said not to count", "turning-chain-height", mat + "Row 2: Ch 4 (does not count as a st), hdc in each st across; turn. (12 hdc)\nFasten off.\n", 1},
+		{"not too high and said not to count", "turning-chain-height", mat + "Row 2: Ch 2 (does not count as a st), hdc in each st across; turn. (12 hdc)\nFasten off.\n", 0},
+		{"said to count, and the count says not", "turning-chain-height", "Turning chains: ch 2 counts as a st\n" + disc + "Rnd 3: Ch 2, dc in each st around; sl st in first dc to join. (12 dc)\nFasten off.\n", 1},
+		{"said not to count, and it does not", "turning-chain-height", "Turning chains: ch 2 does not count as a st\n" + disc + "Rnd 3: Ch 2, dc in each st around; sl st in first dc to join. (12 dc)\nFasten off.\n", 0},
+		{"said to count, and another chain", "turning-chain-height", "Turning chains: ch 3 counts as a st\n" + disc + "Rnd 3: Ch 2, dc in each st around; sl st in first dc to join. (12 dc)\nFasten off.\n", 0},
 		{"UK terms", "turning-chain-height", "Pattern: Mat\nTerms: UK\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Dc in 2nd ch from hook and in each ch across; turn. (12 dc)\nRow 2: Ch 1, dc in each st across. (12 dc)\nFasten off.\n", 0},
 
 		{"not said", "turning-chain-unstated", mat + "Row 2: Ch 2, hdc in each st across; turn. (12 hdc)\nFasten off.\n", 1},
