@@ -174,6 +174,11 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"none stated", "count-missing", mat + "Row 2: Ch 1, 2 sc in each st across; turn.\nRow 3: Ch 1, sc in each st across; turn.\nFasten off.\n", 0},
 		{"the same count", "count-missing", disc + "Rnd 3: Ch 1, sc in each st around; sl st in first sc to join.\nFasten off.\n", 0},
 
+		{"a double star where one stands", "repeat-unanchored", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st; rep from ** across; turn. (18 sc)\nFasten off.\n", 1},
+		{"a double star", "repeat-unanchored", mat + "Row 2: Ch 1, sc in next 2 sts, **sc in next st, 2 sc in next st; rep from ** across; turn. (17 sc)\nFasten off.\n", 0},
+		{"a double star in a row above", "repeat-unanchored", mat + "Row 2: Ch 1, *sc in next st, **2 sc in next st; rep from * across, ending last rep at **; turn.\nRow 3: Ch 1, *sc in next st; rep from ** of Row 2 across; turn.\nFasten off.\n", 0},
+		{"another shape", "bracket-unclosed", mat + "Row 2: Ch 1, (sc in next st, 2 sc in next st] 6 times; turn. (18 sc)\nFasten off.\n", 1},
+		{"a shape within another", "bracket-unclosed", mat + "Row 2: Ch 1, [sc in next st, (sc, ch 1, sc) in next st] 6 times; turn. (18 sc, 6 ch-1 sps)\nFasten off.\n", 0},
 		{"no end of a repeat", "repeat-unended", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st. (18 sc)\nFasten off.\n", 1},
 		{"stars on both sides", "repeat-unended", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st* 6 times. (18 sc)\nFasten off.\n", 0},
 
