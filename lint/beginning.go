@@ -82,8 +82,8 @@ func spans(r *syntax.Row, chain *syntax.Clause) bool {
 // foundation, and where a stitch is not known.
 func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 	c := chainAfter(row, preparesOrTravels)
-	if c == nil || row.Before() == nil || spans(row.Tree, c) {
-		return beginning{}, false
+	if c == nil || row.Before() == nil || !c.Node.(*syntax.Chain).Counts.Said && spans(row.Tree, c) {
+		return beginning{}, false // what is said to count begins the row, whatever it passes over
 	}
 	b := beginning{clause: *c, chain: c.Node.(*syntax.Chain)}
 	run := chainsFrom(row.Tree, c)

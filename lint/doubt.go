@@ -11,7 +11,8 @@ import (
 // doubts tells of which rows, by size, nothing can be said because a row
 // before them is wrong. One slip of a writer is one finding: what it does to
 // the rows above it is no slip of its own. A row that comes out right ends the
-// doubt.
+// doubt, and one that is wrong whatever the rows below make or state has a slip of
+// its own.
 type doubts map[*fabric.Row][]doubt
 
 // doubt is how far a row's ground can be relied on.
@@ -23,40 +24,99 @@ const (
 	doubtful       // a row below is wrong
 )
 
-func doubtsOf(piece *fabric.Piece) doubts {
+func doubtsOf(f *fabric.Fabric, piece *fabric.Piece) doubts {
 	d := doubts{}
 	for _, row := range piece.Rows {
 		d[row] = make([]doubt, len(row.Tallies))
 	}
 	for size := range piece.Stitches {
-		d.follow(piece, size, len(piece.Stitches))
+		d.follow(f, piece, size)
 	}
 	return d
 }
 
 // follow goes through a piece row by row as a maker does.
-func (d doubts) follow(piece *fabric.Piece, size, sizes int) {
+func (d doubts) follow(f *fabric.Fabric, piece *fabric.Piece, size int) {
 	ground := certain
 	if piece.From != nil && d.wrong(piece.From, size) {
 		ground = doubtful
 	}
-	var wrong []syntax.RowSpan // the numbers of rows that are wrong
+	var numbers []syntax.RowSpan // of rows that are wrong
+	var wrong []*fabric.Row      // since a row that came out right
 	for _, row := range piece.Rows {
 		t := &row.Tallies[size]
 		d[row][size] = ground
-		if refersTo(row.Tree, size, wrong) {
+		again := refersTo(row.Tree, size, numbers)
+		switch {
+		case again:
 			d[row][size] = doubtful
+		case ground == doubtful && slipsAnyhow(f, row, size, wrong):
+			d[row][size] = certain
 		}
 		switch {
 		case trusted(row, t):
 			ground = supposed
-		case unsound(row, t) || len(missized(row.Tree, sizes)) > 0:
+		case unsound(row, t) || len(missized(row.Tree, f.Sizes())) > 0:
 			ground = doubtful
-			wrong = append(wrong, row.Tree.Label.Numbers...)
+			wrong, numbers = append(wrong, row), append(numbers, row.Tree.Label.Numbers...)
 		case t.Works && t.Agrees() == fabric.Agrees:
-			ground = certain
+			ground, wrong = certain, nil
+		case again:
+			wrong = append(wrong, row)
 		}
 	}
+}
+
+// slipsAnyhow tells whether a row is wrong whichever of the wrong rows below it are
+// right in what they make and which in what they state. Only numbers can tell: where a
+// stitch by its name is not there, the row below may have it elsewhere.
+func slipsAnyhow(f *fabric.Fabric, row *fabric.Row, size int, wrong []*fabric.Row) bool {
+	if len(wrong) == 0 || !outOfNumber(&row.Tallies[size]) {
+		return false
+	}
+	told := false // the nearest of them tells; those that are far away cannot, and need not
+	for _, below := range slices.Backward(wrong) {
+		switch {
+		case borneOut(below, size):
+			told = true
+			continue
+		case below.Tallies[size].Agrees() != fabric.Disagrees:
+			return false
+		}
+		swatch := f.Swatch(below)
+		if swatch == nil {
+			return told
+		}
+		other := swatch.OnStated(row)
+		if len(other) == 0 {
+			return told
+		}
+		if slices.ContainsFunc(other, func(o *fabric.Row) bool { return !outOfNumber(&o.Tallies[size]) }) {
+			return false
+		}
+		told = true
+	}
+	return told
+}
+
+// outOfNumber tells whether all that is wrong with a row are numbers: it has too few
+// or too many places, or does not make what it says.
+func outOfNumber(t *fabric.Tally) bool {
+	byNumber := func(f fabric.Fault) bool {
+		return f.Kind == fabric.RowShort || f.Kind == fabric.RowOver || f.Kind == fabric.RepeatRemainder
+	}
+	return t.Known && t.Works && (len(t.Faults) > 0 || t.Agrees() == fabric.Disagrees) && !slices.ContainsFunc(t.Faults, func(f fabric.Fault) bool { return !byNumber(f) })
+}
+
+// borneOut tells whether a row in which something is wrong makes the number of
+// stitches that it states all the same.
+func borneOut(row *fabric.Row, size int) bool {
+	t := &row.Tallies[size]
+	stated := 0
+	for _, c := range t.Compared {
+		stated += c.Stated
+	}
+	return t.Agrees() == fabric.Agrees && stated == t.Made && !miswritten(row.Tree)
 }
 
 // wrong tells whether a row of a piece is wrong: what is worked on it is in

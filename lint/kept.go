@@ -52,7 +52,7 @@ func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found
 			k = &again
 		} else {
 			own := *look
-			own.Pieces, own.doubts, own.mendings = []*fabric.Piece{piece}, doubtsOf(piece), &mendings{of: map[*fabric.Row]*mending{}}
+			own.Pieces, own.doubts, own.mendings = []*fabric.Piece{piece}, doubtsOf(look.Fabric, piece), &mendings{of: map[*fabric.Row]*mending{}}
 			k = &keptPiece{text: strings.Clone(text), firm: true, uses: usesIn(piece), told: sectionOf(look.File, span), same: map[string]bool{}} // it outlives the text of the file
 			for _, r := range rules {
 				for _, f := range s.runOne(&own, r) {

@@ -19,6 +19,9 @@ type slip struct {
 	earlier     *fabric.Row
 	// alone is set where the rows after it go on as if it were called due.
 	alone bool
+	// before is the row with the due number, which comes right after it: it stands in
+	// another place than its number. nil for none.
+	before *fabric.Row
 }
 
 // slips finds the rows of a piece whose numbers skip, go back or come twice.
@@ -28,32 +31,79 @@ func slips(piece *fabric.Piece) []slip {
 	if interleaved(piece) {
 		return nil
 	}
-	var out []slip
-	numbered := numberedRows(piece)
-	due := 0 // 0 for any number
-	for i, row := range numbered {
-		label := row.Tree.Label
-		if i > 0 && afresh(numbered[i-1], row) {
-			due = 0
-		}
-		first, last := ends(label, 0)
-		if due != 0 && first != due {
-			s := slip{row: row, number: first, due: due, earlier: holder(numbered[:i], first)}
-			s.alone = i+1 == len(numbered) || goesOn(numbered[i+1], due+last-first+1)
-			if s.earlier == nil || !afreshSince(s.earlier, row) {
-				out = append(out, s)
-			}
-			if s.alone {
-				due += last - first + 1
-				continue
-			}
-		}
-		due = last + 1
+	c := counter{rows: numberedRows(piece)}
+	for i := range c.rows {
+		c.next(i)
 	}
-	if !exceptional(len(out), len(numbered)-len(out)) {
+	if n := len(c.found); n > c.regular && !exceptional(n, len(c.rows)-n) {
 		return nil // this piece is numbered in a way of its own
 	}
-	return out
+	return c.found
+}
+
+// counter follows the numbers of a piece's rows.
+type counter struct {
+	rows    []*fabric.Row
+	due     int   // 0 for any number
+	ahead   []int // the last numbers of rows that stood before their place, by their first, in turns
+	regular int   // numbers that go on from the one before
+	found   []slip
+}
+
+// next takes the ith row.
+func (c *counter) next(i int) {
+	row := c.rows[i]
+	if i > 0 && afresh(c.rows[i-1], row) {
+		c.due, c.ahead = 0, nil
+	}
+	first, last := ends(row.Tree.Label, 0)
+	c.regular += last - first
+	switch {
+	case c.due == 0:
+		c.due = last + 1
+	case first == c.due:
+		c.regular++
+		c.goOn(last + 1)
+	default:
+		c.slip(i, first, last)
+	}
+}
+
+// goOn makes a number the one that is due, or, where a row with that number stood
+// before its place, the one after it.
+func (c *counter) goOn(due int) {
+	c.due = due
+	for i := 0; i+1 < len(c.ahead); i += 2 {
+		if c.ahead[i] == due {
+			c.due = c.ahead[i+1] + 1
+		}
+	}
+}
+
+// slip notes the ith row, whose number is not the one that is due.
+func (c *counter) slip(i, first, last int) {
+	s := slip{row: c.rows[i], number: first, due: c.due, earlier: holder(c.rows[:i], first)}
+	var after *fabric.Row
+	if i+1 < len(c.rows) {
+		after = c.rows[i+1]
+	}
+	s.alone = after == nil || goesOn(after, c.due+last-first+1)
+	if s.earlier == nil && after != nil && goesOn(after, c.due) && !afresh(s.row, after) {
+		s.before = after
+		c.ahead = append(c.ahead, first, last)
+		// where its number was missed, this is why
+		c.found = slices.DeleteFunc(c.found, func(gap slip) bool { return gap.due == first && gap.number == last+1 })
+	}
+	if s.earlier == nil || !afreshSince(s.earlier, s.row) {
+		c.found = append(c.found, s)
+	}
+	switch {
+	case s.before != nil:
+	case s.alone:
+		c.due += last - first + 1
+	default:
+		c.due = last + 1
+	}
 }
 
 // numberedRows are the rows that have numbers of their own, the same in all sizes.
@@ -172,10 +222,27 @@ func everySecond(t syntax.Token) bool {
 // afresh tells whether numbers may start anew between two rows that follow
 // each other in the list of numbered ones.
 func afresh(a, b *fabric.Row) bool {
-	if a.Tree.Label.Round != b.Tree.Label.Round || slices.ContainsFunc(a.Tree.Label.Numbers, bySize) {
+	if a.Tree.Label.Round != b.Tree.Label.Round || slices.ContainsFunc(a.Tree.Label.Numbers, bySize) || thenRepeats(a.Tree) {
 		return true
 	}
 	return slices.ContainsFunc(append(between(a, b), b), restarts) || unlabelledWork(a, b)
+}
+
+// thenRepeats tells a row that works stitches and then repeats rows without numbers of
+// their own: `Row 9: Sc in each st, turn. Rep last 2 rows twice.`
+func thenRepeats(r *syntax.Row) bool {
+	works := false
+	for _, c := range r.Clauses {
+		switch n := c.Node.(type) {
+		case *syntax.Work, *syntax.Repeat, *syntax.Group:
+			works = true
+		case *syntax.Rows:
+			if works && (n.Last.Written() || n.Number.Written() || n.Limit == syntax.Measured) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func afreshSince(a, b *fabric.Row) bool { return slices.ContainsFunc(between(a, b), restarts) }
@@ -220,6 +287,9 @@ func goesOn(row *fabric.Row, due int) bool {
 // where a number is written as a word.
 func renumber(found []slip, i int) *Fix {
 	s := found[i]
+	if s.before != nil {
+		return exchange(s)
+	}
 	shift := s.due - s.number
 	if s.alone {
 		edits := shiftLabel(s.row.Tree, shift)
@@ -245,6 +315,18 @@ func renumber(found []slip, i int) *Fix {
 		edits = append(edits, shiftReferences(row.Tree, from, shift)...)
 	}
 	return &Fix{Title: "renumber from here on, starting with " + strconv.Itoa(s.due), Edits: edits}
+}
+
+// exchange is the fix that gives a row and the one that is due before it the numbers by
+// which they stand; nil where more rows lie between them.
+func exchange(s slip) *Fix {
+	first, last := ends(s.row.Tree.Label, 0)
+	from, to := ends(s.before.Tree.Label, 0)
+	a, b := shiftLabel(s.row.Tree, from-first), shiftLabel(s.before.Tree, last-first+1)
+	if first != to+1 || a == nil || b == nil {
+		return nil
+	}
+	return &Fix{Title: "number them as they stand", Edits: slices.Concat(a, b)}
 }
 
 // dueName is the number, or run of numbers, that a row should have.

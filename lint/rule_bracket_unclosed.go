@@ -35,6 +35,7 @@ Fasten off.
 const maxUnclosed = 10
 
 func checkBracketUnclosed(p *Pass) {
+	p.checkShapes()
 	told := map[*syntax.Row]int{}
 	for _, s := range p.problems(syntax.BracketUnclosed, syntax.BracketUnopened, syntax.TooDeep) {
 		if told[s.row]++; told[s.row] > maxUnclosed {
@@ -51,6 +52,36 @@ func checkBracketUnclosed(p *Pass) {
 			f.Message = "brackets within brackets, too deep to be read"
 		}
 		p.Report(f)
+	}
+}
+
+// checkShapes finds brackets that are closed by one of another shape: they pair, and nobody
+// knows which of the two is the slip.
+func (p *Pass) checkShapes() {
+	for row := range p.rows() {
+		if miswritten(row.Tree) {
+			continue // nobody knows which belong together
+		}
+		var open []syntax.Token
+		for _, t := range row.Tree.Tokens {
+			switch t.Kind {
+			case syntax.Open:
+				open = append(open, t)
+			case syntax.Close:
+				if len(open) == 0 {
+					continue
+				}
+				begun, closing := row.Tree.Source(open[len(open)-1].Span), row.Tree.Source(t.Span)
+				open = open[:len(open)-1]
+				if wanted := closers[begun]; wanted != "" && wanted != closing {
+					p.Report(Finding{
+						Span:    row.Tree.Abs(t.Span),
+						Message: quoted(begun) + " is closed by " + quoted(closing),
+						Fix:     &Fix{Title: "close it with " + quoted(wanted), Edits: []source.Edit{{Span: row.Tree.Abs(t.Span), New: wanted}}},
+					})
+				}
+			}
+		}
 	}
 }
 

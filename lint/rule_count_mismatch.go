@@ -62,7 +62,7 @@ func checkCountMismatch(p *Pass) {
 			f.Related = append(f.Related, *r)
 		}
 		if below := row.Below(off.sizes[0]); below != nil && below.Tallies[off.sizes[0]].Known {
-			f.Related = append(f.Related, Related{headSpan(below.Tree), "the row below makes " + madeText(below)})
+			f.Related = append(f.Related, Related{headSpan(below.Tree), "the row below makes " + madeText(below) + alsoSaid(below)})
 		}
 		p.inSizes(off.sizes, f)
 	}
@@ -170,6 +170,18 @@ func madeText(row *fabric.Row) string {
 		all.add(size, row.Tallies[size].Made)
 	}
 	return counted(all.num(func(n int) int { return n }), "st")
+}
+
+// alsoSaid is what a row states, where it is one number and not the one that it makes.
+func alsoSaid(row *fabric.Row) string {
+	if row.Agrees() != fabric.Disagrees || len(row.Stated.Parts) != 1 {
+		return ""
+	}
+	var all sized[int]
+	for size := range row.Tallies {
+		all.add(size, row.Stated.Parts[0].Number.At(size))
+	}
+	return " and says " + all.num(func(n int) int { return n })
 }
 
 // leftOver tells of the places of the row below that the row leaves unworked

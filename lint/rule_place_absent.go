@@ -51,6 +51,7 @@ func checkPlaceAbsent(p *Pass) {
 		p.reportMisfit(f, finding)
 	}
 	p.checkChainMade()
+	p.checkChainsNamed()
 }
 
 // namesMeant are the fixes that speak of a branch that is done, where none is called

@@ -35,6 +35,7 @@ Fasten off.
 }
 
 func checkRepeatUnanchored(p *Pass) {
+	p.checkDoubleStars()
 	for _, s := range p.problems(syntax.RepeatUnanchored) {
 		if m := mark(s.row.Source(s.Span)); m != "*" && p.marksAbove(m, s.row) {
 			continue // `repeat from ** of the first point`: the mark stands in another row
@@ -43,6 +44,31 @@ func checkRepeatUnanchored(p *Pass) {
 			Span:    s.row.Abs(s.Span),
 			Message: quoted(s.row.Source(s.Span)) + " goes back to a mark that is not there: no " + mark(s.row.Source(s.Span)) + " stands before it",
 		})
+	}
+}
+
+// checkDoubleStars finds repeats from a double star where only single ones stand before. One
+// `of` another part stands there.
+func (p *Pass) checkDoubleStars() {
+	stands := false // in this row or one above
+	for row := range p.rows() {
+		single := false
+		for i, t := range row.Tree.Tokens {
+			from := i > 0 && row.Tree.Tokens[i-1].Canon == "from"
+			switch text := row.Tree.Source(t.Span); {
+			case t.Kind != syntax.Star:
+			case text == "*":
+				single = single || !from
+			case text == "**" && !from:
+				stands = true
+			case text == "**" && single && !stands && !(i+1 < len(row.Tree.Tokens) && row.Tree.Tokens[i+1].Canon == "of"):
+				p.Report(Finding{
+					Span:    row.Tree.Abs(t.Span),
+					Message: "goes back to a mark that is not there: only * stands before it",
+					Fix:     &Fix{Title: "write *", Edits: []source.Edit{{Span: row.Tree.Abs(t.Span), New: "*"}}},
+				})
+			}
+		}
 	}
 }
 

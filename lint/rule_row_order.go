@@ -7,7 +7,7 @@ var rowOrder = &Rule{
 	Family:   "order",
 	Severity: Warning,
 	OfPiece:  true,
-	Summary:  "The numbers of a piece's rows run on without a gap and without going back.",
+	Summary:  "The numbers of a piece's rows run on without a gap and without going back, and are as many as the rows.",
 	Why: "A gap looks like a row that got lost, and a maker cannot know whether it did. References such as `rep Row 5` go " +
 		"to the wrong row from there on.",
 	Bad: `Pattern: Acorn
@@ -33,6 +33,7 @@ Fasten off.
 	Check: checkRowOrder,
 }
 
+// A label that numbers a run of rows is held against the times that its words say.
 func checkRowOrder(p *Pass) {
 	for _, piece := range p.Pieces {
 		found := slips(piece)
@@ -41,10 +42,16 @@ func checkRowOrder(p *Pass) {
 				continue
 			}
 			message := rowName(s.row.Tree) + " stands where " + s.dueName() + " is due"
-			if s.number > s.due && !s.alone {
+			switch {
+			case s.before != nil:
+				message = rowName(s.row.Tree) + " stands before " + rowName(s.before.Tree)
+			case s.number > s.due && !s.alone:
 				message = rowName(s.row.Tree) + " comes next, and " + runName(s.due, s.number-1) + " is missing"
 			}
 			p.Report(Finding{Span: headSpan(s.row.Tree), Message: message, Fix: renumber(found, i)})
+		}
+		for _, row := range piece.Rows {
+			p.checkTimes(row)
 		}
 		for _, s := range sizeSlips(piece, p.Fabric.Sizes()) {
 			p.inSizes(s.sizes, Finding{

@@ -3,6 +3,7 @@ package lint
 import (
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/phrase"
+	"stitchproof/lang/syntax"
 )
 
 var rowShort = &Rule{
@@ -10,7 +11,7 @@ var rowShort = &Rule{
 	Family:   "counts",
 	Severity: Error,
 	OfPiece:  true,
-	Summary:  "A row works or skips every place of the row below, or says that the rest is left unworked.",
+	Summary:  "A row works or skips every place of the row below, or says that the rest is left unworked, and how many that are.",
 	Why: "A maker who reaches the end of the instruction with stitches still waiting cannot tell whether they are meant to " +
 		"wait or whether a number is wrong. Where they are meant to, a few words say so.",
 	Bad: `Pattern: Acorn cup
@@ -35,6 +36,9 @@ Fasten off.
 }
 
 func checkRowShort(p *Pass) {
+	for row := range p.rows() {
+		p.checkLeaving(row)
+	}
 	for _, f := range p.faults(fabric.RowShort) {
 		if t := &f.row.Tallies[f.sizes[0]]; t.Agrees() == fabric.Disagrees || hasFault(t, misfits...) {
 			continue // the count shows the same slip and says more, or the row is out of step
@@ -47,6 +51,65 @@ func checkRowShort(p *Pass) {
 				f.num(func(f fabric.Fault) int { return f.Base }) + " unworked and does not say so",
 		})
 	}
+}
+
+// leftSaid is how many places a row leaves, and how many it says that it leaves.
+type leftSaid struct{ there, said int }
+
+// checkLeaving holds a number of stitches that a row says it leaves at its end against
+// those that are left there.
+func (p *Pass) checkLeaving(row *fabric.Row) {
+	for i, c := range row.Tree.Clauses {
+		n, ok := c.Node.(*syntax.Leave)
+		if !ok || i == 0 || !n.Place.Number.Written() || n.Place.Noun.Kind > syntax.NounAny ||
+			n.Place.Pick != syntax.PickRemaining && n.Place.Pick != syntax.PickLast {
+			continue
+		}
+		var off sized[leftSaid]
+		for size := range row.Tallies {
+			s := leftSaid{said: n.Place.Number.At(size)}
+			if p.doubts[row][size] == certain && p.ofStitches(row, size) {
+				if s.there = leftAfter(row, i, size); s.there > 0 && s.there != s.said {
+					off.add(size, s)
+				}
+			}
+		}
+		if len(off.sizes) > 0 {
+			p.inSizes(off.sizes, Finding{
+				Span: row.Tree.Abs(c.Span),
+				Message: "leaves " + counted(off.num(func(s leftSaid) int { return s.there }), "st") + ", and says " +
+					off.num(func(s leftSaid) int { return s.said }),
+			})
+		}
+	}
+}
+
+// leftAfter is how many places are left before a row's ith clause, 0 where what was used
+// of them does not tell the same.
+func leftAfter(row *fabric.Row, i, size int) int {
+	used := 0
+	for _, s := range row.Steps[:i] {
+		if !s.Known || size >= len(s.Left) {
+			return 0
+		}
+		used += s.Used[size]
+	}
+	left := row.Steps[i-1].Left[size]
+	if used+left != row.Tallies[size].Base {
+		return 0
+	}
+	return left
+}
+
+// ofStitches tells whether a row is right and the row below it all stitches, so that the
+// places left are those.
+func (p *Pass) ofStitches(row *fabric.Row, size int) bool {
+	below := row.Below(size)
+	if t := &row.Tallies[size]; below == nil || !t.Known || len(t.Faults) > 0 || t.Agrees() == fabric.Disagrees || row.Branched() || below.Branched() {
+		return false
+	}
+	t := &below.Tallies[size]
+	return t.Known && t.Chains == 0 && t.Part("picot") == 0
 }
 
 // divides says that a row is worked over a part of the one below.

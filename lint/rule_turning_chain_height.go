@@ -3,6 +3,7 @@ package lint
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -54,6 +55,7 @@ const slack = 1
 func checkTurningChainHeight(p *Pass) {
 	for _, piece := range p.Pieces {
 		usage := habits{}
+		said := chainsSaid(p.File)
 		begun := map[*fabric.Row]beginning{}
 		for _, row := range piece.Rows {
 			if b, ok := p.beginningOf(row); ok && !b.chain.Number.PerSize() {
@@ -70,6 +72,11 @@ func checkTurningChainHeight(p *Pass) {
 			if !ok {
 				continue
 			}
+			if why := p.saidOtherwise(row, b, said); why != "" {
+				p.Report(Finding{Span: row.Tree.Abs(b.clause.Span), Message: fmt.Sprintf("begins with ch %d%s", b.length, why)})
+				said = nil // once for the piece
+				continue
+			}
 			if want, why := p.rightHeight(row, b, usage); want > 0 {
 				p.Report(Finding{
 					Span:    row.Tree.Abs(b.clause.Span),
@@ -79,6 +86,58 @@ func checkTurningChainHeight(p *Pass) {
 			}
 		}
 	}
+}
+
+// chainsSaid is what the header and the notes say of chains by their length alone: whether
+// so many count as a stitch.
+func chainsSaid(f *syntax.File) map[int]bool {
+	said := map[int]bool{}
+	for _, field := range f.Header {
+		if field.Key == "turning chains" {
+			chainsIn(field.Value, said)
+		}
+	}
+	for _, span := range f.Turning {
+		chainsIn(f.Text.Slice(span), said)
+	}
+	return said
+}
+
+// chainsIn notes what the parts of a sentence say of chains: `ch 2 counts as a st, ch 3
+// does not`.
+func chainsIn(value string, said map[int]bool) {
+	for part := range strings.FieldsFuncSeq(value, func(r rune) bool { return r == ',' || r == ';' || r == '.' }) {
+		chains, numbers, counts, rules := 0, 0, true, false
+		for _, t := range syntax.Lex(part, syntax.Standard()) {
+			switch {
+			case t.Kind == syntax.Number:
+				chains, numbers = t.Values.At(0), numbers+1
+			case t.Kind == syntax.Word && t.Canon == "not":
+				counts = false
+			case t.Kind == syntax.Word && t.Canon == "count":
+				rules = true
+			case t.Kind == syntax.Stitch:
+				numbers = 2 // told of one stitch: the counting goes by it
+			}
+		}
+		if rules && numbers == 1 {
+			said[chains] = counts
+		}
+	}
+}
+
+// saidOtherwise tells of a beginning chain that by the count is not what is said of it for
+// the whole pattern, "" where it is.
+func (p *Pass) saidOtherwise(row *fabric.Row, b beginning, said map[int]bool) string {
+	counts, ok := said[b.length]
+	shown := p.countsShow(row, b)
+	if !ok || b.chain.Counts.Said || shown == "" || counts == (shown != countsNot) {
+		return ""
+	}
+	if counts {
+		return ", which is said to count as a st; by the count it does not"
+	}
+	return ", which is said not to count as a st; by the count it " + shown
 }
 
 // begunAgain is the second of two chains that both are said to count as the
@@ -105,10 +164,15 @@ func standsForStitch(n syntax.Node) bool {
 // words for it, 0 where what it has will do.
 func (p *Pass) rightHeight(row *fabric.Row, b beginning, usage habits) (want int, why string) {
 	n := b.length
-	if b.chain.Counts.Said {
-		return p.saidHeight(n, b.chain.Counts)
-	}
 	tall := b.first.Abbreviation(p.Fabric.Dialect)
+	switch said := b.chain.Counts; {
+	case len(said.As) > 0:
+		return p.saidHeight(n, said)
+	case said.Said && n > b.high+slack && b.only:
+		return b.first.Turning, fmt.Sprintf(" before %s, which stands %d ch high", tall, b.first.Turning)
+	case said.Said:
+		return 0, ""
+	}
 	if usual := usage.others(b); !b.post && usual != n && usual == b.first.Turning && (n < usual || n > max(usual, b.high) && (b.only || stray(row, n-usual))) {
 		return usual, fmt.Sprintf(", and the other rows that begin with %s have ch %d", tall, usual)
 	}
@@ -178,9 +242,10 @@ func (h habits) others(b beginning) int {
 	return usual
 }
 
-// saidHeight checks a chain against what it is said to count as.
+// saidHeight checks a chain against what it is said to count as: a stitch, and perhaps
+// chains after it.
 func (p *Pass) saidHeight(n int, counts syntax.Counts) (want int, why string) {
-	height, name := 0, ""
+	height, beyond, name := 0, 0, ""
 	for _, part := range counts.As {
 		switch part.Noun.Kind {
 		case syntax.NounStitch:
@@ -188,13 +253,23 @@ func (p *Pass) saidHeight(n int, counts syntax.Counts) (want int, why string) {
 			if k == nil || height > 0 {
 				return 0, "" // a group, or a word that is not known
 			}
-			height, name = height+k.Turning, k.Abbreviation(p.Fabric.Dialect)
+			height, name = k.Turning, k.Abbreviation(p.Fabric.Dialect)
+		case syntax.NounSpace, syntax.NounChain, syntax.NounTurning:
+			if !part.Noun.Length.Written() || part.Noun.Length.PerSize() {
+				return 0, "" // a space, of which only the maker knows how wide it is
+			}
+			beyond += part.Noun.Length.At(0)
 		default:
-			return 0, "" // a space, of which only the maker knows how wide it is
+			return 0, ""
 		}
 	}
-	if height == 0 || n >= height-slack && n <= height+slack {
+	switch want = height + beyond; {
+	case height == 0, n >= want-slack && n <= want+slack && n > beyond:
 		return 0, ""
+	case beyond > 0 && n > want:
+		return 0, "" // a wide space is a matter of taste
+	case beyond > 0:
+		return want, fmt.Sprintf(" that counts as %s and ch %d: %s stands %d ch high", name, beyond, name, height)
 	}
 	return height, fmt.Sprintf(" that counts as %s, which stands %d ch high", name, height)
 }

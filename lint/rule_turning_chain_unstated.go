@@ -92,5 +92,7 @@ func (p *Pass) countsShow(row *fabric.Row, b beginning) string {
 			return "counts as " + b.first.Abbreviation(p.Fabric.Dialect)
 		}
 	}
-	return "does not count as a st"
+	return countsNot
 }
+
+const countsNot = "does not count as a st"

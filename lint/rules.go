@@ -33,6 +33,7 @@ var rules = []*Rule{
 	fitDoubtful,
 	gaugeMissing,
 	gradingUneven,
+	handworkPlace,
 	hookSize,
 	joinMissing,
 	markerMissing,

@@ -28,6 +28,9 @@ Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
 	plainRow = "Ch 1, sc in each st across; turn. (12 sc)\n"
 	tall2    = "Row 2: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
 	tall3    = "Row 3: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
+	head     = "Pattern: Dormouse\nTerms: US\n\nPiece: Head\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\n"
+	ring     = "Pattern: Mat\nTerms: US\n\nPiece: Mat\nCh 6, sl st in first ch to form ring.\nRnd 1: "
+	twigs    = "Pattern: Twig\nTerms: US\n\nPiece: Twig\nCh 13.\nRow 1: Sc in 2nd ch from hook and in next 5 ch, branch A: ch 8, sc in 2nd ch from hook and in next 6 ch, return to stem, sc in next 6 ch. (19 sc)\nFasten off.\n"
 	plainRnd = "Ch 1, sc in each st around; sl st in first sc to join. (12 sc)\n"
 )
 
@@ -44,7 +47,44 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		name, rule, pattern string
 		found               int
 	}{
+		{"eyes beyond the head", "handwork-place", head + "Set the eyes between Rnds 18 and 19, 4 sts apart.\nFasten off.\n", 1},
+		{"eyes on the head", "handwork-place", head + "Set the eyes between Rnds 8 and 9, 4 sts apart.\nFasten off.\n", 0},
+		{"eyes on a head of rounds without numbers", "handwork-place", head + "Rep Rnd 9 until head measures 9 cm.\nSet the eyes between Rnds 18 and 19.\nFasten off.\n", 0},
+		{"sewn beyond the body", "handwork-place", head + "Fasten off.\n\nPiece: Tail\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off. Sew the tail to Rnd 12 of the head.\n", 1},
+		{"sewn on the body", "handwork-place", head + "Fasten off.\n\nPiece: Tail\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off. Sew the tail to Rnd 7 of the head.\n", 0},
+		{"sewn on a body that is not here", "handwork-place", head + "Fasten off. Sew the head to Rnd 12 of the body.\n", 0},
+		{"a loop on a row that is not there", "handwork-place", mat + "Fasten off.\n\nPiece: Loop\nCh 12, sl st in last sc of Row 35.\nFasten off.\n", 1},
+		{"a loop on the last row", "handwork-place", mat + "Fasten off.\n\nPiece: Loop\nCh 12, sl st in last sc of Row 1.\nFasten off.\n", 0},
+		{"a branch that is not there", "handwork-place", twigs + "Join B with sl st in tip of branch Q, ch 3. Fasten off.\n", 1},
+		{"a branch that is there", "handwork-place", twigs + "Join B with sl st in tip of branch A, ch 3. Fasten off.\n", 0},
+		{"a stitch beyond the branch", "handwork-place", twigs + "Join B with sl st in 12th st of branch A, ch 3. Fasten off.\n", 1},
+		{"a stitch of the branch", "handwork-place", twigs + "Join B with sl st in 5th st of branch A, ch 3. Fasten off.\n", 0},
+		{"fewer left than are said", "row-short", mat + "Row 2: Ch 1, sc in next 8 sts, turn, leaving remaining 3 sts unworked. (8 sc)\nFasten off.\n", 1},
+		{"as many left as are said", "row-short", mat + "Row 2: Ch 1, sc in next 8 sts, turn, leaving remaining 4 sts unworked. (8 sc)\nFasten off.\n", 0},
+		{"the last of those left", "row-short", mat + "Row 2: Sl st in first 3 sts, ch 1, sc in same st, sc in each st to last 2 sts, turn, leaving last 2 sts unworked. (8 sc)\nFasten off.\n", 0},
+		{"left of groups and spaces", "row-short", mat + "Row 2: Ch 1, sc in first st, [ch 1, sk next st, sc in next st] 5 times, sc in last st; turn. (7 sc, 5 ch-1 sps)\nRow 3: Ch 1, sc in next 5 sts and sps, leave remaining 7 sts unworked. (5 sc)\nFasten off.\n", 0},
+		{"a longer chain than it began with", "place-absent", ring + "Ch 5 (counts as dc and ch 2), [dc in ring, ch 2] 7 times; sl st in 4th ch of beg ch-6 to join. (8 dc, 8 ch-2 sps)\nFasten off.\n", 1},
+		{"the chain that it began with", "place-absent", ring + "Ch 5 (counts as dc and ch 2), [dc in ring, ch 2] 7 times; sl st in 3rd ch of beg ch-5 to join. (8 dc, 8 ch-2 sps)\nFasten off.\n", 0},
+		{"the stitch that it stands for", "place-absent", ring + "Ch 5 (counts as dc and ch 2), [dc in ring, ch 2] 7 times; sl st in top of beg ch-3 to join. (8 dc, 8 ch-2 sps)\nFasten off.\n", 0},
+		{"a chain of two parts", "place-absent", ring + "Ch 3, ch 2, [dc in ring, ch 2] 7 times; sl st in 3rd ch of beg ch-5 to join. (8 dc, 8 ch-2 sps)\nFasten off.\n", 0},
+		{"a chain after the ring", "place-absent", "Pattern: Mat\nTerms: US\n\nPiece: Mat\nRnd 1: Ch 6, sl st in first ch to form ring, ch 3 (counts as dc), 11 dc in ring; sl st in top of ch-3 to join. (12 dc)\nFasten off.\n", 0},
+		{"the chain of the row below", "place-absent", mat + "Row 2: Ch 3 (counts as dc), sk first st, dc in next 11 sts; turn. (12 dc)\nRow 3: Ch 3 (counts as dc), sk first st, dc in next 10 sts, dc in top of turning ch-3; turn. (12 dc)\nFasten off.\n", 0},
+		{"another chain of the row below", "place-absent", mat + "Row 2: Ch 3 (counts as dc), sk first st, dc in next 11 sts; turn. (12 dc)\nRow 3: Ch 3 (counts as dc), sk first st, dc in next 10 sts, dc in top of turning ch-4; turn. (12 dc)\nFasten off.\n", 1},
 		{"a gap", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
+		{"repeated at the end of a numbered row", "row-order", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across; turn. Rep last 2 rows 3 times.\nRow 10: " + plainRow + "Row 11: " + plainRow + "Fasten off.\n", 0},
+		{"two gaps", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Row 7: " + plainRow + "Fasten off.\n", 2},
+		{"two gaps between runs", "row-order", mat + "Rows 3-5: " + plainRow + "Row 7: " + plainRow + "Fasten off.\n", 2},
+		{"odd numbers", "row-order", mat + "Row 3: " + plainRow + "Row 5: " + plainRow + "Row 7: " + plainRow + "Fasten off.\n", 0},
+		{"two rows that changed places", "row-order", mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 3: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
+		{"two rows that changed places at first", "row-order", mat + "Row 3: " + plainRow + "Row 2: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
+		{"a row far from its place", "row-order", mat + "Row 3: " + plainRow + "Row 4: " + plainRow + "Row 5: " + plainRow + "Row 2: " + plainRow + "Row 6: " + plainRow + "Fasten off.\n", 1},
+		{"fewer times than numbers", "row-order", mat + "Row 2: " + plainRow + "Row 3: " + plainRow + "Rows 4-61: Rep Rows 2 and 3 28 times.\nFasten off.\n", 1},
+		{"as many times as numbers", "row-order", mat + "Row 2: " + plainRow + "Row 3: " + plainRow + "Rows 4-61: Rep Rows 2 and 3 29 times.\nFasten off.\n", 0},
+		{"a row of a repeat more", "row-order", mat + "Row 2: " + plainRow + "Row 3: " + plainRow + "Rows 4-8: Rep Rows 2 and 3.\nFasten off.\n", 0},
+		{"times in all", "row-order", mat + "Row 2: " + plainRow + "Row 3: " + plainRow + "Rows 4-61: Rep Rows 2 and 3 until there are 61 rows in all.\nFasten off.\n", 0},
+		{"one number for all the times", "row-order", mat + "Row 2: " + plainRow + "Row 3: Rep Row 2 four times.\nFasten off.\n", 0},
+		{"other rows than numbers", "row-order", mat + "Rows 2-7: Ch 1, sc in each st across for 5 rows; turn.\nFasten off.\n", 1},
+		{"times by size", "row-order", "Sizes: S (M)\n" + mat + "Row 2: " + plainRow + "Rows 3-8 (10): Rep Row 2 6 (7) times.\nFasten off.\n", 1},
 		{"a gap before rows that end by size", "row-order", "Sizes: S (M)\n" + mat + "Row 2: " + plainRow + "Row 4: " + plainRow + "Rows 5-9 (11): " + plainRow + "Fasten off.\n", 1},
 		{"a gap in one size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-9 (11, 13): " + plainRow + "Row 10 (12, 15): " + plainRow + "Fasten off.\n", 1},
 		{"run on in every size", "row-order", "Sizes: S (M, L)\n" + mat + "Row 2: " + plainRow + "Rows 3-9 (11, 13): " + plainRow + "Row 10 (12, 14): " + plainRow + "Fasten off.\n", 0},
@@ -94,6 +134,13 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"counted, and a space", "turning-chain-height", mat + "Row 2: Ch 3 (counts as dc), ch 2, sk next 2 sts, [dc in next st, ch 2, sk next 2 sts] 3 times; turn. (4 dc, 4 ch-2 sps)\nFasten off.\n", 0},
 		{"a loop that no count has", "turning-chain-height", mat + tall2 + tall3 + "Row 4: Ch 4, sk first st, dc in next 10 sts, ch 2, dc in last st; turn. (12 dc, 1 ch-2 sp)\nFasten off.\n", 1},
 		{"a space like the others", "turning-chain-height", mat + tall2 + tall3 + "Row 4: Ch 4, sk first 2 sts, [dc in next st, ch 1, sk next st] 4 times, dc in next 2 sts; turn. (7 dc, 5 ch-1 sps)\nFasten off.\n", 0},
+		{"too low for a stitch and a space", "turning-chain-height", mat + "Row 2: Ch 2 (counts as dc and ch 1), sk first 2 sts, [dc in next st, ch 1, sk next st] 4 times, dc in next st, dc in last st; turn. (7 dc, 5 ch-1 sps)\nFasten off.\n", 1},
+		{"high enough for a stitch and a space", "turning-chain-height", mat + "Row 2: Ch 4 (counts as dc and ch 1), sk first 2 sts, [dc in next st, ch 1, sk next st] 4 times, dc in next st, dc in last st; turn. (7 dc, 5 ch-1 sps)\nFasten off.\n", 0},
+		{"too high and said not to count", "turning-chain-height", mat + "Row 2: Ch 4 (does not count as a st), hdc in each st across; turn. (12 hdc)\nFasten off.\n", 1},
+		{"not too high and said not to count", "turning-chain-height", mat + "Row 2: Ch 2 (does not count as a st), hdc in each st across; turn. (12 hdc)\nFasten off.\n", 0},
+		{"said to count, and the count says not", "turning-chain-height", "Turning chains: ch 2 counts as a st\n" + disc + "Rnd 3: Ch 2, dc in each st around; sl st in first dc to join. (12 dc)\nFasten off.\n", 1},
+		{"said not to count, and it does not", "turning-chain-height", "Turning chains: ch 2 does not count as a st\n" + disc + "Rnd 3: Ch 2, dc in each st around; sl st in first dc to join. (12 dc)\nFasten off.\n", 0},
+		{"said to count, and another chain", "turning-chain-height", "Turning chains: ch 3 counts as a st\n" + disc + "Rnd 3: Ch 2, dc in each st around; sl st in first dc to join. (12 dc)\nFasten off.\n", 0},
 		{"UK terms", "turning-chain-height", "Pattern: Mat\nTerms: UK\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Dc in 2nd ch from hook and in each ch across; turn. (12 dc)\nRow 2: Ch 1, dc in each st across. (12 dc)\nFasten off.\n", 0},
 
 		{"not said", "turning-chain-unstated", mat + "Row 2: Ch 2, hdc in each st across; turn. (12 hdc)\nFasten off.\n", 1},
@@ -127,6 +174,11 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"none stated", "count-missing", mat + "Row 2: Ch 1, 2 sc in each st across; turn.\nRow 3: Ch 1, sc in each st across; turn.\nFasten off.\n", 0},
 		{"the same count", "count-missing", disc + "Rnd 3: Ch 1, sc in each st around; sl st in first sc to join.\nFasten off.\n", 0},
 
+		{"a double star where one stands", "repeat-unanchored", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st; rep from ** across; turn. (18 sc)\nFasten off.\n", 1},
+		{"a double star", "repeat-unanchored", mat + "Row 2: Ch 1, sc in next 2 sts, **sc in next st, 2 sc in next st; rep from ** across; turn. (17 sc)\nFasten off.\n", 0},
+		{"a double star in a row above", "repeat-unanchored", mat + "Row 2: Ch 1, *sc in next st, **2 sc in next st; rep from * across, ending last rep at **; turn.\nRow 3: Ch 1, *sc in next st; rep from ** of Row 2 across; turn.\nFasten off.\n", 0},
+		{"another shape", "bracket-unclosed", mat + "Row 2: Ch 1, (sc in next st, 2 sc in next st] 6 times; turn. (18 sc)\nFasten off.\n", 1},
+		{"a shape within another", "bracket-unclosed", mat + "Row 2: Ch 1, [sc in next st, (sc, ch 1, sc) in next st] 6 times; turn. (18 sc, 6 ch-1 sps)\nFasten off.\n", 0},
 		{"no end of a repeat", "repeat-unended", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st. (18 sc)\nFasten off.\n", 1},
 		{"stars on both sides", "repeat-unended", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st* 6 times. (18 sc)\nFasten off.\n", 0},
 
@@ -157,6 +209,39 @@ func TestWhereRulesAreSilent(t *testing.T) {
 				}
 			}
 			assert.Equal(t, test.found, n, "%s\n%s", listed(all), test.pattern)
+		})
+	}
+}
+
+// A row that is wrong whatever the row below makes or states has a slip of its own.
+func TestEachSlipIsAFinding(t *testing.T) {
+	said13 := mat + "Row 2: Ch 1, sc in each st across; turn. (13 sc)\n"
+	tests := []struct {
+		name, pattern string
+		found         []string
+	}{
+		{"more than it makes or says", said13 + "Row 3: Ch 1, sc in next 25 sts; turn. (25 sc)\nFasten off.\n", []string{"count-mismatch", "row-over"}},
+		{"as many as it says", said13 + "Row 3: Ch 1, sc in next 13 sts; turn. (13 sc)\nFasten off.\n", []string{"count-mismatch"}},
+		{"as many as it makes", said13 + "Row 3: Ch 1, sc in next 12 sts; turn. (12 sc)\nFasten off.\n", []string{"count-mismatch"}},
+		{"a row between that fits both", said13 + "Row 3: Ch 1, sc in each st across; turn.\nRow 4: Ch 1, sc in next 13 sts; turn.\nFasten off.\n", []string{"count-mismatch"}},
+		{"a row between, and neither", said13 + "Row 3: Ch 1, sc in each st across; turn.\nRow 4: Ch 1, sc in next 14 sts; turn.\nFasten off.\n", []string{"count-mismatch", "row-over"}},
+		{"a count that neither gives", said13 + "Row 3: Ch 1, sc in each st across; turn. (15 sc)\nFasten off.\n", []string{"count-mismatch", "count-mismatch"}},
+		{"no count to stand on", mat + "Row 2: Ch 1, sc in next 15 sts; turn.\nRow 3: Ch 1, sc in next 12 sts; turn. (12 sc)\nFasten off.\n", []string{"row-over"}},
+		{"too many, and its count says so", mat + "Row 2: Ch 1, sc in next 15 sts; turn. (15 sc)\nRow 3: Ch 1, sc in next 20 sts; turn. (20 sc)\nFasten off.\n", []string{"row-over", "row-over"}},
+		{"spaces, of which a number does not tell", mat + "Row 2: Ch 1, sc in next 6 sts, [ch 2, sk next st, sc in next st] 3 times; turn. (10 sc, 3 ch-2 sps)\n" +
+			"Row 3: Ch 1, [sc in next 4 sts, 2 sc in next ch-2 sp] 4 times; turn. (24 sc)\nFasten off.\n", []string{"count-mismatch"}},
+		{"the wrong row again", mat + "Row 2: Ch 1, sc in next 15 sts; turn. (12 sc)\nRow 3: Rep Row 2.\nRow 4: Ch 1, sc in next 14 sts; turn. (14 sc)\nFasten off.\n", []string{"row-over"}},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			var found []string
+			all := lint.Analyze(source.New(test.pattern)).Findings
+			for _, f := range all {
+				if f.Severity >= lint.Error {
+					found = append(found, f.Rule)
+				}
+			}
+			assert.Equal(t, test.found, found, "%s\n%s", listed(all), test.pattern)
 		})
 	}
 }

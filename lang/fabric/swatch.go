@@ -214,12 +214,9 @@ func (s *Swatch) disagreeing() int {
 // misfitOn is how badly the lines after the row fit on some ground laid in the
 // stead of the row; false where it cannot be laid.
 func (s *Swatch) misfitOn(lay func(*worker) bool) (int, bool) {
-	_, c := s.work(s.row.Tree)
-	for _, k := range c {
-		k.heal = nil
-		if !lay(k) {
-			return 0, false
-		}
+	c := s.laid(lay)
+	if c == nil {
+		return 0, false
 	}
 	total := 0
 	for _, was := range s.after() {
@@ -230,10 +227,62 @@ func (s *Swatch) misfitOn(lay func(*worker) bool) (int, bool) {
 	return total, true
 }
 
+// laid works the row and lays some ground in its stead, nil where it cannot be laid.
+func (s *Swatch) laid(lay func(*worker) bool) crew {
+	_, c := s.work(s.row.Tree)
+	for _, k := range c {
+		k.heal = nil
+		if !lay(k) {
+			return nil
+		}
+	}
+	return c
+}
+
+// OnStated gives a later line as it comes out where the row makes the number of
+// stitches that it states: those that it has more or fewer spread over the row, and
+// all at its end. It gives nothing where that number cannot be laid, where the line is
+// far away, and where not all that it is worked on are stitches: of spaces a number
+// does not tell where they are.
+func (s *Swatch) OnStated(line *Row) []*Row {
+	part := s.disagreeing()
+	if at := line.Index - s.row.Index; part < 0 || at < 1 || at > linesAfter {
+		return nil
+	}
+	var out []*Row
+	for _, spread := range []bool{true, false} {
+		c := s.laid(func(k *worker) bool { return k.recount(s.row, part, spread) })
+		if c == nil {
+			return nil
+		}
+		for _, was := range s.after() {
+			if was == line && slices.ContainsFunc(c, (*worker).onSpaces) {
+				return nil
+			}
+			next := newRow(was.Piece, was.Index, was.Tree, len(c))
+			c.instruction(next)
+			if was == line {
+				out = append(out, next)
+				break
+			}
+		}
+	}
+	return out
+}
+
+// onSpaces tells whether the row at work lies over spaces.
+func (k *worker) onSpaces() bool {
+	return slices.ContainsFunc(k.h.base, func(i int) bool { return k.h.stitch(i).IsSpace() })
+}
+
 // recount makes the stitches of the row below as many as a part of its stated
 // count says.
 func (k *worker) recount(row *Row, part int, spread bool) bool {
-	c := row.Tallies[k.size].Compared[part]
+	compared := row.Tallies[k.size].Compared
+	if part >= len(compared) {
+		return false // the row was not counted in this size
+	}
+	c := compared[part]
 	var of []int // places that are counted
 	for i, at := range k.h.base {
 		if s := k.h.stitch(at); !s.IsSpace() && k.h.accepts(s, row.Stated.Parts[part].Noun) {

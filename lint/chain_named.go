@@ -1,0 +1,108 @@
+package lint
+
+import (
+	"slices"
+	"strconv"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// checkChainsNamed holds the chains that a row calls by their length, `top of beg ch-3`,
+// against those with which the round, or the row below, begins.
+func (p *Pass) checkChainsNamed() {
+	for row := range p.rows() {
+		own, at := chainsBegun(row)
+		for i, c := range row.Tree.Clauses {
+			of, begun := row, own
+			switch {
+			case i > at && preparesOrTravels(c.Node) && (row.Round || row.Joined): // closes the round
+			case row.Round:
+				continue // a tall stitch may close the round, or stand in the one below
+			default:
+				if of = row.Below(0); of != nil {
+					begun, _ = chainsBegun(of)
+				}
+			}
+			for _, place := range c.Places() {
+				if len(begun) > 0 && place.Of != nil && place.Of.Noun.Kind == syntax.NounTurning && place.Of.Noun.Length.Written() {
+					p.checkChainNamed(row, of, begun, c, place)
+				}
+			}
+		}
+	}
+}
+
+// checkChainNamed holds a place of a beginning chain against the chain that a row has.
+func (p *Pass) checkChainNamed(row, of *fabric.Row, begun []int, c syntax.Clause, place syntax.Place) {
+	said := place.Of.Noun.Length.At(0)
+	if place.Of.Noun.Length.PerSize() {
+		return
+	}
+	start := "ch " + strconv.Itoa(begun[0])
+	if of == row {
+		start = "this round begins with " + start
+	} else {
+		start = rowName(of.Tree) + " begins with " + start
+	}
+	switch length := slices.Max(begun); {
+	case !slices.Contains(begun, said):
+		p.Report(Finding{
+			Span:    row.Tree.Abs(c.Span),
+			Message: "asks for ch " + strconv.Itoa(said) + ", and " + start,
+			Fix:     relengthed(row, c, said, begun[0]),
+		})
+	case place.Pick == syntax.PickNth && place.Noun.Kind == syntax.NounChain && place.Nth > length:
+		p.Report(Finding{Span: row.Tree.Abs(c.Span), Message: "asks for chain " + strconv.Itoa(place.Nth) + " of " + strconv.Itoa(length) + ", and " + start})
+	}
+}
+
+// chainsBegun are the lengths by which the chain that a row begins with may be called, after
+// any ring: its own, that of the stitch it stands for where a space comes after it, and with
+// the chains written right after it; and the index of its clause. None where the row begins
+// in another way.
+func chainsBegun(row *fabric.Row) (lengths []int, at int) {
+	at = -1
+	total := 0
+	for i, c := range row.Tree.Clauses {
+		ch, ok := c.Node.(*syntax.Chain)
+		switch {
+		case ok && (!ch.Number.Written() || ch.Number.PerSize()):
+			return nil, -1
+		case ok:
+			at, total = i, total+ch.Number.At(0)
+			lengths = append(lengths, total)
+			for _, part := range ch.Counts.As {
+				if part.Noun.Kind == syntax.NounSpace || part.Noun.Kind == syntax.NounChain {
+					lengths = append(lengths, total-part.Noun.Length.Or(0, part.Number.At(0)))
+				}
+			}
+		case preparesOrTravels(c.Node) && (at < 0 || joins(c.Node)):
+			lengths, at, total = nil, -1, 0
+		default:
+			return lengths, at
+		}
+	}
+	return lengths, at
+}
+
+// joins tells a step that closes a ring, brings new yarn, or travels.
+func joins(n syntax.Node) bool {
+	switch n.(type) {
+	case *syntax.Join, *syntax.Yarn:
+		return true
+	}
+	return !prepares(n)
+}
+
+// relengthed is the fix that calls a chain by the length that it has; nil where the number
+// is not found.
+func relengthed(row *fabric.Row, c syntax.Clause, was, is int) *Fix {
+	for _, t := range slices.Backward(row.Tree.Tokens) {
+		if t.Kind == syntax.Number && c.Span.Covers(t.Span) && row.Tree.Source(t.Span) == strconv.Itoa(was) {
+			return &Fix{Title: "write ch " + strconv.Itoa(is), Edits: []source.Edit{{Span: row.Tree.Abs(t.Span), New: strconv.Itoa(is)}}}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,298 @@
+package lint
+
+import (
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+
+	"stitchproof/lang/fabric"
+	"stitchproof/lang/phrase"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+var handworkPlace = &Rule{
+	Name:     "handwork-place",
+	Family:   "order",
+	Severity: Warning,
+	Summary:  "The round, row or branch on which something is sewn, set or joined is there.",
+	Why: "Eyes between Rnds 18 and 19 of a head of 9 rounds, or yarn joined at the tip of a branch that was never made: " +
+		"the maker has the needle in hand and nowhere to put it. Often rounds were taken out and the words stayed.",
+	Bad: `Pattern: Dormouse
+Terms: US
+
+Piece: Head
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
+Rnds 3-9: Ch 1, sc in each st around; sl st in first sc to join. (12 sc)
+Set the eyes between Rnds 18 and 19.
+Fasten off.
+`,
+	Good: `Pattern: Dormouse
+Terms: US
+
+Piece: Head
+Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
+Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
+Rnds 3-9: Ch 1, sc in each st around; sl st in first sc to join. (12 sc)
+Set the eyes between Rnds 6 and 7.
+Fasten off.
+`,
+	Check: checkHandworkPlace,
+}
+
+func checkHandworkPlace(p *Pass) {
+	made := sync.OnceValue(func() map[string]int { return branchesMade(p.Fabric) })
+	last := sync.OnceValue(func() []int { return lastRows(p.Fabric) })
+	for i, piece := range p.Fabric.Pieces {
+		for _, row := range piece.Rows {
+			if hasFault(&row.Tallies[0], fabric.RowUnknown, fabric.PlaceAbsent) {
+				continue // the counting has told of it
+			}
+			for _, c := range row.Tree.Clauses {
+				if takesPlace(c) {
+					p.rowsThere(handwork{i, row.Tree.Abs(c.Span), last})
+					p.branchesThere(row, c.Span, made)
+				}
+			}
+		}
+	}
+	for _, span := range p.File.Prose {
+		for _, at := range sentences(p.File.Text, span) {
+			if byHand.MatchString(p.File.Text.Slice(at)) {
+				p.rowsThere(handwork{p.pieceAt(at.Start), at, last})
+			}
+		}
+	}
+}
+
+// takesPlace tells a clause that sets something on work that is done: sewing, a new yarn,
+// a stitch into a row that it names.
+func takesPlace(c syntax.Clause) bool {
+	switch c.Node.(type) {
+	case *syntax.MakeUp, *syntax.Finish, *syntax.Yarn:
+		return true
+	case *syntax.Work, *syntax.Join:
+		return slices.ContainsFunc(c.Places(), func(p syntax.Place) bool { return p.Row.Written() || p.Of != nil && p.Of.Row.Written() })
+	}
+	return false
+}
+
+var (
+	// byHand tells a sentence that sets something on work that is done.
+	byHand = phrase.MustCompile(`(?i)\b(?:insert|attach|fix|set|place|position|embroider|sew|pin)\b`)
+	// eyes are set while a piece is open.
+	eyes = phrase.MustCompile(`(?i)\beyes?\b`)
+	// rowsCalled are the numbers of rows that words call.
+	rowsCalled = phrase.MustCompile(`(?i)\b(?:rows?|rnds?|rounds?|r)\.? ?(\d+)(?: ?(?:and|&|-|–|to) ?(\d+))?`)
+)
+
+// sentences are those of a stretch of text.
+func sentences(text *source.Text, span source.Span) []source.Span {
+	var out []source.Span
+	start := span.Start
+	for i, r := range text.Slice(span) {
+		if r == '.' || r == '\n' {
+			out = append(out, source.Span{Start: start, End: span.Start + i})
+			start = span.Start + i + 1
+		}
+	}
+	return append(out, source.Span{Start: start, End: span.End})
+}
+
+// pieceAt is the index of the piece in whose lines a place lies, -1 for a place before all.
+func (p *Pass) pieceAt(at int) int {
+	found := -1
+	for i, piece := range p.Fabric.Pieces {
+		if piece.Tree.Span.Start <= at {
+			found = i
+		}
+	}
+	return found
+}
+
+// handwork is a sentence that sets something on work that is done, in the lines of a piece.
+type handwork struct {
+	piece int
+	at    source.Span  // in the file
+	last  func() []int // the last row of each piece
+}
+
+// rowsThere tells of the first row that is called by a number beyond those of the piece that
+// is meant.
+func (p *Pass) rowsThere(h handwork) {
+	text := p.File.Text.Slice(h.at)
+	for _, m := range rowsCalled.FindAllStringSubmatchIndex(text, -1) {
+		of, last := p.meant(h, text, m[1])
+		n, _ := strconv.Atoi(text[m[2]:m[3]])
+		if m[4] >= 0 {
+			to, _ := strconv.Atoi(text[m[4]:m[5]])
+			n = max(n, to)
+		}
+		if last > 0 && n > last {
+			p.Report(Finding{
+				Span:    source.Span{Start: h.at.Start + m[0], End: h.at.Start + m[1]},
+				Message: "there is no row or round " + strconv.Itoa(n) + of + ": the last one is " + strconv.Itoa(last),
+			})
+			return
+		}
+	}
+}
+
+// meant is the last number of the rows that are spoken of, 0 where it cannot be told: those
+// of the piece that the words name (`Rnd 30 of the body`), of the piece that is open while
+// eyes are set, or of any. What is sewn may go on a piece that is not in the file.
+func (p *Pass) meant(h handwork, text string, from int) (of string, last int) {
+	rest, named := strings.CutPrefix(plainText(text[from:]), "of ")
+	for i, piece := range p.Fabric.Pieces {
+		if named && piece.Tree.Name != "" && namesPiece([]string{rest}, piece.Tree.Name) {
+			return " of the " + strings.ToLower(piece.Tree.Name), h.last()[i]
+		}
+	}
+	switch {
+	case named || says(strings.ToLower(text), "sew", "attach", "pin ", "chart"):
+		return "", 0
+	case eyes.MatchString(text) && h.piece >= 0 && p.finishedAfter(h):
+		return "", h.last()[h.piece]
+	}
+	if slices.Contains(h.last(), untold) {
+		return "", 0
+	}
+	return "", slices.Max(h.last())
+}
+
+// finishedAfter tells whether the piece with numbered rows is still being made at a place:
+// it is fastened off later.
+func (p *Pass) finishedAfter(h handwork) bool {
+	piece := p.Fabric.Pieces[h.piece]
+	return len(numberedRows(piece)) > 0 && slices.ContainsFunc(piece.Rows, func(r *fabric.Row) bool {
+		return slices.ContainsFunc(r.Tree.Clauses, func(c syntax.Clause) bool {
+			_, finish := c.Node.(*syntax.Finish)
+			return finish && r.Tree.Abs(c.Span).Start >= h.at.End
+		})
+	})
+}
+
+// untold is the last row of a piece that works rows without numbers.
+const untold = -1
+
+// lastRows are the last number of each piece's rows and of those that go on from it: 0 where
+// none has a number, untold where rows are worked that no number tells of.
+func lastRows(f *fabric.Fabric) []int {
+	begins := make([]int, len(f.Pieces)) // the piece from which each goes on, or itself
+	index := map[*fabric.Piece]int{}
+	last, open := make([]int, len(f.Pieces)), make([]bool, len(f.Pieces))
+	for i, piece := range f.Pieces {
+		index[piece], begins[i] = i, i
+		if piece.From != nil {
+			begins[i] = begins[index[piece.From]]
+		} else if piece.Tree.Name == "" && i > 0 {
+			begins[i] = begins[i-1]
+		}
+		at := begins[i]
+		for _, row := range piece.Rows {
+			open[at] = open[at] || unnumbered(row)
+			for _, span := range row.Tree.Label.Numbers {
+				last[at] = slices.Max(append([]int{last[at]}, slices.Concat(span.From.Vals, span.To.Vals)...))
+			}
+		}
+	}
+	for i, at := range begins {
+		if last[i] = last[at]; open[at] {
+			last[i] = untold
+		}
+	}
+	return last
+}
+
+// unnumbered tells a line that works rows and gives them no number.
+func unnumbered(row *fabric.Row) bool {
+	r := row.Tree
+	switch {
+	case thenRepeats(r), r.Label.EveryOther, r.Label.Kind == syntax.Parity, r.Label.Kind == syntax.NextRow:
+		return true
+	}
+	return r.Label.Kind == syntax.Unlabelled && (has[*syntax.Rows](r) || has[*syntax.Even](r) || has[*syntax.Long](r))
+}
+
+// branchesMade gives of every branch of a pattern, by name, the most stitches that one of
+// that name has in any size; 0 where it cannot be told.
+func branchesMade(f *fabric.Fabric) map[string]int {
+	made := map[string]int{}
+	for row := range f.Rows() {
+		if !has[*syntax.Branch](row.Tree) {
+			continue
+		}
+		syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
+			if b, ok := c.Node.(*syntax.Branch); ok {
+				made[b.Name] = max(made[b.Name], 0)
+			}
+		})
+		for size := range row.Tallies {
+			for name, n := range stitchesAlong(row, size) {
+				made[name] = max(made[name], n)
+			}
+		}
+	}
+	return made
+}
+
+// stitchesAlong is how many stitches a row makes in a size while each of its branches is
+// open; nothing where not all that it makes is known.
+func stitchesAlong(row *fabric.Row, size int) map[string]int {
+	along := map[string]int{}
+	var open []string
+	for i, c := range row.Tree.Clauses {
+		s := &row.Steps[i]
+		if !s.Known || size >= len(s.Made) {
+			return nil
+		}
+		switch n := c.Node.(type) {
+		case *syntax.Branch:
+			open = append(open, n.Name)
+		case *syntax.Return:
+			open = n.Leaves(open)
+		}
+		for _, name := range open {
+			along[name] += s.Made[size]
+		}
+	}
+	return along
+}
+
+// branchesThere tells of branches that no row makes, and of stitches beyond theirs, in a
+// clause.
+func (p *Pass) branchesThere(row *fabric.Row, clause source.Span, made func() map[string]int) {
+	var tokens []syntax.Token
+	for _, t := range row.Tree.Tokens {
+		if clause.Covers(t.Span) {
+			tokens = append(tokens, t)
+		}
+	}
+	for i, t := range tokens {
+		if i == 0 || tokens[i-1].Canon != "branch" || t.Kind != syntax.Name || len(t.Canon) > 2 {
+			continue
+		}
+		name := row.Tree.AsWritten(t.Canon)
+		length, known := made()[t.Canon]
+		switch nth := ordinalBefore(tokens[:i-1]); {
+		case !known:
+			p.Report(Finding{Span: row.Tree.Abs(tokens[i-1].Span.Union(t.Span)), Message: "no branch is called " + name})
+		case length > 0 && nth > length:
+			p.Report(Finding{
+				Span:    row.Tree.Abs(t.Span),
+				Message: "asks for `st " + strconv.Itoa(nth) + "` of branch " + name + ", and it has " + counted(strconv.Itoa(length), "st"),
+			})
+		}
+	}
+}
+
+// ordinalBefore is the place that some tokens end in, `12th st of`; 0 for none.
+func ordinalBefore(tokens []syntax.Token) int {
+	n := len(tokens)
+	if n < 3 || tokens[n-1].Canon != "of" || tokens[n-3].Kind != syntax.Ordinal || tokens[n-3].Values.PerSize() {
+		return 0
+	}
+	return tokens[n-3].Values.At(0)
+}
