@@ -310,6 +310,22 @@ Rnd 8 (10): sc in next 4 (6) sts. (4 (6) sc)
 rnd 8/10: work sc each=1 next 4/6 st, count 4/6 sc
 rnd 8/10: work sc each=1 each st to the end, count 24
 `},
+	{"a size of two names", `Sizes: XS/S (M/L, XL/2X)
+Row 1: ch 8 (10, 12).
+Sizes M/L (XL/2X) only:
+Row 2: sc in next 4 (6) sts.
+`, `field sizes = XS/S (M/L, XL/2X)
+row 1: chain 8/10/12
+prose "Sizes M/L (XL/2X) only:"
+row 2: work sc each=1 next -/4/6 st
+`},
+	{"a bracket of its own for each size", `Sizes: S (M) [L]
+Ch 61 (67) [73].
+Rows 2-20 (22) [24]: sc in next 4 (6) [8] sts. (4 (6) [8] sc)
+`, `field sizes = S (M) [L]
+no label: chain 61/67/73
+row 2-20/22/24: work sc each=1 next 4/6/8 st, count 4/6/8 sc
+`},
 	{"nothing", "", ""},
 	{"only blank lines", "\n \n\t\n", ""},
 }

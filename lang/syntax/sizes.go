@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 
 	"stitchproof/lang/phrase"
@@ -33,7 +34,7 @@ var (
 	// large sizes are in parentheses.`
 	sizesBracketed = phrase.MustCompile(`(?i)\b(?:directions|instructions|figures|pattern)\b[^.]*? for (.+?)[.;,] +(?:(?:changes|figures|those|numbers) for )?(.+?) in (?:brackets|parenthes[ei]s|parens|braces|\(|\{|\[)`)
 	// sizeLetters takes `(S) M (L)`, and sizeYears `(2 (4) 6 (8) 10 yrs)`.
-	sizeLetters = phrase.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M)\b ?[)\]}]?[ ,/]*){3,}`)
+	sizeLetters = phrase.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M|[1-6]X)\b ?[)\]}]?[ ,/]*){3,}`)
 	sizeYears   = phrase.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
 	// ageWord is what all sizes before it are given in.
 	ageWord = phrase.MustCompile(`(?i)^(?:yrs?|years?|mos|months)$`)
@@ -71,12 +72,12 @@ func saidSizes(text string) []string {
 var spreadRun = phrase.MustCompile(`\d+(?:-\d+){2,}`)
 
 // sizeNames reads the names of `S (M, L, XL)`, `2 (4) 6 (8) 10 yrs`,
-// `S, M, L`.
+// `S, M, L`. A stroke joins the two names of one size (`XS/S (M/L)`), but where it
+// parts three or more, or nothing else parts any.
 func sizeNames(value string) []string {
 	value = spreadRun.ReplaceAllStringFunc(value, func(run string) string { return strings.ReplaceAll(run, "-", ",") })
-	cut := strings.FieldsFunc(value, func(r rune) bool { return strings.ContainsRune("()[]{},:;/|", r) })
 	var out []string
-	for _, c := range cut {
+	for _, c := range cutSizes(value) {
 		c = sizeWords.ReplaceAllString(strings.TrimPrefix(strings.TrimSpace(c), "and "), "")
 		if c = strings.Trim(c, " ."); c == "" || len(out) > 0 && ageWord.MatchString(c) {
 			continue
@@ -88,6 +89,21 @@ func sizeNames(value string) []string {
 	}
 	if len(out) < 2 || !strings.ContainsAny(value, "([{,/:;|") {
 		return nil
+	}
+	return out
+}
+
+// cutSizes parts the names of sizes.
+func cutSizes(value string) []string {
+	listed := strings.FieldsFunc(value, func(r rune) bool { return strings.ContainsRune("()[]{},:;|", r) })
+	listed = slices.DeleteFunc(listed, func(s string) bool { return strings.Trim(s, " .") == "" })
+	var out []string
+	for _, part := range listed {
+		if names := strings.Split(part, "/"); len(names) > 2 || len(listed) == 1 {
+			out = append(out, names...)
+		} else {
+			out = append(out, part)
+		}
 	}
 	return out
 }
