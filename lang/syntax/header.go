@@ -14,7 +14,7 @@ var headerKeys = map[string]string{
 	"terms": "terms", "terminology": "terms", "us terms": "terms", "uk terms": "terms",
 	"size": "sizes", "sizes": "sizes",
 	"hook": "hook", "hooks": "hook", "crochet hook": "hook", "hook size": "hook",
-	"yarn": "yarn", "yarns": "yarn", "thread": "yarn", "wool": "yarn", "colour": "yarn", "color": "yarn",
+	"yarn": "yarn", "yarns": "yarn", "thread": "yarn", "wool": "yarn", "colour": "yarn", "color": "yarn", "colours": "yarn", "colors": "yarn",
 	"gauge": "gauge", "tension": "gauge",
 	"finished size": "finished size", "finished measurements": "finished size", "measurements": "finished size", "measures": "finished size",
 	"to fit": "to fit", "to fit bust": "to fit", "to fit chest": "to fit", "to fit head": "to fit",
