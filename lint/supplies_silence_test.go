@@ -21,6 +21,11 @@ func titled(name, more string) string {
 	return "Pattern: " + name + "\nTerms: US\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\nFasten off.\n" + more
 }
 
+// sized is the same mat in sizes.
+func sized(sizes, more string) string {
+	return strings.Replace(titled("Hedge jacket", more), "Terms: US\n", "Terms: US\nSizes: "+sizes+"\n", 1)
+}
+
 // around is a sound tube below some header.
 func around(header string) string {
 	return "Pattern: Hedge cuff\nTerms: US\n" + header + "\nPiece: Cuff\nWith A, ch 24; join.\nRnd 1: Ch 1, sc in each ch around; join. (24 sc)\n" +
@@ -70,6 +75,17 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"buttons by their number", "notion-unlisted", headed("Notions: pins\n") + "Fasten it with 3 buttons.\n", 1},
 		{"holes for buttons that are listed", "notion-unlisted", headed("Notions: three buttons\n") + "Push the buttons through.\n", 0},
 
+		{"a yarn that is not in one description of several", "yarn-undeclared", strings.Replace(headed("Yarn: DK: A (moss), B (frost)\n"), "With A", "With C", 1), 1},
+		{"several in one description", "yarn-undeclared", headed("Colors: A (moss), B (frost)\n"), 0},
+		{"one too many of several in one description", "yarn-unused", headed("Colors: A (moss), B (frost)\n"), 1},
+		{"a needle on a line of its own", "notion-unlisted", headed("Hook: 4 mm\nTapestry needle\n") + "Sew the mat to its lining.\n", 0},
+		{"a number that is not the name's, in a list", "yarn-weight", headed("Materials\n- Sport weight (5) cotton, 50 g\n\n"), 1},
+		{"a number that is not the name's, of several yarns", "yarn-weight", headed("Yarn: sport (5): A (moss), B (frost)\n"), 1},
+
+		{"wrong letter in a list", "hook-size", headed("Materials: wool, 200 m; 5.5 mm hook (US G-6); needle\n"), 1},
+		{"wrong letter on a line of its own", "hook-size", headed("5.5 mm hook (US G-6)\n"), 1},
+		{"right letter on a line of its own", "hook-size", headed("5.5 mm hook (US I-9)\n"), 0},
+		{"a yarn's letter beside a hook", "hook-size", headed("Materials: 5 mm hook for B, wool in moss (A) and frost (B)\n"), 0},
 		{"wrong letter", "hook-size", headed("Hook: 4 mm (US H-8)\n"), 1},
 		{"a letter of three sizes", "hook-size", headed("Hook: 11.5 mm (US P-16)\n"), 0},
 		{"another of them", "hook-size", headed("Hook: 15 mm (US P)\n"), 0},
@@ -138,6 +154,8 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"a button on a cozy", "small-parts", titled("Mug cozy", "Sew on the button.\n"), 0},
 		{"a button for a baby", "small-parts", titled("Baby jacket", "Sew on the button.\n"), 1},
 		{"buttons that are crocheted", "small-parts", titled("Baby jacket", "\nPiece: Button\nCh 4.\n"), 0},
+		{"a button in sizes of the smallest", "small-parts", sized("2T (3T)", "Sew on the button.\n"), 1},
+		{"a button in sizes of older children", "small-parts", sized("8 (10) years", "Sew on the button.\n"), 0},
 		{"embroidered eyes instead", "small-parts", titled("Dormouse toy", "Embroider the eyes instead of using safety eyes.\n"), 0},
 		{"baby yarn", "small-parts", titled("Coat in baby yarn", "Sew on the button.\n"), 0},
 
@@ -148,6 +166,10 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"ties for a child", "cord-length", titled("Child's bonnet", "\nPiece: Ties\nCh 60.\n"), 1},
 		{"for grown-ups", "cord-length", titled("Woman's bonnet", "\nPiece: Ties\nCh 60.\n"), 0},
 		{"tying off", "cord-length", titled("Child's scarf", "Tie off the ends.\n"), 0},
+		{"a cord in sizes by years", "cord-length", titled("Hooded jacket, sizes 2 (4, 6) years", "Drawstring: Ch 120. Fasten off.\n"), 1},
+		{"a cord in sizes by months", "cord-length", sized("3-6 (6-12) months", "Drawstring: Ch 120. Fasten off.\n"), 1},
+		{"a cord in sizes of grown-ups", "cord-length", sized("16 (18) years", "Drawstring: Ch 120. Fasten off.\n"), 0},
+		{"a cord, and years of work", "cord-length", titled("The work of 2 years", "Drawstring: Ch 120. Fasten off.\n"), 0},
 		{"a soother clip", "cord-length", titled("Soother clip", ""), 1},
 
 		{"too few to lie flat", "round-cups", cupped("Hedge mat", ""), 1},

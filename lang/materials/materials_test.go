@@ -163,6 +163,25 @@ func TestWearers(t *testing.T) {
 	}
 }
 
+func TestAges(t *testing.T) {
+	for text, want := range map[string]materials.Wearer{
+		"Hooded jacket, sizes 2 (4, 6) years":      materials.Toddler,
+		"4 (6) 8 (10) yrs":                         materials.Child,
+		"0-3 (3-6, 6-12) months":                   materials.Baby,
+		"12-18 months":                             materials.Toddler,
+		"2T (3T, 4T)":                              materials.Toddler,
+		"Hat for children of 5 years":              materials.Child,
+		"ages 12 to 16 years":                      materials.Child,
+		"16 (18, 20) years":                        materials.Nobody,
+		"A blanket that took me 2 years":           materials.Nobody,
+		"The 12 months blanket":                    materials.Nobody,
+		"Sizes 2 (4, 6)":                           materials.Nobody,
+		"99999999999999999999 (4) years old sizes": materials.Nobody,
+	} {
+		assert.Equal(t, want, materials.AgedIn(text), text)
+	}
+}
+
 // In millimetres; the first metric length counts.
 func TestExtents(t *testing.T) {
 	extent := func(e *materials.Extent) string {
