@@ -1,6 +1,7 @@
 package lint_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -19,6 +20,23 @@ func headed(header string) string {
 // titled is the same under another name, with more said below it.
 func titled(name, more string) string {
 	return "Pattern: " + name + "\nTerms: US\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\nFasten off.\n" + more
+}
+
+// bordered is the mat of 10 by 10 cm, of which some width is said, with a piece beside it.
+func bordered(width, name, rows string) string {
+	return headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: "+width+" wide\n") + "\nPiece: " + name + "\n" + rows + "Fasten off.\n"
+}
+
+// meshed is a mat of 12 sc with a row of spaces among solid ones.
+func meshed(width, row string) string {
+	return "Pattern: Hedge mat\nTerms: US\nGauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: " + width + " wide\n\nPiece: Mat\nCh 13.\n" +
+		"Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\nRow 2: Ch 1, " + row + "\nFasten off.\n"
+}
+
+// shells is a strip whose first row repeats over six chains, and what follows it.
+func shells(header string, chains int, more string) string {
+	return fmt.Sprintf("Pattern: Hedge strip\nTerms: US\n%s\nStrip\nCh %d.\n", header, chains) +
+		"Row 1: Sc in 2nd ch from hook, *skip 2 ch, 5 dc in next ch, skip 2 ch, sc in next ch; rep from * across. (17 sc, 80 dc)\nFasten off.\n\n" + more
 }
 
 // sized is the same mat in sizes.
@@ -131,6 +149,34 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"to another length", "measure-mismatch", going("Rep Row 2 until piece measures 80 cm."), 1},
 		{"as wide as nothing of it, and as long as the maker likes", "measure-mismatch",
 			strings.Replace(going("Rep Row 2 until the scarf is long enough."), "10 cm x 100 cm (4 in", "16 cm x 100 cm (6 1/4 in", 1), 1},
+		{"a size by another name", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nSize: 15 cm x 10 cm (6 x 4 in)\n"), 1},
+		{"a size by another name, as it comes out", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nSize: 10 cm x 10 cm (4 x 4 in)\n"), 0},
+		{"the size of a head", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nSize: fits a head of 54 cm around\n"), 0},
+		{"a sentence", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size 15 cm wide.\n"), 1},
+		{"a sentence, as it comes out", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size 10 cm wide.\n"), 0},
+		{"a border beside it", "measure-mismatch", bordered("16 cm", "Border", "Rnd 1: Ch 1, sc evenly around; join.\n"), 1},
+		{"as much as the border may add", "measure-mismatch", bordered("13 cm", "Border", "Rnd 1: Ch 1, sc evenly around; join.\n"), 0},
+		{"a border of nobody knows how many rounds", "measure-mismatch", bordered("16 cm", "Border", "Rnd 1: Ch 1, sc evenly around; join.\nRep Rnd 1 until the border is wide enough.\n"), 0},
+		{"less than it is without the border, folded or not", "measure-mismatch", bordered("4 cm", "Border", "Rnd 1: Ch 1, sc evenly around; join.\n"), 1},
+		{"a loop beside it", "measure-mismatch", bordered("13 cm", "Hanging loop", "Ch 12.\n"), 1},
+		{"another piece beside it", "measure-mismatch", bordered("16 cm", "Pocket", "Ch 12.\n"), 0},
+		{"mesh over as many stitches", "measure-mismatch", meshed("15 cm", "sc in first st, *ch 1, skip next st, sc in next st; rep from * to last st, sc in last st; turn. (7 sc, 5 ch-1 sps)"), 1},
+		{"mesh over as many stitches, as it comes out", "measure-mismatch", meshed("10 cm", "sc in first st, *ch 1, skip next st, sc in next st; rep from * to last st, sc in last st; turn. (7 sc, 5 ch-1 sps)"), 0},
+		{"lace that opens out", "measure-mismatch", meshed("15 cm", "sc in first st, *ch 4, skip next st, sc in next st; rep from * to last st, sc in last st; turn. (7 sc, 5 ch-4 sps)"), 0},
+
+		{"a multiple in another key", "multiple-mismatch", shells("Pattern multiple: 6 + 3\n", 98, ""), 1},
+		{"a multiple that fits", "multiple-mismatch", shells("Pattern multiple: 6 + 2\n", 98, ""), 0},
+		{"a multiple with a border beside it", "multiple-mismatch", shells("Stitch multiple: 6 + 3\n", 98, "Border\nRnd 1: Ch 1, sc evenly around; join.\n"), 1},
+		{"a multiple that fits with a border beside it", "multiple-mismatch", shells("Stitch multiple: 6 + 2\n", 98, "Border\nRnd 1: Ch 1, sc evenly around; join.\n"), 0},
+		{"a multiple of which piece", "multiple-mismatch", shells("Stitch multiple: 6 + 3\n", 98, "Pocket\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 sc)\n"), 0},
+		{"a repeat of another length", "multiple-mismatch", shells("Stitch multiple: 8 + 2\n", 98, ""), 1},
+		{"a repeat of half the length", "multiple-mismatch", shells("Stitch multiple: 12 + 2\n", 98, ""), 0},
+		{"a multiple in a sentence", "multiple-mismatch", shells("", 98, ""), 0},
+		{"a multiple in a sentence that does not fit", "multiple-mismatch", strings.Replace(shells("", 98, ""), "Ch 98", "Multiple of 6 + 3.\nCh 98", 1), 1},
+		{"a multiple in a sentence, of stitches", "multiple-mismatch", strings.Replace(shells("", 98, ""), "Ch 98", "Multiple of 6 + 1.\nCh 98", 1), 0},
+		{"a multiple in a sentence, of chains", "multiple-mismatch", strings.Replace(shells("", 98, ""), "Ch 98", "Multiple of 6 + 2.\nCh 98", 1), 0},
+		{"a sentence on the multiple is no step", "count-unknown", strings.Replace(shells("", 98, ""), "Ch 98", "Multiple of 6 + 2.\nCh 98", 1), 0},
+
 		{"inches that are not the centimetres", "measure-mismatch", headed("Finished size: 10 cm x 12 cm (4 in x 7 in)\n"), 1},
 		{"the size of a hook in the gauge", "measure-mismatch", headed("Gauge: 12 sc = 4 in with a 5 mm hook\n"), 0},
 

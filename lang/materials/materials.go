@@ -93,6 +93,9 @@ func Read(file *syntax.File) *List {
 		text = append(text, line)
 		l.supply(line, span, file.Text)
 	}
+	if l.Finished == nil {
+		l.Finished = finishedSize(file)
+	}
 	l.Lines = slices.Concat(headed, loose)
 	l.Text = plain(strings.Join(text, " "))
 	for _, key := range []string{"for", "sizes", "pattern"} {

@@ -182,6 +182,29 @@ func TestAges(t *testing.T) {
 	}
 }
 
+// TestFinishedSize finds the size of the piece, and not that of its wearer, wherever it
+// stands above the work.
+func TestFinishedSize(t *testing.T) {
+	for header, want := range map[string]string{
+		"Finished size: 20 cm wide":                              "20 cm wide",
+		"Size: 40 cm x 17 cm":                                    "40 cm x 17 cm",
+		"Size: 29 cm x 32 cm (11 x 12 in)":                       "29 cm x 32 cm (11 x 12 in)",
+		"Size: 40 cm":                                            "",
+		"Size: to fit 40 cm x 17 cm":                             "",
+		"Size: child (adult)":                                    "",
+		"To fit bust 91 cm\nFinished chest 100 cm; length 50 cm": "chest 100 cm; length 50 cm",
+		"Finished size 21 cm x 150 cm. Blocked.":                 "21 cm x 150 cm",
+		"Finished measurements: about 60 cm wide":                "about 60 cm wide",
+		"It was finished in 20 days and 3 cm of frost.":          "",
+	} {
+		got := ""
+		if f := read(header).Finished; f != nil {
+			got = f.Value
+		}
+		assert.Equal(t, want, got, header)
+	}
+}
+
 // In millimetres; the first metric length counts.
 func TestExtents(t *testing.T) {
 	extent := func(e *materials.Extent) string {

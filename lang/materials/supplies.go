@@ -12,12 +12,7 @@ import (
 // supplyLines are the lines that list what is needed: those of a list with a heading,
 // and those before the work that list something by themselves: `5 mm hook; wool needle`.
 func supplyLines(file *syntax.File) (headed, loose []source.Span) {
-	begin := file.Text.Len()
-	for _, piece := range file.Pieces {
-		for _, row := range piece.Rows {
-			begin = min(begin, row.At)
-		}
-	}
+	begin := firstRow(file)
 	for _, span := range file.Prose {
 		if span.Start < begin && !slices.Contains(file.Supplies, span) && listsSupplies(file.Text.Slice(span)) {
 			loose = append(loose, span)

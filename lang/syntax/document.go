@@ -383,6 +383,7 @@ func (d *document) readAll() {
 	}
 	d.dropEmptyPieces()
 	d.itemNumbers()
+	d.multipleSaid()
 	for _, f := range d.file.Header {
 		if f.Key != "turning chains" {
 			for _, s := range turningIn(d.text(f.ValueSpan)) {

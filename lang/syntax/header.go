@@ -21,7 +21,7 @@ var headerKeys = map[string]string{
 	"notions": "notions", "you will also need": "notions", "other materials": "notions", "extras": "notions",
 	"materials": "materials", "you will need": "materials", "what you need": "materials",
 	"skill level": "skill level", "level": "skill level", "difficulty": "skill level",
-	"stitch multiple": "stitch multiple", "multiple": "stitch multiple",
+	"stitch multiple": "stitch multiple", "multiple": "stitch multiple", "pattern multiple": "stitch multiple",
 	"turning chains": "turning chains", "turning chain": "turning chains",
 	"abbreviations": "abbreviations", "stitches used": "abbreviations", "abbreviations used": "abbreviations",
 	"special stitches": "special stitches", "special stitch": "special stitches", "stitch guide": "special stitches",

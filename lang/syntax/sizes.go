@@ -11,7 +11,7 @@ import (
 // what a line before the first row says, or from the numbers themselves.
 func (d *document) sizes() {
 	for _, f := range d.file.Header {
-		if f.Key == "sizes" {
+		if f.Key == "sizes" && !measuresOne(f.Value) {
 			d.file.Sizes = sizeNames(f.Value)
 		}
 	}
@@ -38,6 +38,8 @@ var (
 	sizeYears   = phrase.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
 	// ageWord is what all sizes before it are given in.
 	ageWord = phrase.MustCompile(`(?i)^(?:yrs?|years?|mos|months)$`)
+	// measured takes the measures that a size is given by: `29 cm x 32 cm`.
+	measured = phrase.MustCompile(`(?i)^(?:about |approx(?:\.|imately)? )?\d[\d .,/½¼¾]*(?:cms?|in(?:ch(?:es)?)?|["”″])? ?(?:\([^()]*\) ?)?(?:(?:x|×|by) ?\d|wide|across|square|around)`)
 	// sizeWords are no part of a size's name.
 	sizeWords = phrase.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only)\b`)
 )
@@ -106,6 +108,19 @@ func cutSizes(value string) []string {
 		}
 	}
 	return out
+}
+
+// measuresOne tells the measures of one size, in brackets again in the other units, from
+// the names of several: `29 cm x 32 cm (11 x 12 in)`.
+func measuresOne(value string) bool {
+	if !measured.MatchString(value) {
+		return false
+	}
+	metric, other := false, false
+	for _, l := range FindLengths(value) {
+		metric, other = metric || l.Metric(), other || !l.Metric()
+	}
+	return metric && other || !strings.ContainsAny(value, "([{")
 }
 
 // sizesToTell is how many numbers of several values must agree before they are
