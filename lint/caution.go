@@ -95,6 +95,11 @@ func (p *Pass) firstOf(thing *phrase.Phrase) (source.Span, bool) {
 }
 
 func (p *Pass) firstIn(passages []source.Span, thing *phrase.Phrase) (source.Span, bool) {
+	return p.firstBut(passages, thing, func(string) bool { return false })
+}
+
+// firstBut is the first such place in which the words, in lower case, are none to pass over.
+func (p *Pass) firstBut(passages []source.Span, thing *phrase.Phrase, passed func(words string) bool) (source.Span, bool) {
 	if !p.tells(thing) {
 		return source.Span{}, false
 	}
@@ -102,8 +107,12 @@ func (p *Pass) firstIn(passages []source.Span, thing *phrase.Phrase) (source.Spa
 		at := span.Start
 		for sentence := range strings.SplitAfterSeq(p.File.Text.Slice(span), ".") {
 			lower := strings.ToLower(sentence)
-			if m := thing.FindStringIndex(lower); m != nil && len(lower) == len(sentence) && !leftOut.MatchString(lower) {
-				return source.Span{Start: at + m[0], End: at + m[1]}, true
+			if len(lower) == len(sentence) && thing.MatchString(lower) && !leftOut.MatchString(lower) {
+				for _, m := range thing.FindAllStringIndex(lower, -1) {
+					if !passed(lower[m[0]:m[1]]) {
+						return source.Span{Start: at + m[0], End: at + m[1]}, true
+					}
+				}
 			}
 			at += len(sentence)
 		}
