@@ -33,7 +33,7 @@ func (p *Pass) caution(at source.Span, what string, figures ...string) {
 var howHad = strings.NewReplacer(" (read)", "", "(memory)", "(from memory)")
 
 // wearer is for whom the pattern is: as the header says, else the names of its
-// pieces, else its first lines.
+// pieces, else its first line, else the ages that it is made for.
 func (p *Pass) wearer() materials.Wearer {
 	if p.Materials.For != materials.Nobody {
 		return p.Materials.For
@@ -45,7 +45,27 @@ func (p *Pass) wearer() materials.Wearer {
 	if who := materials.WearerIn(strings.Join(names, " ")); who != materials.Nobody {
 		return who
 	}
-	return materials.WearerIn(p.opening())
+	if who := materials.WearerIn(p.opening()); who != materials.Nobody {
+		return who
+	}
+	return p.aged()
+}
+
+// aged is for whom the pattern is by the ages that its sizes, its title or its first
+// line give.
+func (p *Pass) aged() materials.Wearer {
+	for _, f := range p.File.Header {
+		said := f.Value
+		if f.Key == "sizes" || f.Key == "for" {
+			said = "for " + said
+		} else if f.Key != "pattern" {
+			continue
+		}
+		if who := materials.AgedIn(said); who != materials.Nobody {
+			return who
+		}
+	}
+	return materials.AgedIn(p.opening())
 }
 
 // opening is the first line of the pattern, which stands for a title where the
@@ -61,7 +81,7 @@ func (p *Pass) opening() string {
 }
 
 var (
-	agesSaid = phrase.MustCompile(`\b(?:\d+|one|two|three|four|five|six|eight|ten|twelve|fourteen) ?(?:-| )?(?:years?|yrs?|months?)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
+	agesSaid = phrase.MustCompile(`\b(?:\d+|one|two|three|four|five|six|eight|ten|twelve|fourteen)\)? ?(?:-| )?(?:years?|yrs?|months?)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
 	playful  = phrase.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy filling|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`)
 )
 
@@ -75,6 +95,11 @@ func (p *Pass) firstOf(thing *phrase.Phrase) (source.Span, bool) {
 }
 
 func (p *Pass) firstIn(passages []source.Span, thing *phrase.Phrase) (source.Span, bool) {
+	return p.firstBut(passages, thing, func(string) bool { return false })
+}
+
+// firstBut is the first such place in which the words, in lower case, are none to pass over.
+func (p *Pass) firstBut(passages []source.Span, thing *phrase.Phrase, passed func(words string) bool) (source.Span, bool) {
 	if !p.tells(thing) {
 		return source.Span{}, false
 	}
@@ -82,8 +107,12 @@ func (p *Pass) firstIn(passages []source.Span, thing *phrase.Phrase) (source.Spa
 		at := span.Start
 		for sentence := range strings.SplitAfterSeq(p.File.Text.Slice(span), ".") {
 			lower := strings.ToLower(sentence)
-			if m := thing.FindStringIndex(lower); m != nil && len(lower) == len(sentence) && !leftOut.MatchString(lower) {
-				return source.Span{Start: at + m[0], End: at + m[1]}, true
+			if len(lower) == len(sentence) && thing.MatchString(lower) && !leftOut.MatchString(lower) {
+				for _, m := range thing.FindAllStringIndex(lower, -1) {
+					if !passed(lower[m[0]:m[1]]) {
+						return source.Span{Start: at + m[0], End: at + m[1]}, true
+					}
+				}
 			}
 			at += len(sentence)
 		}

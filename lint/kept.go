@@ -1,6 +1,7 @@
 package lint
 
 import (
+	"fmt"
 	"iter"
 	"maps"
 	"reflect"
@@ -86,11 +87,17 @@ func sayings(f *syntax.File) []string {
 	for _, h := range f.Header {
 		out = append(out, h.Key, h.Value)
 	}
+	for _, piece := range f.Pieces {
+		out = append(out, piece.Name)
+	}
 	for _, d := range f.Definitions {
 		out = append(out, d.Names[0], d.Text)
 	}
 	for _, s := range f.Prose {
 		out = append(out, f.Text.Slice(s))
+	}
+	if f.Multiple != nil {
+		out = append(out, fmt.Sprint(*f.Multiple))
 	}
 	return out
 }

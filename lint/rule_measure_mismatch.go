@@ -47,6 +47,7 @@ Fasten off.
 `,
 	Sources: []string{
 		"Width = stitches ÷ stitches to a length. Allowed: half a stitch or row of the gauge, and half a centimetre or a quarter of an inch of the size, as each may have been rounded; twice that where the size is called about",
+		"An edging is not measured: a size may be larger by what its rounds may be high at most, twice (common practice)",
 		"A bust is front and back together: two seams may take a stitch of each edge (common practice)",
 		"Conversions: 62 in printed as 168 cm and 42 in as 122 cm were met in published sheets (read). Allowed: 7 mm and 15 in a thousand, so that 4 in may be 10 cm",
 	},
@@ -117,6 +118,8 @@ type claim struct {
 	about   bool
 	// asWorked is set where the size is said to be that before an edging.
 	asWorked bool
+	// edging is what edgings may add to it at most, in millimetres.
+	edging float64
 }
 
 // side is which way a length goes.
@@ -217,8 +220,8 @@ func (p *Pass) claimedPiece(before string, side side) *fabric.Piece {
 			return piece
 		}
 	}
-	if all := p.Fabric.Pieces; len(all) == 1 && (all[0].Tree.Make.Or(0, 1) == 1 || side == round) {
-		return all[0]
+	if main := p.mainPiece(); main != nil && (main.Tree.Make.Or(0, 1) == 1 || side == round) {
+		return main
 	}
 	return nil
 }
@@ -242,7 +245,7 @@ func dimensions(s measure.Size) (width, height dimension) {
 
 // gap is a length that is not what the gauge gives.
 type gap struct {
-	says, give float64 // in millimetres
+	says, give, edging float64 // in millimetres
 	dimension
 }
 
@@ -253,8 +256,11 @@ func (p *Pass) holdAgainstGauge(c claim) {
 	var gauge materials.Gauge
 	for size := range p.Fabric.Sizes() {
 		s := measure.Of(p.Materials, p.Fabric, c.piece, size)
-		if !s.Exact || s.Edged && !c.asWorked {
+		if !s.Exact {
 			return
+		}
+		if !c.asWorked {
+			c.edging = s.Edging + p.edgings(c.piece, size)
 		}
 		gauge = s.Gauge
 		for i, g := range c.against(s, size) {
@@ -274,12 +280,27 @@ func (p *Pass) holdAgainstGauge(c claim) {
 	}
 }
 
+// edgings is what the pieces that are edgings of another may add to it at most.
+func (p *Pass) edgings(of *fabric.Piece, size int) float64 {
+	total := 0.0
+	for _, piece := range p.Fabric.Pieces {
+		if piece != of && measure.IsEdging(piece.Tree.Name) {
+			total += measure.Edging(p.Materials, p.Fabric, piece, size)
+		}
+	}
+	return total
+}
+
 // gapWords says both lengths and how far apart they may be.
 func gapWords(g sized[gap], gauge materials.Gauge) string {
 	first := g.facts[0]
-	return fmt.Sprintf("says %s, and %s %s at %s to %s cm make %s, give or take %s cm", inBothUnits(g.facts, func(f gap) float64 { return f.says }),
+	message := fmt.Sprintf("says %s, and %s %s at %s to %s cm make %s, give or take %s cm", inBothUnits(g.facts, func(f gap) float64 { return f.says }),
 		g.num(func(f gap) int { return f.count }), first.noun, trimmed(first.per), units.Centimetres(gauge.Length),
 		inBothUnits(g.facts, func(f gap) float64 { return f.length }), trimmed(first.give/10))
+	if first.edging > 0 && first.says > first.length {
+		message += "; the edging adds " + trimmed(first.edging/10) + " cm at most"
+	}
+	return message
 }
 
 // against tells which of its lengths a claim does not keep in a size, nil for
@@ -361,10 +382,10 @@ func (c claim) gap(i, size int, d dimension) *gap {
 	if c.about {
 		give *= 2
 	}
-	if math.Abs(says-d.length) <= give {
+	if over := says - d.length; -give <= over && over <= give+c.edging {
 		return nil
 	}
-	return &gap{says, give, d}
+	return &gap{says, give, c.edging, d}
 }
 
 func trimmed(v float64) string { return strconv.FormatFloat(math.Round(v*10)/10, 'f', -1, 64) }

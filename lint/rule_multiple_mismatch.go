@@ -2,6 +2,7 @@ package lint
 
 import (
 	"fmt"
+	"slices"
 
 	"stitchproof/lang/fabric"
 )
@@ -11,7 +12,7 @@ var multipleMismatch = &Rule{
 	Family:   "counts",
 	Severity: Error,
 	OfPiece:  true,
-	Summary:  "A foundation chain fits the stitch multiple that the pattern states.",
+	Summary:  "A foundation chain, and the repeat of the row on it, fit the stitch multiple that the pattern states.",
 	Why: "A maker who wants another width trusts the multiple. A chain that does not fit it means that one of the two " +
 		"is wrong, and the first row is where it is found out.",
 	Bad: `Pattern: Bramble shell strip
@@ -47,6 +48,9 @@ func checkMultipleMismatch(p *Pass) {
 			message += ": " + either(itoas(f.Fits)) + " would fit"
 		}
 		p.reportFault(f, Finding{Message: message})
+	}
+	if m, stated := p.statedMultiple(); stated && slices.Contains(p.Pieces, p.mainPiece()) {
+		p.holdMultiple(m, p.mainPiece())
 	}
 }
 

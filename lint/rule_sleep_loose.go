@@ -9,7 +9,7 @@ var sleepLoose = &Rule{
 	Name:     "sleep-loose",
 	Family:   "caution",
 	Severity: Caution,
-	Summary:  "Blankets, cushions and soft toys for a baby or a cot are told of, with the advice on safe sleep.",
+	Summary:  "Blankets, cushions and soft toys for a baby or a cot are told of, with the advice on safe sleep, where the pattern does not give it.",
 	Why:      "A baby cannot push away what lies over its face. Whoever makes a blanket for a cot ought to know what doctors say of it before she chooses the yarn.",
 	Bad: `Pattern: Baby blanket
 Terms: US
@@ -45,7 +45,7 @@ func checkSleepLoose(p *Pass) {
 	who := p.wearer()
 	small := who == materials.Preemie || who == materials.Newborn || who == materials.Baby
 	_, bed := p.firstOf(inCot)
-	if !small && !bed {
+	if !small && !bed || p.advisesOnSleep() {
 		return
 	}
 	at, found := p.firstOf(loose)

@@ -12,7 +12,7 @@ var smallParts = &Rule{
 	Name:     "small-parts",
 	Family:   "caution",
 	Severity: Caution,
-	Summary:  "Beads, buttons, hard eyes and wire in a toy or in something for a young child are told of, with the rules on small parts.",
+	Summary:  "Beads, buttons, hard eyes and wire in a toy or in something for a young child are told of, with the rules on small parts, where the pattern does not tell of them.",
 	Why: "What comes off is swallowed or breathed in. Children under three put everything in their mouths, and a soft toy " +
 		"goes to bed with any age; that an eye is sold as a safety eye changes none of this.",
 	Bad: `Pattern: Dormouse toy
@@ -59,7 +59,7 @@ func checkSmallParts(p *Pass) {
 		headings[piece.Span] = true
 	}
 	passages := slices.DeleteFunc(p.passages(), func(s source.Span) bool { return headings[s] })
-	at, found := p.firstIn(passages, hardParts)
+	at, found := p.firstBut(passages, hardParts, p.advisesOnPart)
 	if !found {
 		return
 	}

@@ -89,7 +89,7 @@ func (p *Pass) saidOfYarns() string {
 
 // unlistedProse is the prose outside the list of materials.
 func (p *Pass) unlistedProse() []source.Span {
-	return slices.DeleteFunc(slices.Clone(p.File.Prose), func(s source.Span) bool { return slices.Contains(p.File.Supplies, s) })
+	return slices.DeleteFunc(slices.Clone(p.File.Prose), func(s source.Span) bool { return slices.Contains(p.Materials.Lines, s) })
 }
 
 // speaksOfYarn tells whether a text speaks of a yarn by its letter or by the

@@ -47,8 +47,9 @@ Fasten off.
 }
 
 func checkYarnWeight(p *Pass) {
-	for _, y := range p.Materials.Yarns {
-		if !p.weightAgrees(y) {
+	for i, y := range p.Materials.Yarns {
+		told := i > 0 && y.WeightSpan == p.Materials.Yarns[i-1].WeightSpan // one description of several yarns
+		if told || !p.weightAgrees(y) {
 			continue
 		}
 		if w, ok := y.Weight(); ok && !p.Materials.Doubled() && len(p.Materials.Yarns) == numbered(p.Materials.Yarns, w.Number) {

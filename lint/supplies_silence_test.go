@@ -1,6 +1,7 @@
 package lint_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -19,6 +20,28 @@ func headed(header string) string {
 // titled is the same under another name, with more said below it.
 func titled(name, more string) string {
 	return "Pattern: " + name + "\nTerms: US\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\nFasten off.\n" + more
+}
+
+// bordered is the mat of 10 by 10 cm, of which some width is said, with a piece beside it.
+func bordered(width, name, rows string) string {
+	return headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: "+width+" wide\n") + "\nPiece: " + name + "\n" + rows + "Fasten off.\n"
+}
+
+// meshed is a mat of 12 sc with a row of spaces among solid ones.
+func meshed(width, row string) string {
+	return "Pattern: Hedge mat\nTerms: US\nGauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size: " + width + " wide\n\nPiece: Mat\nCh 13.\n" +
+		"Row 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\nRow 2: Ch 1, " + row + "\nFasten off.\n"
+}
+
+// shells is a strip whose first row repeats over six chains, and what follows it.
+func shells(header string, chains int, more string) string {
+	return fmt.Sprintf("Pattern: Hedge strip\nTerms: US\n%s\nStrip\nCh %d.\n", header, chains) +
+		"Row 1: Sc in 2nd ch from hook, *skip 2 ch, 5 dc in next ch, skip 2 ch, sc in next ch; rep from * across. (17 sc, 80 dc)\nFasten off.\n\n" + more
+}
+
+// sized is the same mat in sizes.
+func sized(sizes, more string) string {
+	return strings.Replace(titled("Hedge jacket", more), "Terms: US\n", "Terms: US\nSizes: "+sizes+"\n", 1)
 }
 
 // around is a sound tube below some header.
@@ -70,6 +93,17 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"buttons by their number", "notion-unlisted", headed("Notions: pins\n") + "Fasten it with 3 buttons.\n", 1},
 		{"holes for buttons that are listed", "notion-unlisted", headed("Notions: three buttons\n") + "Push the buttons through.\n", 0},
 
+		{"a yarn that is not in one description of several", "yarn-undeclared", strings.Replace(headed("Yarn: DK: A (moss), B (frost)\n"), "With A", "With C", 1), 1},
+		{"several in one description", "yarn-undeclared", headed("Colors: A (moss), B (frost)\n"), 0},
+		{"one too many of several in one description", "yarn-unused", headed("Colors: A (moss), B (frost)\n"), 1},
+		{"a needle on a line of its own", "notion-unlisted", headed("Hook: 4 mm\nTapestry needle\n") + "Sew the mat to its lining.\n", 0},
+		{"a number that is not the name's, in a list", "yarn-weight", headed("Materials\n- Sport weight (5) cotton, 50 g\n\n"), 1},
+		{"a number that is not the name's, of several yarns", "yarn-weight", headed("Yarn: sport (5): A (moss), B (frost)\n"), 1},
+
+		{"wrong letter in a list", "hook-size", headed("Materials: wool, 200 m; 5.5 mm hook (US G-6); needle\n"), 1},
+		{"wrong letter on a line of its own", "hook-size", headed("5.5 mm hook (US G-6)\n"), 1},
+		{"right letter on a line of its own", "hook-size", headed("5.5 mm hook (US I-9)\n"), 0},
+		{"a yarn's letter beside a hook", "hook-size", headed("Materials: 5 mm hook for B, wool in moss (A) and frost (B)\n"), 0},
 		{"wrong letter", "hook-size", headed("Hook: 4 mm (US H-8)\n"), 1},
 		{"a letter of three sizes", "hook-size", headed("Hook: 11.5 mm (US P-16)\n"), 0},
 		{"another of them", "hook-size", headed("Hook: 15 mm (US P)\n"), 0},
@@ -115,6 +149,34 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"to another length", "measure-mismatch", going("Rep Row 2 until piece measures 80 cm."), 1},
 		{"as wide as nothing of it, and as long as the maker likes", "measure-mismatch",
 			strings.Replace(going("Rep Row 2 until the scarf is long enough."), "10 cm x 100 cm (4 in", "16 cm x 100 cm (6 1/4 in", 1), 1},
+		{"a size by another name", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nSize: 15 cm x 10 cm (6 x 4 in)\n"), 1},
+		{"a size by another name, as it comes out", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nSize: 10 cm x 10 cm (4 x 4 in)\n"), 0},
+		{"the size of a head", "measure-mismatch", around("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nSize: fits a head of 54 cm around\n"), 0},
+		{"a sentence", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size 15 cm wide.\n"), 1},
+		{"a sentence, as it comes out", "measure-mismatch", headed("Gauge: 12 sc and 14 rows = 10 cm (4 in)\nFinished size 10 cm wide.\n"), 0},
+		{"a border beside it", "measure-mismatch", bordered("16 cm", "Border", "Rnd 1: Ch 1, sc evenly around; join.\n"), 1},
+		{"as much as the border may add", "measure-mismatch", bordered("13 cm", "Border", "Rnd 1: Ch 1, sc evenly around; join.\n"), 0},
+		{"a border of nobody knows how many rounds", "measure-mismatch", bordered("16 cm", "Border", "Rnd 1: Ch 1, sc evenly around; join.\nRep Rnd 1 until the border is wide enough.\n"), 0},
+		{"less than it is without the border, folded or not", "measure-mismatch", bordered("4 cm", "Border", "Rnd 1: Ch 1, sc evenly around; join.\n"), 1},
+		{"a loop beside it", "measure-mismatch", bordered("13 cm", "Hanging loop", "Ch 12.\n"), 1},
+		{"another piece beside it", "measure-mismatch", bordered("16 cm", "Pocket", "Ch 12.\n"), 0},
+		{"mesh over as many stitches", "measure-mismatch", meshed("15 cm", "sc in first st, *ch 1, skip next st, sc in next st; rep from * to last st, sc in last st; turn. (7 sc, 5 ch-1 sps)"), 1},
+		{"mesh over as many stitches, as it comes out", "measure-mismatch", meshed("10 cm", "sc in first st, *ch 1, skip next st, sc in next st; rep from * to last st, sc in last st; turn. (7 sc, 5 ch-1 sps)"), 0},
+		{"lace that opens out", "measure-mismatch", meshed("15 cm", "sc in first st, *ch 4, skip next st, sc in next st; rep from * to last st, sc in last st; turn. (7 sc, 5 ch-4 sps)"), 0},
+
+		{"a multiple in another key", "multiple-mismatch", shells("Pattern multiple: 6 + 3\n", 98, ""), 1},
+		{"a multiple that fits", "multiple-mismatch", shells("Pattern multiple: 6 + 2\n", 98, ""), 0},
+		{"a multiple with a border beside it", "multiple-mismatch", shells("Stitch multiple: 6 + 3\n", 98, "Border\nRnd 1: Ch 1, sc evenly around; join.\n"), 1},
+		{"a multiple that fits with a border beside it", "multiple-mismatch", shells("Stitch multiple: 6 + 2\n", 98, "Border\nRnd 1: Ch 1, sc evenly around; join.\n"), 0},
+		{"a multiple of which piece", "multiple-mismatch", shells("Stitch multiple: 6 + 3\n", 98, "Pocket\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across. (10 sc)\n"), 0},
+		{"a repeat of another length", "multiple-mismatch", shells("Stitch multiple: 8 + 2\n", 98, ""), 1},
+		{"a repeat of half the length", "multiple-mismatch", shells("Stitch multiple: 12 + 2\n", 98, ""), 0},
+		{"a multiple in a sentence", "multiple-mismatch", shells("", 98, ""), 0},
+		{"a multiple in a sentence that does not fit", "multiple-mismatch", strings.Replace(shells("", 98, ""), "Ch 98", "Multiple of 6 + 3.\nCh 98", 1), 1},
+		{"a multiple in a sentence, of stitches", "multiple-mismatch", strings.Replace(shells("", 98, ""), "Ch 98", "Multiple of 6 + 1.\nCh 98", 1), 0},
+		{"a multiple in a sentence, of chains", "multiple-mismatch", strings.Replace(shells("", 98, ""), "Ch 98", "Multiple of 6 + 2.\nCh 98", 1), 0},
+		{"a sentence on the multiple is no step", "count-unknown", strings.Replace(shells("", 98, ""), "Ch 98", "Multiple of 6 + 2.\nCh 98", 1), 0},
+
 		{"inches that are not the centimetres", "measure-mismatch", headed("Finished size: 10 cm x 12 cm (4 in x 7 in)\n"), 1},
 		{"the size of a hook in the gauge", "measure-mismatch", headed("Gauge: 12 sc = 4 in with a 5 mm hook\n"), 0},
 
@@ -138,16 +200,33 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"a button on a cozy", "small-parts", titled("Mug cozy", "Sew on the button.\n"), 0},
 		{"a button for a baby", "small-parts", titled("Baby jacket", "Sew on the button.\n"), 1},
 		{"buttons that are crocheted", "small-parts", titled("Baby jacket", "\nPiece: Button\nCh 4.\n"), 0},
+		{"a button in sizes of the smallest", "small-parts", sized("2T (3T)", "Sew on the button.\n"), 1},
+		{"a button in sizes of older children", "small-parts", sized("8 (10) years", "Sew on the button.\n"), 0},
+		{"eyes, with the pattern's own advice", "small-parts", titled("Dormouse toy", "Attach the safety eyes.\n\nNote: The eyes are small parts. For a child under three years embroider them instead.\n"), 0},
+		{"eyes, with advice on all parts", "small-parts", titled("Dormouse toy", "Attach the safety eyes.\n\nNote: Not suitable for children under three: small parts can be swallowed. Leave them off for a baby.\n"), 0},
+		{"beads, with advice on eyes", "small-parts", titled("Dormouse toy", "Attach the safety eyes. Sew on the beads.\n\nNote: The eyes are small parts. For a child under three years embroider them instead.\n"), 1},
+		{"eyes, with the danger alone", "small-parts", titled("Dormouse toy", "Attach the safety eyes.\n\nNote: The eyes are small parts. Buy two of them.\n"), 1},
+		{"eyes, for any child", "small-parts", titled("Dormouse toy", "Attach the safety eyes.\n\nNote: A toy for babies. Do not stuff it firmly.\n"), 1},
+		{"eyes, with advice far apart", "small-parts", titled("Dormouse toy", "Attach the safety eyes.\n\nNote: The eyes are small parts. Sew with care. A gift for a baby. Do not wash it hot.\n"), 1},
 		{"embroidered eyes instead", "small-parts", titled("Dormouse toy", "Embroider the eyes instead of using safety eyes.\n"), 0},
 		{"baby yarn", "small-parts", titled("Coat in baby yarn", "Sew on the button.\n"), 0},
 
 		{"a blanket", "sleep-loose", titled("Sofa blanket", ""), 0},
 		{"for a cot", "sleep-loose", titled("Cot blanket", ""), 1},
+		{"for a cot, with the pattern's own advice", "sleep-loose", titled("Cot blanket", "\nNote: Never leave a blanket in the cot with a sleeping baby.\n"), 0},
+		{"for a cot, to be taken out of it", "sleep-loose", titled("Cot blanket", "\nNote: Take it out of the cot before the baby sleeps.\n"), 0},
+		{"for a cot, with advice on something else", "sleep-loose", titled("Cot blanket", "\nNote: Do not wash it hot. A baby sleeps well in a cot.\n"), 1},
+		{"for a cot, and not for the floor", "sleep-loose", titled("Cot blanket", "\nNote: Do not use the cot blanket as a rug.\n"), 1},
+		{"for a cot, with praise", "sleep-loose", titled("Cot blanket", "\nNote: Keeps a baby warm in its cot.\n"), 1},
 		{"in baby blue", "sleep-loose", titled("Baby blue blanket", ""), 0},
 
 		{"ties for a child", "cord-length", titled("Child's bonnet", "\nPiece: Ties\nCh 60.\n"), 1},
 		{"for grown-ups", "cord-length", titled("Woman's bonnet", "\nPiece: Ties\nCh 60.\n"), 0},
 		{"tying off", "cord-length", titled("Child's scarf", "Tie off the ends.\n"), 0},
+		{"a cord in sizes by years", "cord-length", titled("Hooded jacket, sizes 2 (4, 6) years", "Drawstring: Ch 120. Fasten off.\n"), 1},
+		{"a cord in sizes by months", "cord-length", sized("3-6 (6-12) months", "Drawstring: Ch 120. Fasten off.\n"), 1},
+		{"a cord in sizes of grown-ups", "cord-length", sized("16 (18) years", "Drawstring: Ch 120. Fasten off.\n"), 0},
+		{"a cord, and years of work", "cord-length", titled("The work of 2 years", "Drawstring: Ch 120. Fasten off.\n"), 0},
 		{"a soother clip", "cord-length", titled("Soother clip", ""), 1},
 
 		{"too few to lie flat", "round-cups", cupped("Hedge mat", ""), 1},

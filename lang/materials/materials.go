@@ -5,6 +5,7 @@ package materials
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"stitchproof/lang/phrase"
@@ -19,7 +20,9 @@ type List struct {
 	// Given tells whether the pattern lists materials at all.
 	Given bool
 	// Text is all that is listed, in lower case.
-	Text  string
+	Text string
+	// Lines are those below the header's fields that list what is needed.
+	Lines []source.Span
 	Yarns []Yarn
 	Hooks []Hook
 	// Gauges are those of the header, one for each stitch that one is given for.
@@ -67,6 +70,8 @@ func Read(file *syntax.File) *List {
 			l.Hooks = append(l.Hooks, readHooks(f.Value, f.ValueSpan, file.Text)...)
 		case "gauge":
 			l.addGauges(f, file.Text)
+		case "materials", "notions":
+			l.list(file.Text.Slice(f.ValueSpan), f.ValueSpan.Start, file.Text)
 		case "swatch":
 			l.Swatch = readSwatch(f)
 		case "finished size":
@@ -81,12 +86,17 @@ func Read(file *syntax.File) *List {
 			text = append(text, f.Name, f.Value)
 		}
 	}
-	for _, span := range file.Supplies {
+	headed, loose := supplyLines(file)
+	l.Given = l.Given || len(headed) > 0 // loose lines may be part of a sentence, and not all
+	for _, span := range slices.Concat(headed, loose) {
 		line := file.Text.Slice(span)
-		l.Given = true
 		text = append(text, line)
 		l.supply(line, span, file.Text)
 	}
+	if l.Finished == nil {
+		l.Finished = finishedSize(file)
+	}
+	l.Lines = slices.Concat(headed, loose)
 	l.Text = plain(strings.Join(text, " "))
 	for _, key := range []string{"for", "sizes", "pattern"} {
 		for _, f := range file.Header {
@@ -114,11 +124,7 @@ func (l *List) supply(line string, span source.Span, text *source.Text) {
 		l.addYarn(m[1], line[len(m[0]):], source.Span{Start: span.Start + len(m[0]), End: span.End})
 		return
 	}
-	if lower := strings.ToLower(line); strings.Contains(lower, "hook") {
-		l.Hooks = append(l.Hooks, readHooks(line, span, text)...)
-	} else if strings.Contains(lower, "yarn") && !strings.Contains(lower, "needle") {
-		l.addYarn("", line, span)
-	}
+	l.list(line, span.Start, text)
 }
 
 func (l *List) addYarn(name, value string, span source.Span) {
@@ -127,7 +133,16 @@ func (l *List) addYarn(name, value string, span source.Span) {
 	}
 	y := Yarn{Name: name, Text: value, Span: span}
 	y.readWeight()
-	l.Yarns = append(l.Yarns, y)
+	lettered := letteredYarns(value)
+	if name != "" || len(lettered) == 0 {
+		l.Yarns = append(l.Yarns, y)
+		return
+	}
+	for _, c := range lettered {
+		one := y // they share a weight
+		one.Name, one.Text, one.Span = c.name, c.colour, c.span.Shift(span.Start)
+		l.Yarns = append(l.Yarns, one)
+	}
 }
 
 // hookLetter is a hook by its letter in plain text, which names no yarn: `C/2`, `US G-6`.

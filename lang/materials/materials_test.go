@@ -86,6 +86,52 @@ func TestListBelowAHeading(t *testing.T) {
 	assert.False(t, read("Pattern: Oak mat").Given)
 }
 
+// TestSuppliesInAnyLayout reads hooks and yarns wherever a pattern lists them. What is
+// no list of them gives none.
+func TestSuppliesInAnyLayout(t *testing.T) {
+	for header, want := range map[string]string{
+		"Materials: worsted wool (4) in straw, 200 m; 5.5 mm hook (US I-9); tapestry needle": "5.5 US I-9; worsted wool (4) in straw, 200 m",
+		"Materials\n- US G-6 (4 mm) hook\n- stitch marker\n- Sport weight (2) cotton, 50 g":  "4 US G-6; Sport weight (2) cotton, 50 g",
+		"## Materials\n\n- US G-6 (4 mm) hook\n- stitch marker":                              "4 US G-6",
+		"Yarn: DK\n5.5 mm hook (US I-9)":                                                     "5.5 US I-9; DK",
+		"US terms. Fingering cotton. 2.75 mm hook (US C-2). Needle.":                         "2.75 US C-2",
+		"3 mm hook, DK (3) cotton in cup brown and nut green, stuffing, darning needle":      "3; DK (3) cotton in cup brown and nut green",
+		"4 ply yarn in dew, 2 x 50 g; crochet hook, 3.5 mm, US E-4; wool needle":             "3.5 US E-4; 4 ply yarn in dew, 2 x 50 g",
+		"4 mm hook; DK wool in white (A), pink (B) and green (C). Wool needle.":              "4; A: white; B: pink; C: green",
+		"Yarn: worsted (4): A (moss), B (frost)":                                             "A: moss; B: frost",
+		"Colors: A (moss), B (frost), C (straw)":                                             "A: moss; B: frost; C: straw",
+		"Yarn: DK, MC: moss, CC: frost":                                                      "MC: moss; CC: frost",
+		"Materials: 5 mm hook for B, 4 mm hook for the brim":                                 "5; 4",
+		"Notions: 2 hook and eye fasteners of 10 mm, 8 buttons":                              "",
+		"A mat of wool.\nInsert the hook and pull up a loop of 5 mm.":                        "",
+		"Gauge of the mat: with a 5 mm hook, 14 sts = 10 cm":                                 "",
+		"Notes: boards A (large) and B (small) help with blocking":                           "",
+	} {
+		var found []string
+		l := read(header)
+		for _, h := range l.Hooks {
+			words := []string{fmt.Sprint(h.MM)}
+			for _, label := range h.Labels {
+				words = append(words, label.Kind+" "+label.Letter+"-"+label.Number)
+			}
+			found = append(found, strings.Join(words, " "))
+		}
+		for _, y := range l.Yarns {
+			found = append(found, strings.TrimPrefix(y.Name+": "+strings.TrimSpace(y.Text), ": "))
+		}
+		assert.Equal(t, want, strings.Join(found, "; "), header)
+	}
+}
+
+// A notion on a line of its own is listed. It makes no list of materials, which may
+// be told elsewhere.
+func TestNotionOnALineOfItsOwn(t *testing.T) {
+	l := read("Hook: 5 mm\nTapestry needle\n\nAbbreviations\nsc: single crochet; ch: chain")
+	assert.Contains(t, l.Text, "tapestry needle")
+	assert.False(t, read("5 mm hook, wool needle").Given)
+	assert.NotContains(t, read("Hook: 5 mm\nNo needle is needed, but a good light.").Text, "needle")
+}
+
 func TestGaugesOfSeveralStitches(t *testing.T) {
 	l := read("Gauge: 15 dc and 8 rows = 10 cm; 18 sc and 20 rows = 10 cm")
 	require.Len(t, l.Gauges, 2)
@@ -114,6 +160,48 @@ func TestWearers(t *testing.T) {
 		"Pattern: Mandarin mat\nFor: the kitchen": materials.Nobody,
 	} {
 		assert.Equal(t, want, read(header).For, header)
+	}
+}
+
+func TestAges(t *testing.T) {
+	for text, want := range map[string]materials.Wearer{
+		"Hooded jacket, sizes 2 (4, 6) years":      materials.Toddler,
+		"4 (6) 8 (10) yrs":                         materials.Child,
+		"0-3 (3-6, 6-12) months":                   materials.Baby,
+		"12-18 months":                             materials.Toddler,
+		"2T (3T, 4T)":                              materials.Toddler,
+		"Hat for children of 5 years":              materials.Child,
+		"ages 12 to 16 years":                      materials.Child,
+		"16 (18, 20) years":                        materials.Nobody,
+		"A blanket that took me 2 years":           materials.Nobody,
+		"The 12 months blanket":                    materials.Nobody,
+		"Sizes 2 (4, 6)":                           materials.Nobody,
+		"99999999999999999999 (4) years old sizes": materials.Nobody,
+	} {
+		assert.Equal(t, want, materials.AgedIn(text), text)
+	}
+}
+
+// TestFinishedSize finds the size of the piece, and not that of its wearer, wherever it
+// stands above the work.
+func TestFinishedSize(t *testing.T) {
+	for header, want := range map[string]string{
+		"Finished size: 20 cm wide":                              "20 cm wide",
+		"Size: 40 cm x 17 cm":                                    "40 cm x 17 cm",
+		"Size: 29 cm x 32 cm (11 x 12 in)":                       "29 cm x 32 cm (11 x 12 in)",
+		"Size: 40 cm":                                            "",
+		"Size: to fit 40 cm x 17 cm":                             "",
+		"Size: child (adult)":                                    "",
+		"To fit bust 91 cm\nFinished chest 100 cm; length 50 cm": "chest 100 cm; length 50 cm",
+		"Finished size 21 cm x 150 cm. Blocked.":                 "21 cm x 150 cm",
+		"Finished measurements: about 60 cm wide":                "about 60 cm wide",
+		"It was finished in 20 days and 3 cm of frost.":          "",
+	} {
+		got := ""
+		if f := read(header).Finished; f != nil {
+			got = f.Value
+		}
+		assert.Equal(t, want, got, header)
 	}
 }
 

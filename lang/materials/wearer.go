@@ -1,6 +1,7 @@
 package materials
 
 import (
+	"strconv"
 	"strings"
 
 	"stitchproof/lang/phrase"
@@ -57,6 +58,52 @@ func WearerIn(text string) Wearer {
 	for _, w := range wearers {
 		if w.words.MatchString(text) {
 			return w.who
+		}
+	}
+	return Nobody
+}
+
+var (
+	// ages are those of a list with the unit behind it: `2 (4, 6) years`, `3-6 mos`.
+	ages = phrase.MustCompile(`\b(\d{1,3}(?:(?:[ ,/:()\[\]{}–-]|to|and|or)+\d{1,3})*)[)\]} ]*-?(years?|yrs?|months?|mos?)\b`)
+	// agesLead is what ages stand behind where it is for them that something is made.
+	agesLead = phrase.MustCompile(`\b(?:sizes?|ages?|aged|fits?|for)[:,]? (?:children |kids |a child )?(?:of |from )?[(\[]?$`)
+	// toddlerSize is a size of ready-made clothes: 2T.
+	toddlerSize = phrase.MustCompile(`\b[2-5]t\b`)
+	number      = phrase.MustCompile(`\d+`)
+)
+
+// oldestChild is the age in years up to which rules on things for children hold;
+// toddlers are under three, babies in their first year.
+const oldestChild = 14
+
+// AgedIn is for whom something is by the ages that a text says it is made for, the
+// youngest of them; Nobody where it says none. A number of years alone says nothing.
+func AgedIn(text string) Wearer {
+	text = strings.ToLower(text)
+	if toddlerSize.MatchString(text) {
+		return Toddler
+	}
+	for _, m := range ages.FindAllStringSubmatchIndex(text, -1) {
+		list := number.FindAllString(text[m[2]:m[3]], -1)
+		if len(list) < 2 && !agesLead.MatchString(text[:m[0]]) {
+			continue
+		}
+		youngest := 100 * 12
+		for _, n := range list {
+			months, _ := strconv.Atoi(n) // the pattern lets only digits through; too many give none
+			if text[m[4]] == 'y' {
+				months *= 12
+			}
+			youngest = min(youngest, months)
+		}
+		switch {
+		case youngest < 12:
+			return Baby
+		case youngest < 3*12:
+			return Toddler
+		case youngest <= oldestChild*12:
+			return Child
 		}
 	}
 	return Nobody

@@ -62,6 +62,43 @@ var vague = map[string]bool{
 	"afghan": true, "super fine": true, "1 ply": true, "2 ply": true, "3 ply": true, "4 ply": true, "5 ply": true, "8 ply": true, "10 ply": true, "12 ply": true, "14 ply": true,
 }
 
+// lettered is a yarn of several in one description, which the rows call by a letter.
+type lettered struct {
+	name, colour string
+	span         source.Span // in the description
+}
+
+// A description gives letters and colours in either order: `A (moss), B (frost)`,
+// `moss (A) and frost (B)`, `A: moss, B: frost`.
+var (
+	letterFirst = phrase.MustCompile(`\b([A-Z]|MC|CC\d?) ?[(\[](\pL[^()\[\]]*)[)\]]`)
+	letterLast  = phrase.MustCompile(`(\pL[\pL-]*) ?[(\[]([A-Z]|MC|CC\d?)[)\]]`)
+	letterMark  = phrase.MustCompile(`\b([A-Z]|MC|CC\d?)(?:[:=]| [–—-])\s*(\pL[^,;.:=]*)`)
+)
+
+// letteredYarns are the yarns that a description gives letters to, none where it does
+// not name at least A and B, or MC and another.
+func letteredYarns(text string) []lettered {
+	for _, way := range [...]struct {
+		words        *phrase.Phrase
+		name, colour int // its groups
+	}{{letterFirst, 1, 2}, {letterLast, 2, 1}, {letterMark, 1, 2}} {
+		var out []lettered
+		first, others := false, false
+		for _, m := range way.words.FindAllStringSubmatchIndex(text, -1) {
+			group := func(i int) string { return text[m[2*i]:m[2*i+1]] }
+			y := lettered{group(way.name), group(way.colour), source.Span{Start: m[0], End: m[1]}}
+			first = first || y.name == "A" || y.name == "MC"
+			others = others || y.name == "B" || strings.HasPrefix(y.name, "CC")
+			out = append(out, y)
+		}
+		if first && others {
+			return out
+		}
+	}
+	return nil
+}
+
 // wordAt is where a word stands by itself in a text, -1 for nowhere.
 func wordAt(text, word string) int {
 	for from := 0; ; {

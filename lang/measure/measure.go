@@ -4,6 +4,7 @@
 package measure
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -28,9 +29,11 @@ type Size struct {
 	// Stitches and Rows are what they are reckoned from.
 	Stitches, Rows int
 	// Exact is set where all but a few rows are in the stitch that the gauge counts,
-	// with no spaces between. Edged is set where an edging goes round, which is not
-	// in the figures.
-	Exact, Edged bool
+	// with no spaces between but those that stand over as many stitches.
+	Exact bool
+	// Edging is what an edging, which is not in the figures, may add to a width or a
+	// height at most: +Inf where that is not known.
+	Edging float64
 	// Gauge is the one reckoned with.
 	Gauge materials.Gauge
 }
@@ -53,13 +56,66 @@ func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size i
 		case !row.Works():
 		case branched(row), row.Likeness() != "":
 			return Size{} // how wide it was in between is not kept
-		case row.Round == flat:
-			r.out.Edged = true
+		case row.Round == flat, IsEdging(row.Tree.Label.Text):
+			r.out.Edging += 2 * r.highest(row)
 		case !r.add(row):
 			return Size{}
 		}
 	}
 	return r.total(flat)
+}
+
+// edgingName is what a part is called that goes round or along others.
+var edgingName = phrase.MustCompile(`\b(?:borders?|edgings?|edges?|trims?|ruffles?|fringes?|tassels?)\b`)
+
+// IsEdging tells by its name a piece, or a row, that is an edging of others.
+func IsEdging(name string) bool { return edgingName.MatchString(strings.ToLower(name)) }
+
+// hung are edgings of no height that rows would tell of.
+var hung = phrase.MustCompile(`\b(?:fringes?|tassels?)\b`)
+
+// Edging is what a piece that is an edging may add to a width or a height of others at
+// most: +Inf where that is not known.
+func Edging(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size int) float64 {
+	r := reckoner{list: list, dialect: worked.Dialect, size: size}
+	if hung.MatchString(strings.ToLower(piece.Tree.Name)) || saidToGoOn(worked.File, piece) {
+		return math.Inf(1)
+	}
+	total := 0.0
+	for _, row := range piece.Rows {
+		total += 2 * r.highest(row)
+	}
+	return total
+}
+
+// What a row of an edging may be as high as: where it could not be counted, a treble;
+// in any case a picot or a chain more than its stitches.
+const (
+	uncountedHeight = 4
+	picotHeight     = 1
+)
+
+// highest is how high a row of an edging may be at most.
+func (r *reckoner) highest(row *fabric.Row) float64 {
+	if len(r.list.Gauges) == 0 || r.list.Gauges[0].Rows == 0 || row.Measured() && !row.ToLength(r.size) {
+		return math.Inf(1)
+	}
+	g := r.list.Gauges[0]
+	counted := 1.0
+	if of := gaugedStitch(g, r.dialect); of != nil && of.HeightInSC > 0 {
+		counted = of.HeightInSC
+	}
+	high := 0.0
+	for i := range row.Piece.Stitches[r.size] {
+		s := &row.Piece.Stitches[r.size][i]
+		if s.Row == row.Index && s.Kind != nil {
+			high = max(high, s.Kind.Plain().HeightInSC)
+		}
+	}
+	if !row.Tallies[r.size].Known {
+		high = max(high, uncountedHeight)
+	}
+	return float64(row.Repeats[r.size]) * (high + picotHeight) / counted * g.Length / g.Rows
 }
 
 // toLength is how plain words say that rows go on to a length.
@@ -113,6 +169,7 @@ type reckoner struct {
 	widest  float64
 	widths  map[float64]int // how many rows are so wide
 	before  int
+	solid   int  // stitches of the last row with no spaces, all of them the gauge's
 	inexact int  // rows that are not in the gauge's stitch
 	sharp   bool // the widest row is
 	grows   bool // every round is longer than the one before it
@@ -138,7 +195,9 @@ func (r *reckoner) add(row *fabric.Row) bool {
 		n = groups(row, r.size, unit.Abbreviation(r.dialect))
 		exact = n > 0
 	} else if t.Chains > 0 {
-		exact = false
+		exact = exact && n == r.solid
+	} else if exact {
+		r.solid = n
 	}
 	if g.Stitches == 0 || g.Length == 0 {
 		return false

@@ -1,6 +1,7 @@
 package measure_test
 
 import (
+	"math"
 	"os"
 	"strings"
 	"testing"
@@ -119,4 +120,26 @@ func TestYarnOfTheBirchLeaf(t *testing.T) {
 func TestNoYarnWithoutSwatchAndGauge(t *testing.T) {
 	assert.Empty(t, yarnOf(t, "", strip))
 	assert.Empty(t, yarnOf(t, "Gauge: 20 sc = 10 cm\n", strings.Replace(strip, "(20 sc)", "(21 sc)", 1)), "a count that is wrong")
+}
+
+// An edging is in no figure of the piece: what it may add is told beside them.
+func TestEdging(t *testing.T) {
+	edged := func(name, rounds string) (measure.Size, float64) {
+		file := syntax.Read(source.New("Gauge: 10 sc and 10 rows = 10 cm\nTerms: US\n\nPiece: Mat\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (10 sc)\n" +
+			"\nPiece: " + name + "\n" + rounds))
+		worked := fabric.Work(file)
+		require.Len(t, worked.Pieces, 2)
+		list := materials.Read(file)
+		return measure.Of(list, worked, worked.Pieces[0], 0), measure.Edging(list, worked, worked.Pieces[1], 0)
+	}
+	s, border := edged("Border", "Ch 41; join.\nRnd 1: Ch 1, sc in each ch around; join. (41 sc)\nRnd 2: Ch 1, sc in each st around; join. (41 sc)\n")
+	assert.InDelta(t, 100, s.Width, 0.01)
+	assert.Zero(t, s.Edging)
+	assert.Greater(t, border, 40.0, "two rounds of 1 cm on both sides")
+	assert.Less(t, border, 130.0, "and no more than a picot each beside them")
+	_, open := edged("Border", "Ch 41; join.\nRnd 1: Ch 1, sc in each ch around; join.\nRep Rnd 1 until the border is wide enough.\n")
+	assert.True(t, math.IsInf(open, 1), "as wide as the maker likes")
+	_, hung := edged("Fringe", "Ch 41.\nRow 1: Sc in 2nd ch from hook and in each ch across. (40 sc)\n")
+	assert.True(t, math.IsInf(hung, 1), "nothing tells how long it hangs")
+	assert.True(t, measure.IsEdging("Shell border") && !measure.IsEdging("Hedge"))
 }

@@ -52,6 +52,9 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		if len(names) == 0 {
 			continue
 		}
+		if !special && definesSeveral(trimmed) {
+			meaning, _, _ = strings.Cut(meaning, ";") // the first of them tells
+		}
 		known := knownWord(names[0])
 		if strings.TrimSpace(mark) == ":" && known && !special && !knownStitch(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning) {
 			continue // `Foundation: ch 35`
@@ -253,8 +256,22 @@ func (d *document) inFields() {
 	}
 }
 
+// definesSeveral tells a list in one paragraph from a single definition: it has a
+// mark behind most of its commas and semicolons, or it is one with `=`, whose meanings
+// may have commas of their own.
+func definesSeveral(text string) bool {
+	parts, marked := 0, 0
+	for part := range cutAtSeparators(text) {
+		name, _, found := cutAtMark(text[part.Start:part.End])
+		if parts++; found && len(definedNames(name)) > 0 {
+			marked++
+		}
+	}
+	return marked > 1 && 2*marked > parts || parts > 1 && strings.Count(text, "=") > 1
+}
+
 func (d *document) readDefinition(b *block) {
-	if strings.Count(d.text(b.span), "=") > 1 && strings.ContainsAny(d.text(b.body), ",;") && !b.special {
+	if !b.special && definesSeveral(d.text(b.span)) {
 		d.listed(b.span)
 		d.prose(b.span, turningIn(d.text(b.span)))
 		return

@@ -128,10 +128,18 @@ func (d *document) last() *block {
 	return &d.blocks[len(d.blocks)-1]
 }
 
+// blank ends a section that a paragraph makes, but where its list stands below a blank
+// line, as in Markdown.
 func (d *document) blank() {
-	if d.section == "notes" || d.section == "materials" {
+	if d.section == "notes" || d.section == "materials" && !d.headed() {
 		d.section = ""
 	}
+}
+
+// headed tells whether the last line was the heading of the section.
+func (d *document) headed() bool {
+	b := d.last()
+	return b != nil && b.kind == blockProse && d.sectionHead(strings.TrimFunc(d.text(b.span), isBlank)) == d.section
 }
 
 // labelled tells whether a line begins with the label of a row, not just a
@@ -203,7 +211,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 // field takes a line of the header.
 func (d *document) field(line string, span source.Span) bool {
 	f, ok := readField(line, span.Start)
-	if !ok {
+	if !ok || supplies[f.Key] && runsIntoWork(f.Value) {
 		return false
 	}
 	if !supplies[d.section] || !supplies[f.Key] && f.Key != "hook" {
@@ -214,6 +222,20 @@ func (d *document) field(line string, span source.Span) bool {
 		d.section = f.Key
 	}
 	return true
+}
+
+// runsIntoWork tells `Colors: moss (A), frost (B). With A, ch 21.`, where the work begins
+// behind the list.
+func runsIntoWork(value string) bool {
+	for rest := value; ; {
+		_, after, found := strings.Cut(rest, ". ")
+		if !found {
+			return false
+		}
+		if rest = after; beginsInstruction(rest) && readsAsWork(rest) {
+			return true
+		}
+	}
 }
 
 // unknownField keeps a header line whose key nobody knows.
@@ -361,6 +383,7 @@ func (d *document) readAll() {
 	}
 	d.dropEmptyPieces()
 	d.itemNumbers()
+	d.multipleSaid()
 	for _, f := range d.file.Header {
 		if f.Key != "turning chains" {
 			for _, s := range turningIn(d.text(f.ValueSpan)) {

@@ -1,6 +1,9 @@
 package syntax_test
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 // document is a text and what it is read as, in the outline's words.
 type document struct{ name, text, want string }
@@ -310,6 +313,55 @@ Rnd 8 (10): sc in next 4 (6) sts. (4 (6) sc)
 rnd 8/10: work sc each=1 next 4/6 st, count 4/6 sc
 rnd 8/10: work sc each=1 each st to the end, count 24
 `},
+	{"materials below a heading of Markdown", `# Oak mat
+## Materials
+
+- 4 mm (US G-6) hook
+- stitch marker
+## Mat
+Row 1: ch 8.
+`, `prose "# Oak mat"
+prose "## Materials"
+prose "- 4 mm (US G-6) hook"
+prose "- stitch marker"
+piece Mat
+row 1: chain 8
+`},
+	{"a size of two names", `Sizes: XS/S (M/L, XL/2X)
+Row 1: ch 8 (10, 12).
+Sizes M/L (XL/2X) only:
+Row 2: sc in next 4 (6) sts.
+`, `field sizes = XS/S (M/L, XL/2X)
+row 1: chain 8/10/12
+prose "Sizes M/L (XL/2X) only:"
+row 2: work sc each=1 next -/4/6 st
+`},
+	{"a bracket of its own for each size", `Sizes: S (M) [L]
+Ch 61 (67) [73].
+Rows 2-20 (22) [24]: sc in next 4 (6) [8] sts. (4 (6) [8] sc)
+`, `field sizes = S (M) [L]
+no label: chain 61/67/73
+row 2-20/22/24: work sc each=1 next 4/6/8 st, count 4/6/8 sc
+`},
 	{"nothing", "", ""},
 	{"only blank lines", "\n \n\t\n", ""},
+}
+
+// TestDefinedInOneParagraph reads every abbreviation of a list that is one paragraph,
+// and takes a meaning with commas of its own for one.
+func TestDefinedInOneParagraph(t *testing.T) {
+	for text, want := range map[string]string{
+		"beg: beginning; ch: chain; inc: 2 in one, of any stitch":    "beg=beginning|ch=chain|inc=2 in one, of any stitch",
+		"ch - chain, sk - skip, sl st - slip stitch":                 "ch=chain|sk=skip|sl st=slip stitch",
+		"ch = chain, tr = treble":                                    "ch=chain|tr=treble",
+		"inc: 2 sc in one st, or of any other stitch, as it is said": "inc=2 sc in one st, or of any other stitch, as it is said",
+	} {
+		var got []string
+		for _, d := range read("Abbreviations\n" + text + "\n\nRow 1: ch 8.\n").Definitions {
+			got = append(got, d.Names[0]+"="+strings.TrimSpace(d.Text))
+		}
+		if strings.Join(got, "|") != want {
+			t.Errorf("%q defines %q, want %q", text, strings.Join(got, "|"), want)
+		}
+	}
 }

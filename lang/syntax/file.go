@@ -25,6 +25,9 @@ type File struct {
 	// Turning are the sentences of prose and notes that say for the whole pattern
 	// whether its beginning chains count.
 	Turning []source.Span
+	// Multiple is the chain of a sentence that says above the foundation what it is a
+	// multiple of, `Multiple of 6 + 2.`, nil for none. The header may say it too.
+	Multiple *Chain
 	// Sizes are the names of the sizes, empty for a pattern of one size.
 	Sizes []string
 	Vocab *Vocabulary

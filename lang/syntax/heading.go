@@ -15,15 +15,15 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 	case strings.HasPrefix(lower, "piece:"), strings.HasPrefix(lower, "part:"):
 		name = trimmed[strings.IndexByte(trimmed, ':')+1:]
 		d.started = true
+	case d.sectionHead(trimmed) != "":
+		d.section = d.sectionHead(trimmed)
+		d.add(block{kind: blockProse, span: span})
+		return true
 	case strings.HasPrefix(trimmed, "#"):
 		name = strings.TrimLeft(trimmed, "#")
 		if labelled(strings.TrimSpace(name)) {
 			return false
 		}
-	case d.sectionHead(trimmed) != "":
-		d.section = d.sectionHead(trimmed)
-		d.add(block{kind: blockProse, span: span})
-		return true
 	case d.bareHeading(trimmed):
 		name = strings.TrimRight(trimmed, ":.")
 	default:
@@ -100,7 +100,7 @@ func (d *document) resting() bool {
 }
 
 // sectionHead gives the section that a line of its own begins: `Special
-// stitches`, `**Notes**`.
+// stitches`, `**Notes**`, `## Materials`.
 func (d *document) sectionHead(trimmed string) string {
 	plain := strings.Trim(trimmed, "#*_:. ")
 	key, _ := headerKey(plain)

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 
 	"stitchproof/lang/phrase"
@@ -10,7 +11,7 @@ import (
 // what a line before the first row says, or from the numbers themselves.
 func (d *document) sizes() {
 	for _, f := range d.file.Header {
-		if f.Key == "sizes" {
+		if f.Key == "sizes" && !measuresOne(f.Value) {
 			d.file.Sizes = sizeNames(f.Value)
 		}
 	}
@@ -33,10 +34,12 @@ var (
 	// large sizes are in parentheses.`
 	sizesBracketed = phrase.MustCompile(`(?i)\b(?:directions|instructions|figures|pattern)\b[^.]*? for (.+?)[.;,] +(?:(?:changes|figures|those|numbers) for )?(.+?) in (?:brackets|parenthes[ei]s|parens|braces|\(|\{|\[)`)
 	// sizeLetters takes `(S) M (L)`, and sizeYears `(2 (4) 6 (8) 10 yrs)`.
-	sizeLetters = phrase.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M)\b ?[)\]}]?[ ,/]*){3,}`)
+	sizeLetters = phrase.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M|[1-6]X)\b ?[)\]}]?[ ,/]*){3,}`)
 	sizeYears   = phrase.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
 	// ageWord is what all sizes before it are given in.
 	ageWord = phrase.MustCompile(`(?i)^(?:yrs?|years?|mos|months)$`)
+	// measured takes the measures that a size is given by: `29 cm x 32 cm`.
+	measured = phrase.MustCompile(`(?i)^(?:about |approx(?:\.|imately)? )?\d[\d .,/½¼¾]*(?:cms?|in(?:ch(?:es)?)?|["”″])? ?(?:\([^()]*\) ?)?(?:(?:x|×|by) ?\d|wide|across|square|around)`)
 	// sizeWords are no part of a size's name.
 	sizeWords = phrase.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only)\b`)
 )
@@ -71,12 +74,12 @@ func saidSizes(text string) []string {
 var spreadRun = phrase.MustCompile(`\d+(?:-\d+){2,}`)
 
 // sizeNames reads the names of `S (M, L, XL)`, `2 (4) 6 (8) 10 yrs`,
-// `S, M, L`.
+// `S, M, L`. A stroke joins the two names of one size (`XS/S (M/L)`), but where it
+// parts three or more, or nothing else parts any.
 func sizeNames(value string) []string {
 	value = spreadRun.ReplaceAllStringFunc(value, func(run string) string { return strings.ReplaceAll(run, "-", ",") })
-	cut := strings.FieldsFunc(value, func(r rune) bool { return strings.ContainsRune("()[]{},:;/|", r) })
 	var out []string
-	for _, c := range cut {
+	for _, c := range cutSizes(value) {
 		c = sizeWords.ReplaceAllString(strings.TrimPrefix(strings.TrimSpace(c), "and "), "")
 		if c = strings.Trim(c, " ."); c == "" || len(out) > 0 && ageWord.MatchString(c) {
 			continue
@@ -90,6 +93,34 @@ func sizeNames(value string) []string {
 		return nil
 	}
 	return out
+}
+
+// cutSizes parts the names of sizes.
+func cutSizes(value string) []string {
+	listed := strings.FieldsFunc(value, func(r rune) bool { return strings.ContainsRune("()[]{},:;|", r) })
+	listed = slices.DeleteFunc(listed, func(s string) bool { return strings.Trim(s, " .") == "" })
+	var out []string
+	for _, part := range listed {
+		if names := strings.Split(part, "/"); len(names) > 2 || len(listed) == 1 {
+			out = append(out, names...)
+		} else {
+			out = append(out, part)
+		}
+	}
+	return out
+}
+
+// measuresOne tells the measures of one size, in brackets again in the other units, from
+// the names of several: `29 cm x 32 cm (11 x 12 in)`.
+func measuresOne(value string) bool {
+	if !measured.MatchString(value) {
+		return false
+	}
+	metric, other := false, false
+	for _, l := range FindLengths(value) {
+		metric, other = metric || l.Metric(), other || !l.Metric()
+	}
+	return metric && other || !strings.ContainsAny(value, "([{")
 }
 
 // sizesToTell is how many numbers of several values must agree before they are

@@ -40,6 +40,14 @@ func TestSizeLists(t *testing.T) {
 		{3, "ages 2 (4) 6", "2/4/6"},
 		{3, "sc in next five (6, 7) sts", "5 6 7"},                             // a list begins with digits
 		{4, "48 (54, 60, 66) sts (72, 78, 84, 90)", "48/54/60/66 72/78/84/90"}, // the count of each size, at the end
+		{3, "ch 61 (67) [73]", "61/67/73"},
+		{0, "ch 61 (67) [73]", "61/67/73"},
+		{6, "ch 61 (67, 73) [79] {85, 91}, turn", "61/67/73/79/85/91"},
+		{0, "ch 61 (67, 73) [79]", "61/67/73/79"},
+		{3, "ch 61 (67) (73)", "61/67/73"},
+		{0, "ch 61 (67) (73)", "61 67 73"}, // the last may be a count
+		{2, "ch 61 (67) [73]", "61/67 73"}, // one too many is no size
+		{3, "[sc, inc] 6 (7) [8] times. [18 (21) [24] sc]", "6/7/8 18/21/24"},
 		{3, "3½ (4, 4½) in", "3/4/4"},
 		{3, "2.5 (2.75, 3) cm", "2/2/3"},
 	} {
@@ -90,14 +98,24 @@ func TestSizesPlaces(t *testing.T) {
 // TestSizeNames finds the sizes of a pattern in the header.
 func TestSizeNames(t *testing.T) {
 	for text, want := range map[string]string{
-		"S (M, L, XL)":         "S|M|L|XL",
-		"S, M, L":              "S|M|L",
-		"child (adult)":        "child|adult",
-		"2 (4) 6 (8) 10 years": "2|4|6|8|10 years",
-		"S/M/L":                "S|M|L",
-		"S [M: L]":             "S|M|L",
-		"one size":             "",
-		"":                     "",
+		"S (M, L, XL)":               "S|M|L|XL",
+		"S, M, L":                    "S|M|L",
+		"child (adult)":              "child|adult",
+		"2 (4) 6 (8) 10 years":       "2|4|6|8|10 years",
+		"S/M/L":                      "S|M|L",
+		"S [M: L]":                   "S|M|L",
+		"S (M) [L]":                  "S|M|L",
+		"S (M, L) [XL] {2X}":         "S|M|L|XL|2X",
+		"XS/S (M/L, XL/2X)":          "XS/S|M/L|XL/2X",
+		"XS/S, M/L, XL/2X":           "XS/S|M/L|XL/2X",
+		"S/M (L/XL)":                 "S/M|L/XL",
+		"(S/M/L)":                    "S|M|L",
+		"S/M":                        "S|M",
+		"29 cm x 32 cm (11 x 12 in)": "",
+		"about 60 cm wide, blocked":  "",
+		"20 x 25 cm (30 x 40 cm)":    "20 x 25 cm|30 x 40 cm",
+		"one size":                   "",
+		"":                           "",
 	} {
 		f := read("Sizes: " + text + "\nRow 1: ch 8.\n")
 		if got := strings.Join(f.Sizes, "|"); got != want {

@@ -67,7 +67,7 @@ func namedSizes(text string, names []string) (only []int, ok bool) {
 // oneSize finds the size that some words begin with, and how many of them name it.
 func oneSize(words, names []string) (index, length int) {
 	for i, name := range names {
-		spelled := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == ' ' || r == '.' })
+		spelled := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == ' ' || r == '.' || r == '/' })
 		if n := len(spelled); n > length && n <= len(words) && slices.EqualFunc(words[:n], spelled, sameSize) {
 			index, length = i, n
 		}

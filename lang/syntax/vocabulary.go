@@ -531,7 +531,10 @@ func (l *scanner) numberList(i int) (Token, int) {
 	}
 	t := Token{Kind: Number, Values: One(value), Canon: first.lower}
 	t.Span.Start, t.Span.End = first.start, first.end
-	values, n := l.bracketed(i)
+	values, n := l.inBrackets(i)
+	if n == 0 {
+		values, n = l.bracketed(i)
+	}
 	if n == 0 {
 		values, n = l.stroked(i)
 	}
@@ -639,6 +642,26 @@ func (l *scanner) bracketed(i int) (values []int, length int) {
 		return nil, 0
 	}
 	return values, end - i + 1
+}
+
+// inBrackets reads the `(67) [73]` of `61 (67) [73]` and the `(67, 70) [73]` of `61
+// (67, 70) [73]`: brackets after one another, with a value between them for each size
+// but the first. Where the sizes are not named they must differ in shape, for a count
+// may follow a list in brackets like its own.
+func (l *scanner) inBrackets(i int) (values []int, length int) {
+	j, shapes := i, ""
+	for j+1 < len(l.raw) && l.raw[j+1].kind == Open {
+		inner, end := l.enclosed(j + 1)
+		if inner == nil {
+			break
+		}
+		values, shapes, j = append(values, inner...), shapes+l.raw[j+1].lower, end
+	}
+	n := len(values) + 1
+	if len(shapes) < 2 || n != l.vocab.Sizes && (l.vocab.Sizes > 0 || strings.Count(shapes, shapes[:1]) == len(shapes)) {
+		return nil, 0
+	}
+	return values, j - i + 1
 }
 
 // rangeIn tells the `{7-16}` of `Rows 7-14 {7-16}`, a range, from two values.

@@ -1,0 +1,206 @@
+package materials
+
+import (
+	"slices"
+	"strings"
+
+	"stitchproof/lang/phrase"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// supplyLines are the lines that list what is needed: those of a list with a heading,
+// and those before the work that list something by themselves: `5 mm hook; wool needle`.
+func supplyLines(file *syntax.File) (headed, loose []source.Span) {
+	begin := firstRow(file)
+	for _, span := range file.Prose {
+		if span.Start < begin && !slices.Contains(file.Supplies, span) && listsSupplies(file.Text.Slice(span)) {
+			loose = append(loose, span)
+		}
+	}
+	return file.Supplies, loose
+}
+
+// listsSupplies tells whether a line says by itself what is needed: a hook with its size,
+// a weight of yarn by name and number, yarns by letters, or a notion alone.
+func listsSupplies(line string) bool {
+	for _, item := range items(line) {
+		text := line[item.Start:item.End]
+		if gaugeWords.MatchString(text) {
+			continue
+		}
+		for _, part := range partsOf(text) {
+			part := text[part.Start:part.End]
+			if sizedHook.MatchString(part) && !fastener.MatchString(part) || isNotion(part) {
+				return true
+			}
+		}
+		if describesYarn(text) {
+			return true
+		}
+	}
+	return false
+}
+
+// sizedHook is a hook with its size beside it: `5 mm (US H-8) crochet hook`, `hook size H`.
+var sizedHook = phrase.MustCompile(`\b(?:\d ?-?mm|(?:US|UK|[Ss]ize) ?[A-Z\d][-/.\dA-Z]*)\b[^.;,]{0,25}\b(?i:hooks?)\b|\b(?i:hooks?)\b(?:,? (?:US|UK|[Ss]ize|of))* ?\(?(?:[A-Z][-/]?\d*\b|\d[\d.,]* ?-?mm\b)`)
+
+// gaugeWords tell of a sentence about the gauge, which may name the hook it is worked with.
+var gaugeWords = phrase.MustCompile(`(?i)\b(?:gauge|tension|swatch)\b`)
+
+// itemEnd parts the items of a list in a line.
+var itemEnd = phrase.MustCompile(`;|[.!?](?:\s+|$)|\n|$`)
+
+// items are what a line lists, between semicolons, full stops and ends of lines.
+func items(line string) []source.Span {
+	var out []source.Span
+	start := 0
+	for _, at := range itemEnd.FindAllStringIndex(line, -1) {
+		if at[0] > start && hookNumber(line[start:at[0]]) {
+			continue
+		}
+		if strings.TrimSpace(line[start:at[0]]) != "" {
+			out = append(out, source.Span{Start: start, End: at[0]})
+		}
+		start = at[1]
+	}
+	return out
+}
+
+// hookNumber tells the `No.` of `No. 3 hook`, which ends no sentence.
+func hookNumber(before string) bool {
+	fields := strings.Fields(strings.ToLower(before))
+	last := fields[max(0, len(fields)-1):]
+	return len(last) > 0 && (last[0] == "no" || last[0] == "approx" || last[0] == "oz" || last[0] == "yd" || last[0] == "yds")
+}
+
+// partsOf are what stands between the commas of an item that are not in brackets.
+func partsOf(item string) []source.Span {
+	var out []source.Span
+	start, depth := 0, 0
+	for i, r := range item + "," {
+		switch r {
+		case '(', '[':
+			depth++
+		case ')', ']':
+			depth--
+		case ',':
+			if depth <= 0 {
+				out = append(out, source.Span{Start: start, End: i})
+				start = i + 1
+			}
+		}
+	}
+	return out
+}
+
+var (
+	hookWord = phrase.MustCompile(`(?i)\bhooks?\b`)
+	// A hook may be part of a fastener.
+	fastener = phrase.MustCompile(`(?i)\bhooks? (?:and|&) (?:eyes?|loops?)\b`)
+	// sizeWord is what may stand beside the size of a hook.
+	sizeWord = phrase.MustCompile(`(?i)\b(?:us|uk|usa|size|metric|steel|or|and|no)\b`)
+	// hookUse begins what a hook is for, which is no part of its size: `5 mm hook for B`.
+	hookUse = phrase.MustCompile(`(?i)\b(?:for|with)\b`)
+)
+
+func crochetHook(part string) bool { return hookWord.MatchString(part) && !fastener.MatchString(part) }
+
+// onlySize tells a part that gives the size of a hook named beside it: `4 mm hook, US G-6`.
+func onlySize(part string) bool {
+	rest := hookMM.ReplaceAllString(part, "")
+	if rest == part && len(hookLabels(part, 0)) == 0 {
+		return false
+	}
+	rest = sizeWord.ReplaceAllString(hookLabel.ReplaceAllString(rest, ""), "")
+	return strings.Trim(rest, " ()[]/-#.•*") == ""
+}
+
+// isNotion tells a part that is the name of a notion and no more: `tapestry needle`,
+// `8 buttons`.
+func isNotion(part string) bool {
+	words := strings.Fields(strings.ToLower(strings.Trim(part, " •*-_.:")))
+	if len(words) == 0 || len(words) > longestNotion {
+		return false
+	}
+	last := strings.TrimSuffix(words[len(words)-1], "s")
+	return slices.ContainsFunc(Notions(), func(n Notion) bool {
+		return slices.ContainsFunc(n.listed, func(word string) bool { return last == strings.TrimSuffix(word, "s") && last != "wool" })
+	})
+}
+
+// longestNotion is how many words name a notion: `two small mother-of-pearl buttons`.
+const longestNotion = 5
+
+// list reads what a line lists. at is where it begins in the file.
+func (l *List) list(line string, at int, text *source.Text) {
+	for _, item := range items(line) {
+		l.item(line[item.Start:item.End], at+item.Start, text)
+	}
+}
+
+// item reads one item: a hook with the sizes beside it, and the yarn that the other
+// parts describe.
+func (l *List) item(item string, at int, text *source.Text) {
+	parts := partsOf(item)
+	yarn := source.Span{Start: -1}
+	endYarn := func() {
+		if yarn.Start >= 0 {
+			l.describedYarn(item[yarn.Start:yarn.End], at+yarn.Start)
+		}
+		yarn = source.Span{Start: -1}
+	}
+	for i := 0; i < len(parts); i++ {
+		part := item[parts[i].Start:parts[i].End]
+		last := i
+		for last+1 < len(parts) && onlySize(item[parts[last+1].Start:parts[last+1].End]) {
+			last++
+		}
+		switch {
+		case crochetHook(part), onlySize(part) && last+1 < len(parts) && crochetHook(item[parts[last+1].Start:parts[last+1].End]):
+			endYarn()
+			if !crochetHook(part) {
+				last++
+			}
+			l.describedHook(item[parts[i].Start:parts[last].End], at+parts[i].Start, text)
+			i = last
+		case isNotion(part):
+			endYarn()
+		case yarn.Start < 0:
+			yarn = parts[i]
+		default:
+			yarn.End = parts[i].End
+		}
+	}
+	endYarn()
+}
+
+// describedHook reads the hooks of a part, without what they are for.
+func (l *List) describedHook(part string, at int, text *source.Text) {
+	if m := hookUse.FindStringIndex(part); m != nil {
+		part = part[:m[0]]
+	}
+	l.Hooks = append(l.Hooks, readHooks(part, source.Span{Start: at, End: at + len(part)}, text)...)
+}
+
+// fibre is what tells of yarn.
+var fibre = phrase.MustCompile(`(?i)\b(?:yarns?|wool|cotton|thread|acrylic|linen|silk|mohair|alpaca|ply|weight|colou?rs)\b`)
+
+// describesYarn tells whether words describe a yarn so that something can be held
+// against it: by the name and the number of its weight, or yarns by letters.
+func describesYarn(words string) bool {
+	y := Yarn{Text: words}
+	y.readWeight()
+	named := len(y.Weights) > 0
+	return named && y.Number != nil || (named || fibre.MatchString(words)) && len(letteredYarns(words)) > 0
+}
+
+// describedYarn takes what the parts of an item say of a yarn.
+func (l *List) describedYarn(words string, at int) {
+	bare := strings.TrimLeft(words, " \t•*-_")
+	at, words = at+len(words)-len(bare), bare
+	lower := strings.ToLower(words)
+	if describesYarn(words) || strings.Contains(lower, "yarn") && !strings.Contains(lower, "needle") {
+		l.addYarn("", words, source.Span{Start: at, End: at + len(words)})
+	}
+}
