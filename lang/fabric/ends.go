@@ -271,6 +271,8 @@ func (h *hand) turn(n *syntax.Turn) {
 	switch {
 	case n.Not:
 		h.notTurned = true
+	case n.Foundation && len(h.base) > 0 && slices.Contains(h.first, h.base[0]):
+		// it is what is worked along
 	case n.OtherSide:
 		h.otherSide()
 	case n.Rotate:

@@ -70,7 +70,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Join:
 		return words("join", after("with", notSlip(n.With)), placed("at", n.Place), when(n.Ring, "into a ring"), num("of ", n.Chains))
 	case *syntax.Turn:
-		return words("turn", when(n.Not, "not"), when(n.Rotate && !n.OtherSide, "to the side"), when(n.OtherSide, "to the other side"))
+		return words("turn", when(n.Not, "not"), when(n.Rotate && !n.OtherSide, "to the side"), when(n.OtherSide, "to the other side"), when(n.Foundation, "of the foundation"))
 	case *syntax.NoJoin:
 		return "leave open"
 	case *syntax.Finish:

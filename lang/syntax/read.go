@@ -589,7 +589,7 @@ func (r *reader) turn(g *gTurn) Node {
 	if g.NoJoin {
 		return &NoJoin{}
 	}
-	return &Turn{Not: g.Not, Rotate: g.Rotate || g.Other, OtherSide: g.Other}
+	return &Turn{Not: g.Not, Rotate: g.Rotate || g.Other || g.Base, OtherSide: g.Other || g.Base, Foundation: g.Base}
 }
 
 // marker reads which of the stitches made is marked: the last one where

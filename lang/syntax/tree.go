@@ -269,6 +269,9 @@ type Turn struct {
 	Rotate bool // to the other side of a chain or to the row ends
 	// OtherSide is set where the words say that it is the chain's other side.
 	OtherSide bool
+	// Foundation is set where they only name the foundation chain: `working along the
+	// foundation chain`, which is its other side once a row stands on it.
+	Foundation bool
 }
 
 // NoJoin says that a round is left open: `do not join`.
