@@ -154,7 +154,7 @@ type gExtent struct {
 	Corner bool    `parser:"  | 'next'? @'corner' ( ?! Number | 'ch' | 'sp' )"`
 	Space  *gSpace `parser:"  | ( 'next' | 'center' | 'corner' )* @@ ( ?= EOF )"`
 	Tch    bool    `parser:"  | @'tch'"`
-	Rest   bool    `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | @( 'piece' | 'long enough' ) ) ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`
+	Rest   bool    `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | ( 'stem' | 'base' ) ( ?= EOF ) | @( 'piece' | 'long enough' ) ) ) | ( 'across' | 'around' ) 'stem' 'only'? ( ?= EOF ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`
 }
 
 // A thing that can be worked into or counted.

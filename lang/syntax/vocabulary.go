@@ -226,10 +226,13 @@ func (l *scanner) group() []Token {
 			tokens = append(tokens, t)
 			i = end + 1
 		case r.kind == Number && calls(tokens) && !l.timesFollow(i+1):
-			t := Token{Kind: Name, Canon: r.lower}
-			t.Span.Start, t.Span.End = r.start, r.end
+			t, n := Token{Kind: Name, Canon: r.lower}, 1
+			if next := i + 1; next < len(l.raw) && l.raw[next].kind == Word && l.raw[next].glued && len(l.raw[next].lower) == 1 {
+				t.Canon, n = t.Canon+l.raw[next].lower, 2 // branch 1a
+			}
+			t.Span.Start, t.Span.End = r.start, l.raw[i+n-1].end
 			tokens = append(tokens, t)
-			i++
+			i += n
 		case r.kind == Open && l.ledList(i):
 			values, n := l.alternating(i - 1)
 			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[i+n-2].end]}
