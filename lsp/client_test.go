@@ -42,6 +42,7 @@ type client struct {
 	in   io.WriteCloser
 	wait func() error // how the server ended
 	next int
+	ear  *ear
 
 	mu    sync.Mutex
 	inbox []message
@@ -49,11 +50,41 @@ type client struct {
 	news  chan struct{} // holds a token after anything arrived
 }
 
-// connect starts the client of a server that reads in and writes out.
+// connect starts the client of a server that reads in and writes out. All that the
+// server sends until it ends has to have the shapes of the protocol.
 func connect(t *testing.T, in io.WriteCloser, out io.Reader, wait func() error) *client {
-	c := &client{t: t, in: in, wait: wait, news: make(chan struct{}, 1)}
+	c := &client{t: t, in: in, wait: wait, ear: newEar(modelOf(t)), news: make(chan struct{}, 1)}
 	go c.read(bufio.NewReader(out))
+	t.Cleanup(func() {
+		_ = in.Close()
+		c.untilEnd()
+		c.ear.mu.Lock()
+		defer c.ear.mu.Unlock()
+		for _, fault := range c.ear.faults {
+			t.Error("the server sent what has not the shape that the protocol gives it: " + fault)
+		}
+	})
 	return c
+}
+
+// untilEnd waits until the server sends no more.
+func (c *client) untilEnd() {
+	c.t.Helper()
+	deadline := time.After(patience)
+	for {
+		c.mu.Lock()
+		ended := c.ended
+		c.mu.Unlock()
+		if ended {
+			return
+		}
+		select {
+		case <-c.news:
+		case <-deadline:
+			c.t.Errorf("the server did not end within %v", patience)
+			return
+		}
+	}
 }
 
 func (c *client) read(out *bufio.Reader) {
@@ -64,6 +95,7 @@ func (c *client) read(out *bufio.Reader) {
 			length, _ := strconv.Atoi(header.Get("Content-Length"))
 			body := make([]byte, length)
 			if _, err = io.ReadFull(out, body); err == nil {
+				c.ear.heard(body)
 				err = json.Unmarshal(body, &m)
 			}
 		}
@@ -113,6 +145,7 @@ func (c *client) await(what string, fits func(message) bool) message {
 // raw sends a body as it is.
 func (c *client) raw(body string) {
 	c.t.Helper()
+	c.ear.said(body)
 	_, err := fmt.Fprintf(c.in, "Content-Length: %d\r\n\r\n%s", len(body), body)
 	require.NoError(c.t, err)
 }

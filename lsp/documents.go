@@ -164,9 +164,10 @@ func (d *document) known(ctx context.Context) (*knowledge, error) {
 	}
 }
 
-// keyOf is the one spelling of an address that documents are kept under.
+// keyOf is the one spelling of an address that documents are kept under. What has no
+// scheme, such as an address that was left out, is none.
 func keyOf(file uri.URI) (uri.URI, error) {
-	key, err := uri.Parse(string(file))
+	key, err := uri.ParseStrict(string(file))
 	if err != nil {
 		return "", jsonrpc2.Errorf(jsonrpc2.InvalidParams, "%q is no address of a file: %v", file, err)
 	}

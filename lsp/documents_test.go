@@ -93,6 +93,18 @@ func TestAddressIsSpelledInManyWays(t *testing.T) {
 	assert.Equal(t, "file:///c%3A/hedge/wren%20cap.crochet", c.diagnostics().URI, "the spelling it was opened with")
 }
 
+// What has no address is not opened: the client could not be told of it.
+func TestOpenedWithoutAnAddress(t *testing.T) {
+	bothWays(t, func(t *testing.T, c *client) {
+		c.initialize(nil, nil)
+		for _, params := range []object{{}, {"textDocument": object{"languageId": "crochet", "version": 1, "text": "ch 5."}}} {
+			c.notify("textDocument/didOpen", params)
+			assert.Equal(t, -32602, c.refused("textDocument/documentSymbol", params))
+		}
+		assert.NoError(t, c.leave())
+	})
+}
+
 func TestUnsavedDocument(t *testing.T) {
 	c := inProcess(t, lint.Analyze)
 	c.initialize(nil, nil)
