@@ -1,6 +1,7 @@
 package lint_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -242,6 +243,33 @@ func TestEachSlipIsAFinding(t *testing.T) {
 				}
 			}
 			assert.Equal(t, test.found, found, "%s\n%s", listed(all), test.pattern)
+		})
+	}
+}
+
+// A row that turns back early is no more than a remark where all counts have it so.
+func TestTurnedEarly(t *testing.T) {
+	flap := mat + "Row 2: Ch 1, sc in next 5 sts; turn. (5 sc)\n"
+	tests := []struct {
+		name, pattern string
+		severity      lint.Severity
+	}{
+		{"and worked on", flap + "Row 3: Ch 1, sc in each st across; turn. (5 sc)\nFasten off.\n", lint.Info},
+		{"and worked on by numbers", flap + "Row 3: Ch 1, sc in next 5 sts; turn. (5 sc)\nFasten off.\n", lint.Info},
+		{"and early again", flap + "Row 3: Ch 1, sc in next 3 sts; turn. (3 sc)\nFasten off.\n", lint.Info},
+		{"and nothing after it", flap + "Fasten off.\n", lint.Info},
+		{"and the next row has more", flap + "Row 3: Ch 1, sc in next 12 sts; turn. (12 sc)\nFasten off.\n", lint.Error},
+		{"without a count", mat + "Row 2: Ch 1, sc in next 5 sts; turn.\nRow 3: Ch 1, sc in each st across; turn.\nFasten off.\n", lint.Error},
+		{"without a turn", mat + "Row 2: Ch 1, sc in next 5 sts. (5 sc)\nFasten off.\n", lint.Error},
+		{"with one left", mat + "Row 2: Ch 1, sc in next 11 sts; turn. (11 sc)\nRow 3: Ch 1, sc in each st across; turn. (11 sc)\nFasten off.\n", lint.Error},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			all := lint.Analyze(source.New(test.pattern)).Findings
+			i := slices.IndexFunc(all, func(f lint.Finding) bool { return f.Rule == "row-short" })
+			if assert.GreaterOrEqual(t, i, 0, listed(all)) {
+				assert.Equal(t, test.severity, all[i].Severity, listed(all))
+			}
 		})
 	}
 }
