@@ -184,6 +184,9 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"stars on both sides", "repeat-unended", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st* 6 times. (18 sc)\nFasten off.\n", 0},
 
 		{"a conversion", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 24) cm around, 5 cm (2 in) deep\n" + mat + "Fasten off.\n", 0},
+		{"a chain that lacks a value", "sizes-mismatch", "Pattern: Cuff\nTerms: US\nSizes: S (M, L)\n\nPiece: Cuff\nCh 21 (23).\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (20 (22, 24) sc)\nFasten off.\n", 1},
+		{"what follows from a chain that lacks a value", "count-mismatch", "Pattern: Cuff\nTerms: US\nSizes: S (M, L)\n\nPiece: Cuff\nCh 21 (23).\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (20 (22, 24) sc)\nFasten off.\n", 0},
+		{"a chain and its count", "sizes-mismatch", "Pattern: Cuff\nTerms: US\nSizes: S (M, L)\n\nPiece: Cuff\nCh 21. (21)\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (20 sc)\nFasten off.\n", 0},
 		{"what follows from a value short", "count-mismatch", gradedHead + "Ch 21 (23, 25).\n" + gradedRow + "Fasten off.\n", 0},
 		{"a size that comes to the other side", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 3 (4, 5, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 1},
 		{"told of sizes is not told of all", "side-parity", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 3 (4, 5, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 0},
