@@ -391,7 +391,7 @@ func (w *writer) wordsAt(i int) []change {
 		put(byWord, source.Span{Start: t.Span.Start, End: end}, "")
 	}
 	if other := exchanged[t.Canon]; t.Kind == syntax.Word && other != "" {
-		if _, one := w.noun(i + 1); one && !w.increases(i) {
+		if _, one := w.noun(i + 1); one && !(other == "same" && w.increases(i)) {
 			put(byWord, t.Span, other)
 		}
 	}
@@ -461,6 +461,19 @@ func (w *writer) names() []string {
 	return out
 }
 
+// closing is the slip stitch that closes the row's round: it makes nothing that is counted.
+func (w *writer) closing() source.Span {
+	for _, c := range slices.Backward(w.row.Tree.Clauses) {
+		if _, ok := c.Node.(*syntax.Work); ok {
+			if w.row.Round && preparesOrTravels(c.Node) {
+				return c.Span
+			}
+			break
+		}
+	}
+	return source.Span{}
+}
+
 // clauses leaves out and doubles single steps, says at both ends of the row
 // what is said at one, and says that what is left stays unworked.
 func (w *writer) clauses() []change {
@@ -468,7 +481,11 @@ func (w *writer) clauses() []change {
 	put := func(at int, words string) {
 		out = append(out, w.change(byClause, source.Edit{Span: source.At(at), New: words}))
 	}
+	closing := w.closing()
 	syntax.Walk(w.row.Tree.Clauses, func(c syntax.Clause) {
+		if c.Span == closing {
+			return
+		}
 		switch c.Node.(type) {
 		case *syntax.Work, *syntax.Group, *syntax.Skip, *syntax.Chain:
 			out = append(out, w.change(byClause, source.Edit{Span: w.separate(c.Span)}))
