@@ -26,3 +26,14 @@ func TestWhyARowIsNotCounted(t *testing.T) {
 		assert.Equal(t, []string{want}, said, pattern)
 	}
 }
+
+// Where later rows bear out the count and many changes would make it, the words that stop
+// short are named.
+func TestWordsThatStopShortAreNamed(t *testing.T) {
+	const rows = "Row 2: Ch 1, sc in next 3 sts, hdc in next 2 sts, dc in next 2 sts, tr in next 2 sts, sc in last 2 sts; turn. (12 sts)\n" +
+		"Row 3: Ch 1, sc in next 12 sts; turn. (12 sc)\nFasten off.\n"
+	found := lint.Analyze(source.New(mat + rows)).Findings
+	if assert.Len(t, found, 1, listed(found)) {
+		assert.Equal(t, "makes 11 sts, says 12; what comes after it fits 12, so the words are likely wrong: `sc in last 2 sts` leaves 1 st unworked", found[0].Message)
+	}
+}
