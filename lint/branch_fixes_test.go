@@ -72,6 +72,8 @@ func TestBranchFixes(t *testing.T) {
 		{"a return that is forgotten before the next branch", "", "11", foot + "branch A: ch 4, sc in 2nd ch from hook and in next 2 ch, sc in next 2 ch, " +
 			"branch B: ch 4, sc in 2nd ch from hook and in next 2 ch, return to stem, sc in next 3 ch.",
 			"branch-unreturned", []string{"write `return` here"}},
+		{"not from the hook", "", "11", foot + "branch A: ch 6, sc in next 5 ch, " + home, "branch-empty", []string{"write `sc in 2nd ch from hook and in next 4 ch`"}},
+		{"not from the hook, and too few", "", "11", foot + "branch A: ch 6, sc in next 3 ch, " + home, "branch-empty", nil},
 		{"nothing worked back", "", "11", foot + "branch A: ch 6, " + home,
 			"branch-empty", []string{"write `sc in 2nd ch from hook and in each rem ch`"}},
 		{"nothing worked back, by the count", "", "11", foot + "branch A: ch 6, " + "return to stem, sl st in next 5 ch. (5 sc, 10 sl sts)",

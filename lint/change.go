@@ -296,6 +296,9 @@ func (w *writer) written(i int, values []int) []source.Edit {
 	case one && (w.kind(i+1, syntax.Stitch) || w.is(i-1, "next", "last")) && i+1 < len(w.tokens):
 		// a one is left unwritten: `sc in next st`
 		edits := []source.Edit{{Span: source.Span{Start: t.Span.Start, End: w.tokens[i+1].Span.Start}}}
+		if w.is(i-2, "of") && w.is(i-3, "each") { // `each of next 3 sts` for `next st`
+			edits = slices.Insert(edits, 0, source.Edit{Span: source.Span{Start: w.tokens[i-3].Span.Start, End: w.tokens[i-1].Span.Start}})
+		}
 		return append(edits, w.agreeing(i, 1)...)
 	}
 	text := rewritten(w.source(t), values)
@@ -371,7 +374,7 @@ func (w *writer) wordsAt(i int) []change {
 		out = append(out, w.change(size, source.Edit{Span: span, New: text}))
 	}
 	switch {
-	case t.Kind == syntax.Stitch && !w.number(i-1):
+	case t.Kind == syntax.Stitch && !w.number(i-1) && !travels(t):
 		// `sc in next st` for `2 sc in next st`
 		out = append(out, w.change(unwritten, source.Edit{Span: source.At(t.Span.Start), New: "2 "}))
 	case w.is(i, "next", "last") && w.is(i+1, "st", "sp", "ch"):
@@ -388,15 +391,19 @@ func (w *writer) wordsAt(i int) []change {
 		put(byWord, source.Span{Start: t.Span.Start, End: end}, "")
 	}
 	if other := exchanged[t.Canon]; t.Kind == syntax.Word && other != "" {
-		if _, one := w.noun(i + 1); one {
+		if _, one := w.noun(i + 1); one && !(other == "same" && w.increases(i)) {
 			put(byWord, t.Span, other)
 		}
 	}
-	if t.Kind == syntax.Stitch && !travels(t) {
+	if t.Kind == syntax.Stitch && !travels(t) && !w.is(i-1, "between") {
 		out = append(out, w.stitchesFor(i)...)
 	}
 	return out
 }
+
+// increases tells whether the ith token begins the place of several stitches, `2 sc in next
+// st`: they have it to themselves.
+func (w *writer) increases(i int) bool { return w.kind(i-2, syntax.Stitch) && w.number(i-3) }
 
 // travels tells whether a stitch only joins and travels.
 func travels(t syntax.Token) bool {
@@ -454,6 +461,19 @@ func (w *writer) names() []string {
 	return out
 }
 
+// closing is the slip stitch that closes the row's round: it makes nothing that is counted.
+func (w *writer) closing() source.Span {
+	for _, c := range slices.Backward(w.row.Tree.Clauses) {
+		if _, ok := c.Node.(*syntax.Work); ok {
+			if w.row.Round && preparesOrTravels(c.Node) {
+				return c.Span
+			}
+			break
+		}
+	}
+	return source.Span{}
+}
+
 // clauses leaves out and doubles single steps, says at both ends of the row
 // what is said at one, and says that what is left stays unworked.
 func (w *writer) clauses() []change {
@@ -461,7 +481,11 @@ func (w *writer) clauses() []change {
 	put := func(at int, words string) {
 		out = append(out, w.change(byClause, source.Edit{Span: source.At(at), New: words}))
 	}
+	closing := w.closing()
 	syntax.Walk(w.row.Tree.Clauses, func(c syntax.Clause) {
+		if c.Span == closing {
+			return
+		}
 		switch c.Node.(type) {
 		case *syntax.Work, *syntax.Group, *syntax.Skip, *syntax.Chain:
 			out = append(out, w.change(byClause, source.Edit{Span: w.separate(c.Span)}))

@@ -78,8 +78,7 @@ func slipsAnyhow(f *fabric.Fabric, row *fabric.Row, size int, wrong []*fabric.Ro
 	for _, below := range slices.Backward(wrong) {
 		switch {
 		case borneOut(below, size):
-			told = true
-			continue
+			return true // on whatever it was worked
 		case below.Tallies[size].Agrees() != fabric.Disagrees:
 			return false
 		}

@@ -146,6 +146,13 @@ func (p *Pass) Report(f Finding) {
 	p.findings = append(p.findings, f)
 }
 
+// Note adds a finding that is no more than information, whatever else the rule tells.
+func (p *Pass) Note(f Finding) {
+	p.Report(f)
+	noted := &p.findings[len(p.findings)-1]
+	noted.Severity = min(noted.Severity, Info)
+}
+
 // Analysis is all that is known of a file.
 type Analysis struct {
 	// Settings are those that it was made under.

@@ -123,8 +123,12 @@ func TestMends(t *testing.T) {
 		},
 		{
 			"stitches left", flat, "Row 2: Ch 1, sc in next 8 sts; turn. (8 sc)",
-			"leaves 4 sts of 12 unworked and does not say so; adding `leave remaining 4 sts unworked` after `sc in next 8 sts` would put it right",
+			"turns with 4 sts of 12 unworked, as the counts have it, and does not say so",
 			"add `leave remaining 4 sts unworked` after `sc in next 8 sts`",
+		},
+		{
+			"one of each of several", flat, "Row 2: Ch 1, *sc in each of next 2 sts, 2 sc in next st; rep from * 5 times more; turn. (18 sc)",
+			"", "write `sc in next st` instead of `sc in each of next 2 sts`",
 		},
 		{
 			"a wide repeat", flat, "Row 2: Ch 1, *sc in next 5 sts, sc2tog; rep from * across; turn. (10 sts)",

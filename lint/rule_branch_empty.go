@@ -2,6 +2,7 @@ package lint
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"stitchproof/lang/fabric"
@@ -45,11 +46,55 @@ func checkBranchEmpty(p *Pass) {
 			message = "nothing is worked back along the " + f.num(func(f fabric.Fault) int { return f.N }) + " ch of " + f.branch()
 		}
 		finding := Finding{Message: message, Related: f.related(f.branch() + " leaves here")}
-		if ways := p.waysBack(f); len(ways) > 0 {
+		if chains, work := chainedBefore(f); f.N == 0 && work != nil {
+			finding.Message = f.branch() + " makes " + strconv.Itoa(chains) + " ch, and nothing says that it is worked from the hook: `in 2nd ch from hook` is lacking"
+			finding.Fix = p.fromTheHook(f.row, chains, work)
+		} else if ways := p.waysBack(f); len(ways) > 0 {
 			finding.Fix, finding.Alternatives = &ways[0], ways[1:]
 		}
 		p.reportFault(f, finding)
 	}
+}
+
+// chainedBefore is how many chains an empty branch makes before the first stitch that goes on
+// along what lies below, and the clause of that; nil for none.
+func chainedBefore(f *fault) (chains int, work *syntax.Clause) {
+	begun := false
+	for i := range f.row.Tree.Clauses {
+		c := &f.row.Tree.Clauses[i]
+		switch n := c.Node.(type) {
+		case *syntax.Branch:
+			begun, chains = n.Name == f.Name, 0
+		case *syntax.Return:
+			begun = false
+		case *syntax.Chain:
+			chains += n.Number.At(0)
+		case *syntax.Work:
+			if begun && chains > 0 && c.Span.Start >= f.Related.Start {
+				return chains, c
+			}
+			begun = false
+		}
+	}
+	return 0, nil
+}
+
+// fromTheHook is the fix that counts the first stitch along a chain from the hook, where the
+// rest is just what the words go on along; nil where it is not.
+func (p *Pass) fromTheHook(row *fabric.Row, chains int, work *syntax.Clause) *Fix {
+	w := work.Node.(*syntax.Work)
+	k := p.plain(w.Stitch)
+	if k == nil || len(w.Places) != 1 || w.Places[0].Number.PerSize() || w.Places[0].Noun.Kind != syntax.NounChain {
+		return nil
+	}
+	first, along := max(k.Turning, 1)+1, w.Places[0].Number.At(0)
+	written := row.Tree.Source(work.Span)
+	before, _, found := strings.Cut(written, " in ")
+	if along < 2 || first-1+along != chains || !found {
+		return nil
+	}
+	words := before + " in " + syntax.Nth(first) + " ch from hook and in next " + strconv.Itoa(along-1) + " ch"
+	return &Fix{Title: "write " + quoted(words), Edits: []source.Edit{{Span: row.Tree.Abs(work.Span), New: words}}}
 }
 
 // waysBack are the fixes that work back along a branch's chain in a stitch that

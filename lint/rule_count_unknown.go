@@ -54,7 +54,7 @@ func checkCountUnknown(p *Pass) {
 		if len(lost.sizes) == 0 {
 			continue
 		}
-		if f, ok := blamed(row, lost.facts[0]); ok && !misnames(row.Tree, f.Span) {
+		if f, ok := blamed(row, lost.sizes[0]); ok && !misnames(row.Tree, f.Span) {
 			p.inSizes(lost.sizes, f)
 		}
 	}
@@ -74,7 +74,8 @@ func misnames(r *syntax.Row, part source.Span) bool {
 // blamed words why a row has no count: words that are not understood, if there
 // are any, else the clause that the count stops at. A row that has none only
 // because the one below has none is not blamed.
-func blamed(row *fabric.Row, t *fabric.Tally) (f Finding, ok bool) {
+func blamed(row *fabric.Row, size int) (f Finding, ok bool) {
+	t := &row.Tallies[size]
 	for _, f := range t.Faults {
 		if f.Kind == fabric.TooMany {
 			return Finding{Span: row.Tree.Abs(f.Span), Message: fmt.Sprintf("asks for more than %d sts, which is more than is counted", f.N)}, true
@@ -88,5 +89,18 @@ func blamed(row *fabric.Row, t *fabric.Tally) (f Finding, ok bool) {
 			return Finding{Span: row.Tree.Abs(s), Message: quoted(row.Tree.Source(s)) + " is not understood, so the row is not counted"}, true
 		}
 	}
-	return Finding{Span: row.Tree.Abs(t.Blame), Message: quoted(row.Tree.Source(t.Blame)) + " cannot be counted, so the row is not"}, true
+	return Finding{Span: row.Tree.Abs(t.Blame), Message: quoted(row.Tree.Source(t.Blame)) + " cannot be counted" + whyUncounted(row, size) + ", so the row is not"}, true
+}
+
+// whyUncounted words why the work of a row has no count where that lies below it, "" where
+// it lies in the words.
+func whyUncounted(row *fabric.Row, size int) string {
+	below := row.Below(size)
+	switch {
+	case below != nil && !below.Tallies[size].Known:
+		return ", as it is not known what " + rowName(below.Tree) + " makes"
+	case below == nil && row.Piece.From == nil && row.Tallies[size].Base == 0 && row.Tree.Label.First(size) > 1:
+		return ", as the row below it is not here"
+	}
+	return ""
 }

@@ -1,6 +1,8 @@
 package lint
 
 import (
+	"slices"
+
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/syntax"
@@ -13,7 +15,8 @@ var rowShort = &Rule{
 	OfPiece:  true,
 	Summary:  "A row works or skips every place of the row below, or says that the rest is left unworked, and how many that are.",
 	Why: "A maker who reaches the end of the instruction with stitches still waiting cannot tell whether they are meant to " +
-		"wait or whether a number is wrong. Where they are meant to, a few words say so.",
+		"wait or whether a number is wrong. Where they are meant to, a few words say so. A row that turns back early, " +
+		"as its own count and the next row have it, is information only.",
 	Bad: `Pattern: Acorn cup
 Terms: US
 
@@ -46,11 +49,57 @@ func checkRowShort(p *Pass) {
 		if divides.MatchString(f.row.Tree.Text) {
 			continue // `Divide for neck: sc in next 12 sts, turn`
 		}
+		if f.turnsEarly() {
+			left, of := f.num(func(f fabric.Fault) int { return f.N }), f.num(func(f fabric.Fault) int { return f.Base })
+			p.noteIn(f.sizes, p.mending(f.row).offered(Finding{
+				Span:    f.span,
+				Message: "turns with " + counted(left, leftNoun(f.facts[0])) + " of " + of + " unworked, as the counts have it, and does not say so",
+			}))
+			continue
+		}
 		p.reportMisfit(f, Finding{
 			Message: "leaves " + counted(f.num(func(f fabric.Fault) int { return f.N }), leftNoun(f.facts[0])) + " of " +
 				f.num(func(f fabric.Fault) int { return f.Base }) + " unworked and does not say so",
 		})
 	}
+}
+
+// turnsEarly tells whether a row turns back before its end and all counts bear that out: its
+// own, and those of the next row, which is worked on just these stitches. One stitch left is
+// a stitch forgotten.
+func (f *fault) turnsEarly() bool {
+	if !turnsLast(f.row.Tree) || has[*syntax.Leave](f.row.Tree) || f.row.Before() == nil || f.N < 2 {
+		return false
+	}
+	next := f.row.After()
+	for _, size := range f.sizes {
+		if f.row.Tallies[size].Agrees() != fabric.Agrees {
+			return false
+		}
+		if next == nil {
+			continue
+		}
+		t := &next.Tallies[size]
+		short := slices.ContainsFunc(t.Faults, func(f fabric.Fault) bool { return f.Kind != fabric.RowShort })
+		if !t.Known || short || t.Agrees() == fabric.Disagrees || len(t.Faults) > 0 && t.Agrees() != fabric.Agrees {
+			return false
+		}
+	}
+	return true
+}
+
+// turnsLast tells whether a row turns after all that it works.
+func turnsLast(r *syntax.Row) bool {
+	for _, c := range slices.Backward(r.Clauses) {
+		switch n := c.Node.(type) {
+		case *syntax.Total, *syntax.Remark, *syntax.Marker:
+		case *syntax.Turn:
+			return !n.Not && !n.OtherSide
+		default:
+			return false
+		}
+	}
+	return false
 }
 
 // leftSaid is how many places a row leaves, and how many it says that it leaves.

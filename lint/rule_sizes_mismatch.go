@@ -81,7 +81,29 @@ func missized(r *syntax.Row, sizes int) []syntax.Token {
 			out = append(out, t)
 		}
 	}
+	if t, ok := chainOfTwo(r); ok && sizes > 2 {
+		out = append(out, t)
+	}
 	return out
+}
+
+// chainOfTwo is the number of a chain with another one in brackets after it, which reads as
+// its count and is none: `Ch 40 (44)`.
+func chainOfTwo(r *syntax.Row) (syntax.Token, bool) {
+	for i, c := range r.Clauses {
+		ch, ok := c.Node.(*syntax.Chain)
+		if !ok || i+1 == len(r.Clauses) {
+			continue
+		}
+		count, ok := r.Clauses[i+1].Node.(*syntax.Total)
+		if !ok || len(count.Parts) != 1 || count.Parts[0].Noun.Kind != syntax.NounNone || ch.Number.PerSize() || !ch.Number.Written() {
+			continue
+		}
+		if n := count.Parts[0].Number; !n.PerSize() && n.At(0) > ch.Number.At(0) {
+			return syntax.Token{Kind: syntax.Number, Span: c.Span.Union(r.Clauses[i+1].Span), Values: syntax.Num{Vals: []int{ch.Number.At(0), n.At(0)}}}, true
+		}
+	}
+	return syntax.Token{}, false
 }
 
 func listLength(have, want int) string {

@@ -1,6 +1,7 @@
 package lint_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -183,6 +184,9 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"stars on both sides", "repeat-unended", mat + "Row 2: Ch 1, *sc in next st, 2 sc in next st* 6 times. (18 sc)\nFasten off.\n", 0},
 
 		{"a conversion", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 24) cm around, 5 cm (2 in) deep\n" + mat + "Fasten off.\n", 0},
+		{"a chain that lacks a value", "sizes-mismatch", "Pattern: Cuff\nTerms: US\nSizes: S (M, L)\n\nPiece: Cuff\nCh 21 (23).\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (20 (22, 24) sc)\nFasten off.\n", 1},
+		{"what follows from a chain that lacks a value", "count-mismatch", "Pattern: Cuff\nTerms: US\nSizes: S (M, L)\n\nPiece: Cuff\nCh 21 (23).\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (20 (22, 24) sc)\nFasten off.\n", 0},
+		{"a chain and its count", "sizes-mismatch", "Pattern: Cuff\nTerms: US\nSizes: S (M, L)\n\nPiece: Cuff\nCh 21. (21)\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (20 sc)\nFasten off.\n", 0},
 		{"what follows from a value short", "count-mismatch", gradedHead + "Ch 21 (23, 25).\n" + gradedRow + "Fasten off.\n", 0},
 		{"a size that comes to the other side", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 3 (4, 5, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 1},
 		{"told of sizes is not told of all", "side-parity", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 3 (4, 5, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 0},
@@ -242,6 +246,33 @@ func TestEachSlipIsAFinding(t *testing.T) {
 				}
 			}
 			assert.Equal(t, test.found, found, "%s\n%s", listed(all), test.pattern)
+		})
+	}
+}
+
+// A row that turns back early is no more than a remark where all counts have it so.
+func TestTurnedEarly(t *testing.T) {
+	flap := mat + "Row 2: Ch 1, sc in next 5 sts; turn. (5 sc)\n"
+	tests := []struct {
+		name, pattern string
+		severity      lint.Severity
+	}{
+		{"and worked on", flap + "Row 3: Ch 1, sc in each st across; turn. (5 sc)\nFasten off.\n", lint.Info},
+		{"and worked on by numbers", flap + "Row 3: Ch 1, sc in next 5 sts; turn. (5 sc)\nFasten off.\n", lint.Info},
+		{"and early again", flap + "Row 3: Ch 1, sc in next 3 sts; turn. (3 sc)\nFasten off.\n", lint.Info},
+		{"and nothing after it", flap + "Fasten off.\n", lint.Info},
+		{"and the next row has more", flap + "Row 3: Ch 1, sc in next 12 sts; turn. (12 sc)\nFasten off.\n", lint.Error},
+		{"without a count", mat + "Row 2: Ch 1, sc in next 5 sts; turn.\nRow 3: Ch 1, sc in each st across; turn.\nFasten off.\n", lint.Error},
+		{"without a turn", mat + "Row 2: Ch 1, sc in next 5 sts. (5 sc)\nFasten off.\n", lint.Error},
+		{"with one left", mat + "Row 2: Ch 1, sc in next 11 sts; turn. (11 sc)\nRow 3: Ch 1, sc in each st across; turn. (11 sc)\nFasten off.\n", lint.Error},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			all := lint.Analyze(source.New(test.pattern)).Findings
+			i := slices.IndexFunc(all, func(f lint.Finding) bool { return f.Rule == "row-short" })
+			if assert.GreaterOrEqual(t, i, 0, listed(all)) {
+				assert.Equal(t, test.severity, all[i].Severity, listed(all))
+			}
 		})
 	}
 }

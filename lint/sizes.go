@@ -37,7 +37,12 @@ func (p *Pass) sizeName(sizes []int) string {
 }
 
 // inSizes reports a finding that holds for some sizes only, and says which.
-func (p *Pass) inSizes(sizes []int, f Finding) {
+func (p *Pass) inSizes(sizes []int, f Finding) { p.Report(p.ofSizes(sizes, f)) }
+
+// noteIn reports it as information.
+func (p *Pass) noteIn(sizes []int, f Finding) { p.Note(p.ofSizes(sizes, f)) }
+
+func (p *Pass) ofSizes(sizes []int, f Finding) Finding {
 	if f.Size = p.sizeName(sizes); f.Size != "" {
 		word := "size "
 		if len(sizes) > 1 {
@@ -45,5 +50,5 @@ func (p *Pass) inSizes(sizes []int, f Finding) {
 		}
 		f.Message = word + f.Size + ": " + f.Message
 	}
-	p.Report(f)
+	return f
 }

@@ -40,3 +40,21 @@ func TestHouseStyle(t *testing.T) {
 func TestNoClearHabit(t *testing.T) {
 	assert.Equal(t, ways, styled(t, house.Style{}, ways))
 }
+
+// A number for some sizes only is written in the same way as the others, and a count without
+// brackets is no stitch to be worked.
+func TestOneWayInSomeSizesAndCounts(t *testing.T) {
+	const graded = "Pattern: Mitten\nTerms: US\nSizes: child (woman, man)\n\nPiece: Cuff\nCh 21.\n" +
+		"Row 1: Sc in 2nd ch from hook and in next 19 ch, turn. (20 sc)\n" +
+		"Row 2: Ch 1, sc in next 5 sts, sc in next 15 sts, turn. (20 sc)\n" +
+		"Row 3: Ch 1, sc in next 6 sts, sc in next 14 sts, turn. (20 sc)\n" +
+		"Sizes woman (man) only:\n" +
+		"Row 4 (4): Ch 1, [sc in next 1 (2) sts, sc in next 4 (3) sts] 4 times, turn. (20 (20) sc)\n" +
+		"Row 5: Ch 1, sc in next 7 sts, sc in next 13 sts, turn. (20 sc)\nFasten off.\n"
+	assert.Equal(t, graded, styled(t, house.Style{}, graded))
+	const repeated = "Pattern: Mat\nTerms: US\n\nPiece: Mat\nCh 21.\n" +
+		"Row 1: Sc in 2nd ch from hook and in next 19 ch, turn. (20 sc)\n" +
+		"Row 2: Ch 1, sc in next 20 sts, turn. (20 sc)\n" +
+		"Row 3: Rep Row 2. 20 sc\nRow 4: Rep Row 2. 20 sc\nRow 5: Rep Row 2. 20 sc\nFasten off.\n"
+	assert.Equal(t, repeated, styled(t, house.Style{}, repeated))
+}

@@ -47,6 +47,9 @@ func (r *reader) run(c syntax.Clause, n *syntax.Work, begins bool) {
 	if !only || k == nil || k.Class != stitch.Plain && k.Class != stitch.Slip && k.Class != stitch.Post {
 		return
 	}
+	if r.row.Stated != nil && r.row.StatedAt.Covers(c.Span) {
+		return // a count without brackets
+	}
 	bare := *n
 	bare.Stitch, bare.Number, bare.Places = syntax.StitchRef{}, syntax.Num{}, nil
 	if !bareStep(&bare) {
@@ -60,8 +63,9 @@ func (r *reader) run(c syntax.Clause, n *syntax.Work, begins bool) {
 	first := r.row.Tree.Source(c.Span)[0]
 	capital := begins && first >= '0' && first <= '9' || first >= 'A' && first <= 'Z'
 	ways := make([]string, len(r.aspect.Ways))
+	amount := r.amount(c, number)
 	for i, way := range r.aspect.Ways {
-		if ways[i] = inWay(way, name, number, many); capital {
+		if ways[i] = inWay(way, name, amount, many); capital {
 			ways[i] = inflect.Capital(ways[i])
 		}
 	}
@@ -92,19 +96,30 @@ func (r *reader) stitchName(c syntax.Clause, number syntax.Num) (string, bool) {
 	return "", false
 }
 
+// amount is a number of a clause in figures. One for some of the sizes has a value for
+// them alone: it is as the pattern writes it.
+func (r *reader) amount(c syntax.Clause, number syntax.Num) string {
+	for _, t := range r.tokens(c.Span) {
+		if t.Kind == syntax.Number && number.PerSize() && r.row.Tree.Only != nil {
+			return r.row.Tree.Source(t.Span)
+		}
+	}
+	return number.String()
+}
+
 // inWay writes a run of stitches in one way.
-func inWay(way, name string, number syntax.Num, many bool) string {
+func inWay(way, name, number string, many bool) string {
 	switch {
 	case way == numberFirst && many:
-		return number.String() + " " + name
+		return number + " " + name
 	case way == numberLast && many:
-		return name + " " + number.String()
+		return name + " " + number
 	case way == numberFirst || way == numberLast:
 		return name
 	case !many:
 		return name + " in next st"
 	case way == inEach:
-		return name + " in each of next " + number.String() + " sts"
+		return name + " in each of next " + number + " sts"
 	}
-	return name + " in next " + number.String() + " sts"
+	return name + " in next " + number + " sts"
 }
