@@ -132,6 +132,28 @@ func TestNotionOnALineOfItsOwn(t *testing.T) {
 	assert.NotContains(t, read("Hook: 5 mm\nNo needle is needed, but a good light.").Text, "needle")
 }
 
+// TestLastingNotions finds what a list names to become part of the piece: no tool, and
+// nothing that is left to the maker.
+func TestLastingNotions(t *testing.T) {
+	for list, want := range map[string]string{
+		"8 buttons of 20 mm":               "buttons buttons",
+		"two 6 mm safety eyes":             "safety eyes safety eyes",
+		"polyester stuffing":               "toy filling stuffing",
+		"buttons, if you like":             "",
+		"a button (optional)":              "",
+		"stitch marker, tapestry needle":   "",
+		"scraps of wool, waste yarn, felt": "",
+	} {
+		got := ""
+		for _, n := range materials.Notions() {
+			if at := n.LastsIn(list); at != nil {
+				got += n.Name + " " + list[at[0]:at[1]]
+			}
+		}
+		assert.Equal(t, want, got, list)
+	}
+}
+
 func TestGaugesOfSeveralStitches(t *testing.T) {
 	l := read("Gauge: 15 dc and 8 rows = 10 cm; 18 sc and 20 rows = 10 cm")
 	require.Len(t, l.Gauges, 2)

@@ -132,6 +132,28 @@ func isNotion(part string) bool {
 // longestNotion is how many words name a notion: `two small mother-of-pearl buttons`.
 const longestNotion = 5
 
+// Items are where the list of materials tells of things besides yarn and hook: each item
+// by itself, in the order written.
+func (l *List) Items(file *syntax.File) []source.Span {
+	var out []source.Span
+	add := func(in source.Span) {
+		for _, item := range items(file.Text.Slice(in)) {
+			for _, part := range partsOf(file.Text.Slice(item.Shift(in.Start))) {
+				out = append(out, part.Shift(item.Start+in.Start))
+			}
+		}
+	}
+	for _, f := range file.Header {
+		if f.Key == "notions" || f.Key == "materials" {
+			add(f.ValueSpan)
+		}
+	}
+	for _, line := range l.Lines {
+		add(line)
+	}
+	return out
+}
+
 // list reads what a line lists. at is where it begins in the file.
 func (l *List) list(line string, at int, text *source.Text) {
 	for _, item := range items(line) {
