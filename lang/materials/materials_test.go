@@ -102,6 +102,7 @@ func TestSuppliesInAnyLayout(t *testing.T) {
 		"Colors: A (moss), B (frost), C (straw)":                                             "A: moss; B: frost; C: straw",
 		"Yarn: DK, MC: moss, CC: frost":                                                      "MC: moss; CC: frost",
 		"Materials: 5 mm hook for B, 4 mm hook for the brim":                                 "5; 4",
+		"Materials: US size 10 crochet thread and a 1.65 mm hook (steel 7)":                  "1.65 US steel -7",
 		"Notions: 2 hook and eye fasteners of 10 mm, 8 buttons":                              "",
 		"A mat of wool.\nInsert the hook and pull up a loop of 5 mm.":                        "",
 		"Gauge of the mat: with a 5 mm hook, 14 sts = 10 cm":                                 "",
