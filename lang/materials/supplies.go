@@ -107,6 +107,9 @@ var (
 // otherSize is the size of something else beside a hook: `size 10 thread and a 1.65 mm hook`.
 var otherSize = phrase.MustCompile(`(?i)\b(?:(?:US|UK) )?(?:size |no\.? ?|# ?)\d+ (?:[a-z]+ ){0,2}(?:thread|cotton|yarn|needles?)\b`)
 
+// letterInWords is a capital that goes on in words, as that of no hook does: `I used`.
+var letterInWords = phrase.MustCompile(`(?:^|[^-/(\d\pL])[A-Z] [a-z']+`)
+
 func crochetHook(part string) bool { return hookWord.MatchString(part) && !fastener.MatchString(part) }
 
 // onlySize tells a part that gives the size of a hook named beside it: `4 mm hook, US G-6`.
@@ -205,7 +208,14 @@ func (l *List) describedHook(part string, at int, text *source.Text) {
 	if m := hookUse.FindStringIndex(part); m != nil {
 		part = part[:m[0]]
 	}
-	part = otherSize.ReplaceAllStringFunc(part, func(s string) string { return strings.Repeat("~", len(s)) })
+	blank := func(s string) string { return strings.Repeat("~", len(s)) }
+	part = otherSize.ReplaceAllStringFunc(part, blank)
+	part = letterInWords.ReplaceAllStringFunc(part, func(s string) string {
+		if hookWord.MatchString(s) || strings.HasSuffix(s, " crochet") {
+			return s
+		}
+		return blank(s)
+	})
 	l.Hooks = append(l.Hooks, readHooks(part, source.Span{Start: at, End: at + len(part)}, text)...)
 }
 
