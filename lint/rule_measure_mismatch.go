@@ -157,7 +157,7 @@ var (
 	// A size before its edging is that of the rows; one without something else, or
 	// of something folded, is that of some of them.
 	asWorked = phrase.MustCompile(`\b(?:before|without|excluding) (?:the )?(?:edging|border)`)
-	inPart   = phrase.MustCompile(`\b(?:without|excluding|plus|folded|stretched|gathered|blocked|after)\b`)
+	inPart   = phrase.MustCompile(`\b(?:without|excluding|plus|folded|stretched|gathered|blocked|after|before|felt(?:ed|ing)?)\b`)
 )
 
 // claims reads the finished size: widths with heights, and ways around. What it
@@ -212,7 +212,8 @@ var unworded = phrase.MustCompile(`\b(?:wide|deep|tall|long|high|around|square)\
 
 // claimedPiece is the piece that a size is of: the one named before it, else the
 // only one there is. Of several alike, as squares, it may be that of all together;
-// a way round is that of each, as of two gloves.
+// a way round is that of each, as of two gloves. What is folded to a bag is of no size
+// that its piece has.
 func (p *Pass) claimedPiece(before string, side side) *fabric.Piece {
 	before = before[strings.LastIndexAny(before, ",;")+1:]
 	for _, piece := range p.Fabric.Pieces {
@@ -220,11 +221,18 @@ func (p *Pass) claimedPiece(before string, side side) *fabric.Piece {
 			return piece
 		}
 	}
+	if p.tells(madeUp) {
+		return nil
+	}
 	if main := p.mainPiece(); main != nil && (main.Tree.Make.Or(0, 1) == 1 || side == round) {
 		return main
 	}
 	return nil
 }
+
+// madeUp tells of a piece that the finished thing is larger or smaller than: one of many
+// squares, or one that is folded.
+var madeUp = phrase.MustCompile(`\b(?:squares|blocks|strips|panels|motifs|hexagons|circles) together\b|\b(?:sew|join|seam|whipstitch|make) (?:all |the |your |\d+ (?:more )?)*(?:squares|blocks|strips|panels|motifs|hexagons|circles)\b|\bfold (?:it |the |your |each )?(?:\w+ )?in (?:half|two)\b|\bside seams?\b|\b(?:sew|seam) (?:up )?(?:the |both )?sides\b`)
 
 // dimension is one measure of a worked piece, in millimetres, and what it is
 // reckoned from: so many of something at so many to a length.

@@ -24,7 +24,7 @@ Piece: Head
 Rnd 1: 6 sc in magic ring, place marker in first st; do not join. (6 sc)
 Rnd 2: 2 sc in each st around, move marker up. (12 sc)
 Rnds 3-4: Sc in each st around. (12 sc)
-Stuff the head.
+Attach the safety eyes. Stuff the head.
 Rnd 5: [Sc2tog] 6 times. (6 sc)
 Fasten off.
 `,

@@ -50,6 +50,9 @@ func checkYarnUnused(p *Pass) {
 		return // the rows leave it to the maker which yarn is where
 	}
 	said := p.saidOfYarns()
+	if anyYarn.MatchString(said) {
+		return // it names some, and means the others as well
+	}
 	first := true // a piece may begin in its first yarn without a word
 	for _, y := range p.Materials.Yarns {
 		if y.Name == "" {
@@ -61,6 +64,9 @@ func checkYarnUnused(p *Pass) {
 		first = false
 	}
 }
+
+// anyYarn speaks of yarns without a name: `three rows of each color in turn`.
+var anyYarn = phrase.MustCompile(`(?i)\b(?:each|every|all|any|both|next|new|other|remaining) (?:of the )?(?:colou?rs?|yarns?)\b|\b(?:colou?rs?|yarns?) (?:in turn|in order|in sequence|of your choice|as (?:desired|you like|wished))\b|\balternat(?:e|es|ing) (?:the )?(?:colou?rs|yarns)\b|\bchang(?:e|ing) colou?rs? (?:every|each|at|after|in|as)\b|\bcolou?r (?:sequence|order)\b`)
 
 // ofBranch are letters that name a branch and no yarn.
 var ofBranch = phrase.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)

@@ -40,6 +40,7 @@ var rules = []*Rule{
 	measureMismatch,
 	multipleMismatch,
 	notionUnlisted,
+	notionUnused,
 	placeAbsent,
 	referenceUnknown,
 	repeatRemainder,

@@ -102,6 +102,10 @@ func TestSuppliesInAnyLayout(t *testing.T) {
 		"Colors: A (moss), B (frost), C (straw)":                                             "A: moss; B: frost; C: straw",
 		"Yarn: DK, MC: moss, CC: frost":                                                      "MC: moss; CC: frost",
 		"Materials: 5 mm hook for B, 4 mm hook for the brim":                                 "5; 4",
+		"Materials: US size 10 crochet thread and a 1.65 mm hook (steel 7)":                  "1.65 US steel -7",
+		"I used a 4 mm hook, but you may use 3.5 mm (US E-4).":                               "4",
+		"Materials: size H crochet hook":                                                     "0 US H-",
+		"Materials: I hook (5.5 mm)":                                                         "5.5 US I-",
 		"Notions: 2 hook and eye fasteners of 10 mm, 8 buttons":                              "",
 		"A mat of wool.\nInsert the hook and pull up a loop of 5 mm.":                        "",
 		"Gauge of the mat: with a 5 mm hook, 14 sts = 10 cm":                                 "",
@@ -130,6 +134,28 @@ func TestNotionOnALineOfItsOwn(t *testing.T) {
 	assert.Contains(t, l.Text, "tapestry needle")
 	assert.False(t, read("5 mm hook, wool needle").Given)
 	assert.NotContains(t, read("Hook: 5 mm\nNo needle is needed, but a good light.").Text, "needle")
+}
+
+// TestLastingNotions finds what a list names to become part of the piece: no tool, and
+// nothing that is left to the maker.
+func TestLastingNotions(t *testing.T) {
+	for list, want := range map[string]string{
+		"8 buttons of 20 mm":               "buttons buttons",
+		"two 6 mm safety eyes":             "safety eyes safety eyes",
+		"polyester stuffing":               "toy filling stuffing",
+		"buttons, if you like":             "",
+		"a button (optional)":              "",
+		"stitch marker, tapestry needle":   "",
+		"scraps of wool, waste yarn, felt": "",
+	} {
+		got := ""
+		for _, n := range materials.Notions() {
+			if at := n.LastsIn(list); at != nil {
+				got += n.Name + " " + list[at[0]:at[1]]
+			}
+		}
+		assert.Equal(t, want, got, list)
+	}
 }
 
 func TestGaugesOfSeveralStitches(t *testing.T) {

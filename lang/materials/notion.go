@@ -3,6 +3,7 @@ package materials
 import (
 	_ "embed"
 	"regexp"
+	"slices"
 	"strings"
 
 	"stitchproof/lang/phrase"
@@ -18,10 +19,13 @@ type Notion struct {
 	told   *regexp.Regexp
 	words  *phrase.Phrase // those of told
 	listed []string
+	// lasting are the words by which a list names what becomes part of the piece, used
+	// those that show elsewhere that it does.
+	lasting, used []string
 }
 
 var notions = table.Once(func() ([]Notion, error) {
-	records, err := table.Read("notions.tsv", notionTable, "notion", "told", "listed")
+	records, err := table.Read("notions.tsv", notionTable, "notion", "told", "listed", "lasting", "used")
 	if err != nil {
 		return nil, err
 	}
@@ -32,7 +36,7 @@ var notions = table.Once(func() ([]Notion, error) {
 		if err != nil {
 			return nil, r.Errorf("%v", err)
 		}
-		out[i] = Notion{r.Text("notion"), told, phrase.MustCompile(strings.ToLower(words)), r.List("listed", "|")}
+		out[i] = Notion{r.Text("notion"), told, phrase.MustCompile(strings.ToLower(words)), r.List("listed", "|"), r.List("lasting", "|"), r.List("used", "|")}
 	}
 	return out, nil
 })
@@ -56,6 +60,28 @@ func (n *Notion) ToldIn(text string) []int {
 		at += len(sentence)
 	}
 	return nil
+}
+
+// LastsIn is where a list names the notion as something that becomes part of the piece,
+// as the bounds of the word; nil for nowhere, or where the list leaves it to the maker.
+func (n *Notion) LastsIn(list string) []int {
+	lower := strings.ToLower(list)
+	if len(lower) != len(list) || needless.MatchString(lower) {
+		return nil
+	}
+	for _, word := range n.lasting {
+		if i := strings.Index(lower, word); i >= 0 {
+			end := i + len(word)
+			end += len(lower[end:]) - len(strings.TrimLeftFunc(lower[end:], isLetter))
+			return []int{i, end}
+		}
+	}
+	return nil
+}
+
+// UsedIn tells whether a text, in lower case, shows that the notion is used.
+func (n *Notion) UsedIn(text string) bool {
+	return slices.ContainsFunc(n.used, func(word string) bool { return strings.Contains(text, word) })
 }
 
 var needless = phrase.MustCompile(`(?i)\b(?:no|not|none|never|without|instead|optional|optionally|if you|if desired|if wished|you can|may)\b`)

@@ -104,6 +104,12 @@ var (
 	hookUse = phrase.MustCompile(`(?i)\b(?:for|with)\b`)
 )
 
+// otherSize is the size of something else beside a hook: `size 10 thread and a 1.65 mm hook`.
+var otherSize = phrase.MustCompile(`(?i)\b(?:(?:US|UK) )?(?:size |no\.? ?|# ?)\d+ (?:[a-z]+ ){0,2}(?:thread|cotton|yarn|needles?)\b`)
+
+// letterInWords is a capital that goes on in words, as that of no hook does: `I used`.
+var letterInWords = phrase.MustCompile(`(?:^|[^-/(\d\pL])[A-Z] [a-z']+`)
+
 func crochetHook(part string) bool { return hookWord.MatchString(part) && !fastener.MatchString(part) }
 
 // onlySize tells a part that gives the size of a hook named beside it: `4 mm hook, US G-6`.
@@ -131,6 +137,28 @@ func isNotion(part string) bool {
 
 // longestNotion is how many words name a notion: `two small mother-of-pearl buttons`.
 const longestNotion = 5
+
+// Items are where the list of materials tells of things besides yarn and hook: each item
+// by itself, in the order written.
+func (l *List) Items(file *syntax.File) []source.Span {
+	var out []source.Span
+	add := func(in source.Span) {
+		for _, item := range items(file.Text.Slice(in)) {
+			for _, part := range partsOf(file.Text.Slice(item.Shift(in.Start))) {
+				out = append(out, part.Shift(item.Start+in.Start))
+			}
+		}
+	}
+	for _, f := range file.Header {
+		if f.Key == "notions" || f.Key == "materials" {
+			add(f.ValueSpan)
+		}
+	}
+	for _, line := range l.Lines {
+		add(line)
+	}
+	return out
+}
 
 // list reads what a line lists. at is where it begins in the file.
 func (l *List) list(line string, at int, text *source.Text) {
@@ -180,6 +208,14 @@ func (l *List) describedHook(part string, at int, text *source.Text) {
 	if m := hookUse.FindStringIndex(part); m != nil {
 		part = part[:m[0]]
 	}
+	blank := func(s string) string { return strings.Repeat("~", len(s)) }
+	part = otherSize.ReplaceAllStringFunc(part, blank)
+	part = letterInWords.ReplaceAllStringFunc(part, func(s string) string {
+		if hookWord.MatchString(s) || strings.HasSuffix(s, " crochet") {
+			return s
+		}
+		return blank(s)
+	})
 	l.Hooks = append(l.Hooks, readHooks(part, source.Span{Start: at, End: at + len(part)}, text)...)
 }
 
