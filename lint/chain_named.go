@@ -9,53 +9,63 @@ import (
 	"stitchproof/lang/syntax"
 )
 
-// checkChainsNamed holds the chains that a row calls by their length, `top of beg ch-3`,
-// against those with which the round, or the row below, begins.
+// checkChainsNamed finds them in rows that are right in all else.
 func (p *Pass) checkChainsNamed() {
 	for row := range p.rows() {
-		own, at := chainsBegun(row)
-		for i, c := range row.Tree.Clauses {
-			of, begun := row, own
-			switch {
-			case i > at && preparesOrTravels(c.Node) && (row.Round || row.Joined): // closes the round
-			case row.Round:
-				continue // a tall stitch may close the round, or stand in the one below
-			default:
-				if of = row.Below(0); of != nil {
-					begun, _ = chainsBegun(of)
-				}
-			}
-			for _, place := range c.Places() {
-				if len(begun) > 0 && place.Of != nil && place.Of.Noun.Kind == syntax.NounTurning && place.Of.Noun.Length.Written() {
-					p.checkChainNamed(row, of, begun, c, place)
-				}
-			}
+		if row.Misfit() > 0 {
+			continue // what is told of it comes first
+		}
+		for _, f := range chainsMisnamed(row) {
+			p.Report(f)
 		}
 	}
 }
 
-// checkChainNamed holds a place of a beginning chain against the chain that a row has.
-func (p *Pass) checkChainNamed(row, of *fabric.Row, begun []int, c syntax.Clause, place syntax.Place) {
+// chainsMisnamed holds the chains that a row calls by their length, `top of beg ch-3`,
+// against those with which the round, or the row below, begins.
+func chainsMisnamed(row *fabric.Row) []Finding {
+	var out []Finding
+	own, at := chainsBegun(row)
+	for i, c := range row.Tree.Clauses {
+		of, begun := row, own
+		switch {
+		case i > at && preparesOrTravels(c.Node) && (row.Round || row.Joined): // closes the round
+		case row.Round:
+			continue // a tall stitch may close the round, or stand in the one below
+		default:
+			if of = row.Below(0); of != nil {
+				begun, _ = chainsBegun(of)
+			}
+		}
+		for _, place := range c.Places() {
+			if len(begun) > 0 && place.Of != nil && place.Of.Noun.Kind == syntax.NounTurning && place.Of.Noun.Length.Written() {
+				out = append(out, chainMisnamed(row, of, begun, c, place)...)
+			}
+		}
+	}
+	return out
+}
+
+// chainMisnamed holds a place of a beginning chain against the chain that a row has.
+func chainMisnamed(row, of *fabric.Row, begun []int, c syntax.Clause, place syntax.Place) []Finding {
 	said := place.Of.Noun.Length.At(0)
 	if place.Of.Noun.Length.PerSize() {
-		return
+		return nil
 	}
-	start := "ch " + strconv.Itoa(begun[0])
-	if of == row {
-		start = "this round begins with " + start
-	} else {
-		start = rowName(of.Tree) + " begins with " + start
+	start := "this round begins with ch " + strconv.Itoa(begun[0])
+	if of != row {
+		start = rowName(of.Tree) + " begins with ch " + strconv.Itoa(begun[0])
 	}
+	f := Finding{Span: row.Tree.Abs(c.Span)}
 	switch length := slices.Max(begun); {
 	case !slices.Contains(begun, said):
-		p.Report(Finding{
-			Span:    row.Tree.Abs(c.Span),
-			Message: "asks for ch " + strconv.Itoa(said) + ", and " + start,
-			Fix:     relengthed(row, c, said, begun[0]),
-		})
+		f.Message, f.Fix = "asks for ch "+strconv.Itoa(said)+", and "+start, relengthed(row, c, said, begun[0])
 	case place.Pick == syntax.PickNth && place.Noun.Kind == syntax.NounChain && place.Nth > length:
-		p.Report(Finding{Span: row.Tree.Abs(c.Span), Message: "asks for chain " + strconv.Itoa(place.Nth) + " of " + strconv.Itoa(length) + ", and " + start})
+		f.Message = "asks for chain " + strconv.Itoa(place.Nth) + " of " + strconv.Itoa(length) + ", and " + start
+	default:
+		return nil
 	}
+	return []Finding{f}
 }
 
 // chainsBegun are the lengths by which the chain that a row begins with may be called, after

@@ -320,10 +320,10 @@ func (s *seeker) try(swatch *fabric.Swatch, c change, title string) *fabric.Row 
 	return rows[at]
 }
 
-// right tells whether a row came out right, and states no less of what it makes
-// than it did.
+// right tells whether a row came out right, states no less of what it makes than it
+// did, and calls nothing by a number that is not there.
 func right(row, was *fabric.Row) bool {
-	if row.Misfit() > 0 || row.Works() != was.Works() {
+	if row.Misfit() > 0 || row.Works() != was.Works() || leavesOtherwise(row) || len(chainsMisnamed(row)) > 0 {
 		return false
 	}
 	for size := range row.Tallies {

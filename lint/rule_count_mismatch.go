@@ -142,15 +142,15 @@ func madeAndSaid(row *fabric.Row, off *sized[*fabric.Tally], m *mending) string 
 	case m.bears == fabric.BearsStated && deeds != "":
 		return text + "; what comes after it fits " + both(said) + ", and " + deeds + " would make it"
 	case m.bears == fabric.BearsStated:
-		return text + "; what comes after it fits " + both(said) + ", so the words are likely wrong" + leaving(row, off.sizes[0])
+		return text + "; what comes after it fits " + both(said) + ", so the words are likely wrong" + stopsShort(row, off.sizes[0])
 	case deeds != "":
 		return text + "; " + deeds + " would make " + both(said)
 	}
 	return text
 }
 
-// leaving says which stitches the words leave, where that is what is wrong with them.
-func leaving(row *fabric.Row, size int) string {
+// stopsShort says which stitches the words leave, where that is what is wrong with them.
+func stopsShort(row *fabric.Row, size int) string {
 	for _, f := range row.Tallies[size].Faults {
 		if f.Kind == fabric.RowShort {
 			return ": " + quoted(row.Tree.Source(f.Span)) + " leaves " + counted(strconv.Itoa(f.N), leftNoun(f)) + " unworked"

@@ -109,18 +109,10 @@ type leftSaid struct{ there, said int }
 // those that are left there.
 func (p *Pass) checkLeaving(row *fabric.Row) {
 	for i, c := range row.Tree.Clauses {
-		n, ok := c.Node.(*syntax.Leave)
-		if !ok || i == 0 || !n.Place.Number.Written() || n.Place.Noun.Kind > syntax.NounAny ||
-			n.Place.Pick != syntax.PickRemaining && n.Place.Pick != syntax.PickLast {
-			continue
-		}
 		var off sized[leftSaid]
 		for size := range row.Tallies {
-			s := leftSaid{said: n.Place.Number.At(size)}
-			if p.doubts[row][size] == certain && p.ofStitches(row, size) {
-				if s.there = leftAfter(row, i, size); s.there > 0 && s.there != s.said {
-					off.add(size, s)
-				}
+			if s, ok := leaving(row, i, size); ok && p.doubts[row][size] == certain && s.there != s.said {
+				off.add(size, s)
 			}
 		}
 		if len(off.sizes) > 0 {
@@ -131,6 +123,30 @@ func (p *Pass) checkLeaving(row *fabric.Row) {
 			})
 		}
 	}
+}
+
+// leavesOtherwise tells whether a row leaves another number of stitches than it says.
+func leavesOtherwise(row *fabric.Row) bool {
+	for i := range row.Tree.Clauses {
+		for size := range row.Tallies {
+			if s, ok := leaving(row, i, size); ok && s.there != s.said {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// leaving is what a row's ith clause leaves at its end and says of it, where it says a
+// number and that can be held against the stitches there.
+func leaving(row *fabric.Row, i, size int) (leftSaid, bool) {
+	n, ok := row.Tree.Clauses[i].Node.(*syntax.Leave)
+	if !ok || i == 0 || !n.Place.Number.Written() || n.Place.Noun.Kind > syntax.NounAny ||
+		n.Place.Pick != syntax.PickRemaining && n.Place.Pick != syntax.PickLast || !ofStitches(row, size) {
+		return leftSaid{}, false
+	}
+	s := leftSaid{there: leftAfter(row, i, size), said: n.Place.Number.At(size)}
+	return s, s.there > 0
 }
 
 // leftAfter is how many places are left before a row's ith clause, 0 where what was used
@@ -152,7 +168,7 @@ func leftAfter(row *fabric.Row, i, size int) int {
 
 // ofStitches tells whether a row is right and the row below it all stitches, so that the
 // places left are those.
-func (p *Pass) ofStitches(row *fabric.Row, size int) bool {
+func ofStitches(row *fabric.Row, size int) bool {
 	below := row.Below(size)
 	if t := &row.Tallies[size]; below == nil || !t.Known || len(t.Faults) > 0 || t.Agrees() == fabric.Disagrees || row.Branched() || below.Branched() {
 		return false
