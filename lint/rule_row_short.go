@@ -66,9 +66,9 @@ func checkRowShort(p *Pass) {
 
 // turnsEarly tells whether a row turns back before its end and all counts bear that out: its
 // own, and those of the next row, which is worked on just these stitches. One stitch left is
-// a stitch forgotten.
+// a stitch forgotten, and repeats that come short have a slip in them.
 func (f *fault) turnsEarly() bool {
-	if !turnsLast(f.row.Tree) || has[*syntax.Leave](f.row.Tree) || f.row.Before() == nil || f.N < 2 {
+	if !turnsLast(f.row.Tree) || has[*syntax.Leave](f.row.Tree) || has[*syntax.Repeat](f.row.Tree) || f.row.Before() == nil || f.N < 2 {
 		return false
 	}
 	next := f.row.After()

@@ -263,6 +263,7 @@ func TestTurnedEarly(t *testing.T) {
 		{"and nothing after it", flap + "Fasten off.\n", lint.Info},
 		{"and the next row has more", flap + "Row 3: Ch 1, sc in next 12 sts; turn. (12 sc)\nFasten off.\n", lint.Error},
 		{"without a count", mat + "Row 2: Ch 1, sc in next 5 sts; turn.\nRow 3: Ch 1, sc in each st across; turn.\nFasten off.\n", lint.Error},
+		{"after repeats that come short", mat + "Row 2: Ch 1, [sc in next st, sc] 4 times; turn. (8 sc)\nRow 3: Ch 1, sc in each st across; turn. (8 sc)\nFasten off.\n", lint.Error},
 		{"without a turn", mat + "Row 2: Ch 1, sc in next 5 sts. (5 sc)\nFasten off.\n", lint.Error},
 		{"with one left", mat + "Row 2: Ch 1, sc in next 11 sts; turn. (11 sc)\nRow 3: Ch 1, sc in each st across; turn. (11 sc)\nFasten off.\n", lint.Error},
 	}
