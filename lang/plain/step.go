@@ -249,7 +249,7 @@ func turn(n *syntax.Turn) string {
 	case n.Not:
 		return "do not turn"
 	case n.OtherSide:
-		return "go on along the other side"
+		return "go on along the other side" + when(n.Foundation, " of the foundation chain")
 	case n.Rotate:
 		return "turn the work to its side"
 	}
