@@ -56,7 +56,7 @@ type timesOff struct {
 
 // checkTimes holds the rows that a label numbers against the times that its words say.
 func (p *Pass) checkTimes(row *fabric.Row) {
-	if len(row.Tree.Label.Numbers) == 0 || row.Tree.Label.EveryOther || row.Tree.Only != nil || inAll.MatchString(row.Tree.Text) {
+	if len(row.Tree.Label.Numbers) == 0 || row.Tree.Label.EveryOther || row.Tree.Only != nil {
 		return
 	}
 	var off sized[timesOff]
@@ -69,7 +69,7 @@ func (p *Pass) checkTimes(row *fabric.Row) {
 			at, each = i, of
 		}
 	}
-	if len(off.sizes) == 0 {
+	if len(off.sizes) == 0 || inAll.MatchString(row.Tree.Text) {
 		return
 	}
 	numbered := off.num(func(t timesOff) int { return t.numbered })

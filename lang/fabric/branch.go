@@ -533,6 +533,9 @@ func (h *hand) comesHome(k *stitch.Stitch) bool {
 // offBranches lists the row's stitches that stand on none of its branches, which
 // only hang from it; all of them where it is nothing but branches.
 func (h *hand) offBranches() []int {
+	if h.leaving == nil {
+		return h.row
+	}
 	if own := h.without(h.leaving, 0, len(h.row)); len(own) > 0 {
 		return own
 	}

@@ -596,6 +596,9 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 // or leave them out: both are common practice.
 func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	c := h.compare(p, t, stated)
+	if c.Result != Disagrees {
+		return c
+	}
 	for _, row := range [...][]int{h.offBranches(), h.afterFirstSpace()} {
 		if c.Result == Disagrees && len(row) < len(h.row) {
 			c = h.compareIn(row, c, p, t, stated)

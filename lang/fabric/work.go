@@ -558,7 +558,10 @@ const mostInOne = 3
 // mayIncrease tells whether a row that states its count repeats nothing but numbers of
 // stitches: where only that comes out, they are increases.
 func (h *hand) mayIncrease(clauses []syntax.Clause, stated *syntax.Total) bool {
-	plain, repeats := stated != nil, false
+	if stated == nil {
+		return false
+	}
+	plain, repeats := true, false
 	syntax.Walk(clauses, func(c syntax.Clause) {
 		switch n := c.Node.(type) {
 		case *syntax.Work:
