@@ -127,12 +127,12 @@ func (p *Pass) abbreviationsUsed() []abbreviated {
 // instructions are the rows of the pattern and the stitches it defines.
 func (p *Pass) instructions() []*syntax.Row {
 	var out []*syntax.Row
-	for _, d := range p.File.Definitions {
+	for _, d := range p.Definitions {
 		if d.Row != nil {
 			out = append(out, d.Row)
 		}
 	}
-	for row := range p.Fabric.Rows() {
+	for row := range p.rows() {
 		out = append(out, row.Tree)
 	}
 	return out

@@ -3,82 +3,102 @@ package lint
 import (
 	"fmt"
 	"iter"
-	"maps"
-	"reflect"
 	"slices"
-	"strings"
 
 	"stitchproof/lang/fabric"
-	"stitchproof/lang/house"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
 
-// A keystroke changes one piece, and what rules find in the others stays true. It is
-// kept from one analysis to the next, with its places counted from where the piece
-// begins.
+// A keystroke changes one piece, and what is known of the others stays true. It is kept
+// from one analysis to the next.
 
-// keptPieces are what was found in pieces, by the work of their first rows.
-type keptPieces map[*fabric.Tally]*keptPiece
+// memories are what is known of the sections, by the work of their first rows; that above
+// the pieces by none.
+type memories map[*fabric.Tally]*memory
 
-// keptPiece is what was found in a piece, from its heading to the next one.
-type keptPiece struct {
-	text     string
-	findings []Finding // placed in text
-	// firm is set where all that they speak of lies in the piece.
-	firm bool
-	// uses are what it writes in several ways.
-	uses []house.Use
-	told *section
-	// same tells of edits of it whether it comes to the same work after them.
-	same map[string]bool
+// sectionsOf are the sections of a file. What is known of those that say what they said
+// is taken from kept.
+func sectionsOf(look *Pass, kept memories) ([]section, memories) {
+	pieces, end := look.Fabric.Pieces, look.File.Text.Len()
+	keep := make(memories, len(pieces)+1)
+	sections := make([]section, 0, len(pieces)+1)
+	add := func(start int, next int, piece *fabric.Piece) {
+		s := section{at: source.Span{Start: start, End: end}, piece: piece}
+		if next < len(pieces) {
+			s.at.End = pieces[next].Tree.Span.Start
+		}
+		var work *fabric.Tally
+		if piece != nil {
+			work = piece.Rows[0].Work()
+		}
+		if m := kept[work]; m != nil && m.text == look.File.Text.Slice(s.at) {
+			s.memory = m
+		} else {
+			s.memory = memoryOf(look.File, s.at)
+		}
+		keep[work] = s.memory
+		sections = append(sections, s)
+	}
+	add(0, 0, nil)
+	for i, piece := range pieces {
+		add(piece.Tree.Span.Start, i+1, piece)
+	}
+	return sections, keep
 }
 
-// runOnPieces runs rules on each piece by itself.
-func (s Settings) runOnPieces(rules []*Rule, look *Pass, kept keptPieces) (found []Finding, keep keptPieces) {
-	keep = keptPieces{}
-	look.told = []*section{aboveThePieces(look.File, look.Fabric.Pieces)}
-	look.kept = keep
-	usesIn := house.UsesIn(look.Fabric, s.aspects())
-	for i, piece := range look.Fabric.Pieces {
-		span := source.Span{Start: piece.Tree.Span.Start, End: look.File.Text.Len()}
-		if i+1 < len(look.Fabric.Pieces) {
-			span.End = look.Fabric.Pieces[i+1].Tree.Span.Start
-		}
-		text, work := look.File.Text.Slice(span), piece.Rows[0].Work()
-		k := kept[work]
-		if k != nil && k.firm && k.text == text {
-			again := *k // others may go on from the same analysis
-			again.same = maps.Clone(k.same)
-			k = &again
-		} else {
-			own := *look
-			own.Pieces, own.doubts, own.mendings = []*fabric.Piece{piece}, doubtsOf(look.Fabric, piece), &mendings{of: map[*fabric.Row]*mending{}}
-			k = &keptPiece{text: strings.Clone(text), firm: true, uses: usesIn(piece), told: sectionOf(look.File, span), same: map[string]bool{}} // it outlives the text of the file
-			for _, r := range rules {
-				for _, f := range s.runOne(&own, r) {
-					k.firm = k.firm && f.within(span)
-					k.findings = append(k.findings, f.shift(-span.Start))
-				}
+// runOnPieces runs rules on each piece by itself, and on what the pattern defines.
+func (s Settings) runOnPieces(rules []*Rule, look *Pass) (found []Finding) {
+	moot := map[string]bool{}
+	for _, r := range rules {
+		moot[r.Name] = r.Moot != nil && r.Moot(look)
+	}
+	for _, sec := range look.sections {
+		for _, f := range s.foundIn(sec, rules, look) {
+			if !moot[f.Rule] {
+				found = append(found, f.shift(sec.at.Start))
 			}
 		}
-		keep[work] = k
-		look.told = append(look.told, k.told)
-		for _, f := range k.findings {
-			found = append(found, f.shift(span.Start))
-		}
 	}
-	return found, keep
+	return found
 }
 
-// keptFor are the findings that hold for a later text: none where it says something
-// else outside of its rows, or is looked at otherwise.
-func (a *Analysis) keptFor(b *Analysis) keptPieces {
-	if a.Fabric == nil || a.Fabric.Dialect != b.Fabric.Dialect || a.turningSaid != b.turningSaid || !reflect.DeepEqual(a.Settings, b.Settings) || !slices.Equal(a.File.Sizes, b.File.Sizes) ||
+// foundIn is what rules find in a section, with places counted from where it begins. It is
+// remembered where all that is spoken of lies in the section.
+func (s Settings) foundIn(sec section, rules []*Rule, look *Pass) []Finding {
+	if found, known := sec.recall(foundInSection); known {
+		return found.([]Finding)
+	}
+	own := *look
+	own.Pieces = nil
+	if sec.piece != nil {
+		own.Pieces, own.Definitions = []*fabric.Piece{sec.piece}, nil
+		own.doubts, own.mendings = doubtsOf(look.Fabric, sec.piece), &mendings{of: map[*fabric.Row]*mending{}}
+	}
+	found, firm := []Finding{}, true
+	for _, r := range rules {
+		for _, f := range s.runOne(&own, r) {
+			firm = firm && f.within(sec.at)
+			found = append(found, f.shift(-sec.at.Start))
+		}
+	}
+	if firm {
+		sec.remember(foundInSection, found)
+	}
+	return found
+}
+
+// foundInSection is what findings in a section are remembered as.
+const foundInSection = "what rules find that look at each piece by itself"
+
+// keptFor is what holds for a later text: nothing where that says something else outside
+// of its rows, or is looked at otherwise.
+func (a *Analysis) keptFor(b *Analysis) memories {
+	if a.Fabric == nil || a.Fabric.Dialect != b.Fabric.Dialect || a.turningSaid != b.turningSaid || !a.Settings.sameAs(b.Settings) || !slices.Equal(a.File.Sizes, b.File.Sizes) ||
 		!slices.Equal(sayings(a.File), sayings(b.File)) {
 		return nil
 	}
-	return a.pieces
+	return a.known
 }
 
 // sayings are what a pattern says outside of its rows.

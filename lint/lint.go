@@ -98,10 +98,13 @@ type Rule struct {
 	Asked bool
 	Check func(*Pass)
 
-	// OfPiece is set for a rule that looks at each piece by itself, beside what the
+	// OfPiece is set for a rule that looks at each piece by itself, and at what the
 	// pattern says outside of its rows. What it finds in a piece is kept while an edit
 	// leaves both as they are.
 	OfPiece bool
+	// Moot tells, of a rule that is OfPiece, whether what the whole pattern says makes
+	// moot what the rule finds in any piece; nil for never.
+	Moot func(*Pass) bool
 
 	// last is set for a rule that looks at what the others found.
 	last bool
@@ -111,20 +114,20 @@ type Rule struct {
 type Pass struct {
 	File   *syntax.File
 	Fabric *fabric.Fabric
-	// Pieces are those that are looked at: one for a rule that is OfPiece, else all.
+	// Pieces are those that are looked at: one at most for a rule that is OfPiece, else all.
 	Pieces []*fabric.Piece
 	// Materials is what the header says is needed.
 	Materials *materials.List
 	// House is how the house writes; the zero value leaves each file to its own way.
 	House house.Style
 
-	told  []*section    // all that the file tells, in its order
-	notes func() string // see notesOf
+	// Definitions are those that are looked at: with a piece alone none.
+	Definitions []*syntax.Definition
+
+	sections []section     // all of the file, in their order
+	notes    func() string // see notesOf
 	// turningSaid is set where it is said anywhere whether a turning chain counts.
 	turningSaid bool
-
-	// kept is what is known of its pieces.
-	kept keptPieces
 
 	rule       *Rule
 	severity   Severity // of what it finds
@@ -164,7 +167,7 @@ type Analysis struct {
 	Materials *materials.List
 	Findings  []Finding // by place, then by rule
 
-	pieces      keptPieces
+	known       memories
 	turningSaid bool
 }
 
@@ -188,7 +191,8 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 		s.took(Counting, begun)
 		a := &Analysis{Settings: s, Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials}
 		a.turningSaid = look.turningSaid
-		a.Findings, a.pieces = s.run(rules, look, before.keptFor(a))
+		look.sections, a.known = sectionsOf(&look, before.keptFor(a))
+		a.Findings = s.run(rules, look)
 		return a
 	})
 }
@@ -197,7 +201,7 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 func lookAt(file *syntax.File, worked *fabric.Fabric, style house.Style) Pass {
 	notes := sync.OnceValue(func() string { return notesOf(file) })
 	return Pass{
-		File: file, Fabric: worked, Pieces: worked.Pieces, Materials: materials.Read(file), House: style, allowances: allowancesOf(file, Names()),
+		File: file, Fabric: worked, Pieces: worked.Pieces, Definitions: file.Definitions, Materials: materials.Read(file), House: style, allowances: allowancesOf(file, Names()),
 		notes: notes, turningSaid: turningSaid(worked, notes()),
 	}
 }
@@ -222,9 +226,8 @@ func Unread(text *source.Text, rule, why string) *Analysis {
 	}
 }
 
-// run runs rules, those last that look at what the others found. What was found in a
-// piece before is taken from kept, and what is to be kept of this run given back.
-func (s Settings) run(rules []*Rule, look Pass, kept keptPieces) ([]Finding, keptPieces) {
+// run runs rules, those last that look at what the others found.
+func (s Settings) run(rules []*Rule, look Pass) []Finding {
 	var ofPiece, ofPattern, last []*Rule
 	for _, r := range rules {
 		switch {
@@ -239,7 +242,7 @@ func (s Settings) run(rules []*Rule, look Pass, kept keptPieces) ([]Finding, kep
 		}
 		look.allowances.ran(r)
 	}
-	found, keep := s.runOnPieces(ofPiece, &look, kept)
+	found := s.runOnPieces(ofPiece, &look)
 	for _, r := range ofPattern {
 		found = append(found, s.runOne(&look, r)...)
 	}
@@ -251,7 +254,7 @@ func (s Settings) run(rules []*Rule, look Pass, kept keptPieces) ([]Finding, kep
 		return cmp.Or(cmp.Compare(a.Span.Start, b.Span.Start), cmp.Compare(a.Span.End, b.Span.End),
 			cmp.Compare(a.Rule, b.Rule), cmp.Compare(a.Message, b.Message))
 	})
-	return found, keep
+	return found
 }
 
 // What hinders the checking is reported as an error under a name of its own: what

@@ -44,7 +44,9 @@ func TestPanickingRuleCostsOnlyItself(t *testing.T) {
 	text := source.New(countMismatch.Bad)
 	file := syntax.Read(text)
 	broken := &Rule{Name: "broken", Check: func(*Pass) { panic("dropped a stitch") }}
-	found, _ := Settings{}.run([]*Rule{broken, countMismatch}, lookAt(file, fabric.Work(file), house.Style{}), nil)
+	look := lookAt(file, fabric.Work(file), house.Style{})
+	look.sections, _ = sectionsOf(&look, nil)
+	found := Settings{}.run([]*Rule{broken, countMismatch}, look)
 	require.Len(t, found, 2)
 	assert.Equal(t, InternalFailure, found[0].Rule)
 	assert.Equal(t, Error, found[0].Severity)

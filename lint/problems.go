@@ -12,8 +12,7 @@ type slipOfPen struct {
 	row *syntax.Row
 }
 
-// problems gathers the faults of writing of some kinds, those of definitions
-// included.
+// problems gathers the faults of writing of some kinds in what is looked at.
 func (p *Pass) problems(kinds ...syntax.ProblemKind) []slipOfPen {
 	var out []slipOfPen
 	add := func(r *syntax.Row) {
@@ -23,12 +22,12 @@ func (p *Pass) problems(kinds ...syntax.ProblemKind) []slipOfPen {
 			}
 		}
 	}
-	for _, d := range p.File.Definitions {
+	for _, d := range p.Definitions {
 		if d.Row != nil {
 			add(d.Row)
 		}
 	}
-	for row := range p.Fabric.Rows() {
+	for row := range p.rows() {
 		add(row.Tree)
 	}
 	return out

@@ -85,15 +85,17 @@ func plainRound(row *fabric.Row, size int) (*stitch.Stitch, bool) {
 // meantShape are words for things that are no flat disc.
 var meantShape = phrase.MustCompile(`\b(?:ruffl|frill|wav[ey]|hyperbolic|coral|lettuce|skirt|flounce|flare|bowl|basket|hats?\b|caps?\b|beanie|beret|tam\b|crown|cups?\b|cupped|cone|balls?\b|toy|amigurumi|doll|bell|dome|cover|pouch|bag|sack|purse|mitt|glove|thumb|sock|slipper|boot|shoe|nest|acorn|egg|head|body|ear|nose|snout|arm|leg|paw|tail|horn|antler|hood|lamp|umbrella|parasol|tree|toadstool|mushroom|berr|bud\b|fruit|cozy|cosy|cloche|helmet|stuff|filling|vase|pot\b|box|lid|cord|cable|curl|petal|flower|rose\b|leaf|leaves|sleeve|yoke|cape|poncho|shawl|jug|bottle)`)
 
-// shapes reports the pieces whose rounds grow otherwise than flat, once each,
-// where nothing says that it is meant.
+// shapeMeant tells whether the pattern says that the shape is meant.
+func shapeMeant(p *Pass) bool { return p.tells(meantShape) }
+
+// shapes reports the pieces whose rounds grow otherwise than flat, once each.
 func (p *Pass) shapes(found func(d disc) (message string, ok bool)) {
-	for _, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Pieces {
 		d, ok := discOf(piece, 0)
 		if !ok {
 			continue
 		}
-		if message, ok := found(d); ok && !p.tells(meantShape) {
+		if message, ok := found(d); ok {
 			p.Report(Finding{Span: headSpan(d.rounds[1].Tree), Message: message})
 		}
 	}

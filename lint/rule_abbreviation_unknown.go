@@ -42,16 +42,38 @@ Fasten off.
 }
 
 // checkAbbreviationUnknown tells of each word once, where it stands first.
+// unknownIn are the places of a section where a stitch is named that nothing knows.
+var unknownIn = &fact[[]source.Span]{func(_ *Pass, s section) []source.Span {
+	var out []source.Span
+	for _, row := range s.rows() {
+		for _, t := range unknownNames(row.Tree) {
+			out = append(out, s.place(row.Tree.Abs(t.Span)))
+		}
+	}
+	return out
+}}
+
 func checkAbbreviationUnknown(p *Pass) {
 	places := map[string][]source.Span{}
 	var order []string
-	for _, r := range p.instructions() {
-		for _, t := range unknownNames(r) {
-			word := strings.ToLower(r.Source(t.Span))
-			if places[word] == nil {
-				order = append(order, word)
-			}
-			places[word] = append(places[word], r.Abs(t.Span))
+	unknown := func(at source.Span) {
+		word := strings.ToLower(p.File.Text.Slice(at))
+		if places[word] == nil {
+			order = append(order, word)
+		}
+		places[word] = append(places[word], at)
+	}
+	for _, d := range p.Definitions {
+		if d.Row == nil {
+			continue
+		}
+		for _, t := range unknownNames(d.Row) {
+			unknown(d.Row.Abs(t.Span))
+		}
+	}
+	for s, places := range unknownIn.in(p) {
+		for _, at := range places {
+			unknown(s.abs(at))
 		}
 	}
 	if len(order) == 0 {

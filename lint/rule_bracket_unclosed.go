@@ -9,6 +9,7 @@ var bracketUnclosed = &Rule{
 	Name:     "bracket-unclosed",
 	Family:   "order",
 	Severity: Error,
+	OfPiece:  true,
 	Summary:  "Every bracket that is opened is closed, and every one that is closed was opened.",
 	Why:      "A bracket says what is repeated, or what goes in one place. With one end missing, `6 times` may mean any part of the row.",
 	Bad: `Pattern: Acorn

@@ -36,23 +36,47 @@ Fasten off.
 	Check: checkEndingMissing,
 }
 
+// ending is how a piece begins and ends.
+type ending struct {
+	works bool // it is no making up
+	anew  bool // it begins on nothing that was there before
+	open  bool // and is never fastened off
+	// row is the place that stands for its last row, and end where that ends, in the section.
+	row, end source.Span
+}
+
+var endings = &fact[ending]{func(p *Pass, s section) ending {
+	if s.piece == nil {
+		return ending{}
+	}
+	last := lastWorking(s.piece)
+	if last == nil {
+		return ending{}
+	}
+	finished := slices.ContainsFunc(s.piece.Rows, func(r *fabric.Row) bool { return has[*syntax.Finish](r.Tree) }) ||
+		says(plainText(s.told), "fasten", "finish off", "cut ", "break ", "bind off", "cast off", "end off", "tie off", " fo.", " fo,")
+	return ending{
+		works: true, anew: p.startsAnew(s.piece), open: !finished,
+		row: s.place(headSpan(last.Tree)), end: s.place(source.At(last.Tree.Written().End)),
+	}
+}}
+
 func checkEndingMissing(p *Pass) {
 	lineEnd := p.File.Text.LineEnd()
-	for i, piece := range p.Fabric.Pieces {
-		last := lastWorking(piece)
-		if last == nil || slices.ContainsFunc(piece.Rows, func(r *fabric.Row) bool { return has[*syntax.Finish](r.Tree) }) || says(p.wordsOf(piece), "fasten", "finish off", "cut ", "break ", "bind off", "cast off", "end off", "tie off", " fo.", " fo,") {
+	anew := true // what comes after begins on nothing that was there before, if anything does
+	for _, s := range slices.Backward(p.sections) {
+		e := endings.of(p, s)
+		if !e.works {
 			continue
 		}
-		after := p.Fabric.Pieces[i+1:]
-		next := slices.IndexFunc(after, func(other *fabric.Piece) bool { return lastWorking(other) != nil }) // not the making up
-		if next >= 0 && !p.startsAnew(after[next]) {
-			continue
+		if e.open && anew {
+			p.Report(Finding{
+				Span:    s.abs(e.row),
+				Message: "the piece ends here and is never fastened off",
+				Fix:     &Fix{Title: "write `Fasten off.`", Safe: true, Edits: []source.Edit{{Span: s.abs(e.end), New: lineEnd + "Fasten off."}}},
+			})
 		}
-		p.Report(Finding{
-			Span:    headSpan(last.Tree),
-			Message: "the piece ends here and is never fastened off",
-			Fix:     &Fix{Title: "write `Fasten off.`", Safe: true, Edits: []source.Edit{{Span: source.At(last.Tree.Written().End), New: lineEnd + "Fasten off."}}},
-		})
+		anew = e.anew
 	}
 }
 

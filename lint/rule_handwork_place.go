@@ -42,26 +42,56 @@ Fasten off.
 	Check: checkHandworkPlace,
 }
 
-func checkHandworkPlace(p *Pass) {
-	made := sync.OnceValue(func() map[string]int { return branchesMade(p.Fabric) })
-	last := sync.OnceValue(func() []int { return lastRows(p.Fabric) })
-	for i, piece := range p.Fabric.Pieces {
-		for _, row := range piece.Rows {
-			if hasFault(&row.Tallies[0], fabric.RowUnknown, fabric.PlaceAbsent) {
-				continue // the counting has told of it
-			}
-			for _, c := range row.Tree.Clauses {
-				if takesPlace(c) {
-					p.rowsThere(handwork{i, row.Tree.Abs(c.Span), last})
-					p.branchesThere(row, c.Span, made)
-				}
+// handwork is a place of a section where something is set on work that is done.
+type handwork struct {
+	at      source.Span // in the section
+	row     int         // in whose clause it is, -1 for a sentence of prose
+	calls   bool        // it calls rows by number
+	branchy bool        // it speaks of branches
+}
+
+// handworkIn are the places of a section where something is set on work that is done, and
+// on which by its number or name.
+var handworkIn = &fact[[]handwork]{func(p *Pass, s section) []handwork {
+	var out []handwork
+	add := func(h handwork) {
+		h.at = s.place(h.at)
+		if h.calls = rowsCalled.MatchString(s.text[h.at.Start:h.at.End]); h.calls || h.branchy {
+			out = append(out, h)
+		}
+	}
+	for i, row := range s.rows() {
+		if hasFault(&row.Tallies[0], fabric.RowUnknown, fabric.PlaceAbsent) {
+			continue // the counting has told of it
+		}
+		for _, c := range row.Tree.Clauses {
+			if takesPlace(c) {
+				branchy := slices.ContainsFunc(row.Tree.Tokens, func(t syntax.Token) bool { return t.Canon == "branch" && c.Span.Covers(t.Span) })
+				add(handwork{at: row.Tree.Abs(c.Span), row: i, branchy: branchy})
 			}
 		}
 	}
-	for _, span := range p.File.Prose {
+	for _, span := range s.those(p.File.Prose) {
 		for _, at := range sentences(p.File.Text, span) {
 			if byHand.MatchString(p.File.Text.Slice(at)) {
-				p.rowsThere(handwork{p.pieceAt(at.Start), at, last})
+				add(handwork{at: at, row: -1})
+			}
+		}
+	}
+	return out
+}}
+
+func checkHandworkPlace(p *Pass) {
+	made := sync.OnceValue(func() map[string]int { return branchesMade(p.Fabric) })
+	last := sync.OnceValue(func() []int { return lastRows(p.Fabric) })
+	for i, s := range p.sections {
+		for _, h := range handworkIn.of(p, s) {
+			if h.calls {
+				p.rowsThere(i-1, s.abs(h.at), last)
+			}
+			if h.branchy {
+				row := s.piece.Rows[h.row].Tree
+				p.branchesThere(s.piece.Rows[h.row], s.abs(h.at).Shift(-row.At), made)
 			}
 		}
 	}
@@ -101,30 +131,13 @@ func sentences(text *source.Text, span source.Span) []source.Span {
 	return append(out, source.Span{Start: start, End: span.End})
 }
 
-// pieceAt is the index of the piece in whose lines a place lies, -1 for a place before all.
-func (p *Pass) pieceAt(at int) int {
-	found := -1
-	for i, piece := range p.Fabric.Pieces {
-		if piece.Tree.Span.Start <= at {
-			found = i
-		}
-	}
-	return found
-}
-
-// handwork is a sentence that sets something on work that is done, in the lines of a piece.
-type handwork struct {
-	piece int
-	at    source.Span  // in the file
-	last  func() []int // the last row of each piece
-}
-
 // rowsThere tells of the first row that is called by a number beyond those of the piece that
-// is meant.
-func (p *Pass) rowsThere(h handwork) {
-	text := p.File.Text.Slice(h.at)
+// is meant, in words in the lines of a piece, -1 for above the first. last gives the last row
+// of each.
+func (p *Pass) rowsThere(piece int, at source.Span, last func() []int) {
+	text := p.File.Text.Slice(at)
 	for _, m := range rowsCalled.FindAllStringSubmatchIndex(text, -1) {
-		of, last := p.meant(h, text, m[1])
+		of, last := p.meant(piece, at, text[m[1]:], last)
 		n, _ := strconv.Atoi(text[m[2]:m[3]])
 		if m[4] >= 0 {
 			to, _ := strconv.Atoi(text[m[4]:m[5]])
@@ -132,7 +145,7 @@ func (p *Pass) rowsThere(h handwork) {
 		}
 		if last > 0 && n > last {
 			p.Report(Finding{
-				Span:    source.Span{Start: h.at.Start + m[0], End: h.at.Start + m[1]},
+				Span:    source.Span{Start: at.Start + m[0], End: at.Start + m[1]},
 				Message: "there is no row or round " + strconv.Itoa(n) + of + ": the last one is " + strconv.Itoa(last),
 			})
 			return
@@ -143,33 +156,33 @@ func (p *Pass) rowsThere(h handwork) {
 // meant is the last number of the rows that are spoken of, 0 where it cannot be told: those
 // of the piece that the words name (`Rnd 30 of the body`), of the piece that is open while
 // eyes are set, or of any. What is sewn may go on a piece that is not in the file.
-func (p *Pass) meant(h handwork, text string, from int) (of string, last int) {
-	rest, named := strings.CutPrefix(plainText(text[from:]), "of ")
+func (p *Pass) meant(within int, at source.Span, after string, last func() []int) (of string, n int) {
+	rest, named := strings.CutPrefix(plainText(after), "of ")
 	for i, piece := range p.Fabric.Pieces {
 		if named && piece.Tree.Name != "" && namesPiece([]string{rest}, piece.Tree.Name) {
-			return " of the " + strings.ToLower(piece.Tree.Name), h.last()[i]
+			return " of the " + strings.ToLower(piece.Tree.Name), last()[i]
 		}
 	}
+	text := p.File.Text.Slice(at)
 	switch {
 	case named || says(strings.ToLower(text), "sew", "attach", "pin ", "chart"):
 		return "", 0
-	case eyes.MatchString(text) && h.piece >= 0 && p.finishedAfter(h):
-		return "", h.last()[h.piece]
+	case eyes.MatchString(text) && within >= 0 && finishedAfter(p.Fabric.Pieces[within], at.End):
+		return "", last()[within]
 	}
-	if slices.Contains(h.last(), untold) {
+	if slices.Contains(last(), untold) {
 		return "", 0
 	}
-	return "", slices.Max(h.last())
+	return "", slices.Max(last())
 }
 
 // finishedAfter tells whether the piece with numbered rows is still being made at a place:
 // it is fastened off later.
-func (p *Pass) finishedAfter(h handwork) bool {
-	piece := p.Fabric.Pieces[h.piece]
+func finishedAfter(piece *fabric.Piece, place int) bool {
 	return len(numberedRows(piece)) > 0 && slices.ContainsFunc(piece.Rows, func(r *fabric.Row) bool {
 		return slices.ContainsFunc(r.Tree.Clauses, func(c syntax.Clause) bool {
 			_, finish := c.Node.(*syntax.Finish)
-			return finish && r.Tree.Abs(c.Span).Start >= h.at.End
+			return finish && r.Tree.Abs(c.Span).Start >= place
 		})
 	})
 }

@@ -38,12 +38,29 @@ Fasten off.
 	Check: checkNotionUnlisted,
 }
 
+// notionsIn are the names of the notions that a section may speak of.
+var notionsIn = &fact[[]string]{func(_ *Pass, s section) []string {
+	var out []string
+	for _, n := range materials.Notions() {
+		if n.May(s.told) {
+			out = append(out, n.Name)
+		}
+	}
+	return out
+}}
+
 func checkNotionUnlisted(p *Pass) {
 	if !p.Materials.Given {
 		return
 	}
+	told := map[string]bool{}
+	for _, names := range notionsIn.in(p) {
+		for _, name := range names {
+			told[name] = true
+		}
+	}
 	for _, n := range materials.Notions() {
-		if p.Materials.Has(&n) {
+		if !told[n.Name] || p.Materials.Has(&n) {
 			continue
 		}
 		at, found := p.toldOf(&n)
@@ -60,9 +77,6 @@ func checkNotionUnlisted(p *Pass) {
 
 // toldOf is the first place where the instructions ask for a notion.
 func (p *Pass) toldOf(n *materials.Notion) (at source.Span, found bool) {
-	if !p.toldSomewhere(n.Name, n.May) {
-		return at, false
-	}
 	for _, span := range p.directions() {
 		if m := n.ToldIn(p.File.Text.Slice(span)); m != nil {
 			here := source.Span{Start: m[0], End: m[1]}.Shift(span.Start)

@@ -1,8 +1,10 @@
 package lint
 
 import (
+	"slices"
 	"strings"
 
+	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -34,7 +36,20 @@ Fasten off.
 	Check: checkRepeatUnanchored,
 }
 
+// goesBack tells of a section that goes back to a mark which may not be there: what it goes
+// back to may stand in another one.
+var goesBack = &fact[bool]{func(p *Pass, s section) bool {
+	unanchored := func(r *syntax.Row) bool {
+		return slices.ContainsFunc(r.Problems, func(problem syntax.Problem) bool { return problem.Kind == syntax.RepeatUnanchored })
+	}
+	return strings.Contains(s.text, "**") || slices.ContainsFunc(s.rows(), func(r *fabric.Row) bool { return unanchored(r.Tree) }) ||
+		s.piece == nil && slices.ContainsFunc(p.Definitions, func(d *syntax.Definition) bool { return d.Row != nil && unanchored(d.Row) })
+}}
+
 func checkRepeatUnanchored(p *Pass) {
+	if !anywhere(p, goesBack) {
+		return
+	}
 	p.checkDoubleStars()
 	for _, s := range p.problems(syntax.RepeatUnanchored) {
 		if m := mark(s.row.Source(s.Span)); m != "*" && p.marksAbove(m, s.row) {

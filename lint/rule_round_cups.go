@@ -4,6 +4,8 @@ var roundCups = &Rule{
 	Name:     "round-cups",
 	Family:   "shape",
 	Severity: Info,
+	OfPiece:  true,
+	Moot:     shapeMeant,
 	Summary:  "A flat piece worked round grows by as many stitches as its stitch needs to lie flat.",
 	Why:      "Too few stitches draw the edge in: a coaster becomes a bowl, and the maker thinks that she works too tightly.",
 	Bad: `Pattern: Moss coaster

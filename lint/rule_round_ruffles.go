@@ -6,6 +6,8 @@ var roundRuffles = &Rule{
 	Name:     "round-ruffles",
 	Family:   "shape",
 	Severity: Info,
+	OfPiece:  true,
+	Moot:     shapeMeant,
 	Summary:  "A flat piece worked round grows by no more stitches than its stitch needs to lie flat.",
 	Why:      "Too many stitches have no room: the edge stands up in waves, and no blocking lays it down.",
 	Bad: `Pattern: Moss coaster

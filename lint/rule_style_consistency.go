@@ -2,7 +2,6 @@ package lint
 
 import (
 	"fmt"
-	"iter"
 	"slices"
 	"strconv"
 
@@ -48,43 +47,48 @@ Fasten off.
 const clearly = 3
 
 func checkStyleConsistency(p *Pass) {
-	for _, a := range house.Aspects() {
-		if way, n := p.usualWay(a); way != "" {
-			p.reportStyle(a, way, n)
+	for i, a := range house.Aspects() {
+		if way, n := p.usualWay(i, a); way != "" {
+			p.reportStyle(i, a, way, n)
 		}
 	}
 }
 
-// usesOf gives the places where the pattern writes something that is expected to have
-// one way, in their order.
-func (p *Pass) usesOf(a *house.Aspect) iter.Seq[house.Use] {
-	return func(yield func(house.Use) bool) {
-		for _, piece := range p.Fabric.Pieces {
-			for _, u := range p.kept[piece.Rows[0].Work()].uses {
-				if u.Aspect != a {
-					continue
-				}
-				u.Row = piece.Rows[u.Row.Index] // where it stands now
-				if (p.House.Ways[a.Name] != "" || habitual(&u)) && !yield(u) {
-					return
-				}
+// inWays is what a section writes of one aspect.
+type inWays struct {
+	uses []house.Use // as they stood when they were found
+	in   []int       // how many of them are in each of its ways
+}
+
+// styles are what a section writes of each aspect that is expected to have one way.
+var styles = &fact[[]inWays]{func(p *Pass, s section) []inWays {
+	if s.piece == nil {
+		return nil
+	}
+	aspects := house.Aspects()
+	out := make([]inWays, len(aspects))
+	for _, u := range house.UsesIn(p.Fabric, slices.DeleteFunc(house.Aspects(), func(a *house.Aspect) bool { return p.House.Ways[a.Name] == "" && !oneWay[a.Name] }))(s.piece) {
+		if p.House.Ways[u.Aspect.Name] == "" && !habitual(&u) {
+			continue
+		}
+		of := &out[slices.Index(aspects, u.Aspect)]
+		if of.in == nil {
+			of.in = make([]int, len(u.Aspect.Ways))
+		}
+		of.uses = append(of.uses, u)
+		for i, way := range u.Aspect.Ways {
+			if u.In(way) {
+				of.in[i]++
 			}
 		}
 	}
-}
+	return out
+}}
 
 // oneWay are the aspects in which a file may be expected to have one way though
 // no house says so. Repeats are marked as their contents need, and stitches are
 // spelled out where they are explained.
 var oneWay = map[string]bool{"skip": true, "round": true, "run": true, "count": true}
-
-// aspects are those in which a file is expected to have one way.
-func (s Settings) aspects() []*house.Aspect {
-	if s.Levels.Of(styleConsistency) == Off {
-		return nil
-	}
-	return slices.DeleteFunc(house.Aspects(), func(a *house.Aspect) bool { return s.Style.Ways[a.Name] == "" && !oneWay[a.Name] })
-}
 
 // moreThanOne tells a text with a number above one: one stitch alone is told in words
 // of its own.
@@ -106,13 +110,13 @@ func habitual(u *house.Use) bool {
 
 // usualWay is the way that the house has chosen or, where it has not, the one
 // that the file clearly has, "" for none; with how often it is used.
-func (p *Pass) usualWay(a *house.Aspect) (way string, n int) {
+func (p *Pass) usualWay(ith int, a *house.Aspect) (way string, n int) {
 	in, all := make([]int, len(a.Ways)), 0
-	for u := range p.usesOf(a) {
-		all++
-		for i, candidate := range a.Ways {
-			if u.In(candidate) {
-				in[i]++
+	for s, written := range styles.in(p) {
+		if s.piece != nil {
+			all += len(written[ith].uses)
+			for i, n := range written[ith].in {
+				in[i] += n
 			}
 		}
 	}
@@ -128,12 +132,18 @@ func (p *Pass) usualWay(a *house.Aspect) (way string, n int) {
 }
 
 // reportStyle points at what is written otherwise, with one fix for all of it.
-func (p *Pass) reportStyle(a *house.Aspect, way string, n int) {
+func (p *Pass) reportStyle(ith int, a *house.Aspect, way string, n int) {
 	var odd []house.Use
 	var edits []source.Edit
-	for u := range p.usesOf(a) {
-		if can := u.Edits(way); len(can) > 0 {
-			odd, edits = append(odd, u), append(edits, can...)
+	for s, written := range styles.in(p) {
+		if s.piece == nil || written[ith].in == nil || written[ith].in[slices.Index(a.Ways, way)] == len(written[ith].uses) {
+			continue
+		}
+		for _, u := range written[ith].uses {
+			u.Row = s.piece.Rows[u.Row.Index] // where it stands now
+			if can := u.Edits(way); len(can) > 0 {
+				odd, edits = append(odd, u), append(edits, can...)
+			}
 		}
 	}
 	if len(odd) == 0 {
@@ -163,30 +173,34 @@ func (p *Pass) keeps(edits []source.Edit) bool {
 		return p.Fabric.Keeps(edits)
 	}
 	slices.SortStableFunc(edits, func(a, b source.Edit) int { return a.Span.Start - b.Span.Start })
-	for i, piece := range p.Fabric.Pieces {
+	left := edits
+	for _, s := range p.sections {
 		n := 0
-		for n < len(edits) && (i+1 == len(p.Fabric.Pieces) || edits[n].Span.Start < p.Fabric.Pieces[i+1].Tree.Span.Start) {
+		for n < len(left) && left[n].Span.Start < s.at.End {
 			n++
 		}
-		if own := edits[:n]; n > 0 {
-			k := p.kept[piece.Rows[0].Work()]
-			key := fmt.Sprint(movedBy(own, -piece.Tree.Span.Start))
-			same, known := k.same[key]
-			if !known {
-				var sure bool
-				if same, sure = p.Fabric.KeepsIn(piece, own); !sure {
-					return p.Fabric.Keeps(edits)
-				}
-				k.same[key] = same
-			}
-			if !same {
-				return false
-			}
+		if n == 0 {
+			continue
 		}
-		edits = edits[n:]
+		own := left[:n]
+		left = left[n:]
+		k := remembered(s.memory, "whether it is the same after "+fmt.Sprint(movedBy(own, -s.at.Start)), func() (k keeping) {
+			k.same, k.sure = p.Fabric.KeepsIn(s.piece, own)
+			return k
+		})
+		if !k.sure {
+			return p.Fabric.Keeps(edits)
+		}
+		if !k.same {
+			return false
+		}
 	}
 	return true
 }
+
+// keeping tells whether a piece comes to the same work after some edits, and whether that is
+// sure.
+type keeping struct{ same, sure bool }
 
 // movedBy are edits of another place.
 func movedBy(edits []source.Edit, n int) []source.Edit {

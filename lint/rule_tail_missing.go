@@ -42,10 +42,20 @@ Fasten off. Sew the stalk to the cup.
 	Check: checkTailMissing,
 }
 
+// sewnIn is what a section says is sewn to something.
+var sewnIn = &fact[[]string]{func(_ *Pass, s section) []string { return sewnOn(s.told) }}
+
 func checkTailMissing(p *Pass) {
-	sewn := sewnOn(p.said())
-	for _, piece := range p.Fabric.Pieces {
-		if piece.Tree.Name == "" || !namesPiece(sewn, piece.Tree.Name) || tailLeft.MatchString(p.wordsOf(piece)) {
+	var sewn []string
+	for _, things := range sewnIn.in(p) {
+		sewn = append(sewn, things...)
+	}
+	if len(sewn) == 0 {
+		return
+	}
+	for _, s := range p.sections {
+		piece := s.piece
+		if piece == nil || piece.Tree.Name == "" || !namesPiece(sewn, piece.Tree.Name) || s.tells(tailLeft, leavesTail) {
 			continue
 		}
 		row, at := fastening(piece)
@@ -60,6 +70,8 @@ func checkTailMissing(p *Pass) {
 		})
 	}
 }
+
+func leavesTail(text string) bool { return tailLeft.MatchString(plainText(text)) }
 
 // tailLeft is how a pattern says that yarn is left to sew with.
 var tailLeft = phrase.MustCompile(`\bleav[^.]*\b(?:tail|end)\b|\blong (?:tail|end)\b|\btail for\b`)

@@ -2,6 +2,7 @@ package lint
 
 import (
 	"strconv"
+	"unicode/utf8"
 
 	"stitchproof/lang/source"
 )
@@ -20,7 +21,13 @@ var textDamaged = &Rule{
 	Check: checkTextDamaged,
 }
 
+// unreadable tells of a section with bytes that are no text.
+var unreadable = &fact[bool]{func(_ *Pass, s section) bool { return !utf8.ValidString(s.text) }}
+
 func checkTextDamaged(p *Pass) {
+	if !anywhere(p, unreadable) {
+		return
+	}
 	for _, d := range p.File.Text.Damage() {
 		if d.Kind != source.InvalidUTF8 {
 			continue // byte-order marks and odd line ends hinder nobody

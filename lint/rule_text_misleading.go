@@ -53,14 +53,33 @@ var alphabets = []struct {
 	table *unicode.RangeTable
 }{{"Cyrillic", unicode.Cyrillic}, {"Greek", unicode.Greek}}
 
+// misleads tells of a section with characters that may mislead.
+var misleads = &fact[bool]{func(_ *Pass, s section) bool {
+	return strings.ContainsFunc(s.text, func(r rune) bool {
+		_, alike := lookalikes[r]
+		return r >= utf8.RuneSelf && alike || turnsWriting(r) || hidden(r)
+	})
+}}
+
+// turnsWriting tells a mark that turns the direction of writing.
+func turnsWriting(r rune) bool {
+	return r >= '\u202a' && r <= '\u202e' || r >= '\u2066' && r <= '\u2069'
+}
+
+// hidden tells a character that nobody sees.
+func hidden(r rune) bool { return unicode.IsControl(r) && !strings.ContainsRune("\t\n\v\f\r\u0085", r) }
+
 func checkTextMisleading(p *Pass) {
+	if !anywhere(p, misleads) {
+		return
+	}
 	text := p.File.Text.String()
 	turned, unseen := seen{}, seen{}
 	for i, r := range text {
 		switch {
-		case r >= '\u202a' && r <= '\u202e' || r >= '\u2066' && r <= '\u2069':
+		case turnsWriting(r):
 			turned.add(i, r)
-		case unicode.IsControl(r) && !strings.ContainsRune("\t\n\v\f\r\u0085", r):
+		case hidden(r):
 			unseen.add(i, r)
 		}
 	}

@@ -44,14 +44,16 @@ func checkYarnUndeclared(p *Pass) {
 		return
 	}
 	seen := map[string]bool{}
-	for _, use := range p.yarnsUsed() {
-		if seen[use.name] || !yarnCode.MatchString(use.name) || p.Materials.Named(use.name) {
-			continue
+	for s, uses := range yarnsUsed.in(p) {
+		for _, use := range uses {
+			if seen[use.name] || !yarnCode.MatchString(use.name) || p.Materials.Named(use.name) {
+				continue
+			}
+			seen[use.name] = true
+			p.Report(Finding{
+				Span:    s.abs(use.at),
+				Message: "yarn " + use.written + " is used, and the materials list only " + both(named),
+			})
 		}
-		seen[use.name] = true
-		p.Report(Finding{
-			Span:    use.span,
-			Message: "yarn " + use.written + " is used, and the materials list only " + both(named),
-		})
 	}
 }

@@ -1,7 +1,6 @@
 package lint
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
@@ -43,14 +42,15 @@ Fasten off.
 
 func checkYarnUnused(p *Pass) {
 	used := map[string]bool{}
-	for _, use := range p.yarnsUsed() {
-		used[use.name] = true
+	for _, uses := range yarnsUsed.in(p) {
+		for _, use := range uses {
+			used[use.name] = true
+		}
 	}
 	if len(used) == 0 {
 		return // the rows leave it to the maker which yarn is where
 	}
-	said := p.saidOfYarns()
-	if anyYarn.MatchString(said) {
+	if p.saysOfYarns(anyYarn, anyYarn.MatchString) {
 		return // it names some, and means the others as well
 	}
 	first := true // a piece may begin in its first yarn without a word
@@ -58,7 +58,7 @@ func checkYarnUnused(p *Pass) {
 		if y.Name == "" {
 			continue
 		}
-		if !first && !used[strings.ToLower(y.Name)] && !speaksOfYarn(said, y) {
+		if !first && !used[strings.ToLower(y.Name)] && !p.saysOfYarns(y.Name+": "+y.Text, speaksOf(y)) {
 			p.Report(Finding{Span: y.Span, Message: "yarn " + y.Name + " is listed, and no row uses it"})
 		}
 		first = false
@@ -71,43 +71,65 @@ var anyYarn = phrase.MustCompile(`(?i)\b(?:each|every|all|any|both|next|new|othe
 // ofBranch are letters that name a branch and no yarn.
 var ofBranch = phrase.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
 
-// saidOfYarns is everything but the header and the names of branches.
-func (p *Pass) saidOfYarns() string {
+// saysOfYarns tells whether some section says what a function looks for, outside of the list
+// of materials and the names of branches; key stands for it.
+func (p *Pass) saysOfYarns(key any, in func(text string) bool) bool {
+	type ofYarns struct{ key any }
+	return slices.ContainsFunc(p.sections, func(s section) bool {
+		return remembered(s.memory, ofYarns{key}, func() bool { return in(saidOfYarns(p, s)) })
+	})
+}
+
+// saidOfYarns is everything that a section says where yarns are spoken of.
+func saidOfYarns(p *Pass, s section) string {
 	var b strings.Builder
-	spans := p.directions()
-	for _, d := range p.File.Definitions {
-		spans = append(spans, d.Span)
+	add := func(at source.Span) { b.WriteString(p.File.Text.Slice(at) + "\n") }
+	for _, row := range s.rows() {
+		add(row.Tree.Written())
 	}
-	for _, f := range p.File.Header {
-		if f.Key == "notes" {
-			spans = append(spans, f.ValueSpan)
+	for _, d := range p.File.Definitions {
+		if s.at.Contains(d.Span.Start) {
+			add(d.Span)
 		}
 	}
-	spans = append(spans, p.unlistedProse()...)
-	for _, span := range spans {
-		b.WriteString(p.File.Text.Slice(span) + "\n")
+	for _, f := range p.File.Header {
+		if f.Key == "notes" && s.at.Contains(f.ValueSpan.Start) {
+			add(f.ValueSpan)
+		}
 	}
-	if !p.says("branch ", "return to ", " ch of ", "\nch of ", "(ch of ", "chain of ") {
-		return b.String()
+	for _, span := range s.those(p.File.Prose) {
+		if s.piece != nil || !slices.Contains(p.Materials.Lines, span) {
+			add(span)
+		}
 	}
 	return ofBranch.ReplaceAllString(b.String(), "")
 }
 
-// unlistedProse is the prose outside the list of materials.
-func (p *Pass) unlistedProse() []source.Span {
-	return slices.DeleteFunc(slices.Clone(p.File.Prose), func(s source.Span) bool { return slices.Contains(p.Materials.Lines, s) })
+// speaksOf tells whether a text speaks of a yarn by its letter or by the last word of its
+// colour.
+func speaksOf(y materials.Yarn) func(text string) bool {
+	return func(text string) bool {
+		if standsAlone(text, y.Name) {
+			return true
+		}
+		color, _, _ := strings.Cut(strings.ToLower(y.Text), ",")
+		words := strings.Fields(color)
+		return len(words) > 0 && strings.Contains(strings.ToLower(text), words[len(words)-1])
+	}
 }
 
-// speaksOfYarn tells whether a text speaks of a yarn by its letter or by the
-// words of its colour.
-func speaksOfYarn(text string, y materials.Yarn) bool {
-	if regexp.MustCompile(`(^|[^A-Za-z])` + regexp.QuoteMeta(y.Name) + `([^A-Za-z]|$)`).MatchString(text) {
-		return true
+// standsAlone tells whether a name stands in a text with no letter beside it.
+func standsAlone(text, name string) bool {
+	letter := func(b byte) bool { return b|0x20 >= 'a' && b|0x20 <= 'z' }
+	for from := 0; ; {
+		i := strings.Index(text[from:], name)
+		if i < 0 {
+			return false
+		}
+		start, end := from+i, from+i+len(name)
+		if (start == 0 || !letter(text[start-1])) && (end == len(text) || !letter(text[end])) {
+			return true
+		}
+		from = start + 1
 	}
-	color, _, _ := strings.Cut(strings.ToLower(y.Text), ",")
-	words := strings.Fields(color)
-	if len(words) == 0 {
-		return false
-	}
-	return strings.Contains(strings.ToLower(text), words[len(words)-1])
 }

@@ -3,6 +3,7 @@ package lint
 import (
 	"fmt"
 	"maps"
+	"reflect"
 	"slices"
 	"time"
 
@@ -22,6 +23,12 @@ type Settings struct {
 	// Took is told how long each rule took on a file, and reading and counting it
 	// under the name [Counting]; nil for nobody. It may be called by several at once.
 	Took func(what string, d time.Duration)
+}
+
+// sameAs tells whether the same is found under both, whoever is told how long it took.
+func (s Settings) sameAs(other Settings) bool {
+	s.Took, other.Took = nil, nil
+	return reflect.DeepEqual(s, other)
 }
 
 // Counting is what [Settings.Took] calls all that is done before the rules.

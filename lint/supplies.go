@@ -1,7 +1,9 @@
 package lint
 
 import (
+	"slices"
 	"strconv"
+	"strings"
 
 	"stitchproof/lang/materials"
 	"stitchproof/lang/phrase"
@@ -32,13 +34,13 @@ func (p *Pass) directions() []source.Span {
 type yarnUse struct {
 	name    string // as the tree has it: lower case
 	written string
-	span    source.Span
+	at      source.Span // in the section
 }
 
-// yarnsUsed lists every place where a row takes up a yarn by name.
-func (p *Pass) yarnsUsed() []yarnUse {
+// yarnsUsed are the first places of each section where a row takes up a yarn by name.
+var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 	var out []yarnUse
-	for row := range p.Fabric.Rows() {
+	for _, row := range s.rows() {
 		syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 			name := ""
 			switch n := c.Node.(type) {
@@ -47,13 +49,13 @@ func (p *Pass) yarnsUsed() []yarnUse {
 			case *syntax.Work:
 				name = n.Yarn
 			}
-			if name != "" {
-				out = append(out, yarnUse{name, row.Tree.AsWritten(name), row.Tree.Abs(c.Span)})
+			if name != "" && !slices.ContainsFunc(out, func(u yarnUse) bool { return u.name == name }) {
+				out = append(out, yarnUse{name, strings.Clone(row.Tree.AsWritten(name)), s.place(row.Tree.Abs(c.Span))})
 			}
 		})
 	}
 	return out
-}
+}}
 
 // namedYarns are the names that the materials give to yarns, in order.
 func namedYarns(l *materials.List) []string {
