@@ -249,10 +249,12 @@ func FuzzWork(f *testing.F) {
 // alike compares stitches of two readings of a text, each of which has its own
 // stitches for itself.
 func alike(a, b fabric.Stitch) bool {
-	if a.Kind != nil && b.Kind != nil && a.Kind.ID == b.Kind.ID {
-		a.Kind = b.Kind
+	how, other := *a.Manner, *b.Manner
+	if how.Kind != nil && other.Kind != nil && how.Kind.ID == other.Kind.ID {
+		how.Kind = other.Kind
 	}
-	return a == b
+	a.Manner = b.Manner
+	return a == b && how == other
 }
 
 // TestBranchesGrowWithTheirNumber holds the ledger to work that grows with the

@@ -221,7 +221,7 @@ func (h *hand) joinTo(k *stitch.Stitch, n int, p syntax.Place, own []int) {
 	}
 	for i := range m {
 		for range n {
-			h.add(Stitch{Kind: k, Into: own[nth-1+i], Over: 1})
+			h.add(Stitch{Into: own[nth-1+i], Over: 1}, Manner{Kind: k})
 		}
 	}
 }
@@ -368,16 +368,16 @@ func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
 	if !said.Said && (base.Class == stitch.Slip || base.Turning <= 1) {
 		switch {
 		case skipped >= 4:
-			h.add(Stitch{Chains: skipped, Into: -1})
+			h.addSpace(skipped)
 		case skipped == 3 && h.meshes():
-			h.add(Stitch{Chains: 1, Into: -1}) // one lies under it, one is the height of the stitch
+			h.addSpace(1) // one lies under it, one is the height of the stitch
 		}
 		return
 	}
 	counts, extra := h.turningCounts(k, skipped, said)
 	if !counts {
 		if said.Said && extra > 0 {
-			h.add(Stitch{Chains: extra, Into: -1}) // `skipped 3 ch count as ch-3 sp`
+			h.addSpace(extra) // `skipped 3 ch count as ch-3 sp`
 		}
 		return
 	}
@@ -385,12 +385,12 @@ func (h *hand) skippedStands(k *stitch.Stitch, nth int) {
 	if h.at > 0 && h.at <= len(h.base) {
 		into = h.base[h.at-1]
 	}
-	h.add(Stitch{Kind: h.standsFor(k, said), Turning: true, Into: into, Over: 1})
+	h.add(Stitch{Into: into, Over: 1}, Manner{Kind: h.standsFor(k, said), Turning: true})
 	if !said.Said {
 		extra /= 2 // half of them lie under the space
 	}
 	if extra > 0 {
-		h.add(Stitch{Chains: extra, Into: -1})
+		h.addSpace(extra)
 	}
 }
 

@@ -46,28 +46,34 @@ type Piece struct {
 
 // Stitch is a stitch, a chain of a foundation, or a chain space.
 type Stitch struct {
-	// Kind is what was worked; nil for a chain space.
-	Kind *stitch.Stitch
-	// Own is the pattern's word for one of its own stitches, "" otherwise.
-	Own string
-	// Chains is the length of a chain space.
-	Chains int
+	*Manner
 	// Into is the index of the stitch or space it was worked into, -1 for none;
 	// Over is how many were used, more than one for a decrease.
 	Into, Over int
+	// Chains is the length of a chain space.
+	Chains int
 	// Row and Clause tell which instruction made it, by index. Row is OfStated
 	// or OfEarlier where none of the piece did.
 	Row, Clause int
+	// Object numbers the stitches that were worked together in one place, 0 for none.
+	Object int
 	// Apart is set for what no row counts: chains to work into, slip stitches
 	// that travel to where a round begins.
 	Apart bool
+}
+
+// Manner is how a stitch is worked. Stitches that are worked alike one after the other
+// share it, and it never changes: a piece has thousands of them.
+type Manner struct {
+	// Kind is what was worked; nil for a chain space.
+	Kind *stitch.Stitch
+	// Own is the pattern's word for one of its own stitches, "" otherwise.
+	Own  string
+	Yarn string
 	// Turning is set for a turning or beginning chain that counts as a stitch.
 	Turning bool
-	// Object numbers the stitches that were worked together in one place, 0 for none.
-	Object int
-	Yarn   string
-	Post   bool
-	Loop   syntax.Loop
+	Post    bool
+	Loop    syntax.Loop
 }
 
 // What Stitch.Row is for a stitch that no instruction of the piece made.

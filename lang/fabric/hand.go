@@ -44,6 +44,8 @@ type hand struct {
 	footing *footing // the edges that the row stands on, the one at work first
 	fixed   bool     // every stitch goes into held: inside a group
 
+	manner *Manner // of the stitch made last
+
 	row       []int // what this row has made
 	chains    int   // chains made since the last stitch
 	supposed  int   // those of them that a maker may choose otherwise
@@ -254,12 +256,26 @@ func (h *hand) stitch(i int) *Stitch {
 // made is how many stitches and spaces there are.
 func (h *hand) made() int { return len(h.earlier) + len(h.fresh) }
 
-// add puts a stitch or space on the row and gives its index.
-func (h *hand) add(s Stitch) int {
+// addSpace puts a chain space on the row, or a picot, which has no length, and gives its
+// index.
+func (h *hand) addSpace(chains int) int { return h.add(Stitch{Chains: chains, Into: -1}, Manner{}) }
+
+// mannerOf is a manner to work in: the one of the last stitch where it is the same.
+func (h *hand) mannerOf(m Manner) *Manner {
+	if h.manner == nil || *h.manner != m {
+		own := m
+		h.manner = &own
+	}
+	return h.manner
+}
+
+// add puts a stitch or space, worked in some manner, on the row and gives its index.
+func (h *hand) add(s Stitch, m Manner) int {
 	if h.stopped() {
 		return h.made() - 1
 	}
-	s.Row, s.Clause, s.Yarn = h.rowIndex, h.clause, h.yarn
+	m.Yarn = h.yarn
+	s.Row, s.Clause, s.Manner = h.rowIndex, h.clause, h.mannerOf(m)
 	s.Object = h.object
 	h.joined = h.joined && len(h.row) > 0 // a ring that was formed in this line is no round
 	if s.Into >= 0 {
@@ -311,11 +327,11 @@ func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
 	h.inSpaces = h.inSpaces || target >= 0 && h.stitch(target).IsSpace()
 	for range n {
 		if h.stopped() {
-			h.add(Stitch{Kind: k, Into: -1})
+			h.add(Stitch{Into: -1}, Manner{Kind: k})
 			return
 		}
 		h.part()
-		h.add(Stitch{Kind: k, Own: own, Into: target, Over: over, Loop: h.loop, Post: k.Class == stitch.Post})
+		h.add(Stitch{Into: target, Over: over}, Manner{Kind: k, Own: own, Loop: h.loop, Post: k.Class == stitch.Post})
 	}
 	h.begun = true
 }
@@ -324,13 +340,13 @@ func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
 // may go on after it as one space.
 func (h *hand) knot() {
 	h.begun = h.begun || h.chains == 0
-	h.add(Stitch{Into: -1})
+	h.addSpace(0)
 }
 
 // part makes the chains that are said to stand between stitches.
 func (h *hand) part() {
 	if s := h.spacing; s != nil && s.begun {
-		h.add(Stitch{Chains: s.chains, Into: -1})
+		h.addSpace(s.chains)
 	} else if s != nil {
 		h.spacing = &spacing{s.chains, true}
 	}
@@ -343,7 +359,7 @@ func (h *hand) space() {
 	}
 	n := h.chains
 	h.chains, h.counts = 0, syntax.Counts{}
-	h.overRun(h.add(Stitch{Chains: n, Into: -1}))
+	h.overRun(h.addSpace(n))
 	h.begun = true
 }
 
@@ -368,7 +384,7 @@ func (h *hand) chainNodes(n int) []int {
 		if h.made() >= maxPiece {
 			break
 		}
-		h.fresh = append(h.fresh, Stitch{Kind: chainStitch(), Into: -1, Row: h.rowIndex, Clause: h.clause})
+		h.fresh = append(h.fresh, Stitch{Manner: h.mannerOf(Manner{Kind: chainStitch()}), Into: -1, Row: h.rowIndex, Clause: h.clause})
 		out = append(out, h.made()-1)
 	}
 	return out
@@ -407,7 +423,7 @@ func (h *hand) settle(k *stitch.Stitch) {
 		h.standing(h.standsFor(k, said))
 	}
 	if extra > 0 {
-		h.add(Stitch{Chains: extra, Into: -1})
+		h.addSpace(extra)
 	}
 }
 
@@ -425,7 +441,7 @@ func (h *hand) standing(k *stitch.Stitch) {
 		h.held = h.at
 		h.at++
 	}
-	h.add(Stitch{Kind: k, Turning: true, Into: into, Over: 1})
+	h.add(Stitch{Into: into, Over: 1}, Manner{Kind: k, Turning: true})
 }
 
 // toStitch passes over picots and tells whether a stitch comes next.

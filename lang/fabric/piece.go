@@ -658,13 +658,17 @@ func (h *hand) imagined(stated *syntax.Total) []int {
 				k = named
 			}
 		}
+		if p.Noun.Kind == syntax.NounSpace {
+			k = nil
+		}
+		manner := h.mannerOf(Manner{Kind: k})
 		for range n {
 			if h.made() >= maxPiece {
 				return nil
 			}
-			s := Stitch{Kind: k, Into: -1, Row: OfStated}
+			s := Stitch{Manner: manner, Into: -1, Row: OfStated}
 			if p.Noun.Kind == syntax.NounSpace {
-				s.Kind, s.Chains = nil, p.Noun.Length.Or(h.size, 1)
+				s.Chains = p.Noun.Length.Or(h.size, 1)
 			}
 			h.earlier = append(h.earlier, s)
 			out = append(out, h.made()-1)

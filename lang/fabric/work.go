@@ -646,7 +646,10 @@ func (h *hand) own(own *ownStitch, place int) {
 	from := h.made()
 	h.worked(func() { h.inPlace(own.body, place) })
 	for i := from; i < h.made(); i++ {
-		h.stitch(i).Own = own.name
+		s := h.stitch(i)
+		m := *s.Manner
+		m.Own = own.name
+		s.Manner = h.mannerOf(m)
 	}
 }
 
