@@ -168,16 +168,5 @@ func turningSaid(f *fabric.Fabric, notes string) bool {
 			return true
 		}
 	}
-	said := len(f.File.Turning) > 0
-	for row := range f.Rows() {
-		syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
-			switch n := c.Node.(type) {
-			case *syntax.Chain:
-				said = said || n.Counts.Said
-			case *syntax.CountsNote:
-				said = true
-			}
-		})
-	}
-	return said || says(notes, "count as", "counts as", "not count", "n't count", "not a st", "n't a st")
+	return len(f.File.Turning) > 0 || f.File.Traits&syntax.CountsChains != 0 || says(notes, "count as", "counts as", "not count", "n't count", "not a st", "n't a st")
 }

@@ -91,25 +91,22 @@ func (p *Pass) isToy() bool { return p.tells(playful) }
 // firstOf is the first place where the pattern speaks of a thing, in the
 // sentences that do not say it is left out.
 func (p *Pass) firstOf(thing *phrase.Phrase) (source.Span, bool) {
-	return p.firstIn(p.passages(), thing)
+	return p.firstBut(thing, func(source.Span, string) bool { return false })
 }
 
-func (p *Pass) firstIn(passages []source.Span, thing *phrase.Phrase) (source.Span, bool) {
-	return p.firstBut(passages, thing, func(string) bool { return false })
-}
-
-// firstBut is the first such place in which the words, in lower case, are none to pass over.
-func (p *Pass) firstBut(passages []source.Span, thing *phrase.Phrase, passed func(words string) bool) (source.Span, bool) {
+// firstBut is the first such place that is none to pass over by the passage that it stands
+// in and its own words, in lower case.
+func (p *Pass) firstBut(thing *phrase.Phrase, passed func(passage source.Span, words string) bool) (source.Span, bool) {
 	if !p.tells(thing) {
 		return source.Span{}, false
 	}
-	for _, span := range passages {
+	for _, span := range p.passages() {
 		at := span.Start
 		for sentence := range strings.SplitAfterSeq(p.File.Text.Slice(span), ".") {
 			lower := strings.ToLower(sentence)
 			if len(lower) == len(sentence) && thing.MatchString(lower) && !leftOut.MatchString(lower) {
 				for _, m := range thing.FindAllStringIndex(lower, -1) {
-					if !passed(lower[m[0]:m[1]]) {
+					if !passed(span, lower[m[0]:m[1]]) {
 						return source.Span{Start: at + m[0], End: at + m[1]}, true
 					}
 				}

@@ -6,6 +6,7 @@ import (
 	"stitchproof/lang/materials"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 var smallParts = &Rule{
@@ -54,12 +55,10 @@ Fasten off.
 var hardParts = phrase.MustCompile(`\b(?:safety eyes?|plastic eyes?|toy eyes?|glass eyes?|goo?gl[ey]+ eyes?|safety noses?|plastic noses?|beads?|buttons?|sequins?|bells?|wires?|pipe cleaners?|rattle inserts?)\b`)
 
 func checkSmallParts(p *Pass) {
-	headings := map[source.Span]bool{} // buttons that are a piece are crocheted
-	for _, piece := range p.File.Pieces {
-		headings[piece.Span] = true
+	heading := func(passage source.Span) bool { // buttons that are a piece are crocheted
+		return slices.ContainsFunc(p.File.Pieces, func(piece *syntax.Piece) bool { return piece.Span == passage })
 	}
-	passages := slices.DeleteFunc(p.passages(), func(s source.Span) bool { return headings[s] })
-	at, found := p.firstBut(passages, hardParts, p.advisesOnPart)
+	at, found := p.firstBut(hardParts, func(passage source.Span, words string) bool { return heading(passage) || p.advisesOnPart(words) })
 	if !found {
 		return
 	}

@@ -50,7 +50,7 @@ func checkYarnUnused(p *Pass) {
 	if len(used) == 0 {
 		return // the rows leave it to the maker which yarn is where
 	}
-	if p.saysOfYarns(anyYarn, anyYarn.MatchString) {
+	if p.saysOfYarns(anyYarn, func(text string) bool { return anyYarn.MatchString(strings.ToLower(text)) }) {
 		return // it names some, and means the others as well
 	}
 	first := true // a piece may begin in its first yarn without a word
@@ -66,7 +66,7 @@ func checkYarnUnused(p *Pass) {
 }
 
 // anyYarn speaks of yarns without a name: `three rows of each color in turn`.
-var anyYarn = phrase.MustCompile(`(?i)\b(?:each|every|all|any|both|next|new|other|remaining) (?:of the )?(?:colou?rs?|yarns?)\b|\b(?:colou?rs?|yarns?) (?:in turn|in order|in sequence|of your choice|as (?:desired|you like|wished))\b|\balternat(?:e|es|ing) (?:the )?(?:colou?rs|yarns)\b|\bchang(?:e|ing) colou?rs? (?:every|each|at|after|in|as)\b|\bcolou?r (?:sequence|order)\b`)
+var anyYarn = phrase.MustCompile(`\b(?:each|every|all|any|both|next|new|other|remaining) (?:of the )?(?:colou?rs?|yarns?)\b|\b(?:colou?rs?|yarns?) (?:in turn|in order|in sequence|of your choice|as (?:desired|you like|wished))\b|\balternat(?:e|es|ing) (?:the )?(?:colou?rs|yarns)\b|\bchang(?:e|ing) colou?rs? (?:every|each|at|after|in|as)\b|\bcolou?r (?:sequence|order)\b`)
 
 // ofBranch are letters that name a branch and no yarn.
 var ofBranch = phrase.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
@@ -101,6 +101,9 @@ func saidOfYarns(p *Pass, s section) string {
 		if s.piece != nil || !slices.Contains(p.Materials.Lines, span) {
 			add(span)
 		}
+	}
+	if !says(s.told, "branch ", "return to ", " ch of ", "\nch of ", "(ch of ", "chain of ") {
+		return b.String()
 	}
 	return ofBranch.ReplaceAllString(b.String(), "")
 }

@@ -53,16 +53,7 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 			w.define(d)
 		}
 	}
-	eachRow(f, func(r *syntax.Row) {
-		for _, c := range r.Clauses {
-			if _, ok := c.Node.(*syntax.Marker); ok {
-				w.marks = true
-			}
-		}
-		for i := 1; i < len(r.Tokens); i++ {
-			w.tops = w.tops || r.Tokens[i].Canon == "loop" && r.Tokens[i-1].Canon == "successive"
-		}
-	})
+	w.marks, w.tops = f.Traits&syntax.SetsMarkers != 0, f.Traits&syntax.SuccessiveTops != 0
 	for _, span := range f.Prose {
 		w.marks = w.marks || slices.ContainsFunc(syntax.Lex(f.Text.Slice(span), syntax.Standard()), func(t syntax.Token) bool { return t.Canon == "marker" })
 	}
@@ -113,7 +104,16 @@ func (w *words) defineInPassing(f *syntax.File) {
 		}
 		w.own[ref.Word] = &ownStitch{name: ref.Word, kind: k, body: body, spans: spanned(body), spread: spread(body)}
 	}
-	eachRow(f, func(r *syntax.Row) { eachMade(r, define) })
+	if f.Traits&syntax.NamesStitches == 0 {
+		return
+	}
+	for _, p := range f.Pieces {
+		for _, r := range p.Rows {
+			if r.Traits&syntax.NamesStitches != 0 {
+				eachMade(r, define)
+			}
+		}
+	}
 }
 
 // eachMade visits what a row says that its stitches are made of.
@@ -221,14 +221,6 @@ func workable(list []syntax.Clause) bool {
 		}
 	}
 	return made
-}
-
-func eachRow(f *syntax.File, do func(*syntax.Row)) {
-	for _, p := range f.Pieces {
-		for _, r := range p.Rows {
-			do(r)
-		}
-	}
 }
 
 // readMultiple reads `6 + 2`. A multiple of stitches, to which chains are

@@ -384,6 +384,11 @@ func (d *document) readAll() {
 	d.dropEmptyPieces()
 	d.itemNumbers()
 	d.multipleSaid()
+	for _, p := range d.file.Pieces {
+		for _, r := range p.Rows {
+			d.file.Traits |= r.Traits
+		}
+	}
 	for _, f := range d.file.Header {
 		if f.Key != "turning chains" {
 			for _, s := range turningIn(d.text(f.ValueSpan)) {
@@ -425,6 +430,7 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 	r.Tokens = settled(tokens, at)
 	clauses, problems := build(r.Tokens[at:])
 	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
+	r.Traits = traitsOf(r)
 	return r
 }
 

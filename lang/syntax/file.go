@@ -31,6 +31,8 @@ type File struct {
 	// Sizes are the names of the sizes, empty for a pattern of one size.
 	Sizes []string
 	Vocab *Vocabulary
+	// Traits are those of all its rows.
+	Traits Traits
 
 	lines *outline // how the lines were sorted, for a reading of the text after an edit
 }
@@ -102,6 +104,8 @@ type Instruction struct {
 	Problems []Problem
 	// Only are the sizes, by index, that have the instruction; nil for all.
 	Only []int
+	// Traits are what it says that matters to the whole pattern.
+	Traits Traits
 }
 
 // Span is the place of the whole instruction in the file.

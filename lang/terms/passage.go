@@ -66,13 +66,14 @@ var names = map[string]bool{
 	"yarn": true, "hook": true, "designer": true, "version": true, "sizes": true, "skill level": true, "materials": true,
 }
 
-// passages cuts a file into its passages.
-func passages(f *syntax.File) []passage {
-	n := 2*len(f.Header) + 2*len(f.Definitions) + len(f.Comments) + len(f.Prose) + len(f.Pieces)
-	for _, p := range f.Pieces {
-		n += len(p.Rows)
-	}
-	out := make([]passage, 0, n)
+// ofRow is the passage that a row is.
+func ofRow(r *syntax.Row) passage {
+	return passage{text: r.Text, at: r.At, sort: instruction, row: r}
+}
+
+// passagesBeside cuts what a file says beside its rows into passages.
+func passagesBeside(f *syntax.File) []passage {
+	out := make([]passage, 0, 2*len(f.Header)+2*len(f.Definitions)+len(f.Comments)+len(f.Prose)+len(f.Pieces))
 	entries := slices.DeleteFunc(slices.Clone(f.Definitions), func(d *syntax.Definition) bool { return !d.Listed })
 	add := func(s source.Span, as sort) {
 		if s.Len() > 0 {
@@ -110,16 +111,18 @@ func passages(f *syntax.File) []passage {
 	}
 	for _, p := range f.Pieces {
 		add(p.NameSpan, prose)
-		for _, r := range p.Rows {
-			out = append(out, passage{text: r.Text, at: r.At, sort: instruction, row: r})
-		}
 	}
 	return out
 }
 
 // inOrder are the passages of a file as they stand in it, with their asides.
 func inOrder(f *syntax.File) []passage {
-	out := passages(f)
+	out := passagesBeside(f)
+	for _, p := range f.Pieces {
+		for _, r := range p.Rows {
+			out = append(out, ofRow(r))
+		}
+	}
 	for i := range out {
 		out[i] = out[i].withAsides()
 	}

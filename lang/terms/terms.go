@@ -113,18 +113,24 @@ func Find(f *syntax.File) Terms { return FindAfter(Terms{}, f) }
 // FindAfter does what Find does, in less time where the terms of an earlier text of
 // the pattern are known.
 func FindAfter(before Terms, f *syntax.File) Terms {
-	c := collector{file: f, seen: map[seenKey]int{}, shown: shownIn{rows: map[*syntax.Instruction]*shown{}, texts: map[words]*shown{}, vocab: f.Vocab}}
+	c := collector{file: f, seen: map[seenKey]int{}, shown: shownIn{texts: map[words]*shown{}, vocab: f.Vocab}}
 	if before.shown.vocab == f.Vocab {
 		c.before = before.shown
 	}
-	all := passages(f)
+	beside := passagesBeside(f)
 	if !c.header() {
-		c.statements(all)
+		c.statements(beside)
 	}
-	for _, p := range all {
-		shown := c.of(p)
-		for _, e := range shown.evidence {
+	for _, p := range beside {
+		for _, e := range c.of(p).evidence {
 			c.add(e, p.at)
+		}
+	}
+	for i, piece := range f.Pieces {
+		shown := c.ofRows(i, piece)
+		c.shown.pieces = append(c.shown.pieces, shown)
+		for _, e := range shown.evidence {
+			c.add(e, piece.Rows[0].At)
 		}
 	}
 	slices.SortStableFunc(c.found, func(a, b Evidence) int {
@@ -133,11 +139,47 @@ func FindAfter(before Terms, f *syntax.File) Terms {
 	return Terms{settle(c.found), c.found, c.shown}
 }
 
-// shownIn is what each passage of a file shows by itself.
+// shownIn is what the passages of a file show by themselves: those beside its rows each,
+// and the rows of each piece.
 type shownIn struct {
-	rows  map[*syntax.Instruction]*shown
-	texts map[words]*shown
-	vocab *syntax.Vocabulary
+	texts  map[words]*shown
+	pieces []*shownInRows
+	vocab  *syntax.Vocabulary
+}
+
+// shownInRows is what the rows of a piece show, with places counted from the first of them.
+type shownInRows struct {
+	rows     []shownInRow
+	evidence []Evidence
+}
+
+type shownInRow struct {
+	row *syntax.Instruction
+	at  int // from the first row of the piece
+	*shown
+}
+
+// of tells whether these are the rows of a piece, as they stand in it.
+func (s *shownInRows) of(p *syntax.Piece) bool {
+	return slices.EqualFunc(s.rows, p.Rows, func(known shownInRow, r *syntax.Row) bool {
+		return known.row == r.Instruction && known.at == r.At-p.Rows[0].At
+	})
+}
+
+// like is what is known of the rows of a piece, the ith of n, or of the one that was there
+// before it: an edit changes one of them, and what stands before and after it is counted
+// from the file's beginning and from its end. It is nil where there was none.
+func (s shownIn) like(p *syntax.Piece, i, n int) *shownInRows {
+	var was *shownInRows
+	for _, at := range [...]int{i, len(s.pieces) - n + i} {
+		if at < 0 || at >= len(s.pieces) {
+			continue
+		}
+		if was = s.pieces[at]; was.of(p) {
+			break
+		}
+	}
+	return was
 }
 
 // words are those of a passage that is no row.
@@ -153,33 +195,51 @@ type shown struct {
 	statement []Evidence
 }
 
-// by is what a passage shows, nil where that is not known.
-func (s shownIn) by(p passage) *shown {
-	if p.row != nil {
-		return s.rows[p.row.Instruction]
-	}
-	return s.texts[words{p.text, p.sort}]
-}
-
-func (s shownIn) keep(p passage, what *shown) {
-	if p.row != nil {
-		s.rows[p.row.Instruction] = what
-		return
-	}
-	s.texts[words{p.text, p.sort}] = what
-}
-
-// of finds what a passage shows.
+// of finds what a passage beside the rows shows.
 func (c *collector) of(p passage) *shown {
-	if known := c.shown.by(p); known != nil {
+	if p.row != nil {
+		return c.look(p.withAsides()) // of a definition, which few patterns have
+	}
+	key := words{p.text, p.sort}
+	if known := c.shown.texts[key]; known != nil {
 		return known
 	}
-	known := c.before.by(p)
+	known := c.before.texts[key]
 	if known == nil {
 		known = c.look(p.withAsides())
 	}
-	c.shown.keep(p, known)
+	key.text = strings.Clone(key.text) // it outlives the text of the file
+	c.shown.texts[key] = known
 	return known
+}
+
+// ofRows finds what the rows of the ith piece show.
+func (c *collector) ofRows(i int, p *syntax.Piece) *shownInRows {
+	was := c.before.like(p, i, len(c.file.Pieces))
+	if was != nil && was.of(p) {
+		return was
+	}
+	known := map[*syntax.Instruction]*shown{}
+	if was != nil {
+		for _, r := range was.rows {
+			known[r.row] = r.shown
+		}
+	}
+	now := &shownInRows{}
+	sum := collector{seen: map[seenKey]int{}}
+	for _, r := range p.Rows {
+		what := known[r.Instruction]
+		if what == nil {
+			what = c.look(ofRow(r).withAsides())
+		}
+		at := r.At - p.Rows[0].At
+		now.rows = append(now.rows, shownInRow{r.Instruction, at, what})
+		for _, e := range what.evidence {
+			sum.add(e, at)
+		}
+	}
+	now.evidence = sum.found
+	return now
 }
 
 // look gathers the evidence in a passage.
