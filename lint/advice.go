@@ -25,14 +25,14 @@ const asleep = `(?:cots?|cribs?|cradles?|prams?|bassinets?|moses baskets?|sleeps
 
 // advisesOnSleep tells whether the pattern itself says that the piece has no place where a
 // baby sleeps.
-func (p *Pass) advisesOnSleep() bool { return keptFromSleep.MatchString(p.notes()) }
+func (p *Pass) advisesOnSleep() bool { return keptFromSleep.MatchString(p.around.notes) }
 
 // advisesOnPart tells whether the pattern itself says that such a part, or parts of no
 // kind in particular, can be swallowed, by whom, and what to do.
 func (p *Pass) advisesOnPart(part string) bool {
 	words := strings.Fields(part)
 	kind := strings.TrimSuffix(words[len(words)-1], "s")
-	sentences := strings.Split(p.notes(), ". ")
+	sentences := strings.Split(p.around.notes, ". ")
 	for i := range sentences {
 		said := strings.Join(sentences[i:min(i+2, len(sentences))], ". ")
 		if swallowed.MatchString(said) && ofTheYoung.MatchString(said) && withoutThem.MatchString(said) &&

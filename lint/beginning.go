@@ -162,11 +162,11 @@ func (p *Pass) plain(ref syntax.StitchRef) *stitch.Stitch {
 
 // turningSaid tells whether the pattern says anywhere whether its turning
 // chains count.
-func turningSaid(f *fabric.Fabric, notes string) bool {
-	for _, field := range f.File.Header {
+func turningSaid(f *syntax.File, notes string) bool {
+	for _, field := range f.Header {
 		if field.Key == "turning chains" {
 			return true
 		}
 	}
-	return len(f.File.Turning) > 0 || f.File.Traits&syntax.CountsChains != 0 || says(notes, "count as", "counts as", "not count", "n't count", "not a st", "n't a st")
+	return len(f.Turning) > 0 || f.Traits&syntax.CountsChains != 0 || says(notes, "count as", "counts as", "not count", "n't count", "not a st", "n't a st")
 }

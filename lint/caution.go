@@ -8,6 +8,7 @@ import (
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stock"
+	"stitchproof/lang/syntax"
 )
 
 // notice ends every caution. Nothing in one may be read as leave to do without
@@ -35,6 +36,10 @@ var howHad = strings.NewReplacer(" (read)", "", "(memory)", "(from memory)")
 // wearer is for whom the pattern is: as the header says, else the names of its
 // pieces, else its first line, else the ages that it is made for.
 func (p *Pass) wearer() materials.Wearer {
+	return remembered(p.sections[0].memory, "who wears it", p.findWearer)
+}
+
+func (p *Pass) findWearer() materials.Wearer {
 	if p.Materials.For != materials.Nobody {
 		return p.Materials.For
 	}
@@ -45,7 +50,7 @@ func (p *Pass) wearer() materials.Wearer {
 	if who := materials.WearerIn(strings.Join(names, " ")); who != materials.Nobody {
 		return who
 	}
-	if who := materials.WearerIn(p.opening()); who != materials.Nobody {
+	if who := materials.WearerIn(p.around.opening); who != materials.Nobody {
 		return who
 	}
 	return p.aged()
@@ -65,14 +70,13 @@ func (p *Pass) aged() materials.Wearer {
 			return who
 		}
 	}
-	return materials.AgedIn(p.opening())
+	return materials.AgedIn(p.around.opening)
 }
 
-// opening is the first line of the pattern, which stands for a title where the
-// header has none.
-func (p *Pass) opening() string {
-	for i := range p.File.Text.Lines() {
-		line := strings.TrimSpace(p.File.Text.Slice(p.File.Text.Line(i)))
+// opening is the first line of a pattern.
+func opening(f *syntax.File) string {
+	for i := range f.Text.Lines() {
+		line := strings.TrimSpace(f.Text.Slice(f.Text.Line(i)))
 		if line != "" && !strings.HasPrefix(line, "//") {
 			return line
 		}

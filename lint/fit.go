@@ -73,7 +73,7 @@ func saidOf(text string, at source.Span) string {
 
 // title is the pattern's name with those of its pieces.
 func (p *Pass) title() string {
-	words := []string{p.opening()}
+	words := []string{p.around.opening}
 	for _, f := range p.File.Header {
 		if f.Key == "pattern" {
 			words = append(words, f.Value)

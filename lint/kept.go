@@ -94,33 +94,65 @@ const foundInSection = "what rules find that look at each piece by itself"
 // keptFor is what holds for a later text: nothing where that says something else outside
 // of its rows, or is looked at otherwise.
 func (a *Analysis) keptFor(b *Analysis) memories {
-	if a.Fabric == nil || a.Fabric.Dialect != b.Fabric.Dialect || a.turningSaid != b.turningSaid || !a.Settings.sameAs(b.Settings) || !slices.Equal(a.File.Sizes, b.File.Sizes) ||
-		!slices.Equal(sayings(a.File), sayings(b.File)) {
+	if a.Fabric == nil || a.Fabric.Dialect != b.Fabric.Dialect || !a.Settings.sameAs(b.Settings) || !slices.Equal(a.File.Sizes, b.File.Sizes) ||
+		!a.around.says(b.around) {
 		return nil
 	}
 	return a.known
 }
 
-// sayings are what a pattern says outside of its rows.
-func sayings(f *syntax.File) []string {
-	var out []string
+// around is what a pattern says outside of its rows. Rules look at a piece by itself and at
+// this.
+type around struct {
+	words []string
+	// above are the places where it may say what is needed.
+	above []source.Span
+	// notes are its prose and the notes of its header, as plain text.
+	notes string
+	// turningSaid is set where it is said anywhere whether a turning chain counts.
+	turningSaid bool
+	// opening is the first line of the pattern, which stands for a title where the header
+	// has none.
+	opening string
+}
+
+func aroundOf(f *syntax.File) *around {
+	b := &around{notes: notesOf(f), opening: opening(f)}
+	b.turningSaid = turningSaid(f, b.notes)
+	begin := f.Text.Len()
+	for _, piece := range f.Pieces {
+		if len(piece.Rows) > 0 {
+			begin = min(begin, piece.Rows[0].At)
+		}
+	}
 	for _, h := range f.Header {
-		out = append(out, h.Key, h.Value)
+		b.words, b.above = append(b.words, h.Key, h.Value), append(b.above, h.Span)
 	}
 	for _, piece := range f.Pieces {
-		out = append(out, piece.Name)
+		b.words = append(b.words, piece.Name)
 	}
 	for _, d := range f.Definitions {
-		out = append(out, d.Names[0], d.Text)
+		b.words = append(b.words, d.Names[0], d.Text)
 	}
 	for _, s := range f.Prose {
-		out = append(out, f.Text.Slice(s))
+		if b.words = append(b.words, f.Text.Slice(s)); s.Start < begin {
+			b.above = append(b.above, s)
+		}
 	}
+	b.above = append(b.above, f.Supplies...)
 	if f.Multiple != nil {
-		out = append(out, fmt.Sprint(*f.Multiple))
+		b.words = append(b.words, fmt.Sprint(*f.Multiple))
 	}
-	return out
+	return b
 }
+
+// says tells whether another text says the same outside of its rows, and needs whether it
+// says in the same places what is needed.
+func (b *around) says(other *around) bool {
+	return b.turningSaid == other.turningSaid && b.opening == other.opening && slices.Equal(b.words, other.words)
+}
+
+func (b *around) needs(other *around) bool { return slices.Equal(b.above, other.above) }
 
 // rows gives every instruction of the pieces looked at, in order.
 func (p *Pass) rows() iter.Seq[*fabric.Row] {

@@ -10,7 +10,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"sync"
 	"time"
 
 	"stitchproof/lang/fabric"
@@ -124,10 +123,8 @@ type Pass struct {
 	// Definitions are those that are looked at: with a piece alone none.
 	Definitions []*syntax.Definition
 
-	sections []section     // all of the file, in their order
-	notes    func() string // see notesOf
-	// turningSaid is set where it is said anywhere whether a turning chain counts.
-	turningSaid bool
+	sections []section // all of the file, in their order
+	around   *around
 
 	rule       *Rule
 	severity   Severity // of what it finds
@@ -167,8 +164,8 @@ type Analysis struct {
 	Materials *materials.List
 	Findings  []Finding // by place, then by rule
 
-	known       memories
-	turningSaid bool
+	around *around
+	known  memories
 }
 
 // Analyze checks a pattern where nobody has chosen any settings.
@@ -187,22 +184,27 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 		}
 		begun := time.Now()
 		file := syntax.ReadAfter(before.File, text)
-		look := lookAt(file, fabric.WorkAfter(before.Fabric, file, s.Dialect), s.Style)
+		worked := fabric.WorkAfter(before.Fabric, file, s.Dialect)
 		s.took(Counting, begun)
-		a := &Analysis{Settings: s, Text: text, File: file, Fabric: look.Fabric, Materials: look.Materials}
-		a.turningSaid = look.turningSaid
-		look.sections, a.known = sectionsOf(&look, before.keptFor(a))
+		a := &Analysis{Settings: s, Text: text, File: file, Fabric: worked, around: aroundOf(file)}
+		kept := before.keptFor(a)
+		if kept != nil && before.around.needs(a.around) {
+			a.Materials = before.Materials
+		} else {
+			a.Materials = materials.Read(file)
+		}
+		look := a.look()
+		look.sections, a.known = sectionsOf(&look, kept)
 		a.Findings = s.run(rules, look)
 		return a
 	})
 }
 
-// lookAt is what every rule sees of a file.
-func lookAt(file *syntax.File, worked *fabric.Fabric, style house.Style) Pass {
-	notes := sync.OnceValue(func() string { return notesOf(file) })
+// look is what every rule sees of the file.
+func (a *Analysis) look() Pass {
 	return Pass{
-		File: file, Fabric: worked, Pieces: worked.Pieces, Definitions: file.Definitions, Materials: materials.Read(file), House: style, allowances: allowancesOf(file, Names()),
-		notes: notes, turningSaid: turningSaid(worked, notes()),
+		File: a.File, Fabric: a.Fabric, Pieces: a.Fabric.Pieces, Definitions: a.File.Definitions, Materials: a.Materials, House: a.Settings.Style,
+		around: a.around, allowances: allowancesOf(a.File, Names()),
 	}
 }
 

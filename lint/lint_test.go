@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"stitchproof/lang/fabric"
-	"stitchproof/lang/house"
+	"stitchproof/lang/materials"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -44,7 +44,7 @@ func TestPanickingRuleCostsOnlyItself(t *testing.T) {
 	text := source.New(countMismatch.Bad)
 	file := syntax.Read(text)
 	broken := &Rule{Name: "broken", Check: func(*Pass) { panic("dropped a stitch") }}
-	look := lookAt(file, fabric.Work(file), house.Style{})
+	look := (&Analysis{File: file, Fabric: fabric.Work(file), Materials: materials.Read(file), around: aroundOf(file)}).look()
 	look.sections, _ = sectionsOf(&look, nil)
 	found := Settings{}.run([]*Rule{broken, countMismatch}, look)
 	require.Len(t, found, 2)

@@ -40,7 +40,7 @@ Fasten off.
 
 func checkAbbreviationsMissing(p *Pass) {
 	l := listOf(p.File)
-	if len(l.entries) > 0 || len(p.File.Pieces) == 0 || says(p.notes(), "abbreviations") {
+	if len(l.entries) > 0 || len(p.File.Pieces) == 0 || says(p.around.notes, "abbreviations") {
 		return // they are explained, or said to be elsewhere
 	}
 	used := slices.DeleteFunc(p.abbreviationsUsed(), func(a abbreviated) bool { return l.explains(bareWords(a.short)) })

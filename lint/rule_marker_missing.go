@@ -38,7 +38,7 @@ Fasten off.
 const fewRounds = 2
 
 func checkMarkerMissing(p *Pass) {
-	if says(p.notes(), "mark", "join") {
+	if says(p.around.notes, "mark", "join") {
 		return // said once for all
 	}
 	for _, piece := range p.Pieces {

@@ -176,7 +176,7 @@ func (p *Pass) rightHeight(row *fabric.Row, b beginning, usage habits) (want int
 	if usual := usage.others(b); !b.post && usual != n && usual == b.first.Turning && (n < usual || n > max(usual, b.high) && (b.only || stray(row, n-usual))) {
 		return usual, fmt.Sprintf(", and the other rows that begin with %s have ch %d", tall, usual)
 	}
-	if n < b.low-slack && !p.turningSaid || n > b.high+slack && b.only {
+	if n < b.low-slack && !p.around.turningSaid || n > b.high+slack && b.only {
 		return b.first.Turning, fmt.Sprintf(" before %s, which stands %d ch high", tall, b.first.Turning)
 	}
 	return 0, ""

@@ -44,7 +44,7 @@ Fasten off.
 }
 
 func checkTurningChainUnstated(p *Pass) {
-	if p.turningSaid {
+	if p.around.turningSaid {
 		return
 	}
 	for _, piece := range p.Pieces {
