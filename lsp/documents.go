@@ -232,6 +232,7 @@ func (s *server) didOpen(_ context.Context, params *protocol.DidOpenTextDocument
 	// them must not keep the rest.
 	file := uri.URI(strings.Clone(string(item.URI)))
 	s.keep(key, s.newDocument(file, item.Version, source.New(item.Text), &memory{}))
+	lint.ForServer()
 	s.publisher.reset(key, file)
 	return nil
 }
@@ -295,6 +296,7 @@ func (s *server) didClose(_ context.Context, params *protocol.DidCloseTextDocume
 		return fmt.Errorf("%s is not open", key)
 	}
 	s.keep(key, nil)
+	lint.ForServer()
 	s.publisher.reset(key, old.uri)
 	return nil
 }
