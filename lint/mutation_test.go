@@ -299,9 +299,14 @@ func sameFabric(a, b *fabric.Fabric) bool {
 }
 
 // worked is what a maker sees of a stitch: not which words it was made by.
-func worked(s fabric.Stitch) fabric.Stitch {
-	s.Row, s.Clause, s.Object, s.Turning, s.Yarn = min(s.Row, 0), 0, 0, false, ""
-	return s
+func worked(s fabric.Stitch) (seen struct {
+	fabric.Stitch
+	how fabric.Manner
+}) {
+	seen.Stitch, seen.how = s, *s.Manner
+	seen.Row, seen.Clause, seen.Object, seen.Manner = min(s.Row, 0), 0, 0, nil
+	seen.how.Turning, seen.how.Yarn = false, ""
+	return seen
 }
 
 // canKnow are the places where a change of a row can show at the earliest: the
