@@ -130,8 +130,11 @@ func chainsIn(value string, said map[int]bool) {
 // the whole pattern, "" where it is.
 func (p *Pass) saidOtherwise(row *fabric.Row, b beginning, said map[int]bool) string {
 	counts, ok := said[b.length]
+	if !ok || b.chain.Counts.Said {
+		return ""
+	}
 	shown := p.countsShow(row, b)
-	if !ok || b.chain.Counts.Said || shown == "" || counts == (shown != countsNot) {
+	if shown == "" || counts == (shown != countsNot) {
 		return ""
 	}
 	if counts {
@@ -205,11 +208,12 @@ func stray(row *fabric.Row, chains int) bool {
 			return false
 		}
 	}
-	stitches := row.Piece.Stitches[0]
-	space := slices.IndexFunc(stitches, func(s fabric.Stitch) bool {
-		return s.Row == row.Index && s.IsSpace() && s.Chains == chains
-	})
-	return space >= 0 && !slices.ContainsFunc(stitches, func(s fabric.Stitch) bool { return s.Into == space })
+	for space, s := range row.Made(0) {
+		if s.IsSpace() && s.Chains == chains {
+			return !slices.ContainsFunc(row.Piece.Stitches[0], func(s fabric.Stitch) bool { return s.Into == space })
+		}
+	}
+	return false
 }
 
 // habits counts, for each stitch that rows of a piece begin with, how many

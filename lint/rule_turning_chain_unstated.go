@@ -87,8 +87,8 @@ func (p *Pass) countsShow(row *fabric.Row, b beginning) string {
 			return ""
 		}
 	}
-	for _, s := range row.Piece.Stitches[0] {
-		if s.Row == row.Index && s.Turning {
+	for _, s := range row.Made(0) {
+		if s.Turning {
 			return "counts as " + b.first.Abbreviation(p.Fabric.Dialect)
 		}
 	}

@@ -161,7 +161,24 @@ type Row struct {
 	// those of repeats as often as they were tried.
 	Spent int
 
-	stage stage // the work before it, kept of few rows: see Swatch
+	laid  []stretch // where in the piece's stitches are those that it made, by size
+	stage stage     // the work before it, kept of few rows: see Swatch
+}
+
+// stretch is a run of a piece's stitches.
+type stretch struct{ from, to int }
+
+// Made gives the stitches and spaces that the row made in a size, in their order, with
+// their index in Piece.Stitches.
+func (r *Row) Made(size int) iter.Seq2[int, *Stitch] {
+	return func(yield func(int, *Stitch) bool) {
+		all := r.Piece.Stitches[size]
+		for i := r.laid[size].from; i < min(r.laid[size].to, len(all)); i++ {
+			if s := &all[i]; s.Row == r.Index && !yield(i, s) {
+				return
+			}
+		}
+	}
 }
 
 // Rows gives every instruction of every piece, in order.

@@ -151,7 +151,7 @@ func leftFor(p syntax.Place) func(*hand) bool {
 
 // newRow is a row before it is worked.
 func newRow(p *Piece, index int, tree *syntax.Row, sizes int) *Row {
-	row := &Row{Tree: tree, Piece: p, Index: index, Tallies: make([]Tally, sizes), Repeats: make([]int, sizes)}
+	row := &Row{Tree: tree, Piece: p, Index: index, Tallies: make([]Tally, sizes), Repeats: make([]int, sizes), laid: make([]stretch, sizes)}
 	row.Stated, row.StatedAt = statedIn(tree.Clauses)
 	row.Steps = make([]Step, len(tree.Clauses))
 	for k, c := range tree.Clauses {
@@ -283,6 +283,7 @@ type job struct {
 func (c crew) instruction(row *Row) {
 	var jobs []*job
 	for _, k := range c {
+		row.laid[k.size].from = k.h.made()
 		if j := k.begin(row); j != nil {
 			jobs = append(jobs, j)
 		}
@@ -292,6 +293,9 @@ func (c crew) instruction(row *Row) {
 	}
 	for _, j := range jobs {
 		j.finish(row)
+	}
+	for _, k := range c {
+		row.laid[k.size].to = k.h.made()
 	}
 }
 

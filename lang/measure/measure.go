@@ -106,9 +106,8 @@ func (r *reckoner) highest(row *fabric.Row) float64 {
 		counted = of.HeightInSC
 	}
 	high := 0.0
-	for i := range row.Piece.Stitches[r.size] {
-		s := &row.Piece.Stitches[r.size][i]
-		if s.Row == row.Index && s.Kind != nil {
+	for _, s := range row.Made(r.size) {
+		if s.Kind != nil {
 			high = max(high, s.Kind.Plain().HeightInSC)
 		}
 	}
@@ -284,8 +283,8 @@ func gaugedStitch(g materials.Gauge, d stitch.Dialect) *stitch.Stitch {
 // of the rows that it stands for.
 func groups(row *fabric.Row, size int, name string) int {
 	seen := map[int]bool{}
-	for i := range row.Piece.Stitches[size] {
-		if s := &row.Piece.Stitches[size][i]; s.Row == row.Index && s.Object > 0 && strings.EqualFold(s.Own, name) {
+	for _, s := range row.Made(size) {
+		if s.Object > 0 && strings.EqualFold(s.Own, name) {
 			seen[s.Object] = true
 		}
 	}
@@ -297,9 +296,8 @@ func groups(row *fabric.Row, size int, name string) int {
 func MainStitch(row *fabric.Row, size int) *stitch.Stitch {
 	counts := map[*stitch.Stitch]int{}
 	var main *stitch.Stitch
-	for i := range row.Piece.Stitches[size] {
-		s := &row.Piece.Stitches[size][i]
-		if s.Row != row.Index || s.IsSpace() || s.Apart {
+	for _, s := range row.Made(size) {
+		if s.IsSpace() || s.Apart {
 			continue
 		}
 		k := s.Kind.Plain()
