@@ -52,11 +52,11 @@ func (l *scanner) loopAndStitch(a, b string) bool {
 }
 
 func (l *scanner) namesStitch(word string) bool {
-	node := l.vocab.trade.next[word]
+	node := l.vocab.trade.after(word)
 	return node != nil && node.entry != nil && node.entry.kind == Stitch && !node.entry.counted
 }
 
 func (l *scanner) namesLoop(word string) bool {
-	node := l.vocab.trade.next[word]
+	node := l.vocab.trade.after(word)
 	return node != nil && node.entry != nil && node.entry.kind == Word && (node.entry.canon == "blo" || node.entry.canon == "flo")
 }

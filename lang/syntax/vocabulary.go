@@ -38,6 +38,9 @@ type Vocabulary struct {
 type wordNode struct {
 	next  map[string]*wordNode
 	entry *wordEntry // nil where no phrase ends
+	// grow adds the phrases that go on from here, at the first look; nil where all are
+	// there. Most words of the trade are in no one pattern.
+	grow func()
 }
 
 type wordEntry struct {
@@ -60,9 +63,9 @@ type wordEntry struct {
 
 // Standard is the vocabulary of a pattern that defines nothing of its own.
 var Standard = sync.OnceValue(func() *Vocabulary {
-	root := &wordNode{}
+	all := phrases{}
 	for spelling, meaning := range stitch.Spellings() {
-		root.add(spelling, &wordEntry{kind: Stitch, canon: spelling, stitch: meaning})
+		all.add(spelling, func() *wordEntry { return &wordEntry{kind: Stitch, canon: spelling, stitch: meaning} })
 	}
 	for line := range strings.Lines(wordTable) {
 		line = strings.TrimRight(line, "\r\n")
@@ -72,23 +75,55 @@ var Standard = sync.OnceValue(func() *Vocabulary {
 		column := strings.Split(line, "\t")
 		entry := newWordEntry(column[0], column[1])
 		for spelling := range strings.SplitSeq(column[2], "|") {
-			root.add(spelling, entry)
+			all.add(spelling, func() *wordEntry { return entry })
 		}
 	}
-	root.compounds()
-	return newVocabulary(root, 0)
+	all.compounds()
+	return newVocabulary(all.tree(), 0)
 })
+
+// phrases are those that a tree of words is to hold, by their first word. The table of
+// words wins over the dictionary, so that a crocheter can settle a clash there: it is
+// added later.
+type phrases map[string][]ending
+
+type ending struct {
+	rest  string // behind its first word
+	entry func() *wordEntry
+}
+
+func (p phrases) add(words string, entry func() *wordEntry) {
+	first, rest, _ := strings.Cut(words, " ")
+	p[first] = append(p[first], ending{rest, entry})
+}
+
+// tree is the tree of the phrases, which grows as it is looked into.
+func (p phrases) tree() *wordNode {
+	root := &wordNode{next: make(map[string]*wordNode, len(p))}
+	for first, list := range p {
+		node := &wordNode{}
+		node.grow = sync.OnceFunc(func() {
+			for _, end := range list {
+				node.add(end.rest, end.entry())
+			}
+		})
+		root.next[first] = node
+	}
+	return root
+}
 
 func newVocabulary(trade *wordNode, sizes int) *Vocabulary {
 	return &Vocabulary{trade: trade, Sizes: sizes, cut: memo[[]Token]{most: mostLines}, rows: memo[*Instruction]{most: mostLines}, some: memo[*Vocabulary]{most: mostLines}}
 }
 
 // compounds adds the number words of two parts: thirty-three.
-func (n *wordNode) compounds() {
+func (p phrases) compounds() {
 	for tens := 20; tens < 100; tens += 10 {
 		for unit := 1; unit < 10; unit++ {
 			if t, u := tensWords[tens/10], unitWords[unit]; t != "" {
-				n.add(t+" "+u, &wordEntry{kind: Number, canon: strconv.Itoa(tens + unit), values: One(tens + unit)})
+				p.add(t+" "+u, func() *wordEntry {
+					return &wordEntry{kind: Number, canon: strconv.Itoa(tens + unit), values: One(tens + unit)}
+				})
 			}
 		}
 	}
@@ -120,8 +155,16 @@ func newWordEntry(canon, kind string) *wordEntry {
 	return e
 }
 
-// add registers a phrase. The table of words wins over the dictionary, so
-// that a crocheter can settle a clash there.
+// after is the node that a word leads to, nil for none.
+func (n *wordNode) after(word string) *wordNode {
+	child := n.next[word]
+	if child != nil && child.grow != nil {
+		child.grow()
+	}
+	return child
+}
+
+// add registers a phrase.
 func (n *wordNode) add(phrase string, e *wordEntry) {
 	for word := range strings.FieldsSeq(phrase) {
 		if n.next == nil {
@@ -432,7 +475,7 @@ func (l *scanner) longest(node *wordNode, i int) (entry *wordEntry, length int) 
 		if r.kind != Word && r.kind != Number && r.kind != Ordinal {
 			break
 		}
-		if node = node.next[r.lower]; node != nil && node.entry != nil {
+		if node = node.after(r.lower); node != nil && node.entry != nil {
 			entry, length = node.entry, j-i+1
 		}
 	}
