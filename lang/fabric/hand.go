@@ -33,119 +33,135 @@ type hand struct {
 	habit  *habit              // what is taken of the writer's habits
 	tall   []turningKey        // beginning chains met of which nothing says whether they count
 	shown  map[turningKey]bool // what the joins of rounds show of the chains that begin them
-	said   source.Span         // where a count without brackets is stated
 	budget *int                // clauses that may still be worked for this row
-	over   bool                // a bound was met and said
-	within int                 // own stitches being worked within each other
+	choose Reading             // readings taken against the default
 
-	earlier []Stitch // every stitch and space of the rows that are done
-	fresh   []Stitch // those of the row at work, numbered on from the earlier ones
-	ground           // what lies below the hook
-	footing *footing // the edges that the row stands on, the one at work first
-	fixed   bool     // every stitch goes into held: inside a group
+	// The piece.
+	earlier      []Stitch // every stitch and space of the rows that are done
+	fresh        []Stitch // those of the row at work, numbered on from the earlier ones
+	manner       *Manner  // of the stitch made last
+	yarn         string
+	done         map[int][]int // what each numbered row made
+	rows         int           // rows worked, as far as they are numbered
+	turns        int           // turns made
+	rules        named[turningSaid]
+	grown        named[[]int]    // what each named branch that is done is made of
+	edged        map[edged]int   // the row that each place is edged by
+	left         []leftOut       // places left unworked on purpose, those of the last row first
+	openings     []opening       // runs of skipped stitches with chains over them
+	marks        []int           // stitches that carry a marker
+	lastGroup    []syntax.Clause // what was worked together in one place last
+	corner       []syntax.Clause // what the pattern works at a corner, as far as it is known
+	twigged      bool            // a branch came home, named or not
+	increases    bool            // numbers of stitches may be increases
+	cut          bool            // the yarn was fastened off, and nothing has been worked since
+	multipleSaid bool            // the foundation chain says its own multiple
 
-	manner *Manner // of the stitch made last
+	// What lies below, and how the work goes over it.
+	ground
+	footing  *footing       // the edges that the row stands on, the one at work first
+	outline  []int          // the row below with its branches, where it has any
+	laid     bool           // the ground stands in working order
+	adrift   bool           // what lies below is not known
+	reversed bool           // the base stands reversed against the row that made it
+	joinedAt int            // where in the ground an edging is joined
+	ring     bool           // there is a ring to work into
+	round    bool           // the work goes round
+	spiral   bool           // the round below was said not to be joined
+	unjoined bool           // this one is
+	closer   *stitch.Stitch // the stitch that closed the round into its last space, nil for none
+	closed   *stitch.Stitch // the one that closed the round below so
+	inLast   bool           // a stitch closed the round into its last space, where the hook stands now
 
-	row       []int // what this row has made
-	chains    int   // chains made since the last stitch
-	supposed  int   // those of them that a maker may choose otherwise
-	inner     bool  // those chains were made inside a repeat
-	counts    syntax.Counts
-	begun     bool // a stitch was worked or a beginning chain settled
-	ring      bool // there is a ring to work into
-	tipFull   bool // several stitches at its beginning already turn round its end
-	branches  []branch
-	grown     named[[]int]       // what each named branch that is done is made of
-	home      *past[arrival]     // the branches that came home in the clause at work
-	used      named[source.Span] // branch names in this row, with where they are given
-	leaving   *past[run]         // what branches have made of this row
-	twigged   bool               // a branch came home, named or not
-	increases bool               // numbers of stitches may be increases
-	outline   []int              // the row below with its branches, where it has any
+	// The chains on the hook.
+	chains   int  // chains made since the last stitch
+	supposed int  // those of them that a maker may choose otherwise
+	inner    bool // they were made inside a repeat
+	counts   syntax.Counts
+	tipFull  bool // several stitches at the beginning of a chain already turn round its end
 
-	round      bool           // the work goes round
-	spiral     bool           // the round below was said not to be joined
-	unjoined   bool           // this one is
-	closer     *stitch.Stitch // the stitch that closed the round into its last space, nil for none
-	closed     *stitch.Stitch // the one that closed the round below so
-	inLast     bool           // a stitch closed the round into its last space, where the hook stands now
-	reversed   bool           // the base stands reversed against the row that made it
+	// The instruction, of which a row may have several.
+	rowIndex  int
+	plainLine bool          // it has no label
+	keeps     bool          // it goes on with the row before it
+	goesOn    bool          // the next line, without a label, goes on with this row
+	goesRound bool          // it does so along the other side of the chain
+	referred  bool          // the words at work are another row's, which this one is said to be like
+	stated    *syntax.Total // how many the row says it makes, nil where it does not
+	rowAtWork
+
+	// The clause.
+	clause    int
+	span      source.Span     // for faults
+	after     []syntax.Clause // what the row says after it
+	coming    []syntax.Clause // what follows it, in its repeat too
+	further   []syntax.Place  // where it goes on after its present place
+	main      *stitch.Stitch  // the row's own stitch, for inc and dec
+	apartFrom bool            // a semicolon or a stop parts it from the one before
+	lastWork  bool            // it is the row's last that works
+	inBlocks  bool            // the place is said to be one of a block, of which the row's beginning is one
+	ending    bool            // the ending of a repeat is being worked
+}
+
+// rowAtWork is what every row begins anew.
+type rowAtWork struct {
+	row     []int // what it has made
+	rowMade int   // stitches of it that count
+	steps   []step
+	works   bool
+	begun   bool // a stitch was worked or a beginning chain settled
+	known   bool
+	blame   source.Span
+	faults  []Fault
+	over    bool        // a bound was met and said
+	met     Reading     // readings that had a choice
+	against Reading     // readings taken against the default by habit
+	said    source.Span // where a count without brackets is stated
+
+	joined, turned bool // how it ends
+	turnedFirst    bool // it turns before its first stitch
+	notTurned      bool
+	ended          bool // the yarn is fastened off
+
+	branches []branch
+	home     *past[arrival]     // the branches that came home in the clause at work
+	used     named[source.Span] // branch names, with where they are given
+	leaving  *past[run]         // what branches have made of it
+	branched bool               // a branch left it by its word
+
 	loop       syntax.Loop
-	yarn       string
 	object     int
-	left       []leftOut       // places left unworked on purpose, those of the last row first
-	turns      int             // turns made in this piece
-	skipped    int             // the place skipped last, -1 for none
-	run        []int           // the stitches and spaces skipped since the last stitch
-	passedRun  []int           // the run before that
-	attached   bool            // the row is an edging, joined at a counted stitch
-	joinedAt   int             // where in the ground that is
-	edged      map[edged]int   // the row that each place is edged by
-	openings   []opening       // runs of skipped stitches with chains over them
-	opened     bool            // an opening is being worked around
-	lastGroup  []syntax.Clause // what was worked together in one place last
-	corner     []syntax.Clause // what the pattern works at a corner, as far as it is known
-	leavesLast bool            // a repeat went as far as the last place of its kind, which comes next
-	gapIn      int             // the group whose gaps are worked one after the other, 0 for none
-	gap        int             // where the gap worked into last ended, -1 for none
-	spare      bool            // the row was led to its first place by a slip stitch, and nothing stands there yet
-	marks      []int           // stitches that carry a marker
-	objects    named[int]      // how many of the pattern's own stitches and groups this row made, by name
-	after      []syntax.Clause // what the row says after the clause at work
-	repeated   int             // how often the latest repeat of the row was worked, 0 where its number is not said
-	further    []syntax.Place  // where the clause at work goes on after its present place
-	coming     []syntax.Clause // what follows the clause at work, in its repeat too
-	together   bool            // the next clause is worked already, together with the one before
-	pieces     int             // how many times other pieces were worked into: the round joins them
-	bridge     int             // chains between joined pieces
-	edge       bool            // row ends are, or were, worked into
-	along      bool            // what follows goes along row ends
-	rows       int             // rows worked of the piece, as far as they are numbered
-	nested     bool            // the clause at work stands inside a repeat or a group
+	objects    named[int]       // how many of the pattern's own stitches and groups it made, by name
+	lastStitch syntax.StitchRef // the stitch worked last, by name
+	inSpaces   bool             // a stitch of it stands in a space
+	fixed      bool             // every stitch goes into held: inside a group
+	within     int              // own stitches being worked within each other
+	nested     bool             // the clause at work stands inside a repeat or a group
+	together   bool             // the next clause is worked already, together with the one before
+	closing    bool             // the stitch worked last is closed by the motions that follow
+	spacing    *spacing         // chains made between stitches, nil for none
+	trusting   bool             // how many it makes is taken from what it says
 
-	rowIndex, clause int
-	span             source.Span // of the clause at work, for faults
-	choose           Reading     // readings taken against the default
-	met              Reading     // readings that had a choice
-	against          Reading     // readings taken against the default by habit
-	inSpaces         bool        // a stitch of this row stands in a space
-	known            bool
-	blame            source.Span
-	faults           []Fault
-	rowMade          int            // stitches of this row that count
-	main             *stitch.Stitch // the row's own stitch, for inc and dec
-	works            bool
-	apartFrom        bool // a semicolon or a stop parts the clause at work from the one before
-	referred         bool // the words at work are another row's, which this one is said to be like
-	lastWork         bool // the clause at work is the row's last that works
-	joined, turned   bool // how the row ends
-	turnedFirst      bool // the row turns before its first stitch
-	notTurned        bool
-	spacing          *spacing      // chains made between stitches, nil for none
-	inBlocks         bool          // the place is said to be one of a block, of which the row's beginning is one
-	ending           bool          // the ending of a repeat is being worked
-	stated           *syntax.Total // how many the row says it makes, nil where it does not
-	trusting         bool          // how many the row makes is taken from what it says
-	ended            bool          // the yarn is fastened off
-	cut              bool          // it was, and nothing has been worked since
-	leadSkip         int           // how many places the last repeat passes over first
-	closing          bool          // the stitch worked last is closed by the motions that follow
-	done             map[int][]int // what each numbered row made
-	steps            []step
-	rules            named[turningSaid]
-	lastStitch       syntax.StitchRef // the stitch worked last, by name
-	origin           int              // where the repeat at work began this time
-	multipleSaid     bool             // the foundation chain says its own multiple
-	stemSkipped      int              // foundation chains passed before the first stitch
-	skippedFirst     bool             // they were passed by a word of their own
-	branched         bool             // a branch left the row by its word
-	filling          *Fault           // the row's last repeat to the end, for what it leaves
-	goesOn           bool             // the next line, without a label, goes on with this row
-	goesRound        bool             // it does so along the other side of the chain
-	plainLine        bool             // the instruction has no label
-	keeps            bool             // this line goes on with the row before it
-	adrift           bool             // what lies below is not known
-	laid             bool             // the ground stands in working order
+	skipped      int   // the place skipped last, -1 for none
+	run          []int // the stitches and spaces skipped since the last stitch
+	passedRun    []int // the run before that
+	stemSkipped  int   // foundation chains passed before the first stitch
+	skippedFirst bool  // they were passed by a word of their own
+	gapIn        int   // the group whose gaps are worked one after the other, 0 for none
+	gap          int   // where the gap worked into last ended, -1 for none
+	spare        bool  // it was led to its first place by a slip stitch, and nothing stands there yet
+	opened       bool  // an opening is being worked around
+	attached     bool  // it is an edging, joined at a counted stitch
+	edge         bool  // row ends are, or were, worked into
+	along        bool  // what follows goes along row ends
+	pieces       int   // how many times other pieces were worked into: the round joins them
+	bridge       int   // chains between joined pieces
+
+	repeated   int    // how often the latest repeat was worked, 0 where its number is not said
+	origin     int    // where the repeat at work began this time
+	leadSkip   int    // how many places the last repeat passes over first
+	leavesLast bool   // a repeat went as far as the last place of its kind, which comes next
+	filling    *Fault // the last repeat to the end, for what it leaves
 }
 
 // forked is the hand as one that goes on by itself, beside others that go on from the

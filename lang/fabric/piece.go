@@ -65,7 +65,7 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 	var c crew
 	for size := range f.Sizes() {
 		k := &worker{fabric: f, piece: p, size: size, rows: map[int]unit{}}
-		k.h = hand{words: w, size: size, sizes: f.Sizes(), habit: &of, choose: of.readings, budget: new(maxSteps), ground: ground{held: -1}, known: true, done: map[int][]int{}}
+		k.h = hand{words: w, size: size, sizes: f.Sizes(), habit: &of, choose: of.readings, budget: new(maxSteps), ground: ground{held: -1}, rowAtWork: rowAtWork{known: true}, done: map[int][]int{}}
 		if len(before) > 0 {
 			k.above = before[len(before)-1][size]
 			k.h.rules = k.above.h.rules

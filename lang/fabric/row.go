@@ -33,27 +33,12 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	}
 	h.footing = nil
 	onlyJoined := h.opened && !h.works // `Join yarn in first skipped st.` in a line of its own
-	h.row, h.over, h.within, h.said = nil, false, 0, source.Span{}
+	spiral := h.unjoined || h.spiral && h.round && !h.joined
+	h.rowAtWork = rowAtWork{known: !h.adrift, loop: label.Loop, opened: onlyJoined, skipped: -1, gap: -1}
+	h.spiral, h.unjoined = spiral, false
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
-	h.begun, h.fixed, h.other, h.full, h.works = false, false, false, false, false
-	h.ended, h.closing, h.spacing = false, false, nil
-	h.loop, h.object = label.Loop, 0
-	h.branches, h.home, h.used, h.leaving = nil, nil, named[source.Span]{}, nil
-	h.known, h.blame, h.faults, h.steps = !h.adrift, source.Span{}, nil, nil
-	h.met, h.against, h.rowMade = 0, 0, 0
-	h.bySpaces, h.overSpaces, h.inSpaces = false, false, false
-	h.loose, h.nested, h.objects, h.skipped, h.gap = false, false, named[int]{}, -1, -1
-	h.gapIn, h.leavesLast = 0, false
-	h.lastStitch, h.origin = syntax.StitchRef{}, 0
-	h.attached = false
-	h.beyond, h.run, h.passedRun, h.opened = nil, nil, nil, onlyJoined
-	h.spare, h.leadSkip, h.repeated = false, 0, 0
-	h.pieces, h.bridge = 0, 0
+	h.other, h.full, h.loose, h.bySpaces, h.overSpaces, h.beyond = false, false, false, false, false, nil
 	h.standInLast()
-	h.edge, h.along, h.together, h.trusting = false, false, false, false
-	h.branched, h.filling, h.stemSkipped, h.skippedFirst = false, nil, 0, false
-	h.spiral, h.unjoined = h.unjoined || h.spiral && h.round && !h.joined, false
-	h.joined, h.turned, h.turnedFirst, h.notTurned = false, false, false, false
 	h.closed, h.closer = h.closer, nil
 }
 
