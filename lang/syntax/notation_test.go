@@ -149,7 +149,7 @@ func on12(t *testing.T, clause string) (used, made int) {
 	steps := rows[len(rows)-1].Steps
 	for _, s := range steps[2 : len(steps)-1] {
 		if len(s.Used) == 0 || !s.Known {
-			t.Fatalf("`%s` is not counted", step)
+			t.Fatalf("`%s` is not counted", clause)
 		}
 		used, made = used+s.Used[0], made+s.Made[0]
 	}
