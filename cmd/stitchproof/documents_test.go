@@ -135,6 +135,8 @@ type reader struct {
 	ran     []string // commands that were run
 	held    []string // and those that were held against what they name
 	answers int      // that the document shows
+	counted []string // what the examples of the notation come to
+	bends   []string // and how some are said to bend
 }
 
 func TestDocuments(t *testing.T) {
@@ -144,6 +146,7 @@ func TestDocuments(t *testing.T) {
 	whole, err := filepath.Abs(root)
 	require.NoError(t, err)
 	ran, held, answers := 0, 0, 0
+	var counted, bends []string
 	for _, d := range documents(t) {
 		t.Run(d.name, func(t *testing.T) {
 			r := &reader{T: t, document: d, folder: t.TempDir(), root: whole, model: parser.Model, files: map[string]string{}}
@@ -158,18 +161,25 @@ func TestDocuments(t *testing.T) {
 			for _, c := range r.held {
 				t.Log("held:", c)
 			}
+			counted, bends = append(counted, r.counted...), append(bends, r.bends...)
 			ran, held, answers = ran+len(r.ran), held+len(r.held), answers+r.answers
 		})
 	}
 	assert.Greater(t, ran, 30)
 	assert.Greater(t, held, 30)
 	assert.Greater(t, answers, 5)
+	assert.Greater(t, len(counted), 5)
+	assert.Greater(t, len(bends), 1)
+	for _, b := range bends {
+		assert.Contains(t, strings.Join(counted, ""), b, "no example bends so")
+	}
 }
 
 var (
 	showsFile   = regexp.MustCompile("`([a-z/-]+\\.crochet)`:$")
 	showsAnswer = regexp.MustCompile(`\b(?:answers|prints|begins|ends)\b[^.]*:$`)
 	showsCode   = regexp.MustCompile(`ends with exit code (\d)`)
+	saysBend    = regexp.MustCompile(`bends about [^.` + "`" + `]+`)
 	isSettings  = regexp.MustCompile(`(?m)^\[+[a-z.]+\]+`)
 )
 
@@ -179,6 +189,7 @@ func (r *reader) read(i int, p passage) {
 		if m := showsCode.FindStringSubmatch(p.text); m != nil {
 			assert.Equal(r, m[1], strconv.Itoa(r.code), p.text)
 		}
+		r.bends = append(r.bends, saysBend.FindAllString(p.text, -1)...)
 		for _, span := range p.spans() {
 			r.command(span, true)
 		}
@@ -191,6 +202,12 @@ func (r *reader) read(i int, p passage) {
 	switch m := showsFile.FindStringSubmatch(lead); {
 	case m != nil:
 		r.files[m[1]] = p.text
+	case r.name == "lang/NOTATION.md" && strings.HasPrefix(p.text, "Pattern: "):
+		example := r.write("example.crochet", p.text)
+		r.own("check", "--fail-on", "info", example)
+		assert.Equal(r, exitClean, r.code, r.answer)
+		r.own("count", example)
+		r.counted = append(r.counted, r.answer)
 	case showsAnswer.MatchString(lead):
 		r.answers++
 		assert.Contains(r, "\n"+r.answer, "\n"+p.text)
