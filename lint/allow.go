@@ -88,7 +88,7 @@ func (as *allowances) read(t *source.Text, c *syntax.Comment) *allowance {
 	list, span := at(2)
 	reason, _ := at(3)
 	a := &allowance{Comment: c, kind: allowKind(kind), reason: strings.TrimSpace(reason)}
-	if a.reason == SayWhy {
+	if a.reason == ReasonToCome {
 		a.reason = ""
 	}
 	meant := a.kind != allowHere
@@ -183,8 +183,8 @@ func (a *allowance) endsAll(begin *allowance) bool {
 // would have found nothing.
 func (as *allowances) ran(r *Rule) { as.running[r.Name] = r }
 
-// SayWhy stands for the reason in an answer that a writer has yet to complete.
-const SayWhy = "say why"
+// ReasonToCome stands where a writer is to put the reason of an answer, and is none.
+const ReasonToCome = "the reason"
 
 // filter takes out the findings that are answered, a caution only with a reason.
 func (as *allowances) filter(t *source.Text, found []Finding) []Finding {

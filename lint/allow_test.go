@@ -103,7 +103,7 @@ func TestCautionsNeedAReason(t *testing.T) {
 	}
 	assert.Equal(t, []string{"small-parts"}, told(t, toy("")))
 	assert.Equal(t, []string{"small-parts", "allow-unreasoned"}, told(t, toy(" // allow small-parts")))
-	assert.Equal(t, []string{"small-parts", "allow-unreasoned"}, told(t, toy(" // allow small-parts: "+SayWhy)))
+	assert.Equal(t, []string{"small-parts", "allow-unreasoned"}, told(t, toy(" // allow small-parts: "+ReasonToCome)))
 	assert.Empty(t, told(t, toy(" // allow small-parts: the kit holds embroidery yarn in their place")))
 
 	// Nor does a fix complete an answer.

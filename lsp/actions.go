@@ -103,7 +103,7 @@ func (v *view) allowances(at source.Span) []deed {
 	var out []deed
 	for i := range v.Findings {
 		f := &v.Findings[i]
-		edits := lint.Answer(v.Text, v.Findings[i:i+1], lint.SayWhy)
+		edits := lint.Answer(v.Text, v.Findings[i:i+1], lint.ReasonToCome)
 		if len(edits) == 0 || f.Span.End < at.Start || f.Span.Start > at.End {
 			continue
 		}

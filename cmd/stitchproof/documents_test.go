@@ -601,6 +601,14 @@ func TestDocumentsLeadSomewhere(t *testing.T) {
 		}
 	}
 	anchor := strings.NewReplacer(" ", "-", "`", "", ",", "", "…", "", ":", "")
+	var code strings.Builder
+	for _, name := range files {
+		if filepath.Ext(name) == ".go" {
+			text, err := os.ReadFile(name)
+			require.NoError(t, err)
+			code.Write(text)
+		}
+	}
 	links, named := 0, 0
 	for _, d := range documents(t) {
 		folder := filepath.Join(root, path.Dir(d.name))
@@ -632,6 +640,9 @@ func TestDocumentsLeadSomewhere(t *testing.T) {
 				case regexp.MustCompile(`^Test[A-Z]\w+$`).MatchString(span):
 					named++
 					assert.True(t, tests[span], "%s: there is no test %s", d.name, span)
+				case d.name == "DEVELOPERS.md" && identifier.MatchString(span):
+					named++
+					assert.True(t, regexp.MustCompile(`\b`+span[strings.LastIndex(span, ".")+1:]+`\b`).MatchString(code.String()), "the code has no %s", span)
 				case d.name != "README.md" && regexp.MustCompile(`^[a-zA-Z_./-]+\.(?:go|tsv|md|json|svg|el|toml)$`).MatchString(span):
 					named++
 					assert.True(t, slices.ContainsFunc(files, func(f string) bool { return strings.HasSuffix(f, "/"+strings.TrimLeft(span, "./")) }) || made[span],
@@ -643,6 +654,9 @@ func TestDocumentsLeadSomewhere(t *testing.T) {
 	assert.Greater(t, links, 100)
 	assert.Greater(t, named, 100)
 }
+
+// identifier is a name in the code, with its package or type.
+var identifier = regexp.MustCompile(`^(?:[A-Za-z]+\.)?[A-Za-z]*(?:[a-z][A-Z]|[A-Z][a-z])[A-Za-z]*$`)
 
 // allows is an answer to findings.
 var allows = regexp.MustCompile(`^// allow(?:-begin|-file)? ([a-z-]+(?:, [a-z-]+)*):`)

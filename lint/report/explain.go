@@ -21,7 +21,7 @@ func ExplainRule(w io.Writer, r *lint.Rule) error {
 	}
 	if r.Check != nil {
 		examples(b, r)
-		fmt.Fprintf(b, "\n%s\n\n%s// allow %s: the reason\n", wrapped(answered[r.Cautions()]), margin, r.Name)
+		fmt.Fprintf(b, "\n%s\n\n%s// allow %s: %s\n", wrapped(answered[r.Cautions()]), margin, r.Name, lint.ReasonToCome)
 	}
 	sources(b, r.Sources)
 	return b.Flush()
