@@ -15,7 +15,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"syscall"
 	"testing"
 	"time"
 
@@ -125,9 +124,8 @@ func (p passage) spans() []string {
 type reader struct {
 	*testing.T
 	document
-	folder string // where commands are run
-	root   string
-	model  *kong.Application
+	root  string
+	model *kong.Application
 
 	files   map[string]string // that the document shows
 	answer  string            // of the command that came last
@@ -149,9 +147,9 @@ func TestDocuments(t *testing.T) {
 	var counted, bends []string
 	for _, d := range documents(t) {
 		t.Run(d.name, func(t *testing.T) {
-			r := &reader{T: t, document: d, folder: t.TempDir(), root: whole, model: parser.Model, files: map[string]string{}}
-			require.NoError(t, os.CopyFS(filepath.Join(r.folder, "testdata/patterns"), os.DirFS(filepath.Join(whole, "testdata/patterns"))))
-			t.Chdir(r.folder)
+			r := &reader{T: t, document: d, root: whole, model: parser.Model, files: map[string]string{}}
+			t.Chdir(t.TempDir())
+			require.NoError(t, os.CopyFS("testdata/patterns", os.DirFS(filepath.Join(whole, "testdata/patterns"))))
 			for i, p := range d.parts {
 				r.read(i, p)
 			}
@@ -211,7 +209,7 @@ func (r *reader) read(i int, p passage) {
 	case showsAnswer.MatchString(lead):
 		r.answers++
 		assert.Contains(r, "\n"+r.answer, "\n"+p.text)
-	case isSettings.MatchString(p.text) && !strings.Contains(p.text, "printf"):
+	case isSettings.MatchString(p.text):
 		r.own("config", "--config", r.write("shown.toml", p.text))
 	}
 	var script []string
@@ -236,39 +234,48 @@ func (r *reader) write(name, text string) string {
 // say how that is held.
 var unknown = strings.Fields("apt apt-get brew curl docker make pip python node npx cargo vim nvim emacs kate bash sudo wget tar rm mv ln export source gofmt")
 
+// onPath are programs that are held against the files beside the document.
+var onPath = []string{"npm", "code", "hx", "tree-sitter", "git", "cc"}
+
+// forShell are commands that put files into place.
+var forShell = []string{"cd", "mkdir", "cp", "cat", "printf"}
+
+var (
+	variable = regexp.MustCompile(`^[A-Z_]+=`)
+	aScript  = regexp.MustCompile(`^(?:\.ci/[a-z]+|editors/(?:test|newer))$`)
+	aGoFlag  = regexp.MustCompile(`^-[a-z]{2,}$`)
+)
+
 // command carries out a command or holds it, and tells whether it is for the
 // shell. What is no command it leaves alone.
 func (r *reader) command(text string, inProse bool) (shell bool) {
 	for part := range strings.SplitSeq(text, " && ") {
 		words := strings.Fields(part)
-		for len(words) > 0 && regexp.MustCompile(`^[A-Z_]+=`).MatchString(words[0]) {
+		for len(words) > 0 && variable.MatchString(words[0]) {
 			words = words[1:]
 		}
 		if len(words) == 0 {
 			continue
 		}
+		if args := r.ours(words, inProse); args != nil {
+			r.own(args...)
+			continue
+		}
 		first, rest := words[0], words[1:]
-		script := regexp.MustCompile(`^(?:\.ci/[a-z]+|editors/(?:test|newer))$`).MatchString(first)
 		switch {
-		case script:
+		case aScript.MatchString(first):
 			r.script(first, rest)
 		case inProse && strings.HasPrefix(first, "--"):
 			assert.Contains(r, r.flags(nil), strings.TrimPrefix(first, "--"), "no command has this flag: %s", text)
-		case inProse && regexp.MustCompile(`^-[a-z]{2,}$`).MatchString(first):
+		case inProse && aGoFlag.MatchString(first):
 			assert.NotEmpty(r, r.inCode(`flag\.\w+\("`+first[1:]+`"`, "."), "no test and no program has this flag: %s", text)
 		case len(rest) == 0:
 			continue // a name
-		case first == "stitchproof":
-			r.own(rest...)
-		case inProse && r.commandNamed(first) != nil && (len(rest) > 0):
-			r.own(words...)
-		case first == "go" && rest[0] == "run" && rest[1] == "./cmd/stitchproof":
-			r.own(rest[2:]...)
 		case first == "go":
 			r.goTool(rest)
-		case slices.Contains([]string{"npm", "code", "hx", "tree-sitter", "git", "cc"}, first):
+		case slices.Contains(onPath, first):
 			r.tool(first, rest)
-		case !inProse && slices.Contains([]string{"cd", "mkdir", "cp", "cat", "printf"}, first):
+		case !inProse && slices.Contains(forShell, first):
 			shell = true
 			continue
 		case !inProse && slices.Contains(unknown, first):
@@ -277,11 +284,24 @@ func (r *reader) command(text string, inProse bool) (shell bool) {
 		default:
 			continue
 		}
-		if first != "stitchproof" && r.commandNamed(first) == nil && (first != "go" || rest[0] != "run" || rest[1] != "./cmd/stitchproof") {
-			r.held = append(r.held, text)
-		}
+		r.held = append(r.held, text)
 	}
 	return shell
+}
+
+// ours are the arguments for the program itself, nil for another command. In prose
+// its name may be left out.
+func (r *reader) ours(words []string, inProse bool) []string {
+	run := []string{"go", "run", "./cmd/stitchproof"}
+	switch {
+	case words[0] == "stitchproof" && len(words) > 1:
+		return words[1:]
+	case len(words) > len(run) && slices.Equal(words[:len(run)], run):
+		return words[len(run):]
+	case inProse && len(words) > 1 && r.commandNamed(words[0]) != nil:
+		return words
+	}
+	return nil
 }
 
 func (r *reader) commandNamed(name string) *kong.Node {
@@ -385,7 +405,9 @@ func (r *reader) listens(args []string) {
 	require.NoError(r, err)
 	assert.Regexp(r, `^listening on 127\.0\.0\.1:\d+\n$`, string(first[:n]))
 	go func() { _, _ = io.Copy(io.Discard, says) }()
-	require.NoError(r, syscall.Kill(os.Getpid(), syscall.SIGINT))
+	self, err := os.FindProcess(os.Getpid())
+	require.NoError(r, err)
+	require.NoError(r, self.Signal(os.Interrupt))
 	select {
 	case code := <-done:
 		assert.Equal(r, exitClean, code)
@@ -619,6 +641,16 @@ func TestDocumentsLeadSomewhere(t *testing.T) {
 			}
 		}
 		for _, p := range d.parts {
+			for _, at := range regexp.MustCompile(`/path/to/stitchproof(/[a-z/-]+)`).FindAllStringSubmatch(p.text, -1) {
+				named++
+				assert.DirExists(t, filepath.Join(root, at[1]), d.name)
+			}
+			for _, m := range regexp.MustCompile(`\(require '([a-z-]+)\)`).FindAllStringSubmatch(p.text, -1) {
+				named++
+				text, err := os.ReadFile(filepath.Join(folder, m[1]+".el"))
+				require.NoError(t, err)
+				assert.Contains(t, string(text), "(provide '"+m[1]+")", d.name)
+			}
 			if p.code {
 				continue
 			}
