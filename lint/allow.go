@@ -48,12 +48,12 @@ type allowedRule struct {
 // allowances are those of a file.
 type allowances struct {
 	all     []*allowance
-	known   []string        // the names of all rules
-	running map[string]bool // the rules that were run
+	known   []string         // the names of all rules
+	running map[string]*Rule // the rules that were run, by name
 }
 
 func allowancesOf(f *syntax.File, known []string) *allowances {
-	out := &allowances{known: known, running: map[string]bool{}}
+	out := &allowances{known: known, running: map[string]*Rule{}}
 	for _, c := range f.Comments {
 		if a := out.read(f.Text, c); a != nil {
 			out.all = append(out.all, a)
@@ -88,6 +88,9 @@ func (as *allowances) read(t *source.Text, c *syntax.Comment) *allowance {
 	list, span := at(2)
 	reason, _ := at(3)
 	a := &allowance{Comment: c, kind: allowKind(kind), reason: strings.TrimSpace(reason)}
+	if a.reason == ReasonToCome {
+		a.reason = ""
+	}
 	meant := a.kind != allowHere
 	for _, n := range allowName.FindAllStringIndex(list, -1) {
 		name := allowedRule{name: list[n[0]:n[1]], span: source.Span{Start: n[0], End: n[1]}.Shift(span.Start)}
@@ -178,16 +181,20 @@ func (a *allowance) endsAll(begin *allowance) bool {
 
 // ran notes that a rule was run: of a rule that was not, nobody can say that it
 // would have found nothing.
-func (as *allowances) ran(r *Rule) { as.running[r.Name] = true }
+func (as *allowances) ran(r *Rule) { as.running[r.Name] = r }
 
-// filter takes out the findings that are answered.
+// ReasonToCome stands where a writer is to put the reason of an answer, and is none.
+const ReasonToCome = "the reason"
+
+// filter takes out the findings that are answered, a caution only with a reason.
 func (as *allowances) filter(t *source.Text, found []Finding) []Finding {
 	return slices.DeleteFunc(found, func(f Finding) bool {
 		answered := false
 		for _, a := range as.all {
 			for i := range a.names {
 				if n := &a.names[i]; n.name == f.Rule && f.Rule != InternalFailure && a.holdsAt(f.Span.Start) {
-					n.used, answered = true, true
+					n.used = true
+					answered = answered || a.reason != "" || !f.IsCaution()
 				}
 			}
 		}

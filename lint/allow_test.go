@@ -95,6 +95,24 @@ func TestRulesOffAreNotJudgedUnused(t *testing.T) {
 	assert.Empty(t, s.Analyze(source.New(haw+strings.Replace(wrongRow, "14", "12", 1)+" // allow row-over: so be it"+end)).Findings)
 }
 
+// A caution is told until its answer has a reason, which the place kept for one is not.
+func TestCautionsNeedAReason(t *testing.T) {
+	toy := func(answer string) string {
+		return "Pattern: Dormouse toy\nTerms: US\n\nPiece: Head\nRnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)\n" +
+			"Fasten off. Attach the safety eyes." + answer + "\n"
+	}
+	assert.Equal(t, []string{"small-parts"}, told(t, toy("")))
+	assert.Equal(t, []string{"small-parts", "allow-unreasoned"}, told(t, toy(" // allow small-parts")))
+	assert.Equal(t, []string{"small-parts", "allow-unreasoned"}, told(t, toy(" // allow small-parts: "+ReasonToCome)))
+	assert.Empty(t, told(t, toy(" // allow small-parts: the kit holds embroidery yarn in their place")))
+
+	// Nor does a fix complete an answer.
+	found := findings(t, toy(" // allow small-prts: the kit holds embroidery yarn in their place"))
+	require.Len(t, found, 2)
+	assert.Equal(t, "no rule is called `small-prts`; perhaps `small-parts` is meant", found[1].Message)
+	assert.Nil(t, found[1].Fix)
+}
+
 func TestInternalFailureCannotBeAllowed(t *testing.T) {
 	as := &allowances{all: []*allowance{{names: []allowedRule{{name: InternalFailure}}, reach: source.Span{End: 10}}}}
 	assert.Len(t, as.filter(source.New(""), []Finding{{Rule: InternalFailure}}), 1)

@@ -11,14 +11,28 @@ import (
 	"stitchproof/lang/syntax"
 )
 
-// notice ends every caution. Nothing in one may be read as leave to do without
-// the law of the place.
-const notice = ": follow the rules in force where the piece is made, sold or given (this is information, no legal advice)"
+// LocalRules ends every caution, and stands on the page of every rule that gives
+// some. Nothing in one may be read as leave to do without the law of the place.
+const LocalRules = "follow the rules in force where the piece is made, sold or given (this is information, no legal advice)"
+
+// OfCautions is what has to be known of all of them.
+const OfCautions = "Whatever stands here, " + LocalRules + ". No fix takes a caution away, and an answer to it needs a reason."
+
+// Cautions tells whether a rule looks for what could hurt somebody, at whatever
+// level a house has it. What it finds is left to people: no fix takes it away, a
+// baseline does not set it aside, and an answer to it needs a reason.
+func (r *Rule) Cautions() bool { return r != nil && r.Family == "caution" }
+
+// IsCaution tells whether a finding is of such a rule.
+func (f *Finding) IsCaution() bool {
+	r, _ := Find(f.Rule)
+	return r.Cautions()
+}
 
 // caution reports what could hurt somebody, with the published figures that
 // bear on it. It offers no fix: what is to be done is for people to decide.
 func (p *Pass) caution(at source.Span, what string, figures ...string) {
-	f := Finding{Span: at, Message: quoted(p.File.Text.Slice(at)) + what + notice}
+	f := Finding{Span: at, Message: quoted(p.File.Text.Slice(at)) + what + ": " + LocalRules}
 	for _, key := range figures {
 		l := stock.SafetyLimit(key)
 		words := l.Holds

@@ -44,7 +44,9 @@ func checkAllowUnknown(p *Pass) {
 			f := Finding{Span: n.span, Message: "no rule is called `" + n.name + "`"}
 			if meant, ok := nearest.To(n.name, p.allowances.known); ok {
 				f.Message += "; perhaps `" + meant + "` is meant"
-				f.Fix = &Fix{Title: "write `" + meant + "`", Safe: true, Edits: []source.Edit{{Span: n.span, New: meant}}}
+				if !p.allowances.running[meant].Cautions() { // which people answer, and no fix
+					f.Fix = &Fix{Title: "write `" + meant + "`", Safe: true, Edits: []source.Edit{{Span: n.span, New: meant}}}
+				}
 			} else if a.kind != allowEnd {
 				f.Fix = p.without(a, i)
 			}

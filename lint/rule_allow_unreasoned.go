@@ -6,7 +6,7 @@ var allowUnreasoned = &Rule{
 	Severity: Warning,
 	Summary:  "A comment that answers findings says why they are as they should be.",
 	Why: "Who edits the pattern next, perhaps its own writer, has to know whether the answer still holds. A reason of a few " +
-		"words after a colon is enough.",
+		"words after a colon is enough. A caution is told until it has one.",
 	Bad: `Pattern: Haw
 Terms: US
 

@@ -34,7 +34,7 @@ func checkAllowUnused(p *Pass) {
 			continue
 		}
 		for i, n := range a.names {
-			if n.used || !p.allowances.running[n.name] {
+			if n.used || p.allowances.running[n.name] == nil {
 				continue
 			}
 			where := map[allowKind]string{

@@ -17,8 +17,8 @@ var cordLength = &Rule{
 	Name:     "cord-length",
 	Family:   "caution",
 	Severity: Caution,
-	Summary:  "Ties, cords and loops on things for children are told of, with the lengths that rules allow.",
-	Why:      "Cords catch in playground gear, doors and cots, and children have been strangled. The published limits are short.",
+	Summary:  "Ties, cords and loops on things for children are told of, with the published limits.",
+	Why:      "Cords catch in playground gear, doors and cots, and children have been strangled. The published limits are short and differ from place to place; at a young child's neck they leave no cord at all.",
 	Bad: `Pattern: Child's bonnet
 Terms: US
 Gauge: 20 sc and 22 rows = 10 cm (4 in)
@@ -38,8 +38,8 @@ Row 1: Sl st in 2nd ch from hook and in each ch across. (80 sl sts)
 Fasten off.
 `,
 	Sources: []string{
-		"US 16 CFR 1120.3 and ASTM F1816 for outerwear (CPSC pages and scope, read); EN 14682:2014 (Tukes, read; further limits from memory), which leaves out hats, gloves and scarves",
-		"EN 71-1, 5.4, cords on toys (reproduced text, read); EN 12586, soother holders (memory)",
+		"US 16 CFR 1120.3 and ASTM F1816 for outerwear (CPSC pages and scope, read); EN 14682:2014 (Tukes, read; further limits from memory), which leaves hats, gloves and scarves to other law",
+		"EN 71-1, 5.4, cords on toys (reproduced text, read); EN 12586 and US 16 CFR 1511.6, soother holders (memory)",
 		"A chain is taken to be as long as as many single crochets are wide (common practice)",
 	},
 	Check: checkCordLength,
@@ -54,7 +54,7 @@ var (
 
 func checkCordLength(p *Pass) {
 	if at, found := p.firstOf(soother); found {
-		p.caution(at, " can go round a baby's neck", "soother")
+		p.caution(at, " can go round a baby's neck", "soother", "soother-us")
 		return
 	}
 	who := p.wearer()

@@ -29,7 +29,7 @@ Fasten off.
 `,
 	Sources: []string{
 		"American Academy of Pediatrics, Pediatrics, July 2022, summary (read): under 12 months nothing soft or loose in the sleep space",
-		"Advice differs from country to country; that of the United Kingdom speaks of blankets that are firmly tucked in (memory)",
+		"Advice differs from country to country (memory of that of the United Kingdom)",
 	},
 	Check: checkSleepLoose,
 }

@@ -44,7 +44,7 @@ Rnd 5: [Sc2tog] 6 times. (6 sc)
 Fasten off.
 `,
 	Sources: []string{
-		"US 16 CFR 1500.18(a)(9) and Part 1501: under 36 months, cylinder of 1.25 in (31.7 mm) (read); yarn itself is not counted, eyes, beads and buttons are",
+		"US 16 CFR 1500.18(a)(9) and Part 1501: under 36 months, cylinder of 1.25 in (31.7 mm) (read); eyes, beads and buttons count",
 		"EN 71-1 as told in slides on mechanical safety of toys (read): a soft toy meant to be held is for under 36 months, whatever age is written on it",
 	},
 	Check: checkSmallParts,

@@ -118,6 +118,9 @@ func rulesPage(rules []*lint.Rule) string {
 	}
 	for _, r := range rules {
 		fmt.Fprintf(&b, "\n## %s\n\n%s\n\n%s\n", r.Name, r.Summary, r.Why)
+		if r.Cautions() {
+			fmt.Fprintf(&b, "\n%s\n", lint.OfCautions)
+		}
 		fmt.Fprintf(&b, "\nFound in:\n\n```\n%s```\n", strings.ToValidUTF8(r.Bad, "\uFFFD"))
 		for _, f := range r.Try(r.Bad).Findings {
 			fmt.Fprintf(&b, "\n> %s: %s\n", f.Severity, f.Message)

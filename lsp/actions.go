@@ -103,11 +103,15 @@ func (v *view) allowances(at source.Span) []deed {
 	var out []deed
 	for i := range v.Findings {
 		f := &v.Findings[i]
-		edits := lint.Answer(v.Text, v.Findings[i:i+1], "say why")
+		edits := lint.Answer(v.Text, v.Findings[i:i+1], lint.ReasonToCome)
 		if len(edits) == 0 || f.Span.End < at.Start || f.Span.Start > at.End {
 			continue
 		}
-		out = append(out, deed{title: "let `" + f.Rule + "` be here, with a reason", kind: protocol.CodeActionKindQuickFix, about: f, edits: edits})
+		title := "let `" + f.Rule + "` be here, with a reason"
+		if f.IsCaution() { // which is not for us to let be
+			title = "answer `" + f.Rule + "` with a reason"
+		}
+		out = append(out, deed{title: title, kind: protocol.CodeActionKindQuickFix, about: f, edits: edits})
 	}
 	return out
 }

@@ -26,7 +26,7 @@ type checkCommand struct {
 	inputFlags
 
 	Baseline      string `placeholder:"FILE" help:"Leave out the findings that a baseline sets aside."`
-	WriteBaseline string `placeholder:"FILE" help:"Set all that is found now aside, in a baseline."`
+	WriteBaseline string `placeholder:"FILE" help:"Set all that is found now aside, in a baseline, but for cautions."`
 
 	fixFlags
 }

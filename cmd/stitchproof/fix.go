@@ -23,7 +23,7 @@ type fixFlags struct {
 	Fix      bool     `help:"Make the changes that are safe: they alter nothing that a maker makes."`
 	FixRisky bool     `help:"Make the first of the changes that a person should choose as well. Read what they did."`
 	FixOnly  []string `placeholder:"RULE" help:"Make only the changes that settle this rule's findings. May be given several times."`
-	Answer   string   `placeholder:"REASON" help:"Answer what is found, or left after fixing, in comments with this reason."`
+	Answer   string   `placeholder:"REASON" help:"Answer what is found, or left after fixing, in comments with this reason; cautions are left, each for an answer of its own."`
 	Diff     bool     `help:"Show what would be changed, and write nothing; the exit code is 1 where there is something."`
 }
 
@@ -43,7 +43,8 @@ func (f *fixFlags) change(text *source.Text, check func(*source.Text) []lint.Fin
 	if f.Answer == "" {
 		return r
 	}
-	edits := lint.Answer(r.Text, check(r.Text), f.Answer)
+	found := slices.DeleteFunc(check(r.Text), func(f lint.Finding) bool { return f.IsCaution() }) // one reason cannot answer them all
+	edits := lint.Answer(r.Text, found, f.Answer)
 	if answered, err := r.Text.Apply(edits); err == nil { // they stand on lines of their own
 		r.Text, r.Applied = answered, r.Applied+len(edits)
 	}

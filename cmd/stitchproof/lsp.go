@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"crypto/rand"
+	"errors"
 	"fmt"
 	"io"
 	"net"
@@ -51,7 +52,10 @@ func (c *lspCommand) listen(ctx context.Context, s *streams) error {
 		token = rand.Text()
 		fmt.Fprintf(s.out, "token %s\n", token)
 	}
-	return lsp.Listen(ctx, socket, token, s.err)
+	if err := lsp.Listen(ctx, socket, token, s.err); !errors.Is(err, context.Canceled) {
+		return err
+	}
+	return nil // as it was told to end
 }
 
 // readCloser lets the server close its input, where that can be closed, to

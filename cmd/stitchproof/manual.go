@@ -34,7 +34,7 @@ func manualOf(ctx *kong.Context) manual.Manual {
 // manualSections are what the model of the command line does not know.
 var manualSections = []manual.Section{
 	{Title: "Answering a finding", Items: []manual.Item{
-		{Word: "// allow RULE: reason", Text: "At the end of a line, or in a line before it: the rule's findings in that instruction are as they should be."},
+		{Word: "// allow RULE: reason", Text: "At the end of a line, or in a line before it: the rule's findings in that instruction are as they should be. A caution is told until a reason is given."},
 		{Word: "// allow-begin RULE: reason", Text: "The same for all lines up to // allow-end."},
 		{Word: "// allow-file RULE: reason", Text: "The same for the whole file."},
 	}},

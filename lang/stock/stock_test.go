@@ -125,14 +125,14 @@ func TestSafetyAsPublished(t *testing.T) {
 	}{
 		"small-parts": {36, "months", "16 CFR 1500.18(a)(9)"}, "small-cylinder": {31.7, "mm", "16 CFR"}, "soft-toy": {36, "months", "EN 71-1"},
 		"hood-neck": {0, "mm", "CPSC"}, "waist-string": {75, "mm", "F1816-18"}, "belt": {360, "mm", "EN 14682"}, "toy-cord": {220, "mm", "EN 71-1"},
-		"toy-loop": {380, "mm", "EN 71-1"}, "soother": {220, "mm", "EN 12586"}, "sleep": {12, "months", "Pediatrics"},
+		"toy-loop": {380, "mm", "EN 71-1"}, "soother": {220, "mm", "EN 12586"}, "soother-us": {0, "mm", "16 CFR 1511.6"}, "sleep": {12, "months", "Pediatrics"},
 	} {
 		l := SafetyLimit(key)
 		assert.Equal(t, want.figure, l.Figure, key)
 		assert.Equal(t, want.unit, l.Unit, key)
 		assert.Contains(t, l.Source, want.source, key)
 	}
-	assert.Len(t, SafetyLimits(), 10, "a figure without a test")
+	assert.Len(t, SafetyLimits(), 11, "a figure without a test")
 	assert.Panics(t, func() { SafetyLimit("none") })
 }
 

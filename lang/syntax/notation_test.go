@@ -95,10 +95,10 @@ func TestNotationExamples(t *testing.T) {
 
 var codeSpan = regexp.MustCompile("`([^`]+)`")
 
-// TestNotationSteps works each example of the table of steps on a row of
+// TestNotationClauses works each example of the table of clauses on a row of
 // twelve stitches, and holds what it uses and makes to the table's numbers.
-func TestNotationSteps(t *testing.T) {
-	_, table, _ := strings.Cut(readFile(t, notationPath), "| step | example | used | made |\n")
+func TestNotationClauses(t *testing.T) {
+	_, table, _ := strings.Cut(readFile(t, notationPath), "| clause | example | used | made |\n")
 	table, _, _ = strings.Cut(table, "\n\n")
 	checked := 0
 	for _, line := range strings.Split(table, "\n")[1:] {
@@ -112,7 +112,7 @@ func TestNotationSteps(t *testing.T) {
 			continue // what it uses depends on the row
 		}
 		for i, example := range codeSpan.FindAllStringSubmatch(cell[1], -1) {
-			u, m := stepOn12(t, example[1])
+			u, m := on12(t, example[1])
 			if wantUsed, wantMade := used[min(i, len(used)-1)], made[min(i, len(made)-1)]; u != wantUsed || m != wantMade {
 				t.Errorf("`%s` uses %d and makes %d, the table says %d and %d", example[1], u, m, wantUsed, wantMade)
 			}
@@ -139,17 +139,17 @@ func tableNumbers(cell string) ([]int, bool) {
 	return out, true
 }
 
-// stepOn12 works a step on a row of twelve sc, the first of which is worked
+// on12 works a clause on a row of twelve sc, the first of which is worked
 // before it, and gives the stitches that it uses and makes.
-func stepOn12(t *testing.T, step string) (used, made int) {
+func on12(t *testing.T, clause string) (used, made int) {
 	t.Helper()
 	work := fabric.Work(read("Terms: US\nCh 13.\nRow 1: Sc in 2nd ch from hook and in each ch across, turn.\n" +
-		"Row 2: Ch 1, sc in first st, " + step + ", leave remaining sts unworked.\n"))
+		"Row 2: Ch 1, sc in first st, " + clause + ", leave remaining sts unworked.\n"))
 	rows := work.Pieces[0].Rows
 	steps := rows[len(rows)-1].Steps
 	for _, s := range steps[2 : len(steps)-1] {
 		if len(s.Used) == 0 || !s.Known {
-			t.Fatalf("`%s` is not counted", step)
+			t.Fatalf("`%s` is not counted", clause)
 		}
 		used, made = used+s.Used[0], made+s.Made[0]
 	}

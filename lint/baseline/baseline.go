@@ -74,7 +74,7 @@ func (b *Baseline) Filter(name string, t *source.Text, found []lint.Finding) []l
 	b.met[key] = true
 	var out []lint.Finding
 	for i, f := range found {
-		if slices.ContainsFunc(b.kept.Files[key], func(e entry) bool { return e.Fingerprint == signs[i] }) {
+		if settable(f) && slices.ContainsFunc(b.kept.Files[key], func(e entry) bool { return e.Fingerprint == signs[i] }) {
 			b.met[key+"\x00"+signs[i]] = true
 			continue
 		}
@@ -115,12 +115,16 @@ func NewWriter(name string) (*Writer, error) {
 // Add sets the findings of a file aside.
 func (w *Writer) Add(name string, t *source.Text, found []lint.Finding) {
 	for i, sign := range lint.Fingerprints(t, found) {
-		if slices.Contains(lint.Names(), found[i].Rule) { // a failure cannot be set aside
+		if settable(found[i]) {
 			key := keyOf(w.folder, name)
 			w.file.Files[key] = append(w.file.Files[key], entry{found[i].Rule, sign})
 		}
 	}
 }
+
+// settable tells whether a finding can be set aside, as neither a failure nor a
+// caution can.
+func settable(f lint.Finding) bool { return slices.Contains(lint.Names(), f.Rule) && !f.IsCaution() }
 
 // Len is how many findings are set aside.
 func (w *Writer) Len() int {

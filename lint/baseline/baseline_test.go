@@ -54,6 +54,27 @@ func TestOldFindingsAreSetAside(t *testing.T) {
 	assert.Empty(t, b.Filter(filepath.Join("haws", "haw.crochet"), text, found), "wherever the program runs")
 }
 
+// What could hurt somebody is told every day.
+func TestCautionsAreNotSetAside(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "baseline.json")
+	text, found := look("Pattern: Baby blanket\nTerms: US\n\nPiece: Haw\nRnd 1: 6 sc in magic ring; sl st in first sc to join. (7 sc)\nFasten off.\n")
+	require.Len(t, found, 2)
+	w, err := NewWriter(path)
+	require.NoError(t, err)
+	w.Add(path, text, found)
+	assert.Equal(t, 1, w.Len())
+
+	// Nor by an entry that names one.
+	w.file.Files["baby.crochet"] = []entry{{"sleep-loose", lint.Fingerprints(text, found)[0]}}
+	data, err := w.Bytes()
+	require.NoError(t, err)
+	require.NoError(t, os.WriteFile(path, data, 0o644))
+	b, err := Load(path)
+	require.NoError(t, err)
+	left := b.Filter(filepath.Join(filepath.Dir(path), "baby.crochet"), text, found)
+	assert.Equal(t, found, left)
+}
+
 func TestGone(t *testing.T) {
 	folder := t.TempDir()
 	b := kept(t, folder, "haw.crochet", wrong)

@@ -32,7 +32,8 @@ const maxPasses = 20
 
 // Fix makes the fixes wanted. Of fixes that would change the same place the one
 // whose finding comes first is made, and the others after the next look. No fix
-// is kept that does not leave fewer findings than there were.
+// is kept that does not leave fewer findings than there were, and none after which
+// less is cautioned of.
 func Fix(text *source.Text, c Choice, check func(*source.Text) []lint.Finding) Result {
 	r := Result{Text: text}
 	found := check(text)
@@ -87,22 +88,33 @@ func collide(f, g *lint.Fix) bool {
 // best makes all of some fixes, if the text is better for it, else those of them
 // that each make it better.
 func best(text *source.Text, fixes []*lint.Fix, found []lint.Finding, check func(*source.Text) []lint.Finding) (*source.Text, []lint.Finding, int) {
-	if next, left := try(text, fixes, check); next != nil && len(left)+len(fixes) <= len(found) {
+	if next, left := try(text, fixes, found, check); next != nil && len(left)+len(fixes) <= len(found) {
 		return next, left, len(fixes)
 	}
 	var kept []*lint.Fix
 	out := text
 	for _, f := range fixes {
-		if next, left := try(text, append(slices.Clone(kept), f), check); next != nil && len(left) < len(found) {
+		if next, left := try(text, append(slices.Clone(kept), f), found, check); next != nil && len(left) < len(found) {
 			kept, out, found = append(kept, f), next, left
 		}
 	}
 	return out, found, len(kept)
 }
 
+// cautions counts what cannot be for a fix to settle.
+func cautions(found []lint.Finding) int {
+	n := 0
+	for _, f := range found {
+		if f.IsCaution() {
+			n++
+		}
+	}
+	return n
+}
+
 // try makes fixes and looks at what is found then; no text where the edits do
-// not go together.
-func try(text *source.Text, fixes []*lint.Fix, check func(*source.Text) []lint.Finding) (*source.Text, []lint.Finding) {
+// not go together, or a caution is gone.
+func try(text *source.Text, fixes []*lint.Fix, found []lint.Finding, check func(*source.Text) []lint.Finding) (*source.Text, []lint.Finding) {
 	var edits []source.Edit
 	for _, f := range fixes {
 		edits = append(edits, f.Edits...)
@@ -111,5 +123,9 @@ func try(text *source.Text, fixes []*lint.Fix, check func(*source.Text) []lint.F
 	if err != nil {
 		return nil, nil
 	}
-	return next, check(next)
+	left := check(next)
+	if cautions(left) < cautions(found) {
+		return nil, nil
+	}
+	return next, left
 }

@@ -58,6 +58,7 @@ func settles(t *testing.T, name string, text *source.Text, c Choice) int {
 	r := Fix(text, c, check)
 	before, after := check(text), check(r.Text)
 	assert.LessOrEqual(t, len(after)+r.Applied, len(before), "%s: each fix settles a finding and none adds one", name)
+	assert.GreaterOrEqual(t, cautions(after), cautions(before), "%s: what can hurt somebody is told of still", name)
 	assert.Equal(t, r.Applied == 0, r.Text.String() == text.String(), name)
 	again := Fix(r.Text, c, check)
 	assert.Equal(t, r.Text.String(), again.Text.String(), "%s: fixed twice is fixed once", name)
@@ -121,6 +122,21 @@ func TestWhatNeverSettlesIsLeft(t *testing.T) {
 	r := Fix(source.New("haw"), Choice{}, word(map[string]string{"haw": "hip", "hip": "haw"}, true))
 	assert.Equal(t, Result{Text: r.Text, Unsettled: true}, r)
 	assert.Equal(t, "haw", r.Text.String(), "a fix that brings as much as it settles is not made")
+}
+
+// A fix that would take a caution away is not made, whatever else it settles.
+func TestCautionsStay(t *testing.T) {
+	check := func(t *source.Text) []lint.Finding {
+		out := word(map[string]string{"haw": "oak", "hip": "ash"}, true)(t)
+		if strings.Contains(t.String(), "haw") {
+			out = append(out, lint.Finding{Rule: "small-parts"})
+		}
+		return out
+	}
+	r := Fix(source.New("haw hip"), Choice{Risky: true}, check)
+	assert.Equal(t, "haw ash", r.Text.String())
+	assert.Equal(t, 1, r.Applied)
+	assert.True(t, r.Unsettled)
 }
 
 func TestOneBadFixDoesNotHinderTheOthers(t *testing.T) {

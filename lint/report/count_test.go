@@ -63,17 +63,6 @@ func TestCountGolden(t *testing.T) {
 	}
 }
 
-// The tables of the README are what the command prints.
-func TestReadmeShowsCount(t *testing.T) {
-	readme, err := os.ReadFile("../../README.md")
-	require.NoError(t, err)
-	blocks := strings.Split(strings.TrimSuffix(written(t, countOfPattern(t, "hawthorn-twig"), "txt"), "\n"), "\n\n")
-	for _, block := range []string{blocks[1], blocks[len(blocks)-1]} {
-		shown := "    " + strings.ReplaceAll(block, "\n", "\n    ")
-		assert.Contains(t, string(readme), "\n"+shown+"\n")
-	}
-}
-
 // n is one number a size.
 func n(values ...int) []*int {
 	var out []*int

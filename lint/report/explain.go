@@ -16,12 +16,21 @@ func ExplainRule(w io.Writer, r *lint.Rule) error {
 	if r.Asked {
 		fmt.Fprintf(b, "\n%s\n", wrapped("It runs only where it is asked for by its name: in the settings, or by --level "+r.Name+"="+r.Severity.String()+"."))
 	}
+	if r.Cautions() {
+		fmt.Fprintf(b, "\n%s\n", wrapped(lint.OfCautions))
+	}
 	if r.Check != nil {
 		examples(b, r)
-		fmt.Fprintf(b, "\nWhere it is as it should be, say so at the end of the line or in a line before it:\n\n%s// allow %s: the reason\n", margin, r.Name)
+		fmt.Fprintf(b, "\n%s\n\n%s// allow %s: %s\n", wrapped(answered[r.Cautions()]), margin, r.Name, lint.ReasonToCome)
 	}
 	sources(b, r.Sources)
 	return b.Flush()
+}
+
+// answered leads to the comment that answers a finding, and a caution.
+var answered = map[bool]string{
+	false: "Where it is as it should be, say so at the end of the line or in a line before it:",
+	true:  "What is done about it may be said at the end of the line or in a line before it; it is told until a reason stands there:",
 }
 
 // examples shows what a rule finds, what it says, and what is right.
