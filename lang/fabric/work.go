@@ -240,9 +240,12 @@ func (h *hand) shape(n *syntax.Shaping) {
 	case !h.works || len(h.row) == 0:
 		h.lose()
 	case n.Less:
-		count = min(count, len(h.row))
-		h.row = h.row[:len(h.row)-count]
-		h.rowMade -= count
+		for ; count > 0 && len(h.row) > 0; h.row = h.row[:len(h.row)-1] {
+			if !h.stitch(h.row[len(h.row)-1]).IsSpace() {
+				count--
+				h.rowMade--
+			}
+		}
 	default:
 		h.make(h.main, "", count, -1, 0)
 	}

@@ -39,7 +39,12 @@ func Format(was *fabric.Fabric, style Style) Formatted {
 			f.pass(func(row *fabric.Row) []source.Edit { return f.chosen(a, way, row) })
 		}
 	}
-	f.pass(f.laidOut)
+	for range maxLayouts {
+		before := f.now
+		if f.pass(f.laidOut); f.now == before {
+			break
+		}
+	}
 	out := Formatted{Text: f.now.File.Text}
 	before, now := slices.Collect(f.was.Rows()), slices.Collect(f.now.Rows())
 	for i := range before {
@@ -95,6 +100,10 @@ func (f *formatter) pass(edits func(*fabric.Row) []source.Edit) {
 		}
 	}
 }
+
+// maxLayouts is how often rows are laid out: of several in one line each begins where the
+// ones before it end by then.
+const maxLayouts = 4
 
 // maxTries is how many rows are taken back, one after the other, before a whole
 // kind of edit is left.
