@@ -539,7 +539,7 @@ func (k *worker) record(row *Row, o outcome) {
 		k.headless = false
 		row.Tallies[k.size].Blame = row.start() // said once
 	}
-	if row.Stated == nil && o.stated != nil && o.hand.said != (source.Span{}) {
+	if o.stated != nil && o.hand.said != (source.Span{}) {
 		row.Stated, row.StatedAt = o.stated, o.hand.said
 	}
 	row.Joined, row.Turned, row.Round = o.hand.joined, o.hand.turned || o.hand.turnedFirst, o.hand.round

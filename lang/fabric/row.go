@@ -239,8 +239,8 @@ type outcome struct {
 // workRow works an instruction's clauses under the readings chosen in h.
 func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	last := -1
-	for i, c := range clauses {
-		if sentence := i > 0 && clauses[i-1].Sep == syntax.SepStop; worksOn(clauses[i:i+1]) && !(sentence && asCount(c.Node) != nil) {
+	for i := range clauses[:countsFrom(clauses)] {
+		if worksOn(clauses[i : i+1]) {
 			last = i
 		}
 	}
@@ -405,6 +405,21 @@ func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
 		all.Parts = append(all.Parts, count.Parts...)
 	}
 	return &all
+}
+
+// countsFrom is where the counts begin that may stand as a last sentence of their own, the
+// number of the clauses where there are none.
+func countsFrom(clauses []syntax.Clause) int {
+	from := len(clauses)
+	for i := len(clauses) - 1; i > 0; i-- {
+		if _, total := clauses[i].Node.(*syntax.Total); !total && asCount(clauses[i].Node) == nil {
+			break
+		}
+		if clauses[i-1].Sep == syntax.SepStop {
+			from = i
+		}
+	}
+	return from
 }
 
 // countsItself tells whether the last step, behind a comma, is no step: so many

@@ -56,12 +56,24 @@ func settled(tokens []Token, n int) []Token {
 	crosses(tokens[n:])
 	emphasis(tokens[n:])
 	setApart(tokens[n:])
+	roundabout(tokens[n:])
 	return tokens
 }
 
 // unsettled tells a mark that may be read as another.
 func unsettled(t Token) bool {
-	return t.Kind == Star || t.Kind == Sign || t.Kind == Name && t.Canon == "x"
+	return t.Kind == Star || t.Kind == Sign || t.Kind == Name && t.Canon == "x" || t.Kind == Word && t.Canon == "rnd"
+}
+
+// roundabout reads the `round` that says how far a repeat goes, where British patterns
+// have no `around`: `rep from * round; ss in first dc`.
+func roundabout(tokens []Token) {
+	for i := 1; i < len(tokens); i++ {
+		if t := tokens[i]; t.Kind == Word && t.Canon == "rnd" && (tokens[i-1].Kind == Star || tokens[i-1].Kind == Close) &&
+			(i+1 == len(tokens) || separates(tokens[i+1])) {
+			tokens[i].Canon = "around"
+		}
+	}
 }
 
 // crosses reads the X of some old books as the star it stands for: `X 2 dc, 3
