@@ -80,7 +80,31 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		})
 		return true
 	}
-	return false
+	return d.section == "abbreviations" && d.inFull(trimmed, at)
+}
+
+// inFull takes an entry of a list of abbreviations that has no mark before what the word
+// is short for, or a line of several.
+func (d *document) inFull(trimmed string, at int) bool {
+	first := trimmed
+	if definesSeveral(trimmed) {
+		for part := range cutAtSeparators(trimmed) {
+			first = trimmed[part.Start:part.End]
+			break
+		}
+	}
+	name, _, found := cutAtMark(first)
+	names := definedNames(name)
+	if !found || len(names) == 0 {
+		return false
+	}
+	start := at + strings.Index(trimmed, name)
+	d.add(block{
+		kind: blockDefinition, span: source.Span{Start: at, End: at + len(trimmed)}, names: names[:1],
+		nameSpan: source.Span{Start: start, End: start + len(name)},
+		body:     source.Span{Start: start + len(name), End: at + len(trimmed)},
+	})
+	return true
 }
 
 // definedNames splits `Picot stitch (pst)` and `Hip (a bobble)` into the
@@ -195,8 +219,8 @@ func (d *document) listed(span source.Span) {
 	}
 }
 
-// cutAtSeparators gives what stands between the commas and semicolons of a text
-// that are not in brackets.
+// cutAtSeparators gives what stands between the commas, semicolons and raised dots of a
+// text that are not in brackets.
 func cutAtSeparators(text string) iter.Seq[source.Span] {
 	return func(yield func(source.Span) bool) {
 		start, depth := 0, 0
@@ -206,8 +230,8 @@ func cutAtSeparators(text string) iter.Seq[source.Span] {
 				depth++
 			case Close:
 				depth--
-			case Comma, Semi:
-				if depth > 0 {
+			case Comma, Semi, Sign:
+				if depth > 0 || punctuation(r) == Sign && r != '·' {
 					continue
 				}
 				if !yield(source.Span{Start: start, End: i}) {
@@ -220,7 +244,8 @@ func cutAtSeparators(text string) iter.Seq[source.Span] {
 	}
 }
 
-// cutAtMark parts a word from its meaning, neither of them empty.
+// cutAtMark parts a word from its meaning, neither of them empty. Where no mark stands
+// between them, what the word is short for tells where it ends.
 func cutAtMark(text string) (name, meaning string, found bool) {
 	for _, mark := range definitionMarks {
 		name, meaning, found = strings.Cut(text, mark)
@@ -228,8 +253,39 @@ func cutAtMark(text string) (name, meaning string, found bool) {
 			return name, meaning, true
 		}
 	}
+	return cutBeforeFull(text)
+}
+
+// cutBeforeFull parts a word from the same in full that stands right behind it: `sl st
+// slip stitch`, `sp(s) space(s)`.
+func cutBeforeFull(text string) (name, meaning string, found bool) {
+	trimmed := strings.TrimFunc(text, isBlank)
+	for i, r := range trimmed {
+		if r != ' ' {
+			continue
+		}
+		if name, meaning := trimmed[:i], trimmed[i+1:]; sameWord(name, meaning) {
+			return name, meaning, true
+		}
+	}
 	return "", "", false
 }
+
+// sameWord tells whether two spellings are one word of the trade, in the singular or with
+// the ending of the plural behind it in brackets.
+func sameWord(a, b string) bool {
+	short, full := Lex(pluralEnding.Replace(a), Standard()), Lex(pluralEnding.Replace(b), Standard())
+	if len(short) != 1 || len(full) != 1 || short[0].Kind != full[0].Kind {
+		return false
+	}
+	one, other := short[0], full[0]
+	if one.Kind == Stitch {
+		return one.Stitch.US != nil && one.Stitch.US == other.Stitch.US || one.Stitch.UK != nil && one.Stitch.UK == other.Stitch.UK
+	}
+	return one.Kind == Word && one.Canon != "" && one.Canon == other.Canon
+}
+
+var pluralEnding = strings.NewReplacer("(s)", "", "(es)", "")
 
 // isMark tells what parts a word from its meaning.
 func isMark(r rune) bool {

@@ -128,10 +128,10 @@ func (d *document) last() *block {
 	return &d.blocks[len(d.blocks)-1]
 }
 
-// blank ends a section that a paragraph makes, but where its list stands below a blank
-// line, as in Markdown.
+// blank ends a section that a paragraph makes, but where that stands below a blank line, as
+// in Markdown.
 func (d *document) blank() {
-	if d.section == "notes" || d.section == "materials" && !d.headed() {
+	if (d.section == "notes" || d.section == "materials") && !d.headed() {
 		d.section = ""
 	}
 }
@@ -426,6 +426,9 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 			r.Clauses = append(r.Clauses, Clause{Span: source.Span{Start: tokens[at].Span.Start, End: tokens[at+head-1].Span.End}, Sep: SepStop, Node: &Remark{}})
 			at += head
 		}
+	}
+	if from > 0 {
+		tokens = sizesOnly(tokens, from)
 	}
 	r.Tokens = settled(tokens, at)
 	clauses, problems := build(r.Tokens[at:])

@@ -363,16 +363,22 @@ func (r *labelReader) numbers() bool {
 	}
 }
 
-// rangesPerSize takes the `{7-16}` of `Rows 7-14 {7-16}`: a range for each size.
+// rangesPerSize takes the `{7-16}` of `Rows 7-14 {7-16}`, or the `(47-66, 51-70)` of `Rnds
+// 43-62 (47-66, 51-70)`: a range for each size.
 func (r *labelReader) rangesPerSize(span *RowSpan) {
-	for r.at+4 < len(r.tokens) && r.peek().Kind == Open {
-		in := r.tokens[r.at+1 : r.at+5]
-		if in[0].Kind != Number || in[1].Kind != Hyphen && in[1].Kind != Dash || in[2].Kind != Number || in[3].Kind != Close {
-			return
+	for r.peek().Kind == Open {
+		from, to, at := slices.Clone(span.From.Vals), slices.Clone(span.To.Vals), r.at
+		for {
+			in := r.tokens[at+1 : min(at+5, len(r.tokens))]
+			if len(in) < 4 || in[0].Kind != Number || in[1].Kind != Hyphen && in[1].Kind != Dash || in[2].Kind != Number || in[3].Kind != Close && in[3].Kind != Comma {
+				return
+			}
+			from, to, at = append(from, in[0].Values.At(0)), append(to, in[2].Values.At(0)), at+4
+			if in[3].Kind == Close {
+				break
+			}
 		}
-		span.From.Vals = append(slices.Clone(span.From.Vals), in[0].Values.At(0))
-		span.To.Vals = append(slices.Clone(span.To.Vals), in[2].Values.At(0))
-		r.at += 5
+		span.From.Vals, span.To.Vals, r.at = from, to, at+1
 	}
 }
 

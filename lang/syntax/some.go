@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"regexp"
 	"slices"
+	"stitchproof/lang/stitch"
 	"strings"
 
 	"stitchproof/lang/source"
@@ -165,3 +166,15 @@ func leadClause(tokens []Token, length int) (clause []Clause, n int) {
 
 // HasSize tells whether the instruction is worked in a size.
 func (r *Instruction) HasSize(size int) bool { return r.Only == nil || slices.Contains(r.Only, size) }
+
+// sizesOnly are the tokens of an instruction with the first n, which pick sizes, as names:
+// the L of `Size L only` is no stitch.
+func sizesOnly(tokens []Token, n int) []Token {
+	tokens = slices.Clone(tokens) // others see them
+	for i := range tokens[:n] {
+		if tokens[i].Kind == Stitch {
+			tokens[i].Kind, tokens[i].Stitch = Name, stitch.Meaning{}
+		}
+	}
+	return tokens
+}

@@ -721,6 +721,7 @@ func (l *scanner) rangeIn(open int, values []int) bool {
 // else.
 func (l *scanner) enclosed(i int) (values []int, end int) {
 	wantNumber := true
+	dashes, others := 0, 0 // that part them: of both the dashes are those of ranges
 	for j := i + 1; j < len(l.raw); j++ {
 		r := l.raw[j]
 		switch {
@@ -730,10 +731,14 @@ func (l *scanner) enclosed(i int) (values []int, end int) {
 		case r.kind == Dash && wantNumber:
 			values = append(values, None)
 			wantNumber = false
-		case r.kind == Close && !wantNumber:
+		case r.kind == Close && !wantNumber && (dashes == 0 || others == 0):
 			return values, j
-		case !wantNumber && (r.kind == Comma || r.kind == Colon || r.kind == Dash || r.kind == Hyphen || r.kind == Semi || r.kind == Sign && r.lower == "/"):
+		case !wantNumber && (r.kind == Dash || r.kind == Hyphen):
 			wantNumber = true
+			dashes++
+		case !wantNumber && (r.kind == Comma || r.kind == Colon || r.kind == Semi || r.kind == Sign && r.lower == "/"):
+			wantNumber = true
+			others++
 		default:
 			return nil, 0
 		}

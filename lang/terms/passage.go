@@ -53,8 +53,11 @@ var bracketed = phrase.MustCompile(`[(\[]\s*=?\s*` + nation + `\b[^()\[\]]*[)\]]
 // instructs tells whether a name in the passage is a stitch's for certain.
 func (p passage) instructs() bool { return p.sort == instruction || p.sort == spelled }
 
-// tells tells whether the passage can say something of the whole pattern.
-func (p passage) tells() bool { return p.sort == prose || p.sort == named }
+// tells tells whether the passage can say something of the whole pattern: not a comment,
+// which no maker sees.
+func (p passage) tells() bool {
+	return (p.sort == prose || p.sort == named) && !strings.HasPrefix(p.text, "//")
+}
 
 // mentionsNation tells quickly whether a text may name a dialect.
 func mentionsNation(text string) bool {

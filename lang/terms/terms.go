@@ -376,11 +376,16 @@ func statementsIn(p passage) []Evidence {
 	return out
 }
 
-const nation = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
+const (
+	nation = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
+	// oneOrBoth is a dialect, or both.
+	oneOrBoth = nation + `(?:\s*(?:/|,|&|and|or)\s*` + nation + `)*`
+)
 
 var (
 	// statement is a dialect, or both, named for the words of a pattern.
-	statement = phrase.MustCompile(`\b` + nation + `(?:\s*(?:/|,|&|and|or)\s*` + nation + `)*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names)\b`)
+	statement = phrase.MustCompile(`\b` + oneOrBoth + `\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names)\b|` +
+		`\b(?i:terms|terminology)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:|\s+(?i:are|is))\s*` + oneOrBoth + `\b`)
 	// nations are the dialects, of which a text names some.
 	nations = phrase.MustCompile(`(?i)\b(?:usa?|u\.s|american|uk|u\.k|british)\b`)
 )
