@@ -154,7 +154,7 @@ type gExtent struct {
 	Corner bool    `parser:"  | 'next'? @'corner' ( ?! Number | 'ch' | 'sp' )"`
 	Space  *gSpace `parser:"  | ( 'next' | 'center' | 'corner' )* @@ ( ?= EOF )"`
 	Tch    bool    `parser:"  | @'tch'"`
-	Rest   bool    `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | ( 'stem' | 'base' ) ( ?= EOF ) | @( 'piece' | 'long enough' ) ) ) | ( 'across' | 'around' ) 'stem' 'only'? ( ?= EOF ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`
+	Rest   bool    `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | ( 'stem' | 'base' ) ( ?= EOF ) | @( 'piece' | 'long enough' ) ) ) | ( 'across' | 'around' ) 'stem' 'only'? ( ?= EOF ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name+ 'edge'? ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`
 }
 
 // A thing that can be worked into or counted.
@@ -295,7 +295,7 @@ type gWork struct {
 	Spacing  *gSpacing  `parser:"@@?"`
 	Each     bool       `parser:"( 'back' ( ?= 'in' | 'on' ) )? @( 'each' ( ?= 'in' ) )?"`
 	Where    []*gWhere  `parser:"@@* ( 'with' Stitch ( ?= EOF ) )?"`
-	Along    bool       `parser:"@( ( 'around' | 'across' | 'rnd' ) Name+ ( ?= EOF ) )?"`
+	Along    bool       `parser:"@( ( 'around' | 'across' | 'rnd' ) Name+ 'edge'? ( ?= EOF ) )?"`
 	Spacing2 *gSpacing  `parser:"@@?"`
 	Together bool       `parser:"@( 'together' | 'tog' )?"`
 	Using    bool       `parser:"@( 'with' 'next' Number ( Stitch | 'st' | 'ch' ) )?"`

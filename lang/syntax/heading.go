@@ -24,6 +24,8 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		if labelled(strings.TrimSpace(name)) {
 			return false
 		}
+	case supplies[d.section] && byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1)):
+		return false // `Aran (4) acrylic:` over `A: primrose`
 	case d.bareHeading(trimmed):
 		name = strings.TrimRight(trimmed, ":.")
 	default:
@@ -32,6 +34,9 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 	d.addHeading(name, line, span)
 	return true
 }
+
+// byLetter begins the line of a yarn that a list of them gives a letter.
+var byLetter = phrase.MustCompile(`^[-•* ]*(?:[A-Z]|MC|CC\d?) ?[:=]`)
 
 // addHeading begins a piece with a line that names it.
 func (d *document) addHeading(name, line string, span source.Span) {

@@ -925,18 +925,17 @@ func (r *reader) work(g *gWork) Node {
 	if len(g.Where) > 0 && g.Each {
 		out.Places[0].Each = true
 	}
+	where := false // it is said, and not only how
 	for _, w := range g.Where {
 		for _, m := range w.Mods {
-			if m.Word == "evenly" {
-				out.Evenly = true
-			}
+			out.Evenly, where = out.Evenly || m.Word == "evenly", where || m.Word != "evenly"
 		}
 	}
 	if g.Together {
 		r.together(out)
 	}
 	r.nextTogether(g, out)
-	if g.Along && len(out.Places) == 0 {
+	if g.Along && !where {
 		out.Places, out.Evenly = []Place{{Noun: Noun{Kind: NounEdge}}}, true // `74 sc around armhole`
 	}
 	if g.Yarn != nil {
