@@ -30,6 +30,14 @@ func (d *document) inList(trimmed string, span source.Span) bool {
 	if b == nil || b.kind != blockDefinition && !b.listed || !d.adjoins(b.span.End, span.Start) || labelled(trimmed) {
 		return false
 	}
+	if word, meaning, found := strings.Cut(trimmed, " "); found && !d.started && shapingWord(word) && meaning[:1] >= "0" && meaning[:1] <= "9" {
+		at := span.End - len(trimmed)
+		d.add(block{ // `inc 2 dc in one st`
+			kind: blockDefinition, span: source.Span{Start: at, End: span.End}, names: []string{word},
+			nameSpan: source.Span{Start: at, End: at + len(word)}, body: source.Span{Start: span.End - len(meaning), End: span.End},
+		})
+		return true
+	}
 	for _, mark := range definitionMarks {
 		if name, _, found := strings.Cut(trimmed, mark); found && strings.TrimSpace(mark) != ":" && len(Lex(name, Standard())) <= maxNamed {
 			d.add(block{kind: blockProse, span: span, listed: true})
@@ -37,6 +45,12 @@ func (d *document) inList(trimmed string, span source.Span) bool {
 		}
 	}
 	return false
+}
+
+// shapingWord tells the name of an increase or a decrease.
+func shapingWord(word string) bool {
+	tokens := Lex(word, Standard())
+	return len(tokens) == 1 && tokens[0].Kind == Stitch && shapes(tokens[0].Stitch)
 }
 
 // defined reads `name mark meaning`.
@@ -80,7 +94,10 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		})
 		return true
 	}
-	return d.section == "abbreviations" && d.inFull(trimmed, at)
+	if _, _, full := cutBeforeFull(trimmed); full || d.section == "abbreviations" {
+		return d.inFull(trimmed, at)
+	}
+	return false
 }
 
 // inFull takes an entry of a list of abbreviations that has no mark before what the word
@@ -93,16 +110,17 @@ func (d *document) inFull(trimmed string, at int) bool {
 			break
 		}
 	}
-	name, _, found := cutAtMark(first)
+	name, meaning, found := cutAtMark(first)
 	names := definedNames(name)
 	if !found || len(names) == 0 {
 		return false
 	}
 	start := at + strings.Index(trimmed, name)
+	body := start + len(name) + strings.Index(first[strings.Index(first, name)+len(name):], meaning)
 	d.add(block{
 		kind: blockDefinition, span: source.Span{Start: at, End: at + len(trimmed)}, names: names[:1],
 		nameSpan: source.Span{Start: start, End: start + len(name)},
-		body:     source.Span{Start: start + len(name), End: at + len(trimmed)},
+		body:     source.Span{Start: body, End: body + len(meaning)},
 	})
 	return true
 }
@@ -260,8 +278,14 @@ func cutAtMark(text string) (name, meaning string, found bool) {
 // slip stitch`, `sp(s) space(s)`.
 func cutBeforeFull(text string) (name, meaning string, found bool) {
 	trimmed := strings.TrimFunc(text, isBlank)
+	if tableRow(trimmed) {
+		if cells := cellsOf(trimmed); len(cells) == 2 && sameWord(cells[0], cells[1]) {
+			return cells[0], cells[1], true
+		}
+		return "", "", false
+	}
 	for i, r := range trimmed {
-		if r != ' ' {
+		if r != ' ' && r != '\t' {
 			continue
 		}
 		if name, meaning := trimmed[:i], trimmed[i+1:]; sameWord(name, meaning) {

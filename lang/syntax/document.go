@@ -263,7 +263,11 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 		if d.defined(trimmed, span, d.section == "special stitches") {
 			return true
 		}
-		if line := d.file.Text.Slice(span); d.section == "abbreviations" && (strings.Contains(line, ",") || shortBehind(trimmed)) || line[0] == ' ' || line[0] == '\t' {
+		if beginsInstruction(trimmed) && readsAsWork(trimmed) && !shortBehind(trimmed) {
+			d.section = "" // `Ch 12, join to form a ring.`
+			return false
+		}
+		if line := d.file.Text.Slice(span); d.section == "abbreviations" && (tableRow(trimmed) || strings.Contains(line, ",") || shortBehind(trimmed)) || line[0] == ' ' || line[0] == '\t' {
 			break
 		}
 		d.section = ""

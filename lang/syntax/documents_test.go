@@ -215,6 +215,58 @@ prose "stitch(es) (st(s))"
 prose "single crochet (sc)"
 row 1: work sc each=1 next 3 ch
 `},
+	{"abbreviations without a mark", `Abbreviations
+ch chain
+sl st slip stitch
+st(s) stitch(es)
+sc single crochet · rep repeat · RS right side
+
+Ch 12, join with sl st in first ch.
+Row 1: Sc in next 3 ch.
+`, `prose "Abbreviations"
+definition ch is chain
+definition sl st is slip stitch
+definition st is stitch(es)
+definition sc is single crochet
+prose "sc single crochet · rep repeat · RS right side"
+definition rep is repeat
+definition RS is right side
+no label: chain 12, join at first 1 ch
+row 1: work sc each=1 next 3 ch
+`},
+	{"abbreviations in a table", `Abbreviations
+| abbr. | meaning |
+| --- | --- |
+| ch | chain |
+| st(s) | stitch(es) |
+
+Row 1: ch 8.
+`, `prose "Abbreviations"
+prose "| abbr. | meaning |"
+prose "| --- | --- |"
+definition ch is chain
+definition st is stitch(es)
+row 1: chain 8
+`},
+	{"abbreviations below no heading", `ch chain
+dc double crochet
+inc 2 dc in one st
+
+R1: ch 8.
+`, `definition ch is chain
+definition dc is double crochet
+definition inc is 2 dc in one st
+row 1: chain 8
+`},
+	{"notes below a blank line", `## Notes
+
+The ch 2 at the beginning of a round does not count as a stitch.
+
+Row 1: ch 8.
+`, `prose "## Notes"
+prose "The ch 2 at the beginning of a round does not count as a stitch."
+row 1: chain 8
+`},
 	{"abbreviations in a line", `Abbreviations: ch = chain, tr = treble,
   dc = double crochet
 Row 1: ch 8.

@@ -38,6 +38,15 @@ func marked(text string) []source.Span {
 // tableRow tells a row of a table.
 func tableRow(line string) bool { return strings.HasPrefix(line, "|") }
 
+// cellsOf are the cells of a row of a table: `| ch | chain |`.
+func cellsOf(row string) []string {
+	cells := strings.Split(strings.Trim(row, "|"), "|")
+	for i := range cells {
+		cells[i] = strings.TrimSpace(cells[i])
+	}
+	return cells
+}
+
 var (
 	// underline stands below a heading.
 	underline = regexp.MustCompile(`^(?:={3,}|-{3,})$`)
