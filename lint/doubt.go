@@ -145,8 +145,8 @@ func trusted(row *fabric.Row, t *fabric.Tally) bool {
 
 // counts tells whether the count that a row states can be held against it: not
 // where a fault already says what is wrong; where a row below is wrong only if the
-// row numbers all that it works; and on a ground that is supposed only where all
-// else fits.
+// row numbers all that it works; and on a ground that is supposed only where nothing but
+// numbers is wrong.
 func (d doubts) counts(row *fabric.Row, size int) bool {
 	t := &row.Tallies[size]
 	switch {
@@ -155,7 +155,7 @@ func (d doubts) counts(row *fabric.Row, size int) bool {
 	case numbersAll(row.Tree.Clauses):
 		return true
 	}
-	return d[row][size] == supposed && len(t.Faults) == 0
+	return d[row][size] == supposed && (len(t.Faults) == 0 || outOfNumber(t))
 }
 
 // numbersAll tells whether every step of a row is worked so many times, whatever

@@ -332,8 +332,8 @@ func (r *labelReader) numbers() bool {
 			r.at++
 			noun := r.noun()
 			if to := r.peek(); (to.Kind == Number || to.Kind == Ordinal) && (noun || r.ranges(mark)) {
-				span.To = to.Values
 				r.at++
+				span.To = r.perSize(to.Values)
 				r.rangesPerSize(&span)
 			} else {
 				r.at = mark
@@ -397,7 +397,7 @@ func (r *labelReader) perSize(first Num) Num {
 		case Close:
 			r.at = i + 2
 			return values
-		case Comma:
+		case Comma, Colon, Semi:
 		default:
 			return first
 		}
