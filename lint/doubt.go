@@ -162,17 +162,23 @@ func (d doubts) counts(row *fabric.Row, size int) bool {
 // lies below it: `2 sc in first st, 5 sc, (2 sc in next st) 3 times`.
 func numbersAll(steps []syntax.Clause) bool {
 	works := false
-	for _, c := range steps {
+	for i, c := range steps {
 		switch n := c.Node.(type) {
 		case *syntax.Work:
+			if works && closesRound(n) && !slices.ContainsFunc(steps[i+1:], worksClause) {
+				continue
+			}
 			works = true
 			if k := n.Stitch.Meaning.US; k == nil || k.Class != stitch.Plain && k.Class != stitch.Increase && k.Class != stitch.Decrease {
 				return false
 			}
-			if len(n.Places) > 1 || !n.Number.Written() && (len(n.Places) == 0 || !n.Places[0].Number.Written()) || n.Joins || n.Evenly || n.HeldBack || n.Times.Written() {
+			if len(n.Places) > 1 || !n.Number.Written() && (len(n.Places) == 0 || !n.Places[0].Number.Written()) || n.Joins || n.HeldBack || n.Times.Written() {
 				return false
 			}
 			for _, p := range n.Places {
+				if p.Noun.Kind == syntax.NounEdge && n.Number.Written() {
+					continue // `34 dc evenly along the edge`
+				}
 				if p.To.Kind != syntax.ToNothing || p.Each && !p.Number.Written() || p.From != syntax.FromHere || p.Noun.Kind > syntax.NounStitch {
 					return false
 				}
@@ -182,12 +188,22 @@ func numbersAll(steps []syntax.Clause) bool {
 				return false
 			}
 			works = true
+		case *syntax.Chain:
+			if works || n.Counts.Said || n.Number.PerSize() || n.Number.At(0) != 1 {
+				return false // it may stand for a stitch
+			}
 		case *syntax.Turn, *syntax.Total, *syntax.Remark, *syntax.Join, *syntax.Skip, *syntax.Marker:
 		default:
 			return false
 		}
 	}
 	return works
+}
+
+// closesRound tells the slip stitch into the first stitch that joins a round.
+func closesRound(w *syntax.Work) bool {
+	k := w.Stitch.Meaning.US
+	return k != nil && k.Class == stitch.Slip && len(w.Places) == 1 && w.Places[0].Pick == syntax.PickFirst && w.Places[0].Nth == 1
 }
 
 // refersTo tells whether a row repeats one of some rows.

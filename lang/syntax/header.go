@@ -3,6 +3,7 @@ package syntax
 import (
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -47,7 +48,7 @@ var supplies = map[string]bool{"materials": true, "notions": true, "yarn": true}
 
 // readField reads `Key: value`, `Yarn A: …`. The line begins at offset at.
 func readField(line string, at int) (*Field, bool) {
-	key, _, found := strings.Cut(line, ":")
+	key, _, found := cutKey(line)
 	trimmed := strings.Trim(key, " \t*#_-•")
 	if !found || len(trimmed) > 40 {
 		return nil, false
@@ -59,14 +60,29 @@ func readField(line string, at int) (*Field, bool) {
 	return fieldOf(line, at, canonical, name), true
 }
 
+// cutKey parts the key of a field from its value, at a colon or where dots lead from one to
+// the other: `Hook ..... 4 mm`.
+func cutKey(line string) (key, value string, found bool) {
+	if key, value, found = strings.Cut(line, ":"); found && !strings.Contains(key, "...") {
+		return key, value, true
+	}
+	if at := dotsLead.FindStringIndex(line); at != nil && headerKeys[strings.ToLower(line[:at[0]])] != "" {
+		return line[:at[0]], line[at[1]:], true
+	}
+	return key, value, found
+}
+
+// dotsLead are the dots of a list that is set in two columns.
+var dotsLead = phrase.MustCompile(` ?\.{3,} ?`)
+
 // fieldOf makes the field of a line `Key: value` that begins at offset at. It
 // outlives the text of the file, and so keeps its own words.
 func fieldOf(line string, at int, canonical, name string) *Field {
-	key, value, _ := strings.Cut(line, ":")
+	key, value, _ := cutKey(line)
 	trimmed := strings.Trim(key, " \t*#_-•")
 	keyAt := at + strings.Index(line, trimmed)
 	valueText := strings.Trim(value, " \t*")
-	valueAt := at + len(key) + 1
+	valueAt := at + len(line) - len(value)
 	if valueText != "" {
 		valueAt += strings.Index(value, valueText)
 	}
