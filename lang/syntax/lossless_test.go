@@ -110,7 +110,12 @@ func rowLosses(f *syntax.File, r *syntax.Row, fault func(string, ...any)) {
 			fault("row %q: the label %q stands at %v, which is %q", r.Text, r.Label.Text, r.Label.Span, got)
 		}
 	}
-	clauseLosses(r, r.Clauses, source.Span{Start: r.Label.Span.End, End: len(r.Text)}, fault)
+	list := r.Clauses
+	if len(list) > 0 && r.Only != nil && list[0].Span.End <= r.Label.Span.Start {
+		clauseLosses(r, list[:1], source.Span{End: r.Label.Span.Start}, fault) // `Size L only:` stands before the label
+		list = list[1:]
+	}
+	clauseLosses(r, list, source.Span{Start: r.Label.Span.End, End: len(r.Text)}, fault)
 	wordLosses(r, fault)
 }
 
