@@ -200,12 +200,20 @@ func interleaved(piece *fabric.Piece) bool {
 	return slices.ContainsFunc(piece.Rows, func(row *fabric.Row) bool {
 		r := row.Tree
 		switch {
-		case r.Label.EveryOther || r.Label.Kind == syntax.Parity || remarked(r.Label):
+		case r.Label.EveryOther || r.Label.Kind == syntax.Parity || remarked(r.Label) && numberedTwice(piece, row):
 			return true
 		case len(r.Label.Numbers) > 0:
 			return scattered(r.Label)
 		}
 		return has[*syntax.Rows](r) && slices.ContainsFunc(r.Tokens, everySecond)
+	})
+}
+
+// numberedTwice tells whether another row of a piece has a number of this one: they are
+// several readings of it.
+func numberedTwice(piece *fabric.Piece, row *fabric.Row) bool {
+	return slices.ContainsFunc(numberedRows(piece), func(other *fabric.Row) bool {
+		return other != row && holder([]*fabric.Row{other}, row.Tree.Label.First(0)) != nil
 	})
 }
 
