@@ -997,10 +997,8 @@ func (h *hand) landmarkOf(to syntax.ToLimit) int {
 		}
 		return i
 	}
-	for i := h.at; i < h.end; i++ {
-		if h.accepts(h.stitch(h.base[i]), to.Noun) {
-			return i
-		}
+	if i := h.find(1, to.Noun, h.at, h.end); i >= 0 {
+		return i
 	}
 	if h.round && h.end == len(h.base) && h.end > 0 && h.accepts(h.stitch(h.base[0]), to.Noun) {
 		return h.end // the one that the round began in
@@ -1019,7 +1017,7 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	switch {
 	case h.nested && (p.Pick == syntax.PickFirst && h.origin > 0 || p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Of == nil):
 		// `1 dc in the first, 2 dc in the second, repeat`: counted anew each time
-		i = h.ahead(max(p.Nth, 1), p.Noun)
+		i = h.find(max(p.Nth, 1), p.Noun, h.origin, h.end)
 	case p.Pick == syntax.PickFirst:
 		i = h.nth(1, p.Noun, p.From == syntax.FromEnd)
 	case p.Pick == syntax.PickNth && p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning:
@@ -1076,18 +1074,6 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.nextPlaces(k, own, n, m, p.Noun)
 }
 
-// ahead finds the nth place of a kind since the repeat at work began.
-func (h *hand) ahead(n int, noun syntax.Noun) int {
-	for i := min(h.origin, h.end); i < h.end; i++ {
-		if h.accepts(h.stitch(h.base[i]), noun) {
-			if n--; n == 0 {
-				return i
-			}
-		}
-	}
-	return -1
-}
-
 // nthAhead finds `the 3rd st`: counted from the row's beginning while that
 // lies ahead, else from where the work is.
 func (h *hand) nthAhead(p syntax.Place) int {
@@ -1098,16 +1084,9 @@ func (h *hand) nthAhead(p syntax.Place) int {
 		return i // `sc in each of first 5 sts, 2 sc in the 6th`
 	}
 	if len(h.row) > 1 || h.at >= p.Nth {
-		skip := h.at
-		for i := skip; i < h.end; i++ {
-			if h.accepts(h.stitch(h.base[i]), p.Noun) {
-				if p.Nth--; p.Nth == 0 {
-					h.loose = true
-					return i
-				}
-			}
-		}
-		return -1
+		i := h.find(p.Nth, p.Noun, h.at, h.end)
+		h.loose = h.loose || i >= 0
+		return i
 	}
 	h.loose = true
 	return h.nth(p.Nth, p.Noun, false)
@@ -1185,10 +1164,8 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 			continue // the hook is past its middle: the next one is meant
 		}
 		if p.Noun.Kind == syntax.NounSpace {
-			for m := i; m < j; m++ {
-				if h.accepts(h.stitch(h.base[m]), p.Noun) {
-					return m
-				}
+			if m := h.find(1, p.Noun, i, j); m >= 0 {
+				return m
 			}
 			if p.Noun.Length.Written() {
 				i = j - 1
