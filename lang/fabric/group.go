@@ -391,48 +391,31 @@ func (h *hand) groupFromHook(g *syntax.Group, p syntax.Place) {
 	h.closeDone()
 }
 
+// toPlace moves to a place that a group goes in, -1 where there is none.
+func (h *hand) toPlace(p syntax.Place) int {
+	if h.byLandmark(p) {
+		return h.toLandmark(p)
+	}
+	h.loose = h.loose || p.Pick == syntax.PickFirst && p.Noun.Kind == syntax.NounSpace // found by landmark
+	i, ok := h.picked(p)
+	switch {
+	case !ok:
+		i = h.next(p.Noun)
+	case i >= h.at:
+		h.goTo(i)
+	}
+	if i < 0 {
+		h.missing(p.Noun, 1)
+	}
+	return i
+}
+
 func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
 	for range max(0, p.Number.Or(h.size, 1)) {
 		if h.stopped() {
 			return
 		}
-		i := -1
-		switch {
-		case p.Center || p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:
-			h.loose = true
-			group := p.Noun
-			if p.Of != nil {
-				group = p.Of.Noun
-			}
-			if group.Kind == syntax.NounSpace {
-				p.Noun = group // the middle of a loop is in the loop
-			} else {
-				i = h.groupAhead(group, p)
-			}
-			if i >= 0 {
-				h.at, h.sub, h.held = max(h.at, i+1), 0, i
-			} else {
-				i = h.next(p.Noun) // a loop that stands alone has a middle, too
-			}
-		case p.Pick == syntax.PickFirst:
-			h.loose = h.loose || p.Noun.Kind == syntax.NounSpace // found by landmark
-			if i = h.nth(1, p.Noun, false); i >= h.at {
-				h.goTo(i)
-			}
-		case p.Pick == syntax.PickLast:
-			if i = h.nth(1, p.Noun, true); i >= h.at {
-				h.goTo(i)
-			}
-		case p.Noun.Kind == syntax.NounTurning:
-			if i = h.turningTop(); i >= h.at {
-				h.goTo(i)
-			}
-		default:
-			i = h.next(p.Noun)
-		}
-		if i < 0 {
-			h.missing(p.Noun, 1)
-		}
+		i := h.toPlace(p)
 		body := g.Body
 		if h.leadsIn(body) {
 			h.row, h.rowMade, h.begun = nil, 0, false

@@ -146,7 +146,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.inSkipped(k, own, n, p)
 	case p.Of != nil && p.Of.Each:
 		h.eachLandmark(k, own, n, p)
-	case p.Center, p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:
+	case h.chainOfSpace(p) && p.Of.Pick == syntax.PickSame:
+		h.sameAgain(k, own, n, *p.Of)
+	case h.byLandmark(p):
 		h.landmark(k, own, n, p)
 	case h.alongOwnChain(p):
 		h.leaveUnmarked(k, 1)
@@ -1015,22 +1017,10 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	}
 	var i int
 	switch {
-	case h.nested && (p.Pick == syntax.PickFirst && h.origin > 0 || p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Of == nil):
-		// `1 dc in the first, 2 dc in the second, repeat`: counted anew each time
-		i = h.find(max(p.Nth, 1), p.Noun, h.origin, h.end)
-	case p.Pick == syntax.PickFirst:
-		i = h.nth(1, p.Noun, p.From == syntax.FromEnd)
-	case p.Pick == syntax.PickNth && p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning:
-		i = h.turningTop()
-	case p.Pick == syntax.PickNth:
-		i = h.nthAhead(p)
-	case p.Noun.Kind == syntax.NounTurning:
-		i = h.turningTop()
-	default:
+	case p.Pick == syntax.PickLast && p.Noun.Kind != syntax.NounTurning && m > 1:
 		i = h.limit(m, p.Noun)
-		if m == 1 {
-			i = h.nth(1, p.Noun, true)
-		}
+	default:
+		i, _ = h.picked(p)
 	}
 	if i < 0 && h.atBeginningSpace(p) {
 		i, p.Noun = len(h.base)-1, syntax.Noun{Kind: syntax.NounSpace}
@@ -1074,6 +1064,25 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.nextPlaces(k, own, n, m, p.Noun)
 }
 
+// picked finds a place that is told by where it stands in the row below; ok is false for
+// any other, which is the next one of its kind.
+func (h *hand) picked(p syntax.Place) (i int, ok bool) {
+	switch {
+	case h.nested && (p.Pick == syntax.PickFirst && h.origin > 0 || p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Of == nil):
+		// `1 dc in the first, 2 dc in the second, repeat`: counted anew each time
+		return h.find(max(p.Nth, 1), p.Noun, h.origin, h.end), true
+	case p.Pick == syntax.PickFirst:
+		return h.nth(1, p.Noun, p.From == syntax.FromEnd), true
+	case p.Pick == syntax.PickNth && (p.Of == nil || p.Of.Noun.Kind != syntax.NounTurning):
+		return h.nthAhead(p), true
+	case p.Pick == syntax.PickNth, p.Noun.Kind == syntax.NounTurning:
+		return h.turningTop(), true
+	case p.Pick == syntax.PickLast:
+		return h.nth(1, p.Noun, true), true
+	}
+	return -1, false
+}
+
 // nthAhead finds `the 3rd st`: counted from the row's beginning while that
 // lies ahead, else from where the work is.
 func (h *hand) nthAhead(p syntax.Place) int {
@@ -1113,11 +1122,30 @@ func (h *hand) turningTop() int {
 	return -1
 }
 
+// byLandmark tells whether a place is found by what it belongs to.
+func (h *hand) byLandmark(p syntax.Place) bool {
+	return p.Center || p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch || h.chainOfSpace(p)
+}
+
+// chainOfSpace tells whether a place is a chain of a space that lies ahead, or is the
+// one worked into last: `3rd ch of next ch-5 sp`.
+func (h *hand) chainOfSpace(p syntax.Place) bool {
+	return p.Of != nil && p.Of.Noun.Kind == syntax.NounSpace && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickNth &&
+		(p.Of.Pick == syntax.PickSame || h.remaining(p.Of.Noun) > 0)
+}
+
 // landmark works at a place found by what it belongs to: `in center dc of
-// next shell`. What is passed on the way may be left.
+// next shell`.
 func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
-	h.loose = true
 	h.settle(k)
+	i := h.toLandmark(p)
+	h.worked(func() { h.into(k, own, n, i) })
+}
+
+// toLandmark moves to a place found by what it belongs to. What is passed on the way
+// may be left.
+func (h *hand) toLandmark(p syntax.Place) int {
+	h.loose = true
 	group := p.Noun
 	if p.Of != nil && p.Of.Noun.Kind != syntax.NounNone {
 		group = p.Of.Noun
@@ -1138,7 +1166,7 @@ func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 	} else {
 		h.at, h.sub, h.held = max(i+1, h.at), 0, i
 	}
-	h.worked(func() { h.into(k, own, n, i) })
+	return i
 }
 
 // groupAhead finds the middle of the next group of stitches that were worked
