@@ -53,65 +53,10 @@ func (h *hand) marked() int {
 
 // workAt works n stitches at a place that is named.
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
-	p = h.betweenGroups(h.widened(h.spelledOut(p)))
-	p.Noun = h.openNoun(p)
-	p = h.upToComing(h.theLast(p))
-	if topOfChain(p) {
-		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
-	}
-	if h.countsFromHook(p) {
-		p.From = syntax.FromHook // `ch 6, dc in 4th ch`
-	}
-	if p.Pick == syntax.PickLast && p.Of == nil && h.turnedFirst && len(h.row) == 0 && worksOn(h.coming) {
-		p.Pick = syntax.PickFirst // `ch 1, turn, sc in last sc, sc in next 4 sc`: the last one made
-	}
+	p, done := h.offRow(k, own, n, numbered, h.meant(p))
 	switch {
-	case p.Elsewhere && p.Name != "":
-		h.joinPieces(h.chains)
-		h.onPieces(k, own, n, numbered || p.Pick == syntax.PickNth || p.Pick == syntax.PickFirst, p)
+	case done:
 		return
-	case p.Elsewhere:
-		h.elsewhere(k)
-		return
-	case h.pieces > 0 && p.From != syntax.FromHook:
-		h.onPieces(k, own, n, numbered, p)
-		return
-	case n == 1 && len(h.row) > 0 && h.closesOwnChain(p) && h.picot(k, n, h.chains):
-		return
-	case p.From == syntax.FromHook, h.onHook(p):
-		h.fromHook(k, own, n, p)
-		return
-	case h.closesKnot(k, n, p):
-		return
-	case h.closesChain(k, n, p):
-		h.join(&syntax.Join{})
-		return
-	case p.Name != "" && h.aside(k, n, p):
-		return
-	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
-		h.intoRing(k, own, n)
-		return
-	case h.offFoundation(p), p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther:
-		if h.opened {
-			p.Noun, p.Of = syntax.Noun{Kind: syntax.NounChain}, nil // those over the opening, from below
-			break
-		}
-		h.otherSide()
-		p.Noun, p.Of = syntax.Noun{}, nil
-		if p.Pick == syntax.PickNext && !p.Number.Written() && numbered && n > 1 {
-			h.nextPlaces(k, own, 1, n, syntax.Noun{})
-			return
-		}
-	case p.Noun.Kind == syntax.NounRowEnd || p.Noun.Kind == syntax.NounEdge:
-		h.alongEdge(k, n, numbered, p)
-		return
-	case h.along && p.Noun.Kind == syntax.NounNone:
-		h.alongEdge(k, n, numbered, p)
-		return
-	case p.Noun.Kind != syntax.NounCorner:
-		h.along = false // a place of another kind is named
-	}
-	switch {
 	case h.edge && p.Noun.Kind == syntax.NounCorner && h.count(p.Noun) == 0:
 		h.worked(func() { h.into(k, own, n, -1) }) // of the piece, not of a row
 		return
@@ -124,6 +69,80 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.into(k, own, n, h.held)
 		return
 	}
+	h.inRow(k, own, n, numbered, p, evenly)
+}
+
+// meant is the place that a writer means by the words for it, as the work stands.
+func (h *hand) meant(p syntax.Place) syntax.Place {
+	p = h.betweenGroups(h.widened(h.spelledOut(p)))
+	p.Noun = h.openNoun(p)
+	p = h.upToComing(h.theLast(p))
+	if topOfChain(p) {
+		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
+	}
+	if h.countsFromHook(p) {
+		p.From = syntax.FromHook // `ch 6, dc in 4th ch`
+	}
+	if p.Pick == syntax.PickLast && p.Of == nil && h.turnedFirst && len(h.row) == 0 && worksOn(h.coming) {
+		p.Pick = syntax.PickFirst // `ch 1, turn, sc in last sc, sc in next 4 sc`: the last one made
+	}
+	return p
+}
+
+// offRow works where the place is none of the row below: on another piece, on the hook, in
+// a ring, along an edge. Where it is of that row, seen from this side, done is false.
+func (h *hand) offRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place) (of syntax.Place, done bool) {
+	switch {
+	case p.Elsewhere && p.Name != "":
+		h.joinPieces(h.chains)
+		h.onPieces(k, own, n, numbered || p.Pick == syntax.PickNth || p.Pick == syntax.PickFirst, p)
+		return p, true
+	case p.Elsewhere:
+		h.elsewhere(k)
+		return p, true
+	case h.pieces > 0 && p.From != syntax.FromHook:
+		h.onPieces(k, own, n, numbered, p)
+		return p, true
+	case n == 1 && len(h.row) > 0 && h.closesOwnChain(p) && h.picot(k, n, h.chains):
+		return p, true
+	case p.From == syntax.FromHook, h.onHook(p):
+		h.fromHook(k, own, n, p)
+		return p, true
+	case h.closesKnot(k, n, p):
+		return p, true
+	case h.closesChain(k, n, p):
+		h.join(&syntax.Join{})
+		return p, true
+	case p.Name != "" && h.aside(k, n, p):
+		return p, true
+	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
+		h.intoRing(k, own, n)
+		return p, true
+	case h.offFoundation(p), p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther:
+		if h.opened {
+			p.Noun, p.Of = syntax.Noun{Kind: syntax.NounChain}, nil // those over the opening, from below
+			break
+		}
+		h.otherSide()
+		p.Noun, p.Of = syntax.Noun{}, nil
+		if p.Pick == syntax.PickNext && !p.Number.Written() && numbered && n > 1 {
+			h.nextPlaces(k, own, 1, n, syntax.Noun{})
+			return p, true
+		}
+	case p.Noun.Kind == syntax.NounRowEnd || p.Noun.Kind == syntax.NounEdge:
+		h.alongEdge(k, n, numbered, p)
+		return p, true
+	case h.along && p.Noun.Kind == syntax.NounNone:
+		h.alongEdge(k, n, numbered, p)
+		return p, true
+	case p.Noun.Kind != syntax.NounCorner:
+		h.along = false // a place of another kind is named
+	}
+	return p, false
+}
+
+// inRow works at a place of the row below, found in the first way that fits its words.
+func (h *hand) inRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
 	switch {
 	case p.Prep == syntax.Between:
 		h.between(k, own, n, p)
