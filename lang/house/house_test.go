@@ -108,9 +108,12 @@ func TestFormatKeepsTheWork(t *testing.T) {
 		if len(got.Kept) > 0 {
 			continue
 		}
-		for _, u := range house.Uses(is) {
-			if way := style.Ways[u.Aspect.Name]; way != "" && len(u.Edits(way)) > 0 {
-				t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.At()))
+		uses := house.UsesIn(is, house.Aspects())
+		for _, piece := range is.Pieces {
+			for _, u := range uses(piece) {
+				if way := style.Ways[u.Aspect.Name]; way != "" && len(u.Edits(way)) > 0 {
+					t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.At()))
+				}
 			}
 		}
 	}
