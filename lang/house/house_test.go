@@ -192,6 +192,21 @@ func TestFormatKeepsWhatIsNoWord(t *testing.T) {
 	}
 }
 
+// TestFormatLeavesWhatIsNoUse leaves what only looks like a use: a count without brackets
+// is no run, and what is worked once no repeat.
+func TestFormatLeavesWhatIsNoUse(t *testing.T) {
+	text := "Terms: US\n\nPiece: Ring\nRnd 1: 6 sc in magic ring. 6 sc.\nRnd 2: [2 sc in next st, inc] 1 time, 2 sc in each of next 4 sts. 12 sc.\n"
+	for _, style := range styles() {
+		if style.Ways["run"] != "" || style.Ways["repeat"] != "" {
+			style.Width = 0
+			got := house.Format(work(source.New(text)), style)
+			assert.Contains(t, got.Text.String(), "ring. 6 sc.", style.Ways)
+			assert.Contains(t, got.Text.String(), "sts. 12 sc.", style.Ways)
+			assert.Contains(t, got.Text.String(), "[2 sc in next st, inc] 1 time", style.Ways)
+		}
+	}
+}
+
 // TestFormatLeavesWhatWouldChange leaves an instruction as it was where the house's
 // way would be worked otherwise: in a ring, `5 sc` all go into it.
 func TestFormatLeavesWhatWouldChange(t *testing.T) {
