@@ -307,6 +307,8 @@ func stitchesIn(body []syntax.Clause, size int) int {
 	return n
 }
 
+// groupIn works clauses all into a place, which is found as for a stitch of the pattern's
+// own that makes them.
 func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	if p.From != syntax.FromHook {
 		h.settleFor(g.Body)
@@ -322,10 +324,12 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	if p.Prep == syntax.AroundPost && stitchesIn(g.Body, h.size) > 2 {
 		h.loose = true // they lie along the side of that stitch
 	}
-	p = h.betweenGroups(p)
+	p = topOfChain(h.betweenGroups(p))
 	switch {
 	case p.From == syntax.FromHook:
 		h.groupFromHook(g, p)
+	case p.Elsewhere, p.Noun.Kind == syntax.NounRowEnd, p.Noun.Kind == syntax.NounEdge:
+		h.lose() // how many such places there are is not looked up
 	case h.other && p.Noun.Kind == syntax.NounTurning:
 		h.worked(func() { h.inPlace(g.Body, -1) }) // the chains skipped at the beginning, from their other side
 	case p.Noun.Kind == syntax.NounRing:
@@ -333,30 +337,8 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	case h.fixed:
 		h.list(g.Body)
 		h.space()
-	case p.Pick == syntax.PickSame:
-		if h.held < 0 && h.at < len(h.base) {
-			h.next(p.Noun)
-		}
-		h.sameKind(p.Noun)
-		h.worked(func() { h.inPlace(g.Body, h.held) })
-	case p.Prep == syntax.Between:
-		h.toGap(p)
-		h.worked(func() { h.inPlace(g.Body, -1) })
-		h.gap = h.at
-	case p.Each && !p.Number.Written() || p.To.Kind == syntax.ToTheEnd || p.Pick == syntax.PickRemaining:
-		if h.remainingAny(p) == 0 {
-			h.missing(p.Noun, 1)
-		}
-		for !h.stopped() {
-			i := h.nextAny(p)
-			if i < 0 {
-				break
-			}
-			h.worked(func() { h.inPlace(g.Body, i) })
-		}
-		h.closeEach(p)
 	default:
-		h.groupAt(g, p)
+		h.inRow(h.mainOf(g.Body), &ownStitch{body: g.Body, spans: 1}, 1, false, p, false)
 	}
 }
 
@@ -391,38 +373,13 @@ func (h *hand) groupFromHook(g *syntax.Group, p syntax.Place) {
 	h.closeDone()
 }
 
-// toPlace moves to a place that a group goes in, -1 where there is none.
-func (h *hand) toPlace(p syntax.Place) int {
-	if h.byLandmark(p) {
-		return h.toLandmark(p)
+// several works clauses in one place.
+func (h *hand) several(body []syntax.Clause, place int) {
+	if h.leadsIn(body) {
+		h.row, h.rowMade, h.begun = nil, 0, false
+		body = body[1:]
 	}
-	h.loose = h.loose || p.Pick == syntax.PickFirst && p.Noun.Kind == syntax.NounSpace // found by landmark
-	i, ok := h.picked(p)
-	switch {
-	case !ok:
-		i = h.next(p.Noun)
-	case i >= h.at:
-		h.goTo(i)
-	}
-	if i < 0 {
-		h.missing(p.Noun, 1)
-	}
-	return i
-}
-
-func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
-	for range max(0, p.Number.Or(h.size, 1)) {
-		if h.stopped() {
-			return
-		}
-		i := h.toPlace(p)
-		body := g.Body
-		if h.leadsIn(body) {
-			h.row, h.rowMade, h.begun = nil, 0, false
-			body = body[1:]
-		}
-		h.worked(func() { h.inPlace(body, i) })
-	}
+	h.worked(func() { h.inPlace(body, place) })
 }
 
 // leadsIn tells whether a round's first group begins with the slip stitch that

@@ -76,10 +76,7 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 func (h *hand) meant(p syntax.Place) syntax.Place {
 	p = h.betweenGroups(h.widened(h.spelledOut(p)))
 	p.Noun = h.openNoun(p)
-	p = h.upToComing(h.theLast(p))
-	if topOfChain(p) {
-		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
-	}
+	p = topOfChain(h.upToComing(h.theLast(p)))
 	if h.countsFromHook(p) {
 		p.From = syntax.FromHook // `ch 6, dc in 4th ch`
 	}
@@ -313,9 +310,13 @@ func (h *hand) skipFollows() bool {
 	return skips
 }
 
-// topOfChain tells whether a place is the top of a turning or beginning chain.
-func topOfChain(p syntax.Place) bool {
-	return p.Noun.Kind == syntax.NounTip && p.Of != nil && (p.Of.Noun.Kind == syntax.NounTurning || p.Of.Noun.Kind == syntax.NounChain)
+// topOfChain reads the top of a turning or beginning chain as the place that it stands
+// for.
+func topOfChain(p syntax.Place) syntax.Place {
+	if p.Noun.Kind == syntax.NounTip && p.Of != nil && (p.Of.Noun.Kind == syntax.NounTurning || p.Of.Noun.Kind == syntax.NounChain) {
+		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil
+	}
+	return p
 }
 
 // elsewhere joins to another piece. A slip stitch stands on the chains around
