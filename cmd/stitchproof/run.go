@@ -82,8 +82,22 @@ func (s *streams) run(args []string) int {
 	case errors.Is(err, errFound):
 		return exitFound
 	}
-	fmt.Fprintf(s.err, "stitchproof: %v\n", err)
+	fmt.Fprintf(s.err, "stitchproof: %v\n", helpful(err))
 	return exitBroke
+}
+
+// helpful is an error that says where to read on, if it is one of how the program was
+// called.
+func helpful(err error) error {
+	var misused *kong.ParseError
+	if !errors.As(err, &misused) {
+		return err
+	}
+	command := "stitchproof"
+	if selected := misused.Context.Selected(); selected != nil {
+		command += " " + selected.Name
+	}
+	return fmt.Errorf("%w; `%s --help` tells more", err, command)
 }
 
 // unbroken does some work on what has a name, and makes an error of a panic, so
