@@ -81,6 +81,8 @@ func (h *hand) travel(p syntax.Place) {
 	}
 	i := -1
 	switch {
+	case h.chainOfSpace(p):
+		i = h.next(p.Of.Noun) // `sl st in 3rd ch of next ch-5 sp`
 	case p.Of != nil && p.Of.Noun.Kind == syntax.NounSpace && p.Of.Pick == syntax.PickAny:
 		if h.next(p.Of.Noun) >= 0 {
 			i = h.next(p.Noun) // `in first sc after any ch-2 sp`
