@@ -263,7 +263,8 @@ func (h *hand) countsFromHook(p syntax.Place) bool {
 // onHook tells whether a numbered chain is one of those on the hook, partway through
 // a row: `ch 7, dc in 3rd ch`.
 func (h *hand) onHook(p syntax.Place) bool {
-	return p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickNth && p.Nth > 1 && p.Nth <= h.chains &&
+	return p.Noun.Kind == syntax.NounChain &&
+		(p.Pick == syntax.PickNth || p.Pick == syntax.PickFirst || p.Pick == syntax.PickLast) && p.Nth > 1 && p.Nth <= h.chains &&
 		p.From == syntax.FromHere && p.Of == nil && p.Name == "" && len(h.row) > 0
 }
 
@@ -1147,11 +1148,14 @@ func (h *hand) byLandmark(p syntax.Place) bool {
 	return p.Center || p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch || h.chainOfSpace(p)
 }
 
-// chainOfSpace tells whether a place is a chain of a space that lies ahead, or is the
+// chainOfSpace tells whether a place is one chain of a space that lies ahead, or is the
 // one worked into last: `3rd ch of next ch-5 sp`.
 func (h *hand) chainOfSpace(p syntax.Place) bool {
-	return p.Of != nil && p.Of.Noun.Kind == syntax.NounSpace && p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickNth &&
-		(p.Of.Pick == syntax.PickSame || h.remaining(p.Of.Noun) > 0)
+	if p.Of == nil || p.Of.Noun.Kind != syntax.NounSpace || p.Noun.Kind != syntax.NounChain || p.Number.Or(h.size, 1) != 1 {
+		return false
+	}
+	told := p.Pick == syntax.PickNth || p.Pick == syntax.PickFirst || p.Pick == syntax.PickLast
+	return told && (p.Of.Pick == syntax.PickSame || h.remaining(p.Of.Noun) > 0)
 }
 
 // landmark works at a place found by what it belongs to: `in center dc of
