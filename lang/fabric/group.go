@@ -43,7 +43,7 @@ func (h *hand) skip(p syntax.Place) {
 		return
 	}
 	switch {
-	case p.Each || p.Pick == syntax.PickRemaining:
+	case p.Each && !p.Number.Written(), p.Pick == syntax.PickRemaining:
 		h.at, h.full = h.end, true
 		return
 	case p.Pick == syntax.PickLast:
