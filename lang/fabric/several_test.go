@@ -59,3 +59,24 @@ func placesFound(text string) whereabouts {
 	}
 	return out
 }
+
+// What no chain has is no fault where nothing but a chain lies below: the row is worked
+// on something that the piece did not make.
+func TestPlacesOfOtherWork(t *testing.T) {
+	for _, place := range []string{"next dc", "next ch-3 sp"} {
+		got := placesFound("Ch 11.\nRow 1: Sc in 2nd ch from hook, sc in " + place + ", sc in next ch.\n")
+		assert.False(t, got.known, place)
+		assert.Empty(t, got.faults, place)
+	}
+	got := placesFound("Ch 11.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn.\nRow 2: Ch 1, sc in next dc, sc in next st.\n")
+	assert.Contains(t, got.faults, fabric.PlaceAbsent, "a row of sc has no dc")
+}
+
+// A group that a round begins within has one middle, wherever the round reaches it.
+func TestMiddleOfTheGroupThatARoundBeginsIn(t *testing.T) {
+	const flower = "Rnd 1: 6 sc in magic ring; join.\nRnd 2: Ch 1, [5 dc in next sc, sc in next sc] 3 times; join.\nRnd 3: Join B with sl st in 2nd dc, ch 1, sc in same st, "
+	three := placesFound(flower + "[sc in center dc of next 5-dc group] 3 times; join.\n")
+	assert.Empty(t, three.faults)
+	four := placesFound(flower + "[sc in center dc of next 5-dc group] 4 times; join.\n")
+	assert.NotEmpty(t, four.faults, "there are three")
+}
