@@ -6,7 +6,6 @@ require (
 	github.com/alecthomas/kong v1.17.0
 	github.com/benbjohnson/immutable v0.4.3
 	github.com/bmatcuk/doublestar/v4 v4.10.4
-	github.com/go-git/go-git/v5 v5.19.3
 	github.com/invopop/jsonschema v0.14.0
 	github.com/pelletier/go-toml/v2 v2.4.3
 	github.com/rogpeppe/go-internal v1.16.0
@@ -20,15 +19,10 @@ require (
 require (
 	github.com/bahlo/generic-list-go v0.2.0 // indirect
 	github.com/buger/jsonparser v1.1.2 // indirect
-	github.com/go-git/gcfg v1.5.1-0.20230307220236-3a3c6141e376 // indirect
-	github.com/go-git/go-billy/v5 v5.9.2 // indirect
-	github.com/jbenet/go-context v0.0.0-20150711004518-d14ea06fba99 // indirect
 	github.com/pb33f/ordered-map/v2 v2.3.1 // indirect
 	go.yaml.in/yaml/v4 v4.0.0-rc.2 // indirect
 	golang.org/x/exp v0.0.0-20260410095643-746e56fc9e2f // indirect
-	golang.org/x/net v0.61.0 // indirect
 	golang.org/x/sys v0.50.0 // indirect
-	gopkg.in/warnings.v0 v0.1.2 // indirect
 )
 
 require (

@@ -5,9 +5,11 @@ import (
 	"crypto/subtle"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"io"
 	"net"
 	"sync"
+	"time"
 
 	"go.lsp.dev/jsonrpc2"
 
@@ -17,10 +19,16 @@ import (
 // ErrNotLocal says that an address could be reached from other machines.
 var ErrNotLocal = errors.New("the server is for this machine alone: listen on an address such as 127.0.0.1:0")
 
+// breath is how long what the machine was short of has to come back before another
+// client is let in.
+const breath = time.Second
+
 // Listen serves every client that comes to a socket, each in a session of its own,
 // until ctx ends, and closes the socket. A client has to give the token as
 // `token` among the initializationOptions of its initialize: other programs of
-// this machine, and pages in its browser, can reach the socket too.
+// this machine, and pages in its browser, can reach the socket too. A client that
+// cannot be let in, as when too many files are open, is noted, and the next
+// one is waited for.
 //
 // It returns [ErrNotLocal] where the socket is not of this machine alone, and the
 // context's error where ctx ended.
@@ -38,8 +46,16 @@ func Listen(ctx context.Context, socket net.Listener, token string, notes io.Wri
 		if ctx.Err() != nil {
 			return ctx.Err()
 		}
-		if err != nil {
+		if errors.Is(err, net.ErrClosed) {
 			return err
+		}
+		if err != nil {
+			fmt.Fprintf(notes, "stitchproof: a client could not be let in: %v\n", err)
+			select {
+			case <-ctx.Done():
+			case <-time.After(breath):
+			}
+			continue
 		}
 		sessions.Go(func() { _ = serve(ctx, client, notes, lint.Settings.AnalyzeAfter, token) }) // how one left is no matter of the others
 	}

@@ -105,7 +105,11 @@ func (e *editor) request(method string, params any) {
 			return
 		}
 	}
+	panic(gone)
 }
+
+// gone is why nothing is measured any more: the time of what never came is none.
+const gone = "the server left before it answered"
 
 // ask is the time of a request about nothing: what any answer costs.
 func (e *editor) ask() time.Duration {
@@ -141,6 +145,7 @@ func (e *editor) found(version int) {
 			return
 		}
 	}
+	panic(gone)
 }
 
 func (e *editor) close() {

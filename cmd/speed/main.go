@@ -60,16 +60,21 @@ func run() error {
 	if said, err := build.CombinedOutput(); err != nil {
 		return fmt.Errorf("building: %w: %s", err, said)
 	}
+	known := false
 	out := tabwriter.NewWriter(os.Stdout, 0, 8, 2, ' ', 0)
 	for _, p := range parts {
 		if *only != "" && *only != p.name {
 			continue
 		}
+		known = true
 		fmt.Fprintf(out, "\n%s\n", p.name)
 		if err := p.measure(out, program); err != nil {
 			return fmt.Errorf("%s: %w", p.name, err)
 		}
 		out.Flush()
+	}
+	if !known {
+		return fmt.Errorf("there is no part %q", *only)
 	}
 	return nil
 }

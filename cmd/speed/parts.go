@@ -164,10 +164,16 @@ func measureStart(out *tabwriter.Writer, program string) error {
 	if err := os.WriteFile(pattern, []byte(newArchive(3).pattern(1, 3)), 0o600); err != nil {
 		return err
 	}
+	var failed error
 	run := func(args ...string) time.Duration {
-		return several(20, func() time.Duration { return timed(func() { exec.Command(program, args...).Run() }) })
+		return several(20, func() time.Duration {
+			return timed(func() { failed = errors.Join(failed, exec.Command(program, args...).Run()) })
+		})
 	}
 	version, check := run("version"), run("check", "--no-config", pattern)
+	if failed != nil {
+		return failed
+	}
 	fmt.Fprintln(out, "version\tcheck of one pattern\tcheck, in versions")
 	fmt.Fprintf(out, "%v\t%v\t%.1f\n", version.Round(100*time.Microsecond), check.Round(100*time.Microsecond), float64(check)/float64(version))
 	return nil

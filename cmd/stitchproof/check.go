@@ -112,7 +112,7 @@ func (c *checkCommand) setAside(s *streams, outcomes []outcome) error {
 	if err != nil {
 		return err
 	}
-	if err := writeFile(c.WriteBaseline, content); err != nil {
+	if err := s.files.Put(c.WriteBaseline, content); err != nil {
 		return err
 	}
 	if !c.Quiet {

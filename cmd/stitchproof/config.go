@@ -6,7 +6,6 @@ import (
 	"os"
 	"path/filepath"
 
-	"stitchproof/cmd/stitchproof/rewrite"
 	"stitchproof/lint/config"
 	"stitchproof/lint/report"
 )
@@ -54,7 +53,7 @@ func (c *initCommand) Run(s *streams) error {
 		return fmt.Errorf("there is no folder %s", c.Folder)
 	}
 	name := filepath.Join(c.Folder, config.Name)
-	if err := rewrite.New(name, config.Example); err != nil {
+	if err := s.files.New(name, config.Example); err != nil {
 		return err
 	}
 	_, err := fmt.Fprintf(s.out, "%s is written: nothing is chosen in it yet\n", name)

@@ -367,7 +367,7 @@ func (r *reader) own(args ...string) {
 		if args[0] == "lsp" {
 			stdin = session
 		}
-		r.code = Run(args, strings.NewReader(stdin), &out, &problems)
+		r.code = (&streams{in: strings.NewReader(stdin), out: &out, err: &problems}).run(args)
 		assert.NotEqual(r, exitBroke, r.code, "%s: %s", line, &problems)
 		r.answer = out.String()
 	}
@@ -399,7 +399,7 @@ var session = func() string {
 func (r *reader) listens(args []string) {
 	says, out := io.Pipe()
 	done := make(chan int)
-	go func() { done <- Run(args, strings.NewReader(""), out, io.Discard) }()
+	go func() { done <- (&streams{in: strings.NewReader(""), out: out, err: io.Discard}).run(args) }()
 	first := make([]byte, 64)
 	n, err := says.Read(first)
 	require.NoError(r, err)

@@ -26,5 +26,5 @@ func (c *explainCommand) Run(s *streams) error {
 	if meant, ok := nearest.To(word, lint.Names()); ok {
 		return fmt.Errorf("no rule and no stitch is called %q; perhaps %q is meant", word, meant)
 	}
-	return fmt.Errorf("no rule and no stitch is called %q; the rules are %s", word, strings.Join(lint.Names(), ", "))
+	return fmt.Errorf("no rule and no stitch is called %q; `stitchproof rules` lists the rules", word)
 }

@@ -9,7 +9,6 @@ import (
 
 	"github.com/rogpeppe/go-internal/diff"
 
-	"stitchproof/cmd/stitchproof/rewrite"
 	"stitchproof/lang/nearest"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
@@ -114,7 +113,7 @@ func (c *checkCommand) rewriteOne(s *streams, o outcome) error {
 		_, err := s.out.Write(now)
 		return err
 	}
-	return rewrite.File(o.File, o.was, now)
+	return s.files.File(o.File, o.was, now)
 }
 
 // showDiff shows a change as programs that apply one read it.

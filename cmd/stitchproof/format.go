@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io"
 
-	"stitchproof/cmd/stitchproof/rewrite"
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/house"
 	"stitchproof/lang/source"
@@ -89,7 +88,7 @@ func (c *formatCommand) one(s *streams, settings *config.Finder, in inputs.Input
 		_, err = io.WriteString(s.out, now)
 		return false, err
 	default:
-		return changed, rewrite.File(in.Name, content, []byte(now))
+		return changed, s.files.File(in.Name, content, []byte(now))
 	}
 	return changed, nil
 }

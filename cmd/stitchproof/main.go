@@ -4,4 +4,7 @@ package main
 
 import "os"
 
-func main() { os.Exit(Run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+func main() {
+	s := &streams{in: os.Stdin, out: os.Stdout, err: os.Stderr}
+	os.Exit(s.run(os.Args[1:]))
+}

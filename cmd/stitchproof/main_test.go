@@ -16,8 +16,9 @@ var update = flag.Bool("update", false, "write what is compared in the scripts a
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
 		"stitchproof": func() {
-			dieAt(os.Getenv(lastStep))
-			os.Exit(Run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+			s := &streams{in: os.Stdin, out: os.Stdout, err: os.Stderr}
+			s.files.Before = dieAt(os.Getenv(lastStep))
+			os.Exit(s.run(os.Args[1:]))
 		},
 	})
 }
@@ -62,7 +63,7 @@ func TestExitCodes(t *testing.T) {
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
 			var out, err bytes.Buffer
-			got := Run(test.args, strings.NewReader(test.stdin), &out, &err)
+			got := (&streams{in: strings.NewReader(test.stdin), out: &out, err: &err}).run(test.args)
 			assert.Equal(t, test.want, got, "stdout:\n%s\nstderr:\n%s", &out, &err)
 			assert.Equal(t, test.want == exitBroke, err.Len() > 0, "what could not run is said on standard error")
 		})

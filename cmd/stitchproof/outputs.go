@@ -10,6 +10,7 @@ import (
 
 	"golang.org/x/term"
 
+	"stitchproof/cmd/stitchproof/rewrite"
 	"stitchproof/lint/report"
 )
 
@@ -19,6 +20,7 @@ type outputs struct {
 	options report.Options // of what goes to standard output
 	colour  string
 	sums    bool // statistics in place of the findings
+	files   rewrite.Writer
 }
 
 // target is one report to write.
@@ -31,7 +33,7 @@ type target struct {
 // outputs reads where reports are to go.
 func (c *checkCommand) outputs(s *streams) (*outputs, error) {
 	main, _ := report.FindFormat(c.Format)
-	out := &outputs{colour: c.Color, sums: c.Statistics}
+	out := &outputs{colour: c.Color, sums: c.Statistics, files: s.files}
 	first := target{format: main, stdout: c.reportOn(s)}
 	for _, o := range c.Output {
 		name, file, formatted := strings.Cut(o, "=")
@@ -91,7 +93,7 @@ func (out *outputs) writeOne(t target, checked []report.Checked) error {
 	if err := write(&b, o); err != nil {
 		return err
 	}
-	return writeFile(t.file, b.Bytes())
+	return out.files.Put(t.file, b.Bytes())
 }
 
 // sum writes what all files come to, as JSON where that is the format.
@@ -102,8 +104,6 @@ func sum(w io.Writer, format string, checked []report.Checked) error {
 	}
 	return s.Text(w)
 }
-
-func writeFile(name string, content []byte) error { return os.WriteFile(name, content, 0o644) }
 
 // coloured tells whether what goes to w is in colour.
 func coloured(w io.Writer, choice string) bool {

@@ -8,6 +8,7 @@ import (
 
 	"github.com/alecthomas/kong"
 
+	"stitchproof/cmd/stitchproof/rewrite"
 	"stitchproof/lint/config"
 	"stitchproof/lint/report"
 )
@@ -41,6 +42,7 @@ type commands struct {
 type streams struct {
 	in       io.Reader
 	out, err io.Writer
+	files    rewrite.Writer
 }
 
 // errFound is how a command says that it ran and found something.
@@ -61,13 +63,12 @@ func (helpFlag) BeforeReset(ctx *kong.Context) error {
 	return errHelp
 }
 
-// Run runs one command line and gives the exit code.
-func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	s := &streams{stdin, stdout, stderr}
+// run runs one command line and gives the exit code.
+func (s *streams) run(args []string) int {
 	parser, err := kong.New(&commands{},
 		kong.Name("stitchproof"),
 		kong.Description("Checks plain-text crochet patterns: counts every row, in every size, and says where the words do not give the stated piece."),
-		kong.NoDefaultHelp(), kong.Writers(stdout, stderr), kong.Bind(s),
+		kong.NoDefaultHelp(), kong.Writers(s.out, s.err), kong.Bind(s),
 		kong.Vars{"formats": strings.Join(report.FormatNames(), ","), "config": config.Name, "tokenVariable": tokenVariable})
 	if err == nil {
 		var ctx *kong.Context
@@ -81,8 +82,22 @@ func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	case errors.Is(err, errFound):
 		return exitFound
 	}
-	fmt.Fprintf(stderr, "stitchproof: %v\n", err)
+	fmt.Fprintf(s.err, "stitchproof: %v\n", helpful(err))
 	return exitBroke
+}
+
+// helpful is an error that says where to read on, if it is one of how the program was
+// called.
+func helpful(err error) error {
+	var misused *kong.ParseError
+	if !errors.As(err, &misused) {
+		return err
+	}
+	command := "stitchproof"
+	if selected := misused.Context.Selected(); selected != nil {
+		command += " " + selected.Name
+	}
+	return fmt.Errorf("%w; `%s --help` tells more", err, command)
 }
 
 // unbroken does some work on what has a name, and makes an error of a panic, so

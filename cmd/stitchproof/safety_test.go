@@ -5,6 +5,7 @@ import (
 	"context"
 	"errors"
 	"io"
+	"maps"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -17,7 +18,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"stitchproof/cmd/stitchproof/rewrite"
 	"stitchproof/lint"
 	"stitchproof/lint/inputs"
 )
@@ -27,12 +27,12 @@ import (
 const lastStep = "STITCHPROOF_TEST_LAST_STEP"
 
 // dieAt has this process killed before a step, as by kill -9: nothing is tidied.
-func dieAt(step string) {
+func dieAt(step string) func(string) error {
 	last, err := strconv.Atoi(step)
 	if err != nil {
-		return
+		return nil
 	}
-	rewrite.Watch = func(string) error {
+	return func(string) error {
 		if last--; last > 0 {
 			return nil
 		}
@@ -174,8 +174,17 @@ func TestFullDisk(t *testing.T) {
 	long := twig + strings.Repeat("\n// the hedge in winter\n", 380) // three pages of four
 	file := filepath.Join(dir, "twig.crochet")
 	require.NoError(t, os.WriteFile(file, []byte(long), 0o644))
-	for name, args := range writers {
+	all := maps.Clone(writers)
+	all["a report"] = []string{"check", "--output", "text=report.txt", "--output", "json=report.json", "twig.crochet"}
+	all["a baseline"] = []string{"check", "--write-baseline", "aside.json", "twig.crochet"}
+	all["settings"] = []string{"init"}
+	filler := strings.Repeat("x", 4<<10)
+	for name, args := range all {
+		if _, writes := writers[name]; !writes {
+			require.NoError(t, os.WriteFile(filepath.Join(dir, "full"), []byte(filler), 0o644))
+		}
 		said, _ := program(t, dir, "", args...)
+		require.NoError(t, os.RemoveAll(filepath.Join(dir, "full")))
 		assert.Contains(t, said, "no space left", name)
 		content, err := os.ReadFile(file)
 		require.NoError(t, err)
@@ -238,6 +247,6 @@ func (breaks) Read([]byte) (int, error) { panic("the hedge is cut") }
 // A command that breaks down says so, and is no run that found nothing.
 func TestACommandBreaksDown(t *testing.T) {
 	var out, err bytes.Buffer
-	assert.Equal(t, exitBroke, Run([]string{"count", "-"}, breaks{}, &out, &err))
+	assert.Equal(t, exitBroke, (&streams{in: breaks{}, out: &out, err: &err}).run([]string{"count", "-"}))
 	assert.Contains(t, err.String(), "the hedge is cut; please report it")
 }

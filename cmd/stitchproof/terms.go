@@ -6,7 +6,6 @@ import (
 	"io"
 	"path/filepath"
 
-	"stitchproof/cmd/stitchproof/rewrite"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -46,7 +45,7 @@ func (c *termsCommand) Run(s *streams) error {
 	}
 	switch {
 	case c.Write:
-		return rewrite.File(c.File, []byte(was.String()), []byte(now.String()))
+		return s.files.File(c.File, []byte(was.String()), []byte(now.String()))
 	case c.Diff:
 		err = showDiff(s.out, c.File, []byte(was.String()), []byte(now.String()))
 	default:

@@ -81,6 +81,8 @@ func (h *hand) travel(p syntax.Place) {
 	}
 	i := -1
 	switch {
+	case h.chainOfSpace(p):
+		i = h.next(p.Of.Noun) // `sl st in 3rd ch of next ch-5 sp`
 	case p.Of != nil && p.Of.Noun.Kind == syntax.NounSpace && p.Of.Pick == syntax.PickAny:
 		if h.next(p.Of.Noun) >= 0 {
 			i = h.next(p.Noun) // `in first sc after any ch-2 sp`
@@ -176,7 +178,7 @@ func (h *hand) closesByStitch() bool {
 // closing tells a place at which a round is closed: its first stitch, or what
 // stands for that.
 func closing(p syntax.Place) bool {
-	return p.Pick == syntax.PickFirst || topOfChain(p) || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
+	return p.Pick == syntax.PickFirst || topOfChain(p).Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
 }
 
 // onCloser tells a place that is the stitch which closed the round below into its
@@ -224,7 +226,7 @@ func (h *hand) joinShows(k *stitch.Stitch) (counts, ok bool) {
 		default:
 			continue
 		}
-		if topOfChain(p) || p.Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {
+		if topOfChain(p).Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning {
 			return true, true
 		}
 		if p.Noun.Kind == syntax.NounTip && p.Of != nil {

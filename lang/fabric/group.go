@@ -43,7 +43,7 @@ func (h *hand) skip(p syntax.Place) {
 		return
 	}
 	switch {
-	case p.Each || p.Pick == syntax.PickRemaining:
+	case p.Each && !p.Number.Written(), p.Pick == syntax.PickRemaining:
 		h.at, h.full = h.end, true
 		return
 	case p.Pick == syntax.PickLast:
@@ -307,6 +307,8 @@ func stitchesIn(body []syntax.Clause, size int) int {
 	return n
 }
 
+// groupIn works clauses all into a place, which is found as for a stitch of the pattern's
+// own that makes them.
 func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	if p.From != syntax.FromHook {
 		h.settleFor(g.Body)
@@ -322,10 +324,12 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	if p.Prep == syntax.AroundPost && stitchesIn(g.Body, h.size) > 2 {
 		h.loose = true // they lie along the side of that stitch
 	}
-	p = h.betweenGroups(p)
+	p = topOfChain(h.betweenGroups(p))
 	switch {
 	case p.From == syntax.FromHook:
 		h.groupFromHook(g, p)
+	case p.Elsewhere, p.Noun.Kind == syntax.NounRowEnd, p.Noun.Kind == syntax.NounEdge:
+		h.lose() // how many such places there are is not looked up
 	case h.other && p.Noun.Kind == syntax.NounTurning:
 		h.worked(func() { h.inPlace(g.Body, -1) }) // the chains skipped at the beginning, from their other side
 	case p.Noun.Kind == syntax.NounRing:
@@ -333,30 +337,8 @@ func (h *hand) groupIn(g *syntax.Group, p syntax.Place) {
 	case h.fixed:
 		h.list(g.Body)
 		h.space()
-	case p.Pick == syntax.PickSame:
-		if h.held < 0 && h.at < len(h.base) {
-			h.next(p.Noun)
-		}
-		h.sameKind(p.Noun)
-		h.worked(func() { h.inPlace(g.Body, h.held) })
-	case p.Prep == syntax.Between:
-		h.toGap(p)
-		h.worked(func() { h.inPlace(g.Body, -1) })
-		h.gap = h.at
-	case p.Each && !p.Number.Written() || p.To.Kind == syntax.ToTheEnd || p.Pick == syntax.PickRemaining:
-		if h.remainingAny(p) == 0 {
-			h.missing(p.Noun, 1)
-		}
-		for !h.stopped() {
-			i := h.nextAny(p)
-			if i < 0 {
-				break
-			}
-			h.worked(func() { h.inPlace(g.Body, i) })
-		}
-		h.closeEach(p)
 	default:
-		h.groupAt(g, p)
+		h.inRow(h.mainOf(g.Body), &ownStitch{body: g.Body, spans: 1}, 1, false, p, false)
 	}
 }
 
@@ -391,55 +373,13 @@ func (h *hand) groupFromHook(g *syntax.Group, p syntax.Place) {
 	h.closeDone()
 }
 
-func (h *hand) groupAt(g *syntax.Group, p syntax.Place) {
-	for range max(0, p.Number.Or(h.size, 1)) {
-		if h.stopped() {
-			return
-		}
-		i := -1
-		switch {
-		case p.Center || p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:
-			h.loose = true
-			group := p.Noun
-			if p.Of != nil {
-				group = p.Of.Noun
-			}
-			if group.Kind == syntax.NounSpace {
-				p.Noun = group // the middle of a loop is in the loop
-			} else {
-				i = h.groupAhead(group, p)
-			}
-			if i >= 0 {
-				h.at, h.sub, h.held = max(h.at, i+1), 0, i
-			} else {
-				i = h.next(p.Noun) // a loop that stands alone has a middle, too
-			}
-		case p.Pick == syntax.PickFirst:
-			h.loose = h.loose || p.Noun.Kind == syntax.NounSpace // found by landmark
-			if i = h.nth(1, p.Noun, false); i >= h.at {
-				h.goTo(i)
-			}
-		case p.Pick == syntax.PickLast:
-			if i = h.nth(1, p.Noun, true); i >= h.at {
-				h.goTo(i)
-			}
-		case p.Noun.Kind == syntax.NounTurning:
-			if i = h.turningTop(); i >= h.at {
-				h.goTo(i)
-			}
-		default:
-			i = h.next(p.Noun)
-		}
-		if i < 0 {
-			h.missing(p.Noun, 1)
-		}
-		body := g.Body
-		if h.leadsIn(body) {
-			h.row, h.rowMade, h.begun = nil, 0, false
-			body = body[1:]
-		}
-		h.worked(func() { h.inPlace(body, i) })
+// several works clauses in one place.
+func (h *hand) several(body []syntax.Clause, place int) {
+	if h.leadsIn(body) {
+		h.row, h.rowMade, h.begun = nil, 0, false
+		body = body[1:]
 	}
+	h.worked(func() { h.inPlace(body, place) })
 }
 
 // leadsIn tells whether a round's first group begins with the slip stitch that

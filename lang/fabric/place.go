@@ -247,13 +247,7 @@ func (h *hand) missing(n syntax.Noun, want int) {
 		return
 	}
 	if n.Kind != syntax.NounNone && n.Kind != syntax.NounAny && n.Kind != syntax.NounChain {
-		found := false
-		for _, i := range h.base {
-			if h.accepts(h.stitch(i), n) {
-				found = true
-				break
-			}
-		}
+		found := h.nth(1, n, false) >= 0
 		if !found && n.Kind == syntax.NounCorner && h.count(syntax.Noun{Kind: syntax.NounSpace}) == 0 {
 			h.lose() // a corner of the piece, of which the row below knows nothing
 			return
@@ -386,13 +380,25 @@ func (h *hand) limitOfGroups(n int, noun syntax.Noun) int {
 	return i
 }
 
+// find finds the nth place of a kind from one place of the ground to before another, -1
+// for none.
+func (h *hand) find(n int, noun syntax.Noun, from, to int) int {
+	for i := from; i < to; i++ {
+		if h.accepts(h.stitch(h.base[i]), noun) {
+			if n--; n == 0 {
+				return i
+			}
+		}
+	}
+	return -1
+}
+
 // nth finds the nth place of a kind, counted from one end of the base.
 func (h *hand) nth(n int, noun syntax.Noun, fromEnd bool) int {
-	for k := range h.base {
-		i := k
-		if fromEnd {
-			i = len(h.base) - 1 - k
-		}
+	if !fromEnd {
+		return h.find(n, noun, 0, len(h.base))
+	}
+	for i := range slices.Backward(h.base) {
 		if h.accepts(h.stitch(h.base[i]), noun) {
 			if n--; n == 0 {
 				return i

@@ -53,65 +53,10 @@ func (h *hand) marked() int {
 
 // workAt works n stitches at a place that is named.
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
-	p = h.betweenGroups(h.widened(h.spelledOut(p)))
-	p.Noun = h.openNoun(p)
-	p = h.upToComing(h.theLast(p))
-	if topOfChain(p) {
-		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil // the place that it stands for
-	}
-	if h.countsFromHook(p) {
-		p.From = syntax.FromHook // `ch 6, dc in 4th ch`
-	}
-	if p.Pick == syntax.PickLast && p.Of == nil && h.turnedFirst && len(h.row) == 0 && worksOn(h.coming) {
-		p.Pick = syntax.PickFirst // `ch 1, turn, sc in last sc, sc in next 4 sc`: the last one made
-	}
+	p, done := h.offRow(k, own, n, numbered, h.meant(p))
 	switch {
-	case p.Elsewhere && p.Name != "":
-		h.joinPieces(h.chains)
-		h.onPieces(k, own, n, numbered || p.Pick == syntax.PickNth || p.Pick == syntax.PickFirst, p)
+	case done:
 		return
-	case p.Elsewhere:
-		h.elsewhere(k)
-		return
-	case h.pieces > 0 && p.From != syntax.FromHook:
-		h.onPieces(k, own, n, numbered, p)
-		return
-	case n == 1 && len(h.row) > 0 && h.closesOwnChain(p) && h.picot(k, n, h.chains):
-		return
-	case p.From == syntax.FromHook, h.onHook(p):
-		h.fromHook(k, own, n, p)
-		return
-	case h.closesKnot(k, n, p):
-		return
-	case h.closesChain(k, n, p):
-		h.join(&syntax.Join{})
-		return
-	case p.Name != "" && h.aside(k, n, p):
-		return
-	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
-		h.intoRing(k, own, n)
-		return
-	case h.offFoundation(p), p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther:
-		if h.opened {
-			p.Noun, p.Of = syntax.Noun{Kind: syntax.NounChain}, nil // those over the opening, from below
-			break
-		}
-		h.otherSide()
-		p.Noun, p.Of = syntax.Noun{}, nil
-		if p.Pick == syntax.PickNext && !p.Number.Written() && numbered && n > 1 {
-			h.nextPlaces(k, own, 1, n, syntax.Noun{})
-			return
-		}
-	case p.Noun.Kind == syntax.NounRowEnd || p.Noun.Kind == syntax.NounEdge:
-		h.alongEdge(k, n, numbered, p)
-		return
-	case h.along && p.Noun.Kind == syntax.NounNone:
-		h.alongEdge(k, n, numbered, p)
-		return
-	case p.Noun.Kind != syntax.NounCorner:
-		h.along = false // a place of another kind is named
-	}
-	switch {
 	case h.edge && p.Noun.Kind == syntax.NounCorner && h.count(p.Noun) == 0:
 		h.worked(func() { h.into(k, own, n, -1) }) // of the piece, not of a row
 		return
@@ -124,6 +69,77 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.into(k, own, n, h.held)
 		return
 	}
+	h.inRow(k, own, n, numbered, p, evenly)
+}
+
+// meant is the place that a writer means by the words for it, as the work stands.
+func (h *hand) meant(p syntax.Place) syntax.Place {
+	p = h.betweenGroups(h.widened(h.spelledOut(p)))
+	p.Noun = h.openNoun(p)
+	p = topOfChain(h.upToComing(h.theLast(p)))
+	if h.countsFromHook(p) {
+		p.From = syntax.FromHook // `ch 6, dc in 4th ch`
+	}
+	if p.Pick == syntax.PickLast && p.Of == nil && h.turnedFirst && len(h.row) == 0 && worksOn(h.coming) {
+		p.Pick = syntax.PickFirst // `ch 1, turn, sc in last sc, sc in next 4 sc`: the last one made
+	}
+	return p
+}
+
+// offRow works where the place is none of the row below: on another piece, on the hook, in
+// a ring, along an edge. Where it is of that row, seen from this side, done is false.
+func (h *hand) offRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place) (of syntax.Place, done bool) {
+	switch {
+	case p.Elsewhere && p.Name != "":
+		h.joinPieces(h.chains)
+		h.onPieces(k, own, n, numbered || p.Pick == syntax.PickNth || p.Pick == syntax.PickFirst, p)
+		return p, true
+	case p.Elsewhere:
+		h.elsewhere(k)
+		return p, true
+	case h.pieces > 0 && p.From != syntax.FromHook:
+		h.onPieces(k, own, n, numbered, p)
+		return p, true
+	case n == 1 && len(h.row) > 0 && h.closesOwnChain(p) && h.picot(k, n, h.chains):
+		return p, true
+	case p.From == syntax.FromHook, h.onHook(p):
+		h.fromHook(k, own, n, p)
+		return p, true
+	case h.closesKnot(k, n, p):
+		return p, true
+	case h.closesChain(k, n, p):
+		h.join(&syntax.Join{})
+		return p, true
+	case p.Name != "" && h.aside(k, n, p):
+		return p, true
+	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
+		h.intoRing(k, own, n)
+		return p, true
+	case h.offFoundation(p), p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther:
+		if h.opened {
+			p.Noun, p.Of = syntax.Noun{Kind: syntax.NounChain}, nil // those over the opening, from below
+			break
+		}
+		h.otherSide()
+		p.Noun, p.Of = syntax.Noun{}, nil
+		if p.Pick == syntax.PickNext && !p.Number.Written() && numbered && n > 1 {
+			h.nextPlaces(k, own, 1, n, syntax.Noun{})
+			return p, true
+		}
+	case p.Noun.Kind == syntax.NounRowEnd || p.Noun.Kind == syntax.NounEdge:
+		h.alongEdge(k, n, numbered, p)
+		return p, true
+	case h.along && p.Noun.Kind == syntax.NounNone:
+		h.alongEdge(k, n, numbered, p)
+		return p, true
+	case p.Noun.Kind != syntax.NounCorner:
+		h.along = false // a place of another kind is named
+	}
+	return p, false
+}
+
+// inRow works at a place of the row below, found in the first way that fits its words.
+func (h *hand) inRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
 	switch {
 	case p.Prep == syntax.Between:
 		h.between(k, own, n, p)
@@ -146,7 +162,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.inSkipped(k, own, n, p)
 	case p.Of != nil && p.Of.Each:
 		h.eachLandmark(k, own, n, p)
-	case p.Center, p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch:
+	case h.chainOfSpace(p) && p.Of.Pick == syntax.PickSame:
+		h.sameAgain(k, own, n, *p.Of)
+	case h.byLandmark(p):
 		h.landmark(k, own, n, p)
 	case h.alongOwnChain(p):
 		h.leaveUnmarked(k, 1)
@@ -245,7 +263,8 @@ func (h *hand) countsFromHook(p syntax.Place) bool {
 // onHook tells whether a numbered chain is one of those on the hook, partway through
 // a row: `ch 7, dc in 3rd ch`.
 func (h *hand) onHook(p syntax.Place) bool {
-	return p.Noun.Kind == syntax.NounChain && p.Pick == syntax.PickNth && p.Nth > 1 && p.Nth <= h.chains &&
+	return p.Noun.Kind == syntax.NounChain &&
+		(p.Pick == syntax.PickNth || p.Pick == syntax.PickFirst || p.Pick == syntax.PickLast) && p.Nth > 1 && p.Nth <= h.chains &&
 		p.From == syntax.FromHere && p.Of == nil && p.Name == "" && len(h.row) > 0
 }
 
@@ -292,9 +311,13 @@ func (h *hand) skipFollows() bool {
 	return skips
 }
 
-// topOfChain tells whether a place is the top of a turning or beginning chain.
-func topOfChain(p syntax.Place) bool {
-	return p.Noun.Kind == syntax.NounTip && p.Of != nil && (p.Of.Noun.Kind == syntax.NounTurning || p.Of.Noun.Kind == syntax.NounChain)
+// topOfChain reads the top of a turning or beginning chain as the place that it stands
+// for.
+func topOfChain(p syntax.Place) syntax.Place {
+	if p.Noun.Kind == syntax.NounTip && p.Of != nil && (p.Of.Noun.Kind == syntax.NounTurning || p.Of.Noun.Kind == syntax.NounChain) {
+		p.Noun, p.Of = syntax.Noun{Kind: syntax.NounTurning}, nil
+	}
+	return p
 }
 
 // elsewhere joins to another piece. A slip stitch stands on the chains around
@@ -997,10 +1020,8 @@ func (h *hand) landmarkOf(to syntax.ToLimit) int {
 		}
 		return i
 	}
-	for i := h.at; i < h.end; i++ {
-		if h.accepts(h.stitch(h.base[i]), to.Noun) {
-			return i
-		}
+	if i := h.find(1, to.Noun, h.at, h.end); i >= 0 {
+		return i
 	}
 	if h.round && h.end == len(h.base) && h.end > 0 && h.accepts(h.stitch(h.base[0]), to.Noun) {
 		return h.end // the one that the round began in
@@ -1017,22 +1038,10 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	}
 	var i int
 	switch {
-	case h.nested && (p.Pick == syntax.PickFirst && h.origin > 0 || p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Of == nil):
-		// `1 dc in the first, 2 dc in the second, repeat`: counted anew each time
-		i = h.ahead(max(p.Nth, 1), p.Noun)
-	case p.Pick == syntax.PickFirst:
-		i = h.nth(1, p.Noun, p.From == syntax.FromEnd)
-	case p.Pick == syntax.PickNth && p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning:
-		i = h.turningTop()
-	case p.Pick == syntax.PickNth:
-		i = h.nthAhead(p)
-	case p.Noun.Kind == syntax.NounTurning:
-		i = h.turningTop()
-	default:
+	case p.Pick == syntax.PickLast && p.Noun.Kind != syntax.NounTurning && m > 1:
 		i = h.limit(m, p.Noun)
-		if m == 1 {
-			i = h.nth(1, p.Noun, true)
-		}
+	default:
+		i, _ = h.picked(p)
 	}
 	if i < 0 && h.atBeginningSpace(p) {
 		i, p.Noun = len(h.base)-1, syntax.Noun{Kind: syntax.NounSpace}
@@ -1076,16 +1085,23 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	h.nextPlaces(k, own, n, m, p.Noun)
 }
 
-// ahead finds the nth place of a kind since the repeat at work began.
-func (h *hand) ahead(n int, noun syntax.Noun) int {
-	for i := min(h.origin, h.end); i < h.end; i++ {
-		if h.accepts(h.stitch(h.base[i]), noun) {
-			if n--; n == 0 {
-				return i
-			}
-		}
+// picked finds a place that is told by where it stands in the row below; ok is false for
+// any other, which is the next one of its kind.
+func (h *hand) picked(p syntax.Place) (i int, ok bool) {
+	switch {
+	case h.nested && (p.Pick == syntax.PickFirst && h.origin > 0 || p.Pick == syntax.PickNth && p.From == syntax.FromHere && p.Of == nil):
+		// `1 dc in the first, 2 dc in the second, repeat`: counted anew each time
+		return h.find(max(p.Nth, 1), p.Noun, h.origin, h.end), true
+	case p.Pick == syntax.PickFirst:
+		return h.nth(1, p.Noun, p.From == syntax.FromEnd), true
+	case p.Pick == syntax.PickNth && (p.Of == nil || p.Of.Noun.Kind != syntax.NounTurning):
+		return h.nthAhead(p), true
+	case p.Pick == syntax.PickNth, p.Noun.Kind == syntax.NounTurning:
+		return h.turningTop(), true
+	case p.Pick == syntax.PickLast:
+		return h.nth(1, p.Noun, true), true
 	}
-	return -1
+	return -1, false
 }
 
 // nthAhead finds `the 3rd st`: counted from the row's beginning while that
@@ -1098,16 +1114,9 @@ func (h *hand) nthAhead(p syntax.Place) int {
 		return i // `sc in each of first 5 sts, 2 sc in the 6th`
 	}
 	if len(h.row) > 1 || h.at >= p.Nth {
-		skip := h.at
-		for i := skip; i < h.end; i++ {
-			if h.accepts(h.stitch(h.base[i]), p.Noun) {
-				if p.Nth--; p.Nth == 0 {
-					h.loose = true
-					return i
-				}
-			}
-		}
-		return -1
+		i := h.find(p.Nth, p.Noun, h.at, h.end)
+		h.loose = h.loose || i >= 0
+		return i
 	}
 	h.loose = true
 	return h.nth(p.Nth, p.Noun, false)
@@ -1134,11 +1143,33 @@ func (h *hand) turningTop() int {
 	return -1
 }
 
+// byLandmark tells whether a place is found by what it belongs to.
+func (h *hand) byLandmark(p syntax.Place) bool {
+	return p.Center || p.Of != nil && p.Of.Noun.Kind == syntax.NounStitch || h.chainOfSpace(p)
+}
+
+// chainOfSpace tells whether a place is one chain of a space that lies ahead, or is the
+// one worked into last: `3rd ch of next ch-5 sp`.
+func (h *hand) chainOfSpace(p syntax.Place) bool {
+	if p.Of == nil || p.Of.Noun.Kind != syntax.NounSpace || p.Noun.Kind != syntax.NounChain || p.Number.Or(h.size, 1) != 1 {
+		return false
+	}
+	told := p.Pick == syntax.PickNth || p.Pick == syntax.PickFirst || p.Pick == syntax.PickLast
+	return told && (p.Of.Pick == syntax.PickSame || h.remaining(p.Of.Noun) > 0)
+}
+
 // landmark works at a place found by what it belongs to: `in center dc of
-// next shell`. What is passed on the way may be left.
+// next shell`.
 func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
-	h.loose = true
 	h.settle(k)
+	i := h.toLandmark(p)
+	h.worked(func() { h.into(k, own, n, i) })
+}
+
+// toLandmark moves to a place found by what it belongs to. What is passed on the way
+// may be left.
+func (h *hand) toLandmark(p syntax.Place) int {
+	h.loose = true
 	group := p.Noun
 	if p.Of != nil && p.Of.Noun.Kind != syntax.NounNone {
 		group = p.Of.Noun
@@ -1159,7 +1190,7 @@ func (h *hand) landmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 	} else {
 		h.at, h.sub, h.held = max(i+1, h.at), 0, i
 	}
-	h.worked(func() { h.into(k, own, n, i) })
+	return i
 }
 
 // groupAhead finds the middle of the next group of stitches that were worked
@@ -1185,10 +1216,8 @@ func (h *hand) groupAhead(group syntax.Noun, p syntax.Place) int {
 			continue // the hook is past its middle: the next one is meant
 		}
 		if p.Noun.Kind == syntax.NounSpace {
-			for m := i; m < j; m++ {
-				if h.accepts(h.stitch(h.base[m]), p.Noun) {
-					return m
-				}
+			if m := h.find(1, p.Noun, i, j); m >= 0 {
+				return m
 			}
 			if p.Noun.Length.Written() {
 				i = j - 1

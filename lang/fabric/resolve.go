@@ -26,7 +26,7 @@ type words struct {
 
 // ownStitch is a stitch that the pattern defines.
 type ownStitch struct {
-	name string
+	name string // "" for several stitches that are told where they are worked
 	// body is the definition read as clauses; nil where it is prose.
 	body []syntax.Clause
 	// uses and makes are said, or 0.

@@ -623,8 +623,13 @@ func (h *hand) worked(do func()) {
 	h.object = outer
 }
 
-// own works one of the pattern's own stitches into a place.
+// own works one of the pattern's own stitches into a place, or several that have no name
+// together.
 func (h *hand) own(own *ownStitch, place int) {
+	if own.name == "" {
+		h.several(own.body, place)
+		return
+	}
 	if h.within++; h.within > maxOwn {
 		h.lose() // a stitch that is defined by itself
 		h.within--

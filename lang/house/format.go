@@ -34,9 +34,10 @@ type Formatted struct {
 // prose and the header are not touched.
 func Format(was *fabric.Fabric, style Style) Formatted {
 	f := formatter{style: style, was: was, now: was, lineEnd: was.File.Text.LineEnd()}
+	own := ownWords(was)
 	for _, a := range aspects {
 		if way := style.Ways[a.Name]; way != "" {
-			f.pass(func(row *fabric.Row) []source.Edit { return f.chosen(a, way, row) })
+			f.pass(func(row *fabric.Row) []source.Edit { return f.chosen(a, way, row, own) })
 		}
 	}
 	for range maxLayouts {
@@ -117,8 +118,8 @@ func (f *formatter) keep(row int) {
 }
 
 // chosen are the edits that write a row's uses of an aspect in the chosen way.
-func (f *formatter) chosen(a *Aspect, way string, row *fabric.Row) []source.Edit {
-	r := reader{fabric: f.now, row: row, aspect: a, own: ownWords(f.now)}
+func (f *formatter) chosen(a *Aspect, way string, row *fabric.Row, own map[string]bool) []source.Edit {
+	r := reader{fabric: f.now, row: row, aspect: a, own: own}
 	a.find(&r)
 	var out []source.Edit
 	for _, u := range r.uses {

@@ -83,18 +83,8 @@ func (u *Use) In(way string) bool {
 	return ok && text == ""
 }
 
-// Uses lists where a pattern writes what has several ways, in the order of the
-// text.
-func Uses(f *fabric.Fabric) []Use {
-	var out []Use
-	in := UsesIn(f, aspects)
-	for _, piece := range f.Pieces {
-		out = append(out, in(piece)...)
-	}
-	return out
-}
-
-// UsesIn lists those of some aspects in one piece of a pattern.
+// UsesIn lists where one piece of a pattern writes what has several ways, of some
+// aspects, in the order of the text.
 func UsesIn(f *fabric.Fabric, aspects []*Aspect) func(*fabric.Piece) []Use {
 	own := ownWords(f)
 	return func(piece *fabric.Piece) []Use {

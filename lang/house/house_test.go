@@ -108,9 +108,12 @@ func TestFormatKeepsTheWork(t *testing.T) {
 		if len(got.Kept) > 0 {
 			continue
 		}
-		for _, u := range house.Uses(is) {
-			if way := style.Ways[u.Aspect.Name]; way != "" && len(u.Edits(way)) > 0 {
-				t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.At()))
+		uses := house.UsesIn(is, house.Aspects())
+		for _, piece := range is.Pieces {
+			for _, u := range uses(piece) {
+				if way := style.Ways[u.Aspect.Name]; way != "" && len(u.Edits(way)) > 0 {
+					t.Errorf("%s in %v: %q is not written so", name, style, got.Text.Slice(u.At()))
+				}
 			}
 		}
 	}
@@ -185,6 +188,21 @@ func TestFormatKeepsWhatIsNoWord(t *testing.T) {
 		got := house.Format(work(source.New(text)), house.Style{Width: width}).Text.String()
 		for _, kept := range []string{"•", "\xb0"} {
 			assert.Contains(t, got, kept, "%d wide", width)
+		}
+	}
+}
+
+// TestFormatLeavesWhatIsNoUse leaves what only looks like a use: a count without brackets
+// is no run, and what is worked once no repeat.
+func TestFormatLeavesWhatIsNoUse(t *testing.T) {
+	text := "Terms: US\n\nPiece: Ring\nRnd 1: 6 sc in magic ring. 6 sc.\nRnd 2: [2 sc in next st, inc] 1 time, 2 sc in each of next 4 sts. 12 sc.\n"
+	for _, style := range styles() {
+		if style.Ways["run"] != "" || style.Ways["repeat"] != "" {
+			style.Width = 0
+			got := house.Format(work(source.New(text)), style)
+			assert.Contains(t, got.Text.String(), "ring. 6 sc.", style.Ways)
+			assert.Contains(t, got.Text.String(), "sts. 12 sc.", style.Ways)
+			assert.Contains(t, got.Text.String(), "[2 sc in next st, inc] 1 time", style.Ways)
 		}
 	}
 }

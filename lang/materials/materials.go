@@ -4,7 +4,6 @@
 package materials
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
@@ -162,7 +161,7 @@ func (l *List) Named(word string) bool {
 // hasWords tells whether a text holds each of some words.
 func hasWords(text, words string) bool {
 	for w := range strings.FieldsSeq(strings.ToLower(words)) {
-		if !regexp.MustCompile(`(^|[^a-z])` + regexp.QuoteMeta(w) + `([^a-z]|$)`).MatchString(text) {
+		if alone(text, w, lowerLetter) < 0 {
 			return false
 		}
 	}

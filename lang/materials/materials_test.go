@@ -28,6 +28,7 @@ func TestHooks(t *testing.T) {
 		"US K-10 1/2 (6.5 mm)":          "6.5 US K-10.5",
 		"9 mm (M/N-13)":                 "9 US M-13",
 		"10 mm (N/P-15)":                "10 US N-15",
+		"9 mm (L/M-13)":                 "9 US M-13", // no L is a 13
 		"4 mm (US G-6, UK 8)":           "4 US G-6 UK -8",
 		"5 mm and 4 mm (H-8 and G-6)":   "5 US H-8; 4 US G-6",
 		"5 mm and 4 mm (H-8)":           "5; 4",
@@ -58,6 +59,8 @@ func TestYarnWeights(t *testing.T) {
 		"light weight cotton":            "3",
 		"super bulky, 100 g":             "6",
 		"baby pink wool":                 "",
+		"moss sock yarn":                 "", // for socks, of whatever weight
+		"moss, sock weight":              "1",
 	} {
 		yarns := read("Yarn A: " + value).Yarns
 		require.Len(t, yarns, 1, value)

@@ -56,7 +56,7 @@ func items(line string) []source.Span {
 	var out []source.Span
 	start := 0
 	for _, at := range itemEnd.FindAllStringIndex(line, -1) {
-		if at[0] > start && hookNumber(line[start:at[0]]) {
+		if at[0] > start && abbreviated(line[start:at[0]]) {
 			continue
 		}
 		if strings.TrimSpace(line[start:at[0]]) != "" {
@@ -67,12 +67,14 @@ func items(line string) []source.Span {
 	return out
 }
 
-// hookNumber tells the `No.` of `No. 3 hook`, which ends no sentence.
-func hookNumber(before string) bool {
+// abbreviated tells whether a stop ends a word that is cut short, and no sentence: `No. 3
+// hook`, `approx. 200 yd`.
+func abbreviated(before string) bool {
 	fields := strings.Fields(strings.ToLower(before))
-	last := fields[max(0, len(fields)-1):]
-	return len(last) > 0 && (last[0] == "no" || last[0] == "approx" || last[0] == "oz" || last[0] == "yd" || last[0] == "yds")
+	return len(fields) > 0 && cutShort[fields[len(fields)-1]]
 }
+
+var cutShort = map[string]bool{"no": true, "approx": true, "oz": true, "yd": true, "yds": true}
 
 // partsOf are what stands between the commas of an item that are not in brackets.
 func partsOf(item string) []source.Span {

@@ -99,23 +99,27 @@ func letteredYarns(text string) []lettered {
 	return nil
 }
 
-// wordAt is where a word stands by itself in a text, -1 for nowhere.
+// wordAt is where a word stands by itself in a text in lower case, -1 for nowhere.
 func wordAt(text, word string) int {
+	return alone(text, word, func(c byte) bool { return lowerLetter(c) || c >= '0' && c <= '9' })
+}
+
+func lowerLetter(c byte) bool { return c >= 'a' && c <= 'z' }
+
+// alone is where a word stands in a text with none of some characters beside it, -1
+// for nowhere.
+func alone(text, word string, joins func(byte) bool) int {
 	for from := 0; ; {
 		i := strings.Index(text[from:], word)
 		if i < 0 {
 			return -1
 		}
-		i += from
-		if !letterAt(text, i-1) && !letterAt(text, i+len(word)) {
-			return i
+		start, end := from+i, from+i+len(word)
+		if (start == 0 || !joins(text[start-1])) && (end == len(text) || !joins(text[end])) {
+			return start
 		}
-		from = i + 1
+		from = start + 1
 	}
-}
-
-func letterAt(text string, i int) bool {
-	return i >= 0 && i < len(text) && (text[i] >= 'a' && text[i] <= 'z' || text[i] >= '0' && text[i] <= '9')
 }
 
 // Weight is the standard weight that the description settles on: the number's

@@ -141,5 +141,11 @@ func TestEdging(t *testing.T) {
 	assert.True(t, math.IsInf(open, 1), "as wide as the maker likes")
 	_, hung := edged("Fringe", "Ch 41.\nRow 1: Sc in 2nd ch from hook and in each ch across. (40 sc)\n")
 	assert.True(t, math.IsInf(hung, 1), "nothing tells how long it hangs")
+	file := syntax.Read(source.New("Gauge: 10 sc and 10 rows = 10 cm\nTerms: US\n\nPiece: Mat\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (10 sc)\n" +
+		"Rows 2-10: Ch 1, sc in each st across; turn. (10 sc)\nEdging: Ch 1, sc in each st around; join.\n"))
+	worked := fabric.Work(file)
+	own := measure.Of(materials.Read(file), worked, worked.Pieces[0], 0)
+	assert.InDelta(t, 100, own.Width, 0.01)
+	assert.InDelta(t, 2*(40+10), own.Edging, 0.01, "a round, which nobody counts, of trebles, and a picot, on both sides")
 	assert.True(t, measure.IsEdging("Shell border") && !measure.IsEdging("Hedge"))
 }

@@ -20,7 +20,7 @@ func TestTo(t *testing.T) {
 		assert.True(t, ok, word)
 		assert.Equal(t, want, got, word)
 	}
-	for _, word := range []string{"ease", "x", "", "blackthorn-winter"} {
+	for _, word := range []string{"ease", "x", "", "blackthorn-winter", "row-ease"} {
 		_, ok := To(word, known)
 		assert.False(t, ok, word)
 	}

@@ -68,7 +68,12 @@ func (p *Phrase) MatchString(text string) bool {
 	return expr != nil && expr.MatchString(text)
 }
 
-func (p *Phrase) FindString(text string) string { return p.compiled().FindString(text) }
+func (p *Phrase) FindString(text string) string {
+	if expr := p.in(text); expr != nil {
+		return expr.FindString(text)
+	}
+	return ""
+}
 
 func (p *Phrase) FindStringIndex(text string) []int {
 	if expr := p.in(text); expr != nil {

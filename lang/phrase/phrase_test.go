@@ -33,6 +33,7 @@ func TestAsItsExpression(t *testing.T) {
 		plain := regexp.MustCompile(expr)
 		assert.Equal(t, plain.MatchString(text), MustCompile(expr).MatchString(text))
 		assert.Equal(t, plain.FindStringIndex(text), MustCompile(expr).FindStringIndex(text))
+		assert.Equal(t, plain.FindString(text), MustCompile(expr).FindString(text))
 	})
 }
 

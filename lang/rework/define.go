@@ -94,7 +94,7 @@ func (p *Pattern) freeName() string {
 // defining writes a definition after the pattern's others, else before its first
 // piece under a heading of its own.
 func (p *Pattern) defining(name, words string) source.Edit {
-	line := name + ": " + words + " in next st." + p.lineEnd()
+	line := name + ": " + words + " in next st." + p.Text.LineEnd()
 	for i := len(p.File.Definitions) - 1; i >= 0; i-- {
 		if d := p.File.Definitions[i]; d.Special && !d.Listed {
 			return source.Edit{Span: source.At(p.Text.LineWithEnd(p.Text.LineOf(max(d.Span.Start, d.Span.End-1))).End), New: line}
@@ -102,5 +102,5 @@ func (p *Pattern) defining(name, words string) source.Edit {
 	}
 	first := p.File.Pieces[0].Span.Start
 	at := p.Text.LineWithEnd(p.Text.LineOf(first)).Start
-	return source.Edit{Span: source.At(at), New: "Special stitches" + p.lineEnd() + line + p.lineEnd()}
+	return source.Edit{Span: source.At(at), New: "Special stitches" + p.Text.LineEnd() + line + p.Text.LineEnd()}
 }

@@ -123,12 +123,21 @@ func TestRows(t *testing.T) {
 	assert.Equal(t, renumbered, got["number the rows from 1"])
 	assert.Len(t, got, 2)
 
-	got = offered(t, strings.Replace(cup, "7-8", "10-11", 1), "Rnds 10-11", rows)
+	told := strings.Replace(cup, "around.\nRnd 4", "around.\n\nThe rim begins to turn in.\n\nRnd 4", 1)
+	assert.NotContains(t, offered(t, told, "Rnd 4: Sc", rows), "write rows 3-4 as one", "what stands between would be lost")
+
+	got = offered(t, cup, "Rnds 10-11", rows)
 	assert.Equal(t, strings.Replace(cup, "Rnds 10-11: Rep Rnd 4.", "Rnd 10: Rep Rnd 4.\nRnd 11: Rep Rnd 4.", 1), got["write rows 10 to 11 one by one"])
 
 	got = offered(t, "Terms: US\n\nPiece: Cup\nRnd 1: 6 sc in ring.\nRnd 5: 2 sc in each st around.\nRnd 6: Rep Rnd 5.\n", "Rnd 5:", rows)
 	assert.Equal(t, "Terms: US\n\nPiece: Cup\nRnd 1: 6 sc in ring.\nRnd 2: 2 sc in each st around.\nRnd 3: Rep Rnd 2.\n", got["number the rows from 1"])
 	assert.Empty(t, offered(t, cup, "Pattern", rows))
+
+	const runs = "Terms: US\n\nPiece: Cup\nRnd 1: 6 sc in ring.\nRnd 3: Sc around.\nRnd 4: 2 sc in each st around.\nRnd 5: Sc around.\nRnds 6-8: Rep Rnds 3-5.\n"
+	got = offered(t, runs, "Rnd 3:", rows)
+	assert.Contains(t, got["number the rows from 1"], "Rnds 5-7: Rep Rnds 2-4.", "Rnd 4 lies within the run and is not written in it")
+
+	assert.Empty(t, offered(t, "Terms: US\n\nPiece: Cup\nRnd 1: 6 sc in ring.\nRnds 2-90: Sc around.\n", "Rnds 2-90", rows), "so many lines nobody wants")
 }
 
 func TestWriteCounts(t *testing.T) {

@@ -105,7 +105,7 @@ func (p *Pattern) unfold(row *fabric.Row) []Change {
 	}
 	return p.kept(Change{
 		Title: "write rows " + strconv.Itoa(ref.From) + " to " + strconv.Itoa(ref.To) + " one by one",
-		Edits: []source.Edit{{Span: text, New: strings.Join(lines, p.lineEnd())}},
+		Edits: []source.Edit{{Span: text, New: strings.Join(lines, p.Text.LineEnd())}},
 	})
 }
 
@@ -123,14 +123,6 @@ func (p *Pattern) noun(row *fabric.Row, plural bool) source.Edit {
 		return source.Edit{Span: row.Tree.Abs(t.Span), New: word}
 	}
 	return source.Edit{Span: source.At(row.Tree.At)}
-}
-
-// lineEnd is how the file ends its lines.
-func (p *Pattern) lineEnd() string {
-	if strings.Contains(p.Text.String(), "\r\n") {
-		return "\r\n"
-	}
-	return "\n"
 }
 
 // renumber numbers the rows of a piece from 1 on, and those that are referred to

@@ -1,7 +1,6 @@
 package stitch
 
 import (
-	"slices"
 	"strings"
 
 	"stitchproof/lang/table"
@@ -51,10 +50,6 @@ func readGlossary(text, sources string) (*glossary, error) {
 	}
 	return g, nil
 }
-
-// Abbreviations is every abbreviation that is not a stitch's, in the order of
-// the table.
-func Abbreviations() []Abbreviation { return slices.Clone(abbreviations().list) }
 
 // FindAbbreviation looks a word up as [Find] does a stitch.
 func FindAbbreviation(word string) (Abbreviation, bool) {

@@ -40,8 +40,7 @@ func Labelled(kind, letter, number string) []Label {
 	var out []Label
 	for _, l := range labels() {
 		if kind != "" && l.Kind != kind && l.Kind != kind+" steel" ||
-			letter != "" && l.Letter != letter || number != "" && l.Number != number ||
-			letter != "" && number == "" && l.Letter == "" {
+			letter != "" && l.Letter != letter || number != "" && l.Number != number {
 			continue
 		}
 		out = append(out, l)

@@ -2,6 +2,7 @@ package stock
 
 import (
 	_ "embed"
+	"slices"
 
 	"stitchproof/lang/table"
 )
@@ -35,4 +36,4 @@ func SafetyLimit(key string) Limit {
 }
 
 // SafetyLimits is every figure, in the order of the table.
-func SafetyLimits() []Limit { return limits() }
+func SafetyLimits() []Limit { return slices.Clone(limits()) }

@@ -51,6 +51,8 @@ func TestLabelsThatDisagree(t *testing.T) {
 	usual, ok := UsualLabel("US", 6.5)
 	assert.True(t, ok)
 	assert.Equal(t, "US K-10 1/2", usual.String())
+	_, ok = UsualLabel("US", 27)
+	assert.False(t, ok, "T is anything from 25 to 30 mm: it tells no size")
 }
 
 // Crochet World (Annie's), October 2018, p. 64.

@@ -13,12 +13,9 @@ import (
 )
 
 // Inches writes a length in millimetres as patterns give inches, to the
-// quarter: 9 1/2. Ten centimetres are four inches.
+// quarter: 9 1/2.
 func Inches(mm float64) string {
-	switch {
-	case mm == 100:
-		return "4"
-	case mm < 0:
+	if mm < 0 {
 		return "-" + Inches(-mm)
 	}
 	quarters := int(math.Round(mm / stock.MMPerInch * 4))
@@ -29,8 +26,7 @@ func Inches(mm float64) string {
 	return strings.TrimSpace(strconv.Itoa(whole) + " " + part)
 }
 
-// Centimetres writes a length in millimetres to half a centimetre: 23.5. Four
-// inches are ten centimetres.
+// Centimetres writes a length in millimetres to half a centimetre: 23.5.
 func Centimetres(mm float64) string {
 	return strconv.FormatFloat(math.Round(mm/5)/2, 'f', -1, 64)
 }

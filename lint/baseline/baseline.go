@@ -6,6 +6,7 @@ package baseline
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"maps"
 	"os"
@@ -47,7 +48,7 @@ type Baseline struct {
 func Load(name string) (*Baseline, error) {
 	data, err := os.ReadFile(name)
 	if err != nil {
-		return nil, err
+		return nil, fmt.Errorf("%s: cannot be read: %w", name, errors.Unwrap(err))
 	}
 	b := &Baseline{met: map[string]bool{}}
 	d := json.NewDecoder(bytes.NewReader(data))

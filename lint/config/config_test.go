@@ -167,6 +167,27 @@ func TestNearestHoldsAlone(t *testing.T) {
 	}
 }
 
+// A file of settings is told as a person would write it from where they are, where that
+// is no longer than the whole.
+func TestFilesAsAPersonWritesThem(t *testing.T) {
+	root, away := t.TempDir(), t.TempDir()
+	put(t, root, "haws/"+Name, "extends = \"../"+Name+"\"\n")
+	put(t, root, Name, "extends = \"haws/"+Name+"\"\n")
+	t.Chdir(root)
+	_, err := Load(Name)
+	assert.ErrorContains(t, err, "extend each other in a circle", "by whatever names they are called")
+	put(t, root, Name, "")
+	c, err := NewFinder().In("haws")
+	require.NoError(t, err)
+	assert.Equal(t, []string{filepath.Join("haws", Name), Name}, c.Files())
+	deep := filepath.Join(away, "a", "b", "c", "d", "e", "f", "g", "h", "i", "j", "k", "l", "m", "n", "o", "p", "q", "r", "s", "t", "u", "v", "w", "x")
+	require.NoError(t, os.MkdirAll(deep, 0o755))
+	t.Chdir(deep)
+	c, err = NewFinder().In(root)
+	require.NoError(t, err)
+	assert.Equal(t, []string{filepath.Join(root, Name)}, c.Files())
+}
+
 func TestPersonalSettingsAreTheLastResort(t *testing.T) {
 	home := t.TempDir()
 	t.Setenv("XDG_CONFIG_HOME", home)

@@ -123,7 +123,7 @@ type layer struct {
 func read(name string) (*layer, error) {
 	data, err := os.ReadFile(name)
 	if err != nil {
-		return nil, err
+		return nil, fmt.Errorf("%s: cannot be read: %w", name, errors.Unwrap(err))
 	}
 	l := &layer{name: name}
 	data = bytes.TrimPrefix(data, []byte("\uFEFF")) // some editors of Windows write one

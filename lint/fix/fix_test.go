@@ -107,6 +107,16 @@ func word(changes map[string]string, safe bool) func(*source.Text) []lint.Findin
 	}
 }
 
+// Of two insertions at one place the second waits for the next look: which of them
+// should come first, nobody said.
+func TestInsertionsAtOnePlace(t *testing.T) {
+	at := func(n int, now string) *lint.Fix {
+		return &lint.Fix{Edits: []source.Edit{{Span: source.At(n), New: now}}}
+	}
+	a, b, c := at(3, "haw"), at(3, "hip"), at(4, "oak")
+	assert.Equal(t, []*lint.Fix{a, c}, apart([]*lint.Fix{a, b, c}))
+}
+
 func TestChoice(t *testing.T) {
 	changes := map[string]string{"haw": "oak", "hip": "ash"}
 	fixed := func(c Choice, safe bool) string {

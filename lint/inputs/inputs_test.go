@@ -78,6 +78,17 @@ func TestFind(t *testing.T) {
 	}
 }
 
+// A repository within another, as a submodule is, has lists of its own.
+func TestRepositoryWithinAnother(t *testing.T) {
+	tree(t, map[string]string{
+		".git/HEAD": "", ".gitignore": "*.crochet\n", "haw.crochet": "",
+		"hedge/.git/HEAD": "", "hedge/oak.crochet": "", "hedge/inner/ash.crochet": "",
+	})
+	got, ignored := find(t, Finder{}, ".")
+	assert.Equal(t, []string{"hedge/inner/ash.crochet", "hedge/oak.crochet"}, got)
+	assert.Equal(t, 1, ignored)
+}
+
 func TestSettingsThatCannotBeReadEndTheSearch(t *testing.T) {
 	tree(t, map[string]string{"stitchproof.toml": "nonsense", "haw.crochet": ""})
 	_, _, err := (&Finder{Settings: config.NewFinder()}).Find([]string{"."})
@@ -94,7 +105,12 @@ func TestLinks(t *testing.T) {
 			t.Skip("no symbolic links here: ", err)
 		}
 	}
-	got, _ := find(t, Finder{}, "way")
+	got, _ := find(t, Finder{}, "*/*.crochet", "**/haw.crochet")
+	assert.Equal(t, []string{
+		"elsewhere/oak.crochet", "hedge/gone.crochet: cannot be read: no such file or directory", "hedge/haw.crochet",
+		"hedge/loop.crochet: cannot be read: too many levels of symbolic links", "hedge/oak.crochet",
+	}, got, "a glob goes through no link to a folder")
+	got, _ = find(t, Finder{}, "way")
 	assert.Equal(t, []string{
 		"way/gone.crochet: cannot be read: no such file or directory", "way/haw.crochet",
 		"way/loop.crochet: cannot be read: too many levels of symbolic links", "way/oak.crochet",

@@ -5,10 +5,12 @@
 package paths
 
 import (
+	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 
-	"github.com/go-git/go-git/v5/plumbing/format/gitignore"
+	"github.com/bmatcuk/doublestar/v4"
 )
 
 // Verdict is what a list says of a file.
@@ -25,7 +27,7 @@ const (
 // file.
 type List struct {
 	folder   string
-	patterns []gitignore.Pattern
+	patterns []pattern
 }
 
 // New is the list of patterns kept in a folder, which is given by its whole
@@ -33,7 +35,7 @@ type List struct {
 func New(folder string, patterns []string) List {
 	l := List{folder: folder}
 	for _, p := range patterns {
-		l.patterns = append(l.patterns, gitignore.ParsePattern(p, nil))
+		l.patterns = append(l.patterns, parse(p))
 	}
 	return l
 }
@@ -51,22 +53,33 @@ func Read(folder, text string) List {
 }
 
 // Of is what the list says of a file or a folder, which is given by its whole
-// path. The last pattern that means it decides.
+// path: of itself or, where it says nothing of that, of the nearest folder around it.
 func (l List) Of(name string, isFolder bool) Verdict {
 	rel, err := filepath.Rel(l.folder, name)
-	if err != nil {
+	if err != nil || rel == "." {
 		return Silent
 	}
-	parts := strings.Split(filepath.ToSlash(rel), "/")
-	if parts[0] == ".." || rel == "." {
+	rel = filepath.ToSlash(rel)
+	if rel == ".." || strings.HasPrefix(rel, "../") {
 		return Silent
 	}
-	for i := len(l.patterns) - 1; i >= 0; i-- {
-		switch l.patterns[i].Match(parts, isFolder) {
-		case gitignore.Exclude:
-			return Meant
-		case gitignore.Include:
-			return Spared
+	for isFolder := isFolder; rel != "."; rel, isFolder = path.Dir(rel), true {
+		if v := l.itself(rel, isFolder); v != Silent {
+			return v
+		}
+	}
+	return Silent
+}
+
+// itself is what the list says of a path by itself: the last pattern that means it
+// decides.
+func (l List) itself(path string, isFolder bool) Verdict {
+	for _, p := range slices.Backward(l.patterns) {
+		if p.folders && !isFolder {
+			continue
+		}
+		if means, _ := doublestar.Match(p.glob, path); means { // what is no glob means nothing
+			return p.verdict
 		}
 	}
 	return Silent
@@ -74,3 +87,37 @@ func (l List) Of(name string, isFolder bool) Verdict {
 
 // Means tells whether the list means a file.
 func (l List) Means(name string) bool { return l.Of(name, false) == Meant }
+
+// pattern is one line of a list, as the manual of git has it (gitignore, "Pattern
+// format").
+type pattern struct {
+	glob    string // of the path from the list's folder
+	folders bool   // it means folders alone
+	verdict Verdict
+}
+
+func parse(line string) pattern {
+	p := pattern{verdict: Meant}
+	for strings.HasSuffix(line, " ") && !strings.HasSuffix(line, `\ `) {
+		line = strings.TrimSuffix(line, " ")
+	}
+	if rest, spares := strings.CutPrefix(line, "!"); spares {
+		line, p.verdict = rest, Spared
+	}
+	line, p.folders = strings.CutSuffix(line, "/")
+	switch within, all := strings.CutSuffix(line, "/**"); {
+	case line == "":
+		return p // which means nothing
+	case all:
+		p.glob = strings.TrimPrefix(within+"/**/*", "/") // the folder itself is not meant
+	case strings.Contains(line, "/"):
+		p.glob = strings.TrimPrefix(line, "/")
+	default:
+		p.glob = "**/" + line
+	}
+	p.glob = noChoices.Replace(p.glob)
+	return p
+}
+
+// noChoices takes the meaning from braces, which only other globs have.
+var noChoices = strings.NewReplacer(`\{`, `\{`, `\}`, `\}`, "{", `\{`, "}", `\}`)

@@ -145,6 +145,18 @@ func TestUnknownTotals(t *testing.T) {
 	}
 }
 
+// Of rows that one line stands for work stops at the first that goes wrong, so that how
+// many stitches they come to is not known.
+func TestTotalOfRowsThatGoWrong(t *testing.T) {
+	const mat = "Terms: US\n\nPiece: Mat\nCh 11.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (10 sc)\n"
+	one := countOf("mat.crochet", mat+"Row 2: Ch 1, sc in next 8 sts; turn.\n").Pieces[0]
+	assert.Equal(t, n(18), one.Total)
+	several := countOf("mat.crochet", mat+"Rows 2-4: Ch 1, sc in next 8 sts; turn.\n").Pieces[0]
+	assert.Equal(t, n(10), several.Rows[1].Running)
+	assert.Nil(t, several.Rows[2].Running[0])
+	assert.Nil(t, several.Total[0])
+}
+
 // Rounds that go on with the numbers of another piece are counted once.
 func TestTotalOfPieceThatGoesOn(t *testing.T) {
 	text := strings.TrimSuffix(circle(4), "Fasten off.\n") + "\nPiece: Wall\nRnds 5-7: Sc in each st around. (24 sc)\nFasten off.\n"

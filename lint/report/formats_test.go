@@ -155,6 +155,20 @@ func TestSARIFFitsItsSchema(t *testing.T) {
 	}
 }
 
+// A rule that must be asked for is listed as one that does not run by itself.
+func TestSARIFTellsWhichRulesAreAskedFor(t *testing.T) {
+	asked := 0
+	rules := sarifRules(lint.Rules())
+	for i, r := range lint.Rules() {
+		assert.Equal(t, r.Name, rules[i].ID)
+		assert.Equal(t, !r.Asked, rules[i].DefaultConfiguration.Enabled, r.Name)
+		if r.Asked {
+			asked++
+		}
+	}
+	assert.Positive(t, asked)
+}
+
 func TestSARIFColumnsAreUTF16(t *testing.T) {
 	c := found(t, "\ufeff🌰 zc\n", "zc", lint.Finding{Rule: "row-over"})
 	r := sarifRegionOf(c.Text, c.Findings[0].Span)

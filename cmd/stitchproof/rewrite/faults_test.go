@@ -2,6 +2,7 @@ package rewrite
 
 import (
 	"errors"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"testing"
@@ -19,42 +20,63 @@ func names() []string {
 	return out
 }
 
-// Whichever step the disk fails at, the file is what it was, and nothing else is
+// ways are the ways to write a file, over one that is there or where none is.
+var ways = map[string]struct {
+	write func(Writer, string) error
+	over  bool
+}{
+	"replace":           {func(w Writer, name string) error { return w.File(name, []byte(was), []byte(now)) }, true},
+	"put over":          {func(w Writer, name string) error { return w.Put(name, []byte(now)) }, true},
+	"put where none is": {func(w Writer, name string) error { return w.Put(name, []byte(now)) }, false},
+	"make":              {func(w Writer, name string) error { return w.New(name, []byte(now)) }, false},
+}
+
+// Whichever step the disk fails at, what was there is there, and nothing else is
 // left.
 func TestEveryStepMayFail(t *testing.T) {
 	broken := errors.New("the disk is broken")
-	t.Cleanup(func() { Watch = nil })
-	for i, at := range names() {
-		name := pattern(t, 0o640)
-		Watch = func(step string) error {
-			if step == at {
-				return broken
+	for way, how := range ways {
+		for i, at := range names() {
+			name := pattern(t, 0o640)
+			if !how.over {
+				require.NoError(t, os.Remove(name))
 			}
-			return nil
+			before := func(step string) error {
+				if step == at {
+					return broken
+				}
+				return nil
+			}
+			assert.ErrorIs(t, how.write(Writer{before}, name), broken, "%s: %s", way, at)
+			want := ""
+			switch {
+			case i == len(names())-1:
+				want = now // it has its name: whether the disk remembers that is not known
+			case how.over:
+				want = was
+			}
+			if want == "" {
+				assert.Empty(t, folder(t, name), "%s: %s", way, at)
+				continue
+			}
+			assert.Equal(t, want, content(t, name), "%s: %s", way, at)
+			assert.Len(t, folder(t, name), 1, "%s: %s", way, at)
 		}
-		assert.ErrorIs(t, File(name, []byte(was), []byte(now)), broken, at)
-		want := was
-		if i == len(names())-1 {
-			want = now // it has its name: whether the disk remembers that is not known
-		}
-		assert.Equal(t, want, content(t, name), at)
-		assert.Len(t, folder(t, name), 1, at)
 	}
 }
 
 // What is changed at any step up to the comparison is seen.
 func TestChangedAtAnyStep(t *testing.T) {
-	t.Cleanup(func() { Watch = nil })
 	const theirs = "\ufeffRnd 1: 7 sc.\r\n"
 	for _, at := range names() {
 		name := pattern(t, 0o640)
-		Watch = func(step string) error {
+		before := func(step string) error {
 			if step == at {
 				return os.WriteFile(name, []byte(theirs), 0o640)
 			}
 			return nil
 		}
-		err := File(name, []byte(was), []byte(now))
+		err := Writer{before}.File(name, []byte(was), []byte(now))
 		if at == "take the name" || at == "settle the folder" {
 			continue // nobody can tell any more
 		}
@@ -64,17 +86,30 @@ func TestChangedAtAnyStep(t *testing.T) {
 	}
 }
 
+// A new file does not take the place of one that came meanwhile.
+func TestCameMeanwhile(t *testing.T) {
+	name := filepath.Join(t.TempDir(), "haw.crochet")
+	before := func(step string) error {
+		if step == "settle" {
+			return os.WriteFile(name, []byte(was), 0o600)
+		}
+		return nil
+	}
+	assert.ErrorIs(t, Writer{before}.New(name, []byte(now)), fs.ErrExist)
+	assert.Equal(t, was, content(t, name))
+	assert.Len(t, folder(t, name), 1)
+}
+
 // A file that went away meanwhile does not come back.
 func TestGoneMeanwhile(t *testing.T) {
-	t.Cleanup(func() { Watch = nil })
 	name := pattern(t, 0o640)
-	Watch = func(step string) error {
+	before := func(step string) error {
 		if step == "settle" {
 			return os.Remove(name)
 		}
 		return nil
 	}
-	assert.ErrorIs(t, File(name, []byte(was), []byte(now)), os.ErrNotExist)
+	assert.ErrorIs(t, Writer{before}.File(name, []byte(was), []byte(now)), os.ErrNotExist)
 	assert.Empty(t, folder(t, name))
 }
 

@@ -34,7 +34,7 @@ func content(t *testing.T, name string) string {
 func TestFileIsReplacedWithItsMode(t *testing.T) {
 	for _, mode := range []os.FileMode{0o644, 0o600, 0o664, 0o755} {
 		name := pattern(t, mode)
-		require.NoError(t, File(name, []byte(was), []byte(now)))
+		require.NoError(t, Writer{}.File(name, []byte(was), []byte(now)))
 		assert.Equal(t, now, content(t, name))
 		info, err := os.Stat(name)
 		require.NoError(t, err)
@@ -47,14 +47,14 @@ func TestFileIsReplacedWithItsMode(t *testing.T) {
 
 func TestChangedMeanwhileIsLeftAlone(t *testing.T) {
 	name := pattern(t, 0o644)
-	assert.ErrorIs(t, File(name, []byte("Rnd 1: 7 sc.\n"), []byte(now)), ErrChanged)
+	assert.ErrorIs(t, Writer{}.File(name, []byte("Rnd 1: 7 sc.\n"), []byte(now)), ErrChanged)
 	assert.Equal(t, was, content(t, name))
 	assert.Len(t, folder(t, name), 1)
 }
 
 func TestReadOnlyIsLeftAlone(t *testing.T) {
 	name := pattern(t, 0o444)
-	assert.ErrorIs(t, File(name, []byte(was), []byte(now)), fs.ErrPermission)
+	assert.ErrorIs(t, Writer{}.File(name, []byte(was), []byte(now)), fs.ErrPermission)
 	assert.Equal(t, was, content(t, name))
 	assert.Len(t, folder(t, name), 1)
 }
@@ -65,7 +65,7 @@ func TestLinkStaysALink(t *testing.T) {
 	if err := os.Symlink(name, link); err != nil {
 		t.Skip("no symbolic links here: ", err)
 	}
-	require.NoError(t, File(link, []byte(was), []byte(now)))
+	require.NoError(t, Writer{}.File(link, []byte(was), []byte(now)))
 	assert.Equal(t, now, content(t, name))
 	target, err := os.Readlink(link)
 	require.NoError(t, err)
@@ -76,7 +76,7 @@ func TestNothingToWriteTouchesNothing(t *testing.T) {
 	name := pattern(t, 0o644)
 	before, err := os.Stat(name)
 	require.NoError(t, err)
-	require.NoError(t, File(name, []byte(was), []byte(was)))
+	require.NoError(t, Writer{}.File(name, []byte(was), []byte(was)))
 	after, err := os.Stat(name)
 	require.NoError(t, err)
 	assert.True(t, os.SameFile(before, after))
@@ -85,9 +85,45 @@ func TestNothingToWriteTouchesNothing(t *testing.T) {
 
 func TestNewOverwritesNothing(t *testing.T) {
 	name := pattern(t, 0o644)
-	assert.ErrorIs(t, New(name, []byte(now)), fs.ErrExist)
+	assert.ErrorIs(t, Writer{}.New(name, []byte(now)), fs.ErrExist)
 	assert.Equal(t, was, content(t, name))
 	other := filepath.Join(filepath.Dir(name), "sloe.crochet")
-	require.NoError(t, New(other, []byte(now)))
+	require.NoError(t, Writer{}.New(other, []byte(now)))
 	assert.Equal(t, now, content(t, other))
+}
+
+func TestPutKeepsTheMode(t *testing.T) {
+	if runtime.GOOS == "windows" {
+		t.Skip("files have no mode there")
+	}
+	name := pattern(t, 0o600)
+	require.NoError(t, Writer{}.Put(name, []byte(now)))
+	assert.Equal(t, now, content(t, name))
+	info, err := os.Stat(name)
+	require.NoError(t, err)
+	assert.Equal(t, os.FileMode(0o600), info.Mode().Perm())
+}
+
+// What is no file is written to: its name must not be taken from it.
+func TestPutWritesToWhatIsNoFile(t *testing.T) {
+	link := filepath.Join(t.TempDir(), "report")
+	if err := os.Symlink(os.DevNull, link); err != nil {
+		t.Skip("no symbolic links here: ", err)
+	}
+	require.NoError(t, Writer{}.Put(link, []byte(now)))
+	target, err := os.Readlink(link)
+	require.NoError(t, err)
+	assert.Equal(t, os.DevNull, target)
+	info, err := os.Stat(link)
+	require.NoError(t, err)
+	assert.False(t, info.Mode().IsRegular())
+}
+
+// An error is about the file that was to be written.
+func TestErrorsNameTheFile(t *testing.T) {
+	name := filepath.Join(t.TempDir(), "nowhere", "report")
+	err := Writer{}.Put(name, []byte(now))
+	require.ErrorIs(t, err, fs.ErrNotExist)
+	assert.Contains(t, err.Error(), name+": ")
+	assert.NotContains(t, err.Error(), ".new")
 }
