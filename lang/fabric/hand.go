@@ -427,7 +427,7 @@ func (h *hand) settle(k *stitch.Stitch) {
 	if h.chains == 0 {
 		return
 	}
-	if h.begun || h.fixed && len(h.row) > 0 || h.base == nil && !h.ring {
+	if h.begun || h.fixed && len(h.row) > 0 || h.base == nil && !h.ring && !h.edge {
 		h.space()
 		return
 	}

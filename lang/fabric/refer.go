@@ -228,6 +228,10 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		}
 	}
 	if len(out) > 0 {
+		if n := ref.PieceRow.At(k.size); ref.PieceRow.Written() && !slices.ContainsFunc(pieces, (*Piece).measured) {
+			k.refuse(row, Fault{Kind: RowUnknown, N: n, Name: "row " + itoa(n) + " of " + ref.Piece})
+			return nil, false
+		}
 		if ref.Mark != "" && !ended {
 			k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Mark})
 			return nil, false
@@ -239,6 +243,9 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 	}
 	return nil, false
 }
+
+// measured tells whether some rows of the piece are worked by measure.
+func (p *Piece) measured() bool { return slices.ContainsFunc(p.Rows, (*Row).Measured) }
 
 // called finds the piece of a name or, where none has it, those that stand under
 // a heading of that name.
