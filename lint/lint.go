@@ -9,6 +9,7 @@ package lint
 import (
 	"cmp"
 	"fmt"
+	"runtime/debug"
 	"slices"
 	"time"
 
@@ -163,6 +164,8 @@ type Analysis struct {
 	// Materials is what the header says is needed.
 	Materials *materials.List
 	Findings  []Finding // by place, then by rule
+	// Trace tells a programmer where looking at the file broke down, "" where it did not.
+	Trace string
 
 	around *around
 	known  memories
@@ -213,6 +216,7 @@ func guarded(text *source.Text, analyze func() *Analysis) (a *Analysis) {
 	defer func() {
 		if broken := recover(); broken != nil {
 			a = Unread(text, InternalFailure, fmt.Sprintf("reading this file broke down, and nothing in it is checked: %v; please report it", broken))
+			a.Trace = string(debug.Stack())
 		}
 	}()
 	return analyze()

@@ -7,7 +7,7 @@ import (
 // documentColor shows a swatch at each plain colour word in a yarn's description.
 func documentColor(v *view, _ *protocol.DocumentColorParams) []protocol.ColorInformation {
 	out := []protocol.ColorInformation{}
-	for _, y := range v.materials().Yarns {
+	for _, y := range v.Materials.Yarns {
 		for _, c := range y.Colours(v.Text) {
 			share := func(i int) float64 { return float64(c.RGB[i]) / 255 }
 			out = append(out, protocol.ColorInformation{

@@ -12,7 +12,6 @@ import (
 	"go.lsp.dev/protocol"
 	"go.lsp.dev/uri"
 
-	"stitchproof/lang/materials"
 	"stitchproof/lang/names"
 	"stitchproof/lang/source"
 	"stitchproof/lint"
@@ -45,16 +44,11 @@ type finding struct {
 // knowledge is all that is known of a text.
 type knowledge struct {
 	*lint.Analysis
-	names     func() *names.Index // worked out when first asked for
-	materials func() *materials.List
+	names func() *names.Index // worked out when first asked for
 }
 
 func knowledgeOf(a *lint.Analysis) *knowledge {
-	return &knowledge{
-		Analysis:  a,
-		names:     sync.OnceValue(func() *names.Index { return names.Of(a.File) }),
-		materials: sync.OnceValue(func() *materials.List { return materials.Read(a.File) }),
-	}
+	return &knowledge{a, sync.OnceValue(func() *names.Index { return names.Of(a.File) })}
 }
 
 // memory is what all versions of an open file share.
@@ -101,14 +95,15 @@ type numbered[T any] struct {
 
 func (s *server) newDocument(file uri.URI, version int32, text *source.Text, of *memory) *document {
 	d := &document{uri: file, version: version, shown: true, text: text, used: s.recent.use, memory: of}
-	d.analyze = func(text *source.Text) (*knowledge, error) {
+	d.analyze = func(text *source.Text) (_ *knowledge, err error) {
+		defer s.recovered(&err)
 		var before *lint.Analysis
 		if k := of.known(); k != nil {
 			before = k.Analysis
 		}
-		analysis, err := s.analyze(s.settingsFor(file), before, text)
-		if err != nil {
-			return nil, err
+		analysis := s.analyze(s.settingsFor(file), before, text)
+		if analysis != nil && analysis.Trace != "" {
+			s.log.Printf("reading %s broke down: %s", file, analysis.Trace)
 		}
 		k := knowledgeOf(analysis)
 		of.know(version, k)
@@ -127,8 +122,8 @@ func (d *document) look() *finding {
 		f := &finding{done: make(chan struct{})}
 		d.finding = f
 		go func() {
+			defer close(f.done)
 			f.result, f.failure = d.analyze(d.text)
-			close(f.done)
 		}()
 	}
 	return d.finding
@@ -172,6 +167,14 @@ func keyOf(file uri.URI) (uri.URI, error) {
 		return "", jsonrpc2.Errorf(jsonrpc2.InvalidParams, "%q is no address of a file: %v", file, err)
 	}
 	return uri.URI(strings.Clone(string(key))), nil
+}
+
+// sameFile tells whether two addresses are of one file or folder, however they are
+// spelled.
+func sameFile(a, b uri.URI) bool {
+	one, err := keyOf(a)
+	other, otherErr := keyOf(b)
+	return err == nil && otherErr == nil && one == other
 }
 
 // documentOf is the open document that a request's parameters name, or that an

@@ -19,7 +19,7 @@ func (v *view) hoverName(at int) (*card, source.Span) {
 	}
 	switch name.Kind {
 	case names.Yarn:
-		for _, y := range v.materials().Yarns {
+		for _, y := range v.Materials.Yarns {
 			for _, d := range name.Declarations() {
 				if v.Text.Slice(d.Span) == y.Name {
 					return v.yarnCard(&y), m.Span
@@ -61,7 +61,7 @@ func (v *view) branchCard(m names.Mention) *card {
 
 // hoverMaterials is the card of a yarn, a hook or a gauge in the header.
 func (v *view) hoverMaterials(at int) (*card, source.Span) {
-	list := v.materials()
+	list := v.Materials
 	for _, y := range list.Yarns {
 		if y.Span.Contains(at) {
 			return v.yarnCard(&y), y.Span
@@ -114,7 +114,7 @@ func (v *view) gaugeCard(g *materials.Gauge) *card {
 		c.add("One row", inMMAndInches(g.Length/g.Rows)+" high")
 	}
 	var said []int
-	for _, y := range v.materials().Yarns {
+	for _, y := range v.Materials.Yarns {
 		for _, w := range weights(&y) {
 			if !slices.Contains(said, w.Number) {
 				said = append(said, w.Number)

@@ -20,7 +20,7 @@ import (
 type server struct {
 	client  protocol.Client
 	log     *log.Logger
-	analyze func(lint.Settings, *lint.Analysis, *source.Text) (*lint.Analysis, error)
+	analyze analyzer
 
 	// phase belongs to the inline handlers; can is theirs until initialize has
 	// been answered and read only from then on.
@@ -44,7 +44,7 @@ type server struct {
 
 func newServer(client protocol.Client, logger *log.Logger, analyze analyzer) *server {
 	return &server{
-		client: client, log: logger, analyze: guarded(analyze, logger),
+		client: client, log: logger, analyze: fitting(analyze),
 		left:      make(chan struct{}),
 		publisher: newPublisher(),
 		documents: map[uri.URI]*document{}, house: config.NewFinder(),
@@ -52,21 +52,22 @@ func newServer(client protocol.Client, logger *log.Logger, analyze analyzer) *se
 	}
 }
 
-// guarded makes an error of a panic: a text that cannot be read costs the
-// answers about it and nothing else. What is no text for the command line is
-// none here.
-func guarded(analyze analyzer, logger *log.Logger) func(lint.Settings, *lint.Analysis, *source.Text) (*lint.Analysis, error) {
-	return func(chosen lint.Settings, before *lint.Analysis, text *source.Text) (_ *lint.Analysis, err error) {
-		defer func() {
-			if broken := recover(); broken != nil {
-				logger.Printf("reading a text broke down: %v\n%s", broken, debug.Stack())
-				err = fmt.Errorf("reading the text broke down: %v", broken)
-			}
-		}()
+// fitting looks at no text that is none for the command line.
+func fitting(analyze analyzer) analyzer {
+	return func(chosen lint.Settings, before *lint.Analysis, text *source.Text) *lint.Analysis {
 		if err := inputs.Fit(text.String()); err != nil {
-			return lint.Unread(text, lint.FileUnreadable, "the file "+err.Error()), nil
+			return lint.Unread(text, lint.FileUnreadable, "the file "+err.Error())
 		}
-		return analyze(chosen, before, text), nil
+		return analyze(chosen, before, text)
+	}
+}
+
+// recovered makes an error of a panic: a text that cannot be looked at costs the answers
+// about it and nothing else.
+func (s *server) recovered(err *error) {
+	if broken := recover(); broken != nil {
+		s.log.Printf("reading a text broke down: %v\n%s", broken, debug.Stack())
+		*err = fmt.Errorf("reading the text broke down: %v", broken)
 	}
 }
 

@@ -37,7 +37,7 @@ func (s *server) enter(params *protocol.InitializeParams) {
 func (s *server) didChangeWorkspaceFolders(ctx context.Context, params *protocol.DidChangeWorkspaceFoldersParams) error {
 	s.mu.Lock()
 	for _, f := range params.Event.Removed {
-		s.folders = slices.DeleteFunc(s.folders, func(u uri.URI) bool { return u == f.URI })
+		s.folders = slices.DeleteFunc(s.folders, func(u uri.URI) bool { return sameFile(u, f.URI) })
 	}
 	for _, f := range params.Event.Added {
 		s.folders = append(s.folders, uri.URI(strings.Clone(string(f.URI))))
@@ -87,7 +87,11 @@ func (s *server) patterns() []uri.URI {
 		if err != nil {
 			s.log.Printf("%s: %v", folder, err)
 		}
-		for _, f := range files[:min(len(files), mostPatterns)] {
+		if len(files) > mostPatterns {
+			s.log.Printf("%s holds %d patterns: the first %d are looked at", folder, len(files), mostPatterns)
+			files = files[:mostPatterns]
+		}
+		for _, f := range files {
 			if key, err := keyOf(uri.File(f.Name)); err == nil && f.Err == nil {
 				found[key] = true
 			}
@@ -108,5 +112,6 @@ func (s *server) open(key uri.URI) (*document, error) {
 	}
 	d := s.newDocument(key, 0, source.New(string(content)), &memory{})
 	d.shown = false
+	d.used = func(*document) {} // what is known of those that are shown stays
 	return d, nil
 }
