@@ -356,6 +356,9 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 		j, u := jobs[n], jobs[n].units[i]
 		row.Spent += maxSteps - *trials[n].hand.budget
 		o = j.mended(trials[n], o)
+		if trials[n].stated == nil && o.hand.travelled() {
+			o.tally.Works = false
+		}
 		j.take(o, trials[n].stated)
 		j.note(row, u, o.tally.Works)
 		j.worked++
@@ -474,6 +477,10 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 		return
 	}
 	k.h.cut = o.hand.ended
+	if !o.tally.Works {
+		k.h.goOnFrom()
+		return
+	}
 	if stated != nil && (!o.tally.Known || o.tally.Agrees() == Disagrees) {
 		k.heal = k.h.imagined(stated)
 	}

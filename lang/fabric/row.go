@@ -229,6 +229,28 @@ func (h *hand) onlySlips() bool {
 	return true
 }
 
+// travelled tells whether a line without a label is no row: it goes along the row below in
+// slip stitches and leaves the rest of it (`Sl st in next st.` at the end of a spiral).
+func (h *hand) travelled() bool {
+	return h.plainLine && h.works && h.known && len(h.row) > 0 && h.onlySlips() && h.chains == 0 && !h.turned && !h.joined && !h.twigged &&
+		!h.full && len(h.row) < h.remaining(syntax.Noun{})
+}
+
+// goOnFrom leaves the ground to the next row from where the hook has come to.
+func (h *hand) goOnFrom() {
+	places := slices.Clone(h.base[h.at:])
+	if h.round {
+		places = append(places, h.base[:h.at]...)
+	}
+	h.standOn(places)
+	h.rowMade = 0
+	for _, i := range places {
+		if !h.stitch(i).IsSpace() {
+			h.rowMade++
+		}
+	}
+}
+
 // outcome is what an instruction came to under one choice of readings.
 type outcome struct {
 	hand   hand
