@@ -73,8 +73,8 @@ var handworkIn = &fact[[]handwork]{func(p *Pass, s section) []handwork {
 	}
 	for _, span := range s.those(p.File.Prose) {
 		for _, at := range sentences(p.File.Text, span) {
-			if byHand.MatchString(p.File.Text.Slice(at)) {
-				add(handwork{at: at, row: -1})
+			if text := p.File.Text.Slice(at); byHand.MatchString(text) {
+				add(handwork{at: at, row: -1, branchy: strings.Contains(strings.ToLower(text), "branch")})
 			}
 		}
 	}
@@ -90,8 +90,7 @@ func checkHandworkPlace(p *Pass) {
 				p.rowsThere(i-1, s.abs(h.at), last)
 			}
 			if h.branchy {
-				row := s.piece.Rows[h.row].Tree
-				p.branchesThere(s.piece.Rows[h.row], s.abs(h.at).Shift(-row.At), made)
+				p.branchesThere(p.toStop(s.abs(h.at)), made)
 			}
 		}
 	}
@@ -274,31 +273,58 @@ func stitchesAlong(row *fabric.Row, size int) map[string]int {
 	return along
 }
 
+// toStop is a stretch of the file as far as the end of its sentence: a list of branches goes
+// on behind the comma that ends a clause.
+func (p *Pass) toStop(at source.Span) source.Span {
+	rest := p.File.Text.Slice(source.Span{Start: at.End, End: p.File.Text.Len()})
+	if n := strings.IndexAny(rest, ".\r\n"); n >= 0 {
+		rest = rest[:n]
+	}
+	at.End += len(rest)
+	return at
+}
+
 // branchesThere tells of branches that no row makes, and of stitches beyond theirs, in a
 // clause.
-func (p *Pass) branchesThere(row *fabric.Row, clause source.Span, made func() map[string]int) {
-	var tokens []syntax.Token
-	for _, t := range row.Tree.Tokens {
-		if clause.Covers(t.Span) {
-			tokens = append(tokens, t)
-		}
-	}
-	for i, t := range tokens {
-		if i == 0 || tokens[i-1].Canon != "branch" || t.Kind != syntax.Name || len(t.Canon) > 2 {
+func (p *Pass) branchesThere(at source.Span, made func() map[string]int) {
+	text := p.File.Text.Slice(at)
+	tokens := syntax.Lex(text, p.File.Vocab)
+	for i, word := range tokens {
+		if word.Canon != "branch" {
 			continue
 		}
-		name := row.Tree.AsWritten(t.Canon)
-		length, known := made()[t.Canon]
-		switch nth := ordinalBefore(tokens[:i-1]); {
-		case !known:
-			p.Report(Finding{Span: row.Tree.Abs(tokens[i-1].Span.Union(t.Span)), Message: "no branch is called " + name})
-		case length > 0 && nth > length:
-			p.Report(Finding{
-				Span:    row.Tree.Abs(t.Span),
-				Message: "asks for `st " + strconv.Itoa(nth) + "` of branch " + name + ", and it has " + counted(strconv.Itoa(length), "st"),
-			})
+		for n, t := range branchNames(tokens[i+1:]) {
+			name := text[t.Span.Start:t.Span.End]
+			length, known := made()[t.Canon]
+			of := t.Span
+			if n == 0 {
+				of = word.Span.Union(of)
+			}
+			switch nth := ordinalBefore(tokens[:i]); {
+			case !known:
+				p.Report(Finding{Span: of.Shift(at.Start), Message: "no branch is called " + name})
+			case n == 0 && length > 0 && nth > length:
+				p.Report(Finding{
+					Span:    t.Span.Shift(at.Start),
+					Message: "asks for `st " + strconv.Itoa(nth) + "` of branch " + name + ", and it has " + counted(strconv.Itoa(length), "st"),
+				})
+			}
 		}
 	}
+}
+
+// branchNames are the names that some tokens begin with: `A, B and D` behind `branches`.
+func branchNames(tokens []syntax.Token) []syntax.Token {
+	var out []syntax.Token
+	for i := 0; i < len(tokens); {
+		if t := tokens[i]; t.Kind != syntax.Name && t.Kind != syntax.Number || len(t.Canon) > 2 {
+			break
+		}
+		out = append(out, tokens[i])
+		for i++; i < len(tokens) && (tokens[i].Kind == syntax.Comma || tokens[i].Canon == "and" || tokens[i].Canon == "&"); i++ {
+		}
+	}
+	return out
 }
 
 // ordinalBefore is the place that some tokens end in, `12th st of`; 0 for none.

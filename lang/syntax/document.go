@@ -387,6 +387,7 @@ func (d *document) readAll() {
 	}
 	d.dropEmptyPieces()
 	d.itemNumbers()
+	slices.SortFunc(d.file.Prose, func(a, b source.Span) int { return a.Start - b.Start })
 	d.multipleSaid()
 	for _, p := range d.file.Pieces {
 		for _, r := range p.Rows {

@@ -17,7 +17,7 @@ type File struct {
 	Definitions []*Definition
 	Pieces      []*Piece
 	Comments    []*Comment
-	// Prose is what is no instruction: introductions, notes, captions.
+	// Prose is what is no instruction, in its order: introductions, notes, captions.
 	Prose []source.Span
 	// Supplies are those lines of Prose that stand in a list of what is needed:
 	// below `Materials`, `Notions` or `Yarn`.
