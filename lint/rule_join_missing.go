@@ -57,7 +57,7 @@ func checkJoinMissing(p *Pass) {
 		for _, row := range open {
 			p.Report(Finding{
 				Span:    headSpan(row.Tree),
-				Message: rowName(row.Tree) + " is not joined, and the rounds around it are",
+				Message: rowDoes(row.Tree, "is", "are") + " not joined, and the rounds around it are",
 				Fix:     &Fix{Title: "write `join`", Edits: []source.Edit{addAtEnd(row.Tree, "; join")}},
 			})
 		}

@@ -40,7 +40,7 @@ func checkRowRepeated(p *Pass) {
 			}
 			p.Report(Finding{
 				Span:    headSpan(s.row.Tree),
-				Message: rowName(s.row.Tree) + " comes twice, and " + s.dueName() + " is due here",
+				Message: rowDoes(s.row.Tree, "comes", "come") + " twice, and " + s.dueName() + " is due here",
 				Related: []Related{{headSpan(s.earlier.Tree), rowName(s.earlier.Tree) + " the first time"}},
 				Fix:     renumber(found, i),
 			})
