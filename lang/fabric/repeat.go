@@ -247,7 +247,7 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 // from the last stitch of a repeat that begins with them: `*ch 3, sc in next sc;
 // rep from * around, ch 3, join`.
 func (h *hand) standAtFirst(r *syntax.Repeat, tail []syntax.Clause) {
-	if !h.round || h.ring || h.at > 0 || len(h.row) > 0 || len(tail) < 2 || !isChain(r.Body[0].Node) || !isChain(tail[0].Node) || len(r.Ending) > 0 {
+	if !h.round || h.ring || h.at > 0 || len(h.base) == 0 || len(h.row) > 0 || len(tail) < 2 || !isChain(r.Body[0].Node) || !isChain(tail[0].Node) || len(r.Ending) > 0 {
 		return
 	}
 	if _, joins := tail[1].Node.(*syntax.Join); joins && !h.stitch(h.base[0]).IsSpace() {

@@ -89,6 +89,9 @@ func (f *formatter) pass(edits func(*fabric.Row) []source.Edit) {
 		next := fabric.WorkAfter(f.now, syntax.ReadAfter(f.now.File, text), f.was.Dialect)
 		odd := firstOther(f.now, next)
 		if odd < 0 {
+			odd = f.firstCut(rows, next, edits, without)
+		}
+		if odd < 0 {
 			f.now = next
 			return
 		}
@@ -100,6 +103,30 @@ func (f *formatter) pass(edits func(*fabric.Row) []source.Edit) {
 			f.keep(i)
 		}
 	}
+}
+
+// firstCut is the first row, by its number, that is not read as one with the words that its
+// edits give it, -1 for none: what comes to stand in a line of its own may be taken for
+// something else.
+func (f *formatter) firstCut(rows []*fabric.Row, next *fabric.Fabric, edits func(*fabric.Row) []source.Edit, without map[int]bool) int {
+	now := slices.Collect(next.Rows())
+	for i, row := range rows {
+		tree := row.Tree
+		want := source.New(tree.Source(tree.Written().Shift(-tree.At)))
+		if !without[i] {
+			var own []source.Edit
+			for _, e := range edits(row) {
+				own = append(own, source.Edit{Span: e.Span.Shift(-tree.At), New: e.New})
+			}
+			if edited, err := want.Apply(own); err == nil {
+				want = edited
+			}
+		}
+		if i >= len(now) || next.File.Text.Slice(now[i].Tree.Written()) != want.String() {
+			return i
+		}
+	}
+	return -1
 }
 
 // maxLayouts is how often rows are laid out: of several in one line each begins where the

@@ -595,6 +595,9 @@ func (f *folder) wrap(i int, r *Repeat, c Clause) {
 
 // again repeats the body of an earlier repeat: `then from * to ** once`.
 func (f *folder) again(c Clause, n *RepeatFrom, r *Repeat) {
+	if c.Span.Empty() {
+		return // the number before the next mark was all of it
+	}
 	r.Body, r.StopAt = f.last.Body, -1
 	if n.To != "" && f.last.StopAt >= 0 {
 		r.Body = f.last.Body[:f.last.StopAt]
