@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 
@@ -311,7 +312,7 @@ func (k *worker) begin(row *Row) *job {
 		return nil
 	}
 	units, ok := k.units(row)
-	row.Repeats[k.size] = len(units)
+	row.Repeats[k.size] = rowsIn(units)
 	if !ok {
 		k.unknown(row)
 		return nil
@@ -328,6 +329,18 @@ func (k *worker) begin(row *Row) *job {
 	k.h.goesOn, k.h.goesRound = k.followed(row)
 	k.h.goesOn = k.h.goesOn && len(units) == 1
 	return &job{worker: k, units: units, before: k.h.rowMade}
+}
+
+// rowsIn is how many rows some units are: of those of a piece, the lines between its rows are
+// none.
+func rowsIn(units []unit) int {
+	numbered := 0
+	for _, u := range units {
+		if u.number > 0 {
+			numbered++
+		}
+	}
+	return cmp.Or(numbered, len(units))
 }
 
 // skipped is what a row comes to in a size that does not have it.

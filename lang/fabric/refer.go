@@ -26,6 +26,9 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 		if !ok || len(list) == 0 {
 			return nil, false
 		}
+		if ref.Piece != "" && list[len(list)-1].number == named && firstRows(label, k.size) {
+			return list, true // with the lines between them
+		}
 		total := named
 		switch {
 		case named > 0:
@@ -50,6 +53,11 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 		named = max(named, even.Number.Or(k.size, 1))
 	}
 	return k.numbered(cycle([]unit{u}, min(max(1, named), maxUnits)), row), true
+}
+
+// firstRows tells a label of the first rows of a piece.
+func firstRows(l syntax.Label, size int) bool {
+	return len(l.Numbers) == 1 && l.Numbers[0].From.At(size) == 1 && l.Numbers[0].To.At(size) > 1
 }
 
 // numbered gives rows the numbers that the label of their instruction names.
@@ -202,6 +210,10 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 			return nil, false // how far `until it measures 20 cm` is, is not known
 		}
 	}
+	last := ref.PieceRow
+	if !last.Written() && firstRows(row.Tree.Label, k.size) {
+		last = row.Tree.Label.Numbers[0].To // `Rnds 1-3: Work as for first leaf.`
+	}
 	for _, p := range pieces {
 		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}}
 		for _, r := range p.Rows {
@@ -215,11 +227,11 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 			for _, u := range units {
 				other.note(r, u, r.Tallies[k.size].Works)
 				out = append(out, u)
-				if ref.PieceRow.Written() && other.number >= ref.PieceRow.At(k.size) {
+				if last.Written() && (u.number >= last.At(k.size) || ref.PieceRow.Written() && other.number >= last.At(k.size)) {
 					return out, true
 				}
 			}
-			if ended = !ref.PieceRow.Written() && marked(r.Tree); ended {
+			if ended = !last.Written() && marked(r.Tree); ended {
 				break
 			}
 		}
@@ -252,7 +264,7 @@ func (p *Piece) measured() bool { return slices.ContainsFunc(p.Rows, (*Row).Meas
 func (f *Fabric) called(name string) []*Piece {
 	var under []*Piece
 	for _, p := range f.Pieces {
-		if strings.EqualFold(p.Tree.Name, name) {
+		if p.Tree.Called(name) {
 			return []*Piece{p}
 		}
 		if strings.EqualFold(p.Tree.Under, name) {

@@ -84,6 +84,13 @@ type Piece struct {
 	Again bool
 }
 
+// Called tells whether a name is the piece's, with or without what stands behind it in
+// brackets: `First hexagon (center)`.
+func (p *Piece) Called(name string) bool {
+	bare, _, _ := strings.Cut(p.Name, " (")
+	return strings.EqualFold(p.Name, name) || strings.EqualFold(bare, name)
+}
+
 // Row is one instruction where it stands in its file.
 type Row struct {
 	// At is the offset of the instruction in the file.

@@ -662,7 +662,7 @@ type gRows struct {
 
 type gPiece struct {
 	Pos   lexer.Position
-	Words []string `parser:"@( Name | 'back' | 'front' | 'side' | 'edge' | 'stem' | Stitch )+"`
+	Words []string `parser:"@( Ordinal ( ?= Name | 'group' ) )? @( Name | 'group' | 'back' | 'front' | 'side' | 'edge' | 'stem' | Stitch )+"`
 }
 
 type gNths struct {

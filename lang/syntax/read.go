@@ -510,7 +510,7 @@ func (r *reader) rows(g *gRows) Node {
 		r.refused = true // how it goes is told next
 	}
 	if g.Piece != nil {
-		out.Piece, out.PieceRow, out.Mark = strings.Join(g.Piece.Words, " "), r.num(g.PieceN), g.Mark
+		out.Piece, out.PieceRow, out.Mark = r.written(g.Piece), r.num(g.PieceN), g.Mark
 	}
 	if g.Times != nil {
 		n, more := r.times(g.Times)
@@ -1039,6 +1039,25 @@ func (r *reader) named(g *gWork) StitchRef {
 		r.refused = true
 	}
 	return StitchRef{Word: strings.Join(g.Named.Names, " ") + " " + noun}
+}
+
+// written is a piece as its words call it: of those that name a counted thing, a hexagon or
+// a leaf, which one it is.
+func (r *reader) written(g *gPiece) string {
+	var out []string
+	for _, t := range r.tokens[g.Pos.Offset:] {
+		if len(out) == len(g.Words) {
+			break
+		}
+		switch {
+		case t.Kind == Word && t.Canon == "":
+		case t.Canon == "group" && t.Written != "":
+			out = append(out, t.Written)
+		default:
+			out = append(out, t.Canon)
+		}
+	}
+	return strings.Join(out, " ")
 }
 
 // namesYarn tells a word that can only be a yarn: a colour, a single letter, how
