@@ -6,7 +6,6 @@ import (
 	"encoding/json"
 	"flag"
 	"fmt"
-	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -21,18 +20,15 @@ import (
 
 var update = flag.Bool("update", false, "write the golden files anew")
 
-// countFormats are the ways to write a table, by the ending of a file that holds it.
-var countFormats = map[string]func(*Count, io.Writer) error{
-	"txt": (*Count).Text, "csv": (*Count).CSV, "md": (*Count).Markdown, "json": (*Count).JSON,
-}
-
 func countOf(file, text string) *Count { return Counted(file, lint.Analyze(source.New(text))) }
 
 // written is a table in one of the formats.
 func written(t *testing.T, c *Count, format string) string {
 	t.Helper()
+	f, ok := FindCountFormat(format)
+	require.True(t, ok, format)
 	var b bytes.Buffer
-	require.NoError(t, countFormats[format](c, &b))
+	require.NoError(t, f.Write(c, &b))
 	return b.String()
 }
 
@@ -48,7 +44,7 @@ func countOfPattern(t *testing.T, name string) *Count {
 func TestCountGolden(t *testing.T) {
 	for _, name := range []string{"hedge-walker-hat", "hawthorn-twig", "bramble-stripe-cushion", "mizzle-scarf"} {
 		table := countOfPattern(t, name)
-		for format := range countFormats {
+		for _, format := range CountFormatNames() {
 			t.Run(name+"."+format, func(t *testing.T) {
 				path := filepath.Join("testdata", "count", name+"."+format)
 				got := written(t, table, format)
@@ -310,7 +306,7 @@ func TestCountJSONFields(t *testing.T) {
 }
 
 func TestCountText(t *testing.T) {
-	text := written(t, countOf("cuff.crochet", mitten), "txt")
+	text := written(t, countOf("cuff.crochet", mitten), "text")
 	lines := strings.Split(text, "\n")
 	require.Greater(t, len(lines), 8)
 	assert.Equal(t, []string{"cuff.crochet", "sizes S (M, L)", "", "Cuff, make 2"}, lines[:4])
@@ -381,8 +377,8 @@ Fasten off.
 	}, drawn(row.Branches))
 	assert.Equal(t, "stem: 11 ch, 1 skipped, 10 worked, 0 left; branch A from stem: 6 ch, 1 skipped, 5 worked, 0 left", ledgers(&row, 0))
 	assert.Equal(t, "stem: 13 ch, 1 skipped, 10 worked, 2 left; branch A from stem: 8 ch, 1 skipped, 6 worked, 1 left", ledgers(&row, 1))
-	assert.Contains(t, written(t, table, "txt"), "└─ branch A  6 (8) ch, 1 skipped, 5 (6) worked, 0 (1) left\n")
-	assert.Contains(t, written(t, table, "md"), "The branches of line 7, Row 1:\n\n- stem: 11 (13) ch,")
+	assert.Contains(t, written(t, table, "text"), "└─ branch A  6 (8) ch, 1 skipped, 5 (6) worked, 0 (1) left\n")
+	assert.Contains(t, written(t, table, "markdown"), "The branches of line 7, Row 1:\n\n- stem: 11 (13) ch,")
 	assert.Contains(t, strings.Join(strings.Fields(written(t, table, "json")), ""), `"chains":[6,8],"skipped":[1,1],"worked":[5,6],"left":[0,1]`)
 }
 
@@ -429,11 +425,11 @@ func TestCountOfHostileWords(t *testing.T) {
 			assert.Equal(t, cell, harmless(cell))
 		}
 	}
-	page := written(t, table, "md")
+	page := written(t, table, "markdown")
 	assert.Contains(t, page, `# a\|b.crochet`+"\n")
 	assert.Contains(t, page, `## =1+1 \| \*"a", b`+"\n")
 	assert.NotContains(t, page, "<b>")
-	for _, format := range []string{"txt", "csv", "md"} {
+	for _, format := range []string{"text", "csv", "markdown"} {
 		assert.NotContains(t, written(t, table, format), "\x1b", format)
 	}
 }
@@ -459,7 +455,7 @@ Fasten off.
 		{Of: "Thorn", Along: "chain", Turn: []*int{n(0), n(0)}},
 	}, table.Pieces[0].Rows[1].Shape)
 	assert.Empty(t, table.Pieces[0].Rows[2].Shape)
-	text := written(t, table, "txt")
+	text := written(t, table, "text")
 	assert.Contains(t, text, "shape: size S the stem bends about 115° towards the chain, at sts 2 to 5; size M the stem bends about 170° towards the chain, at sts 2 to 7\n")
 	assert.Equal(t, 1, strings.Count(text, "shape: "), "only what bends is said")
 }
