@@ -124,6 +124,22 @@ Fasten off.
 	assert.Equal(t, n(6*20+5, 2*(6*24+5), 2*(6*30+5)), table.Yarn.counts["B"])
 }
 
+// Of a group, a row and the totals count the stitches that it is made of.
+func TestTotalsOfGroups(t *testing.T) {
+	const frond = `Pattern: Frond
+Terms: US
+
+Piece: Frond
+Ch 11.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (10 sc)
+Row 2: Ch 3 (counts as dc), V-st in next st, dc in each of next 8 sts. (11 dc)
+Fasten off.
+`
+	table := countOf("frond.crochet", frond)
+	assert.Equal(t, n(11), table.Pieces[0].Rows[2].Parts.counts["dc"])
+	assert.Equal(t, map[string][]*int{"sc": n(10), "dc": n(11)}, table.Pieces[0].Parts.counts)
+}
+
 // A row that makes something other than it states, or that cannot be counted,
 // leaves what follows it open in its size only.
 func TestUnknownTotals(t *testing.T) {
