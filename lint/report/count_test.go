@@ -336,6 +336,12 @@ func TestCountText(t *testing.T) {
 	}
 }
 
+// A row is named in the table also where nothing of it could be worked.
+func TestCountTextOfRowWithoutStitches(t *testing.T) {
+	text := written(t, countOf("frond.crochet", "Terms: US\n\nPiece: Frond\nRnd 1: 6 sc in magic ring. (6 sc)\nRnd 2: Two rounds of sc.\n"), "text")
+	assert.Contains(t, text, "\n     5  Rnd 2\n")
+}
+
 func TestBranchLedger(t *testing.T) {
 	rule, ok := lint.Find("branch-chain-left")
 	require.True(t, ok)
