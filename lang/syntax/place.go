@@ -238,6 +238,9 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 		case m.Noun != nil:
 			r.placeNoun(p, m.Noun)
 		case m.Number != nil:
+			if i > 0 && mods[i-1].Word == "other" && (p.Noun.Kind == NounOther || i > 1 && mods[i-2].Word == "of") {
+				p.Pick, p.Nth, p.Noun = PickRemaining, 0, Noun{} // `in the other 10 sts`, and not in every other
+			}
 			if p.Number.Written() || p.Noun.Kind != NounNone {
 				r.refuse(m.Pos.Offset)
 			}
