@@ -59,6 +59,9 @@ func (c *checkCommand) Run(s *streams) error {
 		return err
 	}
 	c.tellGone(s, run.baseline)
+	if !c.Quiet {
+		s.tellUnworked(filesOf(outcomes, unworked)...)
+	}
 	if err := unchecked(outcomes); err != nil {
 		return err
 	}
@@ -135,23 +138,23 @@ func grave(outcomes []outcome) bool {
 	})
 }
 
-// maxNamed is how many files a message names.
-const maxNamed = 3
-
 // unchecked names the files that could not be checked.
 func unchecked(outcomes []outcome) error {
+	if failed := filesOf(outcomes, report.Checked.Failed); len(failed) > 0 {
+		return fmt.Errorf("could not check %s", naming(failed))
+	}
+	return nil
+}
+
+// unworked tells of a file that was read that no instruction is in it.
+func unworked(c report.Checked) bool { return c.Lines.All == 0 && !c.Failed() }
+
+func filesOf(outcomes []outcome, of func(report.Checked) bool) []string {
 	var names []string
 	for _, o := range outcomes {
-		if o.Failed() {
+		if of(o.Checked) {
 			names = append(names, o.File)
 		}
 	}
-	if len(names) == 0 {
-		return nil
-	}
-	more := ""
-	if n := len(names) - maxNamed; n > 0 {
-		names, more = names[:maxNamed], fmt.Sprintf(" and %d more", n)
-	}
-	return fmt.Errorf("could not check %s%s", strings.Join(names, ", "), more)
+	return names
 }

@@ -1,8 +1,6 @@
 package main
 
 import (
-	"io"
-
 	"stitchproof/lint"
 	"stitchproof/lint/report"
 )
@@ -10,17 +8,9 @@ import (
 type countCommand struct {
 	File    string `arg:"" help:"A pattern, or - for standard input."`
 	Reading bool   `name:"show-reading" help:"Also say in plain words what each clause was read as, in text and Markdown; JSON always does."`
-	Format  string `enum:"text,csv,markdown,json" default:"text" help:"How to write the table: ${enum}."`
+	Format  string `enum:"${countFormats}" default:"text" help:"How to write the table: ${enum}."`
 
 	settingsFlags
-}
-
-// countFormats are the ways to write the table.
-var countFormats = map[string]func(*report.Count, io.Writer) error{
-	"text":     (*report.Count).Text,
-	"csv":      (*report.Count).CSV,
-	"markdown": (*report.Count).Markdown,
-	"json":     (*report.Count).JSON,
 }
 
 // Run writes the table of one pattern.
@@ -40,5 +30,9 @@ func (c *countCommand) Run(s *streams) error {
 	}
 	counted := report.Counted(c.File, settings.Analyze(text))
 	counted.ShowReading = c.Reading
-	return countFormats[c.Format](counted, s.out)
+	if counted.Lines() == 0 {
+		s.tellUnworked(c.File)
+	}
+	format, _ := report.FindCountFormat(c.Format) // there is no other
+	return format.Write(counted, s.out)
 }

@@ -139,7 +139,7 @@ type reader struct {
 
 func TestDocuments(t *testing.T) {
 	parser, err := kong.New(&commands{}, kong.Bind(&streams{}), kong.NoDefaultHelp(),
-		kong.Vars{"formats": strings.Join(report.FormatNames(), ","), "config": "stitchproof.toml", "tokenVariable": tokenVariable})
+		variables())
 	require.NoError(t, err)
 	whole, err := filepath.Abs(root)
 	require.NoError(t, err)
@@ -552,13 +552,14 @@ func TestDocumentsListAll(t *testing.T) {
 		return out
 	}
 	var names []string
-	parser, err := kong.New(&commands{}, kong.Bind(&streams{}), kong.NoDefaultHelp(), kong.Vars{"formats": "text", "config": "", "tokenVariable": ""})
+	parser, err := kong.New(&commands{}, kong.Bind(&streams{}), kong.NoDefaultHelp(), variables())
 	require.NoError(t, err)
 	for _, c := range parser.Model.Children {
 		names = append(names, c.Name)
 	}
 	assert.ElementsMatch(t, names, listed("README.md", "| command | does |"))
 	assert.ElementsMatch(t, report.FormatNames(), listed("README.md", "| `--format` | is |"))
+	assert.ElementsMatch(t, report.CountFormatNames(), listed("README.md", "| format | is |"))
 
 	packages := map[string]bool{}
 	require.NoError(t, filepath.WalkDir(root, func(name string, d fs.DirEntry, err error) error {

@@ -2,6 +2,8 @@ package main
 
 import (
 	"fmt"
+	"maps"
+	"slices"
 	"strings"
 
 	"stitchproof/lang/nearest"
@@ -23,7 +25,7 @@ func (c *explainCommand) Run(s *streams) error {
 	if meaning, ok := stitch.Find(word); ok {
 		return report.ExplainStitch(s.out, word, meaning)
 	}
-	if meant, ok := nearest.To(word, lint.Names()); ok {
+	if meant, ok := nearest.To(word, append(lint.Names(), slices.Sorted(maps.Keys(stitch.Spellings()))...)); ok {
 		return fmt.Errorf("no rule and no stitch is called %q; perhaps %q is meant", word, meant)
 	}
 	return fmt.Errorf("no rule and no stitch is called %q; `stitchproof rules` lists the rules", word)

@@ -98,10 +98,26 @@ func (c *checkCommand) rewrite(s *streams, outcomes []outcome) (bool, error) {
 	if !c.Diff && !c.Quiet && made > 0 {
 		fmt.Fprintf(s.err, "stitchproof: %s in %s\n", report.Amount(made, "change"), report.Amount(changed, "file"))
 	}
+	if risky := choosable(outcomes); c.Fix && !c.FixRisky && !c.Quiet && made == 0 && risky > 0 {
+		fmt.Fprintf(s.err, "stitchproof: no change is safe; --fix-risky makes the first of those that a person should choose, for %s\n", report.Amount(risky, "finding"))
+	}
 	if !c.Quiet && left > 0 {
 		fmt.Fprintf(s.err, "stitchproof: in %s a change is left that would bring as much as it settles\n", report.Amount(left, "file"))
 	}
 	return changed > 0, errors.Join(all...)
+}
+
+// choosable counts the findings that have a change for a person to choose.
+func choosable(outcomes []outcome) int {
+	n := 0
+	for _, o := range outcomes {
+		for _, f := range o.Findings {
+			if f.Fix != nil && !f.Fix.Safe {
+				n++
+			}
+		}
+	}
+	return n
 }
 
 func (c *checkCommand) rewriteOne(s *streams, o outcome) error {

@@ -134,6 +134,23 @@ func TestPreCommitHook(t *testing.T) {
 	files := regexp.MustCompile(hook.Files)
 	assert.True(t, files.MatchString("hedge/haw.crochet") && !files.MatchString("haw.crochet.txt"))
 
+	// The file that the README has a person write asks for it.
+	readme, err := os.ReadFile(filepath.Join(root, "README.md"))
+	require.NoError(t, err)
+	_, shown, _ := strings.Cut(string(readme), "```yaml\n")
+	shown, _, _ = strings.Cut(shown, "```")
+	var asked struct {
+		Repos []struct {
+			Repo, Rev string
+			Hooks     []struct{ ID string }
+		}
+	}
+	require.NoError(t, yaml.Unmarshal([]byte(shown), &asked))
+	require.Len(t, asked.Repos, 1)
+	assert.NotEmpty(t, asked.Repos[0].Repo)
+	assert.NotEmpty(t, asked.Repos[0].Rev)
+	assert.Equal(t, []struct{ ID string }{{hook.ID}}, asked.Repos[0].Hooks)
+
 	// The framework installs the program as Go does, and gives it the files that are
 	// to be committed.
 	bin := t.TempDir()

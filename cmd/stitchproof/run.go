@@ -63,13 +63,21 @@ func (helpFlag) BeforeReset(ctx *kong.Context) error {
 	return errHelp
 }
 
+// variables are what the command line names that is listed elsewhere.
+func variables() kong.Vars {
+	return kong.Vars{
+		"formats": strings.Join(report.FormatNames(), ","), "countFormats": strings.Join(report.CountFormatNames(), ","),
+		"config": config.Name, "tokenVariable": tokenVariable,
+	}
+}
+
 // run runs one command line and gives the exit code.
 func (s *streams) run(args []string) int {
 	parser, err := kong.New(&commands{},
 		kong.Name("stitchproof"),
 		kong.Description("Checks plain-text crochet patterns: counts every row, in every size, and says where the words do not give the stated piece."),
 		kong.NoDefaultHelp(), kong.Writers(s.out, s.err), kong.Bind(s),
-		kong.Vars{"formats": strings.Join(report.FormatNames(), ","), "config": config.Name, "tokenVariable": tokenVariable})
+		variables())
 	if err == nil {
 		var ctx *kong.Context
 		if ctx, err = parser.Parse(args); err == nil {
@@ -82,22 +90,27 @@ func (s *streams) run(args []string) int {
 	case errors.Is(err, errFound):
 		return exitFound
 	}
-	fmt.Fprintf(s.err, "stitchproof: %v\n", helpful(err))
+	fmt.Fprintf(s.err, "stitchproof: %v\n", helpful(err, args))
 	return exitBroke
 }
 
-// helpful is an error that says where to read on, if it is one of how the program was
-// called.
-func helpful(err error) error {
+// helpful is an error that says what to type instead and where to read on, if it is one
+// of how the program was called.
+func helpful(err error, args []string) error {
 	var misused *kong.ParseError
 	if !errors.As(err, &misused) {
 		return err
 	}
-	command := "stitchproof"
-	if selected := misused.Context.Selected(); selected != nil {
+	command, instead := "stitchproof", ""
+	switch selected := misused.Context.Selected(); {
+	case selected != nil:
 		command += " " + selected.Name
+	case len(args) == 0:
+		instead = "; `stitchproof check FILE` checks a pattern"
+	case isThere(args[0]):
+		instead = fmt.Sprintf("; `stitchproof check %s` checks it", args[0])
 	}
-	return fmt.Errorf("%w; `%s --help` tells more", err, command)
+	return fmt.Errorf("%w%s; `%s --help` tells more", err, instead, command)
 }
 
 // unbroken does some work on what has a name, and makes an error of a panic, so

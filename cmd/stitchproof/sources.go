@@ -103,7 +103,7 @@ func (f *inputFlags) find(named []string, settings *config.Finder) (finding, err
 
 // noneFound says that paths mean no pattern.
 func noneFound(named []string) error {
-	return fmt.Errorf("no %s file in %s", ending, strings.Join(named, ", "))
+	return fmt.Errorf("no %s file in %s: name a file of another ending by itself, or let %s include its ending", ending, strings.Join(named, ", "), config.Name)
 }
 
 // named is what a file is called in reports.
@@ -116,6 +116,9 @@ func (f *inputFlags) named(name string) string {
 
 // read reads one file, or standard input, for a command that works on one.
 func (s *streams) read(name string) (*source.Text, error) {
+	if isFolder(name) {
+		return nil, fmt.Errorf("%s is a folder: name one pattern in it", name)
+	}
 	content, err := inputs.Read(name, s.in)
 	if err != nil {
 		return nil, fmt.Errorf("%s %w", name, err)
@@ -126,4 +129,28 @@ func (s *streams) read(name string) (*source.Text, error) {
 func isFolder(name string) bool {
 	info, err := os.Stat(name)
 	return err == nil && info.IsDir()
+}
+
+func isThere(name string) bool {
+	_, err := os.Stat(name)
+	return err == nil
+}
+
+// maxNamed is how many files a message names.
+const maxNamed = 3
+
+// naming names files, or some of them and how many more.
+func naming(files []string) string {
+	if n := len(files) - maxNamed; n > 0 {
+		return fmt.Sprintf("%s and %d more", strings.Join(files[:maxNamed], ", "), n)
+	}
+	return strings.Join(files, ", ")
+}
+
+// tellUnworked names the files in which no instruction was found, so that nobody takes
+// what was not read for sound.
+func (s *streams) tellUnworked(files ...string) {
+	if len(files) > 0 {
+		fmt.Fprintf(s.err, "stitchproof: no instruction was found in %s: one is a line such as `Row 1: Sc in each st across.`, in English\n", naming(files))
+	}
 }

@@ -43,7 +43,7 @@ func readRule(r table.Record, cited table.Citations) (rule, error) {
 	}
 	class := slices.Index(classNames[:], r.Text("class"))
 	if class < 0 {
-		return rule{}, r.Errorf("no class is called %q", r.Text("class"))
+		return rule{}, r.Errorf("no class is called %q: %s are", r.Text("class"), strings.Join(classNames[:], ", "))
 	}
 	out.class = Class(class)
 	if out.counts != ofBase && !slices.Contains(conventionNames[:], out.counts) {

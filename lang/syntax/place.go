@@ -129,6 +129,9 @@ func (r *reader) place(g *gWhere) Place {
 	if g.Prep == "" && p.Noun.Word == "top" && p.Of == nil && p.To.Kind == ToTheEnd {
 		p = Place{Noun: Noun{Kind: NounEdge, Word: "top"}} // `9 sc across top`
 	}
+	if of := p.Of; p.Noun.Kind == NounTip && of != nil && (of.Noun.Kind == NounStitch || of.Noun.Kind == NounAny) && (of.Each || of.Number.Written()) {
+		p = *of // `in top of each sc`
+	}
 	if p.Noun.Kind == NounTurning && p.Noun.Length.Written() && slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "next" || m.Word == "each" }) {
 		p.Noun.Kind = NounSpace // `in next ch-3` of the row below
 	}
@@ -235,6 +238,9 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 		case m.Noun != nil:
 			r.placeNoun(p, m.Noun)
 		case m.Number != nil:
+			if i > 0 && mods[i-1].Word == "other" && (p.Noun.Kind == NounOther || i > 1 && mods[i-2].Word == "of") {
+				p.Pick, p.Nth, p.Noun = PickRemaining, 0, Noun{} // `in the other 10 sts`, and not in every other
+			}
 			if p.Number.Written() || p.Noun.Kind != NounNone {
 				r.refuse(m.Pos.Offset)
 			}

@@ -264,7 +264,7 @@ func Fit(text string) error {
 	case len(text) > MaxSize:
 		return fmt.Errorf("is larger than %d MB: no pattern is", MaxSize>>20)
 	case strings.IndexByte(text, 0) >= 0:
-		return errors.New("is not UTF-8 text: it holds zero bytes, as programs, pictures and UTF-16 text do")
+		return errors.New("is not UTF-8 text: it holds zero bytes, as programs, pictures and UTF-16 text do; text has to be saved as UTF-8")
 	}
 	return nil
 }

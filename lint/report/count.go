@@ -41,6 +41,15 @@ type CountPiece struct {
 	Rows  []CountRow  `json:"rows"`
 }
 
+// Lines is how many instruction lines the pattern has.
+func (c *Count) Lines() int {
+	lines := 0
+	for i := range c.Pieces {
+		lines += len(c.Pieces[i].Rows)
+	}
+	return lines
+}
+
 // CountRow is one instruction line.
 type CountRow struct {
 	Label string `json:"label"` // as written, "" for none

@@ -6,7 +6,6 @@ import (
 	"encoding/json"
 	"flag"
 	"fmt"
-	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -21,18 +20,15 @@ import (
 
 var update = flag.Bool("update", false, "write the golden files anew")
 
-// countFormats are the ways to write a table, by the ending of a file that holds it.
-var countFormats = map[string]func(*Count, io.Writer) error{
-	"txt": (*Count).Text, "csv": (*Count).CSV, "md": (*Count).Markdown, "json": (*Count).JSON,
-}
-
 func countOf(file, text string) *Count { return Counted(file, lint.Analyze(source.New(text))) }
 
 // written is a table in one of the formats.
 func written(t *testing.T, c *Count, format string) string {
 	t.Helper()
+	f, ok := FindCountFormat(format)
+	require.True(t, ok, format)
 	var b bytes.Buffer
-	require.NoError(t, countFormats[format](c, &b))
+	require.NoError(t, f.Write(c, &b))
 	return b.String()
 }
 
@@ -48,7 +44,7 @@ func countOfPattern(t *testing.T, name string) *Count {
 func TestCountGolden(t *testing.T) {
 	for _, name := range []string{"hedge-walker-hat", "hawthorn-twig", "bramble-stripe-cushion", "mizzle-scarf"} {
 		table := countOfPattern(t, name)
-		for format := range countFormats {
+		for _, format := range CountFormatNames() {
 			t.Run(name+"."+format, func(t *testing.T) {
 				path := filepath.Join("testdata", "count", name+"."+format)
 				got := written(t, table, format)
@@ -126,6 +122,22 @@ Fasten off.
 	assert.Equal(t, n(10*20+15, 10*24+19, 10*30+25), piece.Yarn.counts["A"])
 	assert.Equal(t, n(17*20, 2*17*24, 2*17*30), table.Total)
 	assert.Equal(t, n(6*20+5, 2*(6*24+5), 2*(6*30+5)), table.Yarn.counts["B"])
+}
+
+// Of a group, a row and the totals count the stitches that it is made of.
+func TestTotalsOfGroups(t *testing.T) {
+	const frond = `Pattern: Frond
+Terms: US
+
+Piece: Frond
+Ch 11.
+Row 1: Sc in 2nd ch from hook and in each ch across; turn. (10 sc)
+Row 2: Ch 3 (counts as dc), V-st in next st, dc in each of next 8 sts. (11 dc)
+Fasten off.
+`
+	table := countOf("frond.crochet", frond)
+	assert.Equal(t, n(11), table.Pieces[0].Rows[2].Parts.counts["dc"])
+	assert.Equal(t, map[string][]*int{"sc": n(10), "dc": n(11)}, table.Pieces[0].Parts.counts)
 }
 
 // A row that makes something other than it states, or that cannot be counted,
@@ -310,7 +322,7 @@ func TestCountJSONFields(t *testing.T) {
 }
 
 func TestCountText(t *testing.T) {
-	text := written(t, countOf("cuff.crochet", mitten), "txt")
+	text := written(t, countOf("cuff.crochet", mitten), "text")
 	lines := strings.Split(text, "\n")
 	require.Greater(t, len(lines), 8)
 	assert.Equal(t, []string{"cuff.crochet", "sizes S (M, L)", "", "Cuff, make 2"}, lines[:4])
@@ -322,6 +334,12 @@ func TestCountText(t *testing.T) {
 	} {
 		assert.Contains(t, text, want)
 	}
+}
+
+// A row is named in the table also where nothing of it could be worked.
+func TestCountTextOfRowWithoutStitches(t *testing.T) {
+	text := written(t, countOf("frond.crochet", "Terms: US\n\nPiece: Frond\nRnd 1: 6 sc in magic ring. (6 sc)\nRnd 2: Two rounds of sc.\n"), "text")
+	assert.Contains(t, text, "\n     5  Rnd 2\n")
 }
 
 func TestBranchLedger(t *testing.T) {
@@ -381,8 +399,8 @@ Fasten off.
 	}, drawn(row.Branches))
 	assert.Equal(t, "stem: 11 ch, 1 skipped, 10 worked, 0 left; branch A from stem: 6 ch, 1 skipped, 5 worked, 0 left", ledgers(&row, 0))
 	assert.Equal(t, "stem: 13 ch, 1 skipped, 10 worked, 2 left; branch A from stem: 8 ch, 1 skipped, 6 worked, 1 left", ledgers(&row, 1))
-	assert.Contains(t, written(t, table, "txt"), "└─ branch A  6 (8) ch, 1 skipped, 5 (6) worked, 0 (1) left\n")
-	assert.Contains(t, written(t, table, "md"), "The branches of line 7, Row 1:\n\n- stem: 11 (13) ch,")
+	assert.Contains(t, written(t, table, "text"), "└─ branch A  6 (8) ch, 1 skipped, 5 (6) worked, 0 (1) left\n")
+	assert.Contains(t, written(t, table, "markdown"), "The branches of line 7, Row 1:\n\n- stem: 11 (13) ch,")
 	assert.Contains(t, strings.Join(strings.Fields(written(t, table, "json")), ""), `"chains":[6,8],"skipped":[1,1],"worked":[5,6],"left":[0,1]`)
 }
 
@@ -429,11 +447,11 @@ func TestCountOfHostileWords(t *testing.T) {
 			assert.Equal(t, cell, harmless(cell))
 		}
 	}
-	page := written(t, table, "md")
+	page := written(t, table, "markdown")
 	assert.Contains(t, page, `# a\|b.crochet`+"\n")
 	assert.Contains(t, page, `## =1+1 \| \*"a", b`+"\n")
 	assert.NotContains(t, page, "<b>")
-	for _, format := range []string{"txt", "csv", "md"} {
+	for _, format := range []string{"text", "csv", "markdown"} {
 		assert.NotContains(t, written(t, table, format), "\x1b", format)
 	}
 }
@@ -459,7 +477,7 @@ Fasten off.
 		{Of: "Thorn", Along: "chain", Turn: []*int{n(0), n(0)}},
 	}, table.Pieces[0].Rows[1].Shape)
 	assert.Empty(t, table.Pieces[0].Rows[2].Shape)
-	text := written(t, table, "txt")
+	text := written(t, table, "text")
 	assert.Contains(t, text, "shape: size S the stem bends about 115° towards the chain, at sts 2 to 5; size M the stem bends about 170° towards the chain, at sts 2 to 7\n")
 	assert.Equal(t, 1, strings.Count(text, "shape: "), "only what bends is said")
 }

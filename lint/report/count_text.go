@@ -61,12 +61,12 @@ func (c *Count) textPiece(b *bufio.Writer, p *CountPiece) {
 // the words of a row without a label run on over the numbers' columns, and its
 // numbers stand below.
 func (t *table) addRow(lines [][]string, r *CountRow) {
-	named := 1
-	if r.Label == "" {
+	named, numbered := 1, r.counts() || len(r.Yarn.names) > 0
+	if r.Label == "" || !numbered {
 		t.add(lines[0][:2]...)
 		named = 0
 	}
-	if !r.counts() && len(r.Yarn.names) == 0 {
+	if !numbered {
 		return
 	}
 	for i, line := range lines {

@@ -84,12 +84,13 @@ func (p *CountPiece) addUp(a *lint.Analysis, piece *fabric.Piece) {
 	made := make([][]int, sizes)
 	for size := range sizes {
 		made[size] = make([]int, len(p.Rows))
+		var counted []*fabric.Stitch
 		for i := range piece.Stitches[size] {
 			s := &piece.Stitches[size][i]
 			if s.Row < 0 || s.Apart {
 				continue
 			}
-			p.Parts.count(s.Name(a.Fabric.Dialect), size, sizes)
+			counted = append(counted, s)
 			if s.IsSpace() {
 				continue
 			}
@@ -97,6 +98,9 @@ func (p *CountPiece) addUp(a *lint.Analysis, piece *fabric.Piece) {
 			yarn := yarns.written(s.Yarn)
 			p.Yarn.count(yarn, size, sizes)
 			p.Rows[s.Row].Yarn.count(yarn, size, sizes)
+		}
+		for _, kind := range fabric.Kinds(counted, a.Fabric.Dialect) {
+			*p.Parts.of(kind.Name, sizes)[size] = kind.N
 		}
 	}
 	for size := range sizes {

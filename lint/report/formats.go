@@ -43,6 +43,39 @@ func FormatNames() []string {
 	return names
 }
 
+// CountFormat is a way to write the table of a count. It fails only where w does.
+type CountFormat struct {
+	Name  string
+	Write func(c *Count, w io.Writer) error
+}
+
+// CountFormats are the ways to write a count, those for people first.
+var CountFormats = []CountFormat{
+	{"text", (*Count).Text},
+	{"csv", (*Count).CSV},
+	{"markdown", (*Count).Markdown},
+	{"json", (*Count).JSON},
+}
+
+// CountFormatNames are the names of the formats of a count, in their order.
+func CountFormatNames() []string {
+	names := make([]string, len(CountFormats))
+	for i, f := range CountFormats {
+		names[i] = f.Name
+	}
+	return names
+}
+
+// FindCountFormat gives the format of a count of a name.
+func FindCountFormat(name string) (CountFormat, bool) {
+	for _, f := range CountFormats {
+		if f.Name == name {
+			return f, true
+		}
+	}
+	return CountFormat{}, false
+}
+
 // FindFormat gives the format of a name.
 func FindFormat(name string) (Format, bool) {
 	for _, f := range Formats {

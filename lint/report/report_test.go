@@ -131,8 +131,8 @@ func TestWriteErrors(t *testing.T) {
 	rule := lint.Rules()[0]
 	assert.ErrorContains(t, Text(full{}, files, Options{}), "no room")
 	assert.ErrorContains(t, JSON(full{}, files, Options{}), "no room")
-	for name, write := range countFormats {
-		assert.ErrorContains(t, write(Counted("x", a), full{}), "no room", name)
+	for _, f := range CountFormats {
+		assert.ErrorContains(t, f.Write(Counted("x", a), full{}), "no room", f.Name)
 	}
 	assert.ErrorContains(t, ExplainRule(full{}, rule), "no room")
 }
