@@ -370,7 +370,9 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 		row.Spent += maxSteps - *trials[n].hand.budget
 		o = j.mended(trials[n], o)
 		if trials[n].stated == nil && o.hand.travelled() {
-			o.tally.Works = false
+			o.tally.Works, o.tally.Made, o.tally.Parts = false, 0, nil
+			o.hand.row = o.hand.row[:0:0] // its stitches are apart: no row counts them
+			o.hand.goOnFrom()
 		}
 		j.take(o, trials[n].stated)
 		j.note(row, u, o.tally.Works)
@@ -490,10 +492,6 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 		return
 	}
 	k.h.cut = o.hand.ended
-	if !o.tally.Works {
-		k.h.goOnFrom()
-		return
-	}
 	if stated != nil && (!o.tally.Known || o.tally.Agrees() == Disagrees) {
 		k.heal = k.h.imagined(stated)
 	}
