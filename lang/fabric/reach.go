@@ -810,7 +810,7 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		h.intoRing(k, own, n)
 		return
 	}
-	if h.spare && h.at == h.held+1 && h.acceptsAny(h.stitch(h.base[h.held]), p) {
+	if h.spare && h.held >= 0 && h.held < len(h.base) && h.at == h.held+1 && h.acceptsAny(h.stitch(h.base[h.held]), p) {
 		h.at = h.held // nothing stands yet in the place that the row was led to
 	}
 	if with := h.alongside(p); with != nil {

@@ -527,7 +527,8 @@ func (h *hand) step(before mark) {
 
 // unreached lists the places of the ground that are not reached.
 func (h *hand) unreached() []int {
-	return h.base[min(h.at, len(h.base)):max(h.at, min(h.end, len(h.base)))]
+	from := min(h.at, len(h.base))
+	return h.base[from:max(from, min(h.end, len(h.base)))]
 }
 
 // tally counts the row and compares it with what it states.
