@@ -857,7 +857,7 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 			break
 		}
 	}
-	if p.To.Kind == syntax.ToLastN && p.To.Number.At(h.size) > mostShaped && !h.nested && h.turnsNext() {
+	if p.To.Kind == syntax.ToLastN && !h.nested && (p.To.Left && h.lastWork || p.To.Number.At(h.size) > mostShaped && h.turnsNext()) {
 		h.at = h.end
 		h.upTo(end)
 		h.leave(syntax.Place{Pick: syntax.PickRemaining}) // `sc in each st to last 4 sts, turn` says that they are left

@@ -144,7 +144,8 @@ type gOnce struct {
 // How far: across; around; to last 3 sts; until 1 st remains; to marker.
 type gExtent struct {
 	Pos    lexer.Position
-	Last   bool    `parser:"( 'across' | 'around' )* ( ( ( 'to' | 'until' | 'over' | 'except' ) 'within'? | 'within' ) ( @'last'"`
+	Except bool    `parser:"( 'across' | 'around' )* ( ( ( 'to' | 'until' | 'over' | @( 'except' | 'but' ) ) 'within'? | 'within' )"`
+	Last   bool    `parser:"( @'last'"`
 	N      *gNum   `parser:"    @@?"`
 	Noun   *gNoun  `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) )?"`
 	M      *gNum   `parser:"  | 'have'? @@"`

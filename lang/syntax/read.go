@@ -453,6 +453,7 @@ func (r *reader) extent(g *gExtent) ToLimit {
 		if !to.Number.Written() {
 			to.Number = One(1)
 		}
+		to.Left = g.Except
 		return to
 	case g.M != nil:
 		to := ToLimit{Kind: ToLastN, Number: r.num(g.M)}

@@ -585,6 +585,8 @@ type ToLimit struct {
 	Kind   ToKind
 	Number Num
 	Noun   Noun
+	// Left is set where the words say that what is beyond is left: `all but the last 2`.
+	Left bool
 }
 
 // NounKind is the kind of thing that is worked into or counted.
