@@ -43,7 +43,7 @@ func (s Severity) MarshalText() ([]byte, error) { return []byte(s.String()), nil
 func (s *Severity) UnmarshalText(text []byte) error {
 	i := slices.Index(severityNames[:], string(text))
 	if i < 0 {
-		return fmt.Errorf("%q is no severity: info, warning, error and caution are", text)
+		return fmt.Errorf("%q is no severity: %s are", text, both(severityNames[:]))
 	}
 	*s = Severity(i)
 	return nil

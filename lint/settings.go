@@ -66,7 +66,7 @@ func (l *Level) UnmarshalText(text []byte) error {
 	}
 	var s Severity
 	if err := s.UnmarshalText(text); err != nil {
-		return fmt.Errorf("%q is no level: off, info, warning, error and caution are", text)
+		return fmt.Errorf("%q is no level: %s are", text, both(LevelNames()))
 	}
 	*l = Level(s)
 	return nil

@@ -70,14 +70,12 @@ func measureEditor(out *tabwriter.Writer, program string) error {
 		}
 		opened := e.open(text)
 		empty := several(200, e.ask)
-		version, wrong := 1, false
+		version, written, other := 1, right, right+"9" // all that comes after it moves
 		key := several(40, func() time.Duration {
 			version++
-			wrong = !wrong
-			if wrong {
-				return e.edit(version, line, from, to, strings.Repeat("9", len(right)))
-			}
-			return e.edit(version, line, from, to, right)
+			took := e.edit(version, line, from, from+len(written), other)
+			written, other = other, written
+			return took
 		})
 		e.close()
 		fmt.Fprintf(out, "%d\t%v\t%v\t%v\t%.0f\n", n, empty.Round(time.Microsecond), opened.Round(time.Millisecond), key.Round(10*time.Microsecond), float64(key)/float64(empty))
