@@ -132,7 +132,7 @@ func aroundOf(f *syntax.File) *around {
 		b.words = append(b.words, piece.Name)
 	}
 	for _, d := range f.Definitions {
-		b.words = append(b.words, d.Names[0], d.Text)
+		b.words = append(append(b.words, d.Names...), d.Text)
 	}
 	for _, s := range f.Prose {
 		if b.words = append(b.words, f.Text.Slice(s)); s.Start < begin {
