@@ -54,8 +54,11 @@ func (p *Pass) wearer() materials.Wearer {
 }
 
 func (p *Pass) findWearer() materials.Wearer {
-	if p.Materials.For != materials.Nobody {
-		return p.Materials.For
+	if who := p.Materials.For; who != materials.Nobody {
+		if aged := p.aged(); who == materials.Child && aged.UnderThree() {
+			return aged // `children from 12 months`
+		}
+		return who
 	}
 	var names []string
 	for _, piece := range p.File.Pieces {

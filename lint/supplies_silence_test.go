@@ -236,6 +236,8 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"buttons that are not used", "small-parts", titled("Dormouse toy", "Buttons are not used.\n"), 0},
 		{"buttons that are kept out", "small-parts", titled("Dormouse toy", "Do not use buttons, beads or plastic eyes.\n"), 0},
 		{"buttons that are kept out among others", "small-parts", titled("Dormouse toy", "The toy has no small parts such as buttons or beads.\n"), 0},
+		{"eyes, with advice, for children of all ages", "small-parts", strings.Replace(titled("Dormouse toy", "Attach the safety eyes.\n\nNote: The eyes are small parts. For a child under three years embroider them instead.\n"), "Terms: US\n", "Terms: US\nFor: children from 12 months\n", 1), 1},
+		{"eyes, with advice, for children of three", "small-parts", strings.Replace(titled("Dormouse toy", "Attach the safety eyes.\n\nNote: The eyes are small parts. For a child under three years embroider them instead.\n"), "Terms: US\n", "Terms: US\nFor: children from 3 years\n", 1), 0},
 		{"baby yarn", "small-parts", titled("Coat in baby yarn", "Sew on the button.\n"), 0},
 
 		{"a blanket", "sleep-loose", titled("Sofa blanket", ""), 0},
