@@ -207,6 +207,13 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"a value short", "sizes-mismatch", "Sizes: S (M, L, XL)\nFinished size: 20 (22, 24) cm around\n" + mat + "Fasten off.\n", 1},
 		{"a value alone with its unit behind it", "sizes-mismatch", "Sizes: S (M, L)\nYarn: oat, 20 (30) m\n" + mat + "Fasten off.\n", 1},
 		{"yarn in both units", "sizes-mismatch", "Sizes: S (M, L)\nYarn: oat, DK (3), 20 m (22 yd)\n" + mat + "Fasten off.\n", 0},
+		{"a value short, in a list of materials", "sizes-mismatch", "Sizes: S (M, L)\n\nMaterials\n- DK yarn (3) in sloe, 140 [165] m\n- 4 mm hook\n\n" + mat + "Fasten off.\n", 1},
+		{"a value too many of a measure of its own", "sizes-mismatch", "Sizes: S (M)\nSole length: 8 (9.5, 11) cm\n" + mat + "Fasten off.\n", 1},
+		{"a measure of its own that falls", "sizes-mismatch", "Sizes: S (M, L, XL)\n**Length:** 49 (50, 63, 54) cm\n" + mat + "Fasten off.\n", 1},
+		{"one size too many, told of once", "sizes-mismatch", "Sizes: S (M, L, XL)\nTo fit: hand 17 (19, 21) cm\nFinished size: 17 (19, 21) cm around\nYarn: moss, 20 (30, 40) m\n" + mat + "Fasten off.\n", 1},
+		{"one size too many, or not", "sizes-mismatch", "Sizes: S (M, L, XL)\nTo fit: hand 17 (19, 21) cm\nFinished size: 17 (19, 21) cm around\nYarn: moss, 20 (30, 40, 50) m\n" + mat + "Fasten off.\n", 2},
+		{"a size that there is not", "sizes-mismatch", "Sizes: S (M, L)\n" + mat + "Size Extra Large only:\nRow 30: " + plainRow + "Fasten off.\n", 1},
+		{"a size that there is", "sizes-mismatch", "Sizes: S (M, XL)\n" + mat + "Size Extra Large only:\nRow 30: " + plainRow + "Fasten off.\n", 0},
 		{"a value that falls", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 21) cm around\n" + mat + "Fasten off.\n", 1},
 	}
 	for _, test := range tests {

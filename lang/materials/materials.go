@@ -28,8 +28,8 @@ type List struct {
 	Gauges []Gauge
 	// Swatch is the writer's own weighed swatch, nil for none.
 	Swatch *Swatch
-	// Finished is the finished size as written, nil for none.
-	Finished *syntax.Field
+	// Finished are the finished sizes as written: one of all, or one of each measure.
+	Finished []*syntax.Field
 	// ToFit is the body that the piece is to fit, and Ease by how much it is wider
 	// than that, less than 0 where it is narrower; nil where it is not said.
 	ToFit, Ease *Extent
@@ -74,7 +74,7 @@ func Read(file *syntax.File) *List {
 		case "swatch":
 			l.Swatch = readSwatch(f)
 		case "finished size":
-			l.Finished = f
+			l.Finished = append(l.Finished, f)
 		case "to fit":
 			l.ToFit = readExtent(f)
 		case "ease":
@@ -171,7 +171,7 @@ func hasWords(text, words string) bool {
 // addGauges reads a gauge field: one gauge, or several with semicolons between.
 // Stitches and rows that have a length each make one.
 func (l *List) addGauges(f *syntax.Field, text *source.Text) {
-	parts := strings.SplitAfter(text.Slice(f.ValueSpan), ";")
+	parts := strings.SplitAfter(strings.ReplaceAll(text.Slice(f.ValueSpan), "\n", ";"), ";") // or a line each
 	whole := syntax.ParseGauge(f.Value)
 	at := f.ValueSpan.Start
 	var out []Gauge

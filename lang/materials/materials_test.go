@@ -228,7 +228,8 @@ func TestFinishedSize(t *testing.T) {
 	} {
 		got := ""
 		if f := read(header).Finished; f != nil {
-			got = f.Value
+			require.Len(t, f, 1, header)
+			got = f[0].Value
 		}
 		assert.Equal(t, want, got, header)
 	}

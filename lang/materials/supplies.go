@@ -162,6 +162,17 @@ func (l *List) Items(file *syntax.File) []source.Span {
 	return out
 }
 
+// OfYarn are where the pattern lists yarn, among other things or by itself.
+func (l *List) OfYarn(file *syntax.File) []source.Span {
+	var out []source.Span
+	for _, f := range file.Header {
+		if f.Key == "yarn" || f.Key == "materials" {
+			out = append(out, f.ValueSpan)
+		}
+	}
+	return append(out, l.Lines...)
+}
+
 // list reads what a line lists. at is where it begins in the file.
 func (l *List) list(line string, at int, text *source.Text) {
 	for _, item := range items(line) {

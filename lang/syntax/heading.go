@@ -121,6 +121,9 @@ func (d *document) bareHeading(trimmed string) bool {
 	if len(trimmed) > 60 || labelled(trimmed) {
 		return false
 	}
+	if f, ok := readField(trimmed, 0); ok && f.Value != "" && !d.started {
+		return false // `SIZES: S (M, L)`
+	}
 	plain := strings.Trim(trimmed, "*_ ")
 	if bold, ok := strings.CutPrefix(trimmed, "**"); ok && strings.HasSuffix(bold, "**") && strings.Count(bold, "*") == 2 && len(strings.Fields(plain)) <= 6 {
 		return true
