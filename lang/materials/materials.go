@@ -43,6 +43,8 @@ type Yarn struct {
 	// Weights are the standard weights that its description names; several where
 	// a name is used for several.
 	Weights []stock.Weight
+	// Ply are those that a number of plies names in the UK; elsewhere it names none.
+	Ply []stock.Weight
 	// Number is the weight's number where it is written: (4).
 	Number *int
 	// WeightSpan is where the weight is named.
@@ -86,7 +88,7 @@ func Read(file *syntax.File) *List {
 		}
 	}
 	headed, loose := supplyLines(file)
-	l.Given = l.Given || len(headed) > 0 // loose lines may be part of a sentence, and not all
+	l.Given = l.Given || len(headed) > 0 || inARow(file.Text, loose) >= listLines // fewer may be part of a sentence, and not all
 	for _, span := range slices.Concat(headed, loose) {
 		line := file.Text.Slice(span)
 		text = append(text, line)

@@ -40,3 +40,24 @@ func TestFieldLayouts(t *testing.T) {
 		assert.Equal(t, want, strings.Join(got, "; "), text)
 	}
 }
+
+// A heading may say which yarn its piece is in.
+func TestHeadingsWithAYarn(t *testing.T) {
+	for heading, want := range map[string]string{
+		"Cup (make 8) - with A":  "Cup|8",
+		"Oak leaf – in colour B": "Oak leaf|",
+		"Nut, with MC":           "Nut|",
+		"Leaf (with C)":          "Leaf|",
+		"Sleeve with A":          "Sleeve with A|",
+	} {
+		f := Read(source.New("Acorns\n\n" + heading + "\nR1 6 sc in MR [6]\nR2 inc x6 [12]\n"))
+		got := ""
+		for _, p := range f.Pieces {
+			if p.Name != "" {
+				got = p.Name + "|" + p.Make.String()
+				assert.Equal(t, p.Name, strings.TrimSpace(strings.Split(f.Text.Slice(p.NameSpan), "(")[0]), heading)
+			}
+		}
+		assert.Equal(t, want, got, heading)
+	}
+}
