@@ -147,12 +147,12 @@ func TestOtherSizes(t *testing.T) {
 func TestUnknownSizes(t *testing.T) {
 	for line, want := range map[string]string{
 		"Sizes M and XL only: Rnd 10: sc around.": "XL",
-		"**Size Extra Large only:**":               "Extra Large",
-		"For sizes S, M and L only:":               "",
-		"Size medium only":                         "",
-		"Sizes Toddler & Small only:":              "Toddler",
-		"The two largest sizes only:":              "",
-		"Sizes first two only:":                    "",
+		"**Size Extra Large only:**":              "Extra Large",
+		"For sizes S, M and L only:":              "",
+		"Size medium only":                        "",
+		"Sizes Toddler & Small only:":             "Toddler",
+		"The two largest sizes only:":             "",
+		"Sizes first two only:":                   "",
 	} {
 		var got []string
 		for _, at := range syntax.UnknownSizes(line, []string{"S", "M", "L"}) {
