@@ -235,6 +235,9 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"one size too many, or not", "sizes-mismatch", "Sizes: S (M, L, XL)\nTo fit: hand 17 (19, 21) cm\nFinished size: 17 (19, 21) cm around\nYarn: moss, 20 (30, 40, 50) m\n" + mat + "Fasten off.\n", 2},
 		{"a size that there is not", "sizes-mismatch", "Sizes: S (M, L)\n" + mat + "Size Extra Large only:\nRow 30: " + plainRow + "Fasten off.\n", 1},
 		{"a size that there is", "sizes-mismatch", "Sizes: S (M, XL)\n" + mat + "Size Extra Large only:\nRow 30: " + plainRow + "Fasten off.\n", 0},
+		{"two letters of an abbreviation changed over, between marks", "abbreviation-unknown", mat + "Row 2: Ch 1, sc in next 10 sts, dce; turn.\nFasten off.\n", 1},
+		{"a stitch of the pattern's own with a slip, between marks", "abbreviation-unknown", "Terms: US\n\nSpecial stitches\nhaw: work 4 dc in next st\n\n" + mat[strings.Index(mat, "Piece"):] + "Row 2: Ch 1, sc in next 11 sts, hawt; turn.\nFasten off.\n", 1},
+		{"a word of English between marks", "abbreviation-unknown", mat + "Row 2: Ch 1, sc in next 10 sts, slowly, sc in next 2 sts; turn.\nFasten off.\n", 0},
 		{"a value that falls", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 21) cm around\n" + mat + "Fasten off.\n", 1},
 	}
 	for _, test := range tests {
