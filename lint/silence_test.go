@@ -41,6 +41,13 @@ const (
 	gradedNext = "Ch 1, sc in each st across; turn. (20 (22, 24, 26) sc)\n"
 )
 
+// leaves is a leaf that is made four times, and what is done with it.
+func leaves(more string) string {
+	return "Pattern: Hawthorn twig\nTerms: US\n\nPiece: Leaf (make 4)\nWith A, ch 5.\nRow 1: Sc in 2nd ch from hook and in each ch across. (4 sc)\n" +
+		"Fasten off, leaving a long tail for sewing. " + more + "\n"
+}
+
+
 // Wordings that a rule might take for a slip and that are none, and beside
 // them the nearest ones that are.
 func TestWhereRulesAreSilent(t *testing.T) {
@@ -238,6 +245,26 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"two letters of an abbreviation changed over, between marks", "abbreviation-unknown", mat + "Row 2: Ch 1, sc in next 10 sts, dce; turn.\nFasten off.\n", 1},
 		{"a stitch of the pattern's own with a slip, between marks", "abbreviation-unknown", "Terms: US\n\nSpecial stitches\nhaw: work 4 dc in next st\n\n" + mat[strings.Index(mat, "Piece"):] + "Row 2: Ch 1, sc in next 11 sts, hawt; turn.\nFasten off.\n", 1},
 		{"a word of English between marks", "abbreviation-unknown", mat + "Row 2: Ch 1, sc in next 10 sts, slowly, sc in next 2 sts; turn.\nFasten off.\n", 0},
+		{"fastened off twice", "words-doubled", mat + "Fasten off. Fasten off.\n", 1},
+		{"fastened off twice, a line each", "words-doubled", mat + "Fasten off.\nFasten off.\n", 1},
+		{"a word twice", "words-doubled", mat + "Row 2: Ch 1, sc in each of the the 12 sts; turn. (12 sc)\nFasten off.\n", 1},
+		{"a stitch twice", "words-doubled", mat + "Row 2: Ch 1, sc sc, sc in next 10 sts; turn. (12 sc)\nFasten off.\n", 0},
+		{"a step twice", "words-doubled", mat + "Row 2: Ch 1. Sc in next 6 sts. Sc in next 6 sts. Turn. (12 sc)\nFasten off.\n", 0},
+		{"a yarn and an article", "words-doubled", mat + "With A, a needle and care, sew it to the base.\nFasten off.\n", 0},
+		{"fastened off in two pieces", "words-doubled", mat + "Fasten off.\n\nPiece: Base\nCh 3. Fasten off.\n", 0},
+		{"more leaves than are made", "pieces-mismatch", leaves("Sew the 6 leaves to the twig."), 1},
+		{"as many leaves as are made", "pieces-mismatch", leaves("Sew the four leaves to the twig."), 0},
+		{"fewer leaves than are made", "pieces-mismatch", leaves("Sew all 3 leaves to the twig."), 1},
+		{"fewer leaves than are made, and the others", "pieces-mismatch", leaves("Sew the 3 leaves to the twig. Sew the remaining leaf to the cord."), 0},
+		{"fewer leaves than are made, twice", "pieces-mismatch", leaves("Sew the 2 leaves to the twig. Sew the 2 leaves to the cord."), 0},
+		{"leaves at tips", "pieces-mismatch", leaves("Sew a leaf to the tips of branches A, B and D."), 1},
+		{"a leaf for each tip", "pieces-mismatch", leaves("Sew a leaf at the tips of branches A, B, D and E and the haws along the stem."), 0},
+		{"leaves in rows", "pieces-mismatch", leaves("Lay the leaves out in 2 rows of 3."), 1},
+		{"as many leaves in rows", "pieces-mismatch", leaves("Lay the leaves out in two rows of two."), 0},
+		{"a leaf for each of more nuts", "pieces-mismatch", leaves("Sew a leaf on each nut.\n\nPiece: Nut (make 6)\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off."), 1},
+		{"a leaf for each nut", "pieces-mismatch", leaves("Sew a leaf on each nut.\n\nPiece: Nut (make 4)\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off."), 0},
+		{"leaves of which kind", "pieces-mismatch", leaves("Sew the 6 leaves to the twig.\n\nPiece: Small leaf (make 2)\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off."), 0},
+		{"stitches, and no leaves", "pieces-mismatch", leaves("Sew the 6 stitches of the leaf together."), 0},
 		{"a value that falls", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 21) cm around\n" + mat + "Fasten off.\n", 1},
 	}
 	for _, test := range tests {
