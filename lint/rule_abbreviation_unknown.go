@@ -260,8 +260,10 @@ type neighbourhood struct{ used, known []string }
 func neighbours(p *Pass) neighbourhood {
 	var n neighbourhood
 	for _, d := range p.File.Definitions {
-		if d.Special {
-			n.used = append(n.used, d.Names...)
+		for _, name := range d.Names {
+			if d.Special {
+				n.used = append(n.used, strings.ToLower(name))
+			}
 		}
 	}
 	for _, r := range p.instructions() {

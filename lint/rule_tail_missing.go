@@ -63,7 +63,37 @@ func checkTailMissing(p *Pass) {
 			p.noTail(s.piece, "a tail is sewn with later, and none is left")
 		}
 	}
+	p.noTailToBegin()
 }
+
+// noTailToBegin reports a pattern that sews with a tail from its beginning and leaves none
+// there: any tail that it leaves is one of an end.
+func (p *Pass) noTailToBegin() {
+	if !anywhere(p, firstTailUsed) || anywhere(p, firstTailLeft) {
+		return
+	}
+	for row := range p.Fabric.Rows() {
+		p.Report(Finding{Span: headSpan(row.Tree), Message: "a tail from the beginning is sewn with later, and no long one is left here"})
+		return
+	}
+}
+
+// firstTailUsed tells whether a section sews with a tail from the beginning, and
+// firstTailLeft whether it leaves one where no yarn is cut.
+var (
+	firstTailUsed = &fact[bool]{func(_ *Pass, s section) bool {
+		return slices.ContainsFunc(strings.Split(s.told, "."), func(sentence string) bool {
+			return firstTail.MatchString(sentence) && sewingVerb.MatchString(" "+plainText(sentence)+" ")
+		})
+	}}
+	firstTailLeft = &fact[bool]{func(_ *Pass, s section) bool {
+		return slices.ContainsFunc(strings.Split(s.told, "."), func(sentence string) bool {
+			return tailLeft.MatchString(plainText(sentence)) && !yarnCut.MatchString(sentence)
+		})
+	}}
+	firstTail = phrase.MustCompile(`\b(?:beginning|starting|foundation) tail\b|\btail (?:from|at|of) the (?:beginning|start|foundation)\b`)
+	yarnCut   = phrase.MustCompile(`\b(?:fasten|cut|break|bind) `)
+)
 
 // noTail reports a piece that is fastened off with no tail to sew with.
 func (p *Pass) noTail(piece *fabric.Piece, message string) {

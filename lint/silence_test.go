@@ -186,6 +186,8 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"nothing sewn of it", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the loop to the mat.\n", 0},
 		{"a tail that is not left", "tail-missing", mat + "Fasten off. Fold it and, using the tail, sew the first 3 sts together.\n", 1},
 		{"a tail that is left at the beginning", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nLeaving a tail, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Fold it and, using the tail, sew the first 3 sts together.\n", 0},
+		{"a tail of the beginning that is not left", "tail-missing", mat + "Fasten off, leaving a tail. With the tail from the beginning, sew on the button.\n", 1},
+		{"a tail of the beginning that is left", "tail-missing", strings.Replace(mat, "With A, ch", "Leaving a 15 cm tail, with A, ch", 1) + "Fasten off, leaving a tail. With the tail from the beginning, sew on the button.\n", 0},
 		{"a tail that closes a hole", "tail-missing", mat + "Fasten off. Close the hole with the tail.\n", 0},
 		{"a tail of no said length", "tail-missing", mat + "Fasten off, leaving a tail.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base.\n", 0},
 		{"sewn with another yarn", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base with B.\n", 0},
