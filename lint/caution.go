@@ -166,7 +166,7 @@ var (
 	// notUsed takes `buttons are not used`.
 	notUsed = phrase.MustCompile(`^(?:,? [a-z]+){0,3} (?:are|is|be|were) (?:not|never) (?:to be )?(?:used|needed|sewn|attached|added|included|wanted|necessary)\b`)
 	// otherwise is where a sentence goes on to something else that is to be done.
-	otherwise = phrase.MustCompile(`[;:(\n]|\b(?:but|then|because|which|so that)\b|\s[–—-]\s|, (?:the|an?|your|two|\d+)\b|(?:,| and| or| to)(?: then)? (?:sew|attach|add|fasten|insert|place|use|using|put|push|fix|thread|string|slide|glue|stitch|make|work|finish|trim|decorate|position|secure|mark)\b`)
+	otherwise = phrase.MustCompile(`[;:(]|\n\s*(?:[-•*]|\d)|\b(?:but|then|because|which|so that)\b|\s[–—-]\s|, (?:the|an?|your|two|\d+)\b|(?:,| and| or| to)(?: then)? (?:sew|attach|add|fasten|insert|place|use|using|put|push|fix|thread|string|slide|glue|stitch|make|work|finish|trim|decorate|position|secure|mark)\b`)
 )
 
 // passages lists the parts of the file that speak to the maker, each line of a

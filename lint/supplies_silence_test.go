@@ -274,6 +274,8 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"eyes that are not glued", "small-parts", titled("Dormouse toy", "The safety eyes are not glued.\n"), 1},
 		{"buttons that are not used", "small-parts", titled("Dormouse toy", "Buttons are not used.\n"), 0},
 		{"buttons that are kept out", "small-parts", titled("Dormouse toy", "Do not use buttons, beads or plastic eyes.\n"), 0},
+		{"buttons that are kept out, on the next line", "small-parts", titled("Dormouse toy", "\nNotes\nDo not use beads or\nbuttons.\n"), 0},
+		{"eyes in a list below what has none", "small-parts", strings.Replace(titled("Dormouse toy", ""), "Terms: US\n", "Terms: US\n\nMaterials\n- yarn without sheen\n- 9 mm safety eyes\n\n", 1), 1},
 		{"buttons that are kept out among others", "small-parts", titled("Dormouse toy", "The toy has no small parts such as buttons or beads.\n"), 0},
 		{"eyes, with advice, for children of all ages", "small-parts", strings.Replace(titled("Dormouse toy", "Attach the safety eyes.\n\nNote: The eyes are small parts. For a child under three years embroider them instead.\n"), "Terms: US\n", "Terms: US\nFor: children from 12 months\n", 1), 1},
 		{"eyes, with advice, for children of three", "small-parts", strings.Replace(titled("Dormouse toy", "Attach the safety eyes.\n\nNote: The eyes are small parts. For a child under three years embroider them instead.\n"), "Terms: US\n", "Terms: US\nFor: children from 3 years\n", 1), 0},
