@@ -2,7 +2,6 @@ package lint
 
 import (
 	"fmt"
-	"slices"
 	"strconv"
 
 	"stitchproof/lang/syntax"
@@ -50,17 +49,18 @@ func checkSizesMismatch(p *Pass) {
 			lists = append(lists, amounts{span: row.Tree.Abs(t.Span), values: make([]float64, len(t.Values.Vals))})
 		}
 	}
+	named := p.sizesField()
 	if length := p.otherwiseAgree(lists, want); length > 0 {
 		p.Report(Finding{
-			Span:    p.sizesField()[0].Span,
-			Message: fmt.Sprintf("names %d sizes, and every list of numbers in the pattern has %d values", want, length),
+			Span:    named[0].Span,
+			Message: fmt.Sprintf("names %d sizes, and the lists of numbers in the pattern have %d values", want, length),
 		})
-		return
+		want, named = length, nil // a list of another length is wrong besides
 	}
 	for _, l := range lists {
 		switch {
 		case len(l.values) != want:
-			p.Report(Finding{Span: l.span, Message: listLength(len(l.values), want), Related: p.sizesField()})
+			p.Report(Finding{Span: l.span, Message: listLength(len(l.values), want), Related: named})
 		case falls(l.values):
 			p.Report(Finding{Span: l.span, Message: "a value that falls as the sizes grow: " + quoted(p.File.Text.Slice(l.span))})
 		}
@@ -94,14 +94,23 @@ var gradedFields = map[string]bool{"finished size": true, "to fit": true, "yarn"
 // sizes that are wrong.
 const fewLists = 3
 
-// otherwiseAgree is the one number of values that all lists of the pattern have where the
-// header names another number of sizes, 0 where there is none.
+// otherwiseAgree is the number of values that the lists of the pattern have where the header
+// names another number of sizes, all of them but one in four at most; 0 where there is none.
 func (p *Pass) otherwiseAgree(lists []amounts, want int) int {
 	if len(lists) < fewLists || p.sizesField() == nil {
 		return 0
 	}
-	length := len(lists[0].values)
-	if length == want || slices.ContainsFunc(lists, func(l amounts) bool { return len(l.values) != length }) {
+	lengths, length := map[int]int{}, 0
+	for _, l := range lists {
+		if n := len(l.values); n != want {
+			if lengths[n]++; lengths[n] > lengths[length] {
+				length = n
+			}
+		} else {
+			return 0
+		}
+	}
+	if 4*lengths[length] < 3*len(lists) {
 		return 0
 	}
 	for row := range p.Fabric.Rows() {

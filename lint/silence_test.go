@@ -241,6 +241,7 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"a value too many of a measure of its own", "sizes-mismatch", "Sizes: S (M)\nSole length: 8 (9.5, 11) cm\n" + mat + "Fasten off.\n", 1},
 		{"a measure of its own that falls", "sizes-mismatch", "Sizes: S (M, L, XL)\n**Length:** 49 (50, 63, 54) cm\n" + mat + "Fasten off.\n", 1},
 		{"one size too many, told of once", "sizes-mismatch", "Sizes: S (M, L, XL)\nTo fit: hand 17 (19, 21) cm\nFinished size: 17 (19, 21) cm around\nYarn: moss, 20 (30, 40) m\n" + mat + "Fasten off.\n", 1},
+		{"one size too many, and a list short besides", "sizes-mismatch", "Sizes: S (M, L, XL)\nTo fit: hand 17 (19, 21) cm\nFinished size: 17 (19, 21) cm around\nYarn: moss, 20 (30, 40) m\nLength: 17 (19, 21) cm\nSole length: 9 (10) cm\n" + mat + "Fasten off.\n", 2},
 		{"one size too many, or not", "sizes-mismatch", "Sizes: S (M, L, XL)\nTo fit: hand 17 (19, 21) cm\nFinished size: 17 (19, 21) cm around\nYarn: moss, 20 (30, 40, 50) m\n" + mat + "Fasten off.\n", 2},
 		{"a size that there is not", "sizes-mismatch", "Sizes: S (M, L)\n" + mat + "Size Extra Large only:\nRow 30: " + plainRow + "Fasten off.\n", 1},
 		{"a size that there is", "sizes-mismatch", "Sizes: S (M, XL)\n" + mat + "Size Extra Large only:\nRow 30: " + plainRow + "Fasten off.\n", 0},
