@@ -147,7 +147,7 @@ var (
 	sewnWith  = phrase.MustCompile(` (?:with|using) `)
 	sewnAlone = phrase.MustCompile(`^(?:the |a |its |their |your |an? )?(?:\w+ )?(?:needle|tails?|ends?|stitch(?:es)?|sides?|seam)\b|^(?:right|wrong|rs|ws)\b`)
 	// unsewn is fastened in another way, or is yarn.
-	unsewn    = phrase.MustCompile(`\b(?:glue|no sewing|not sew|attach (?:the |new )?(?:yarn|thread|wool|cotton|colou?r|[a-f]|mc|cc)\b)`)
+	unsewn = phrase.MustCompile(`\b(?:glue|no sewing|not sew|attach (?:the |new )?(?:yarn|thread|wool|cotton|colou?r|[a-f]|mc|cc)\b)`)
 	// partOf is a part of a piece: the last row of the strip.
 	partOf = phrase.MustCompile(`^(?:the )?(?:\w+ )?(?:row|rnd|round|edge|end|top|bottom|side|base|open edge) of (?:the |each |both )?`)
 )

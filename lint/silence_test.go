@@ -47,7 +47,6 @@ func leaves(more string) string {
 		"Fasten off, leaving a long tail for sewing. " + more + "\n"
 }
 
-
 // Wordings that a rule might take for a slip and that are none, and beside
 // them the nearest ones that are.
 func TestWhereRulesAreSilent(t *testing.T) {
