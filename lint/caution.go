@@ -54,8 +54,11 @@ func (p *Pass) wearer() materials.Wearer {
 }
 
 func (p *Pass) findWearer() materials.Wearer {
-	if p.Materials.For != materials.Nobody {
-		return p.Materials.For
+	if who := p.Materials.For; who != materials.Nobody {
+		if aged := p.aged(); who == materials.Child && aged.UnderThree() {
+			return aged // `children from 12 months`
+		}
+		return who
 	}
 	var names []string
 	for _, piece := range p.File.Pieces {
@@ -122,9 +125,9 @@ func (p *Pass) firstBut(thing *phrase.Phrase, passed func(passage source.Span, w
 		at := span.Start
 		for sentence := range strings.SplitAfterSeq(p.File.Text.Slice(span), ".") {
 			lower := strings.ToLower(sentence)
-			if len(lower) == len(sentence) && thing.MatchString(lower) && !leftOut.MatchString(lower) {
+			if len(lower) == len(sentence) && thing.MatchString(lower) {
 				for _, m := range thing.FindAllStringIndex(lower, -1) {
-					if !passed(span, lower[m[0]:m[1]]) {
+					if !leftOut(lower, m) && !passed(span, lower[m[0]:m[1]]) {
 						return source.Span{Start: at + m[0], End: at + m[1]}, true
 					}
 				}
@@ -135,8 +138,36 @@ func (p *Pass) firstBut(thing *phrase.Phrase, passed func(passage source.Span, w
 	return source.Span{}, false
 }
 
-// leftOut tells of a sentence in which a thing is kept out of the piece.
-var leftOut = phrase.MustCompile(`\b(?:no|not|none|never|without|instead of|rather than|embroider(?:ed|y)?)\b`)
+// leftOut tells whether a sentence, in lower case, keeps the thing at some place of it out
+// of the piece. Only words that go with the thing do: what else is not done, or is
+// embroidered, says nothing of it.
+func leftOut(sentence string, thing []int) bool {
+	before, after := sentence[:thing[0]], sentence[thing[1]:]
+	if all := otherwise.FindAllStringIndex(before, -1); len(all) > 0 {
+		before = before[all[len(all)-1][1]:]
+	}
+	for _, m := range keptOut.FindAllStringIndex(before, -1) {
+		between := strings.Fields(before[m[1]:])
+		if len(between) <= farFromNot && !(len(between) > 0 && notOnly.MatchString(between[0])) {
+			return true
+		}
+	}
+	return notUsed.MatchString(after)
+}
+
+// farFromNot is how many words may stand between a word that keeps things out and the last
+// of them: `no small parts such as buttons, eyes or beads`.
+const farFromNot = 8
+
+var (
+	keptOut = phrase.MustCompile(`\b(?:no|not|none|never|don't|without|instead of|rather than|in place of|omit(?:ting)?|leave (?:out|off|away)|replace)\b`)
+	// notOnly is what makes another word of the one before it: `no. 6 beads`, `not only`.
+	notOnly = phrase.MustCompile(`^(?:\d|only\b|just\b)`)
+	// notUsed takes `buttons are not used`.
+	notUsed = phrase.MustCompile(`^(?:,? [a-z]+){0,3} (?:are|is|be|were) (?:not|never) (?:to be )?(?:used|needed|sewn|attached|added|included|wanted|necessary)\b`)
+	// otherwise is where a sentence goes on to something else that is to be done.
+	otherwise = phrase.MustCompile(`[;:(]|\n\s*(?:[-•*]|\d)|\b(?:but|then|because|which|so that)\b|\s[–—-]\s|, (?:the|an?|your|two|\d+)\b|(?:,| and| or| to)(?: then)? (?:sew|attach|add|fasten|insert|place|use|using|put|push|fix|thread|string|slide|glue|stitch|make|work|finish|trim|decorate|position|secure|mark)\b`)
+)
 
 // passages lists the parts of the file that speak to the maker, each line of a
 // paragraph of prose with those that it goes on in.

@@ -54,7 +54,7 @@ func chainMisnamed(row, of *fabric.Row, begun []int, c syntax.Clause, place synt
 	}
 	start := "this round begins with ch " + strconv.Itoa(begun[0])
 	if of != row {
-		start = rowName(of.Tree) + " begins with ch " + strconv.Itoa(begun[0])
+		start = rowDoes(of.Tree, "begins", "begin") + " with ch " + strconv.Itoa(begun[0])
 	}
 	f := Finding{Span: row.Tree.Abs(c.Span)}
 	switch length := slices.Max(begun); {

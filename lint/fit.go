@@ -29,25 +29,30 @@ var (
 	onHead      = phrase.MustCompile(`\b(?:hat|cap|beanie|bonnet|beret|tam)\b`)
 	atBust      = phrase.MustCompile(`\b(?:bust|chest)\b`)
 	goingAround = phrase.MustCompile(`around|circumference`)
+	// otherPart are parts that nothing is published of here: the pattern may say itself how
+	// wide they are.
+	otherPart = phrase.MustCompile(`\b(?:hand|wrist|arm|foot|ankle|calf|leg|neck|waist)\b`)
 )
 
 // fitted finds in the finished size the width at the bust, or of something for
 // the head the way around.
 func (p *Pass) fitted() (fitted, bool) {
-	f := p.Materials.Finished
-	if f == nil {
-		return fitted{}, false
-	}
-	text := strings.ToLower(p.File.Text.Slice(f.ValueSpan))
 	forHead := onHead.MatchString(strings.ToLower(p.title()))
-	for _, l := range p.lengthsIn(f) {
-		w := fitted{l, l.Span.Shift(f.ValueSpan.Start), bust}
-		switch said := saidOf(text, l.Span); {
-		case forHead && goingAround.MatchString(said):
-			w.part = head
-			return w, true
-		case atBust.MatchString(said):
-			return w, true
+	for _, f := range p.Materials.Finished {
+		text := strings.ToLower(p.File.Text.Slice(f.ValueSpan))
+		for _, l := range p.lengthsIn(f) {
+			w := fitted{l, l.Span.Shift(f.ValueSpan.Start), bust}
+			switch said := saidIn(f, text, l.Span); {
+			case forHead && goingAround.MatchString(said):
+				w.part = head
+				return w, true
+			case atBust.MatchString(said):
+				return w, true
+			case goingAround.MatchString(said) && p.Materials.ToFit != nil:
+				if w.part = bodyPart(otherPart.FindString(p.Materials.ToFit.Text)); w.part != "" {
+					return w, true
+				}
+			}
 		}
 	}
 	return fitted{}, false
@@ -58,6 +63,11 @@ var bracketed = phrase.MustCompile(`\([^()]*(?:\([^()]*\)[^()]*)*\)`)
 
 // nextLength is what parts one length from what is said of another.
 var nextLength = phrase.MustCompile(`[,;\n]|\s(?:x|×|by|and)\s`)
+
+// saidIn is what a field, whose value is a text, says of the length at a span.
+func saidIn(f *syntax.Field, text string, at source.Span) string {
+	return saidOf(text, at) + " " + strings.ToLower(f.Name)
+}
 
 // saidOf is what a text says of the length at a span.
 func saidOf(text string, at source.Span) string {
@@ -116,6 +126,9 @@ func (part bodyPart) fits(body stock.Range) stock.Range {
 // together. It is false where none has the size.
 func (p *Pass) published(part bodyPart, size int) (stock.Range, bool) {
 	var ranges []stock.Range
+	if part != head && part != bust {
+		return stock.Range{}, false
+	}
 	for _, who := range people(p.wearerOf(size)) {
 		if part == head {
 			for _, h := range stock.Heads(who) {

@@ -90,9 +90,8 @@ func TestRewrittenKeepsBrackets(t *testing.T) {
 }
 
 func TestMeasures(t *testing.T) {
-	f := &syntax.Field{Value: "46.5 (50, 53.5) cm around (18 1/4 (19 3/4, 21) in), 5 cm (2 in) deep"}
 	var lists [][]float64
-	for _, m := range measures(f) {
+	for _, m := range measures("46.5 (50, 53.5) cm around (18 1/4 (19 3/4, 21) in), 5 cm (2 in) deep", 0) {
 		lists = append(lists, m.values)
 	}
 	assert.Equal(t, [][]float64{{46.5, 50, 53.5}, {18.25, 19.75, 21}}, lists)

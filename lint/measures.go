@@ -6,7 +6,6 @@ import (
 
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
-	"stitchproof/lang/syntax"
 )
 
 // amounts is a list of measurements in a header field, one for each size:
@@ -26,11 +25,12 @@ var (
 	oneValue   = phrase.MustCompile(amount)
 )
 
-func measures(f *syntax.Field) []amounts {
+// measures finds such lists in a text that stands at an offset of the file.
+func measures(text string, from int) []amounts {
 	var out []amounts
-	for _, at := range amountList.FindAllStringIndex(f.Value, -1) {
-		m := amounts{span: source.Span{Start: at[0], End: at[1]}.Shift(f.ValueSpan.Start)}
-		for _, text := range oneValue.FindAllString(f.Value[at[0]:at[1]], -1) {
+	for _, at := range amountList.FindAllStringIndex(text, -1) {
+		m := amounts{span: source.Span{Start: at[0], End: at[1]}.Shift(from)}
+		for _, text := range oneValue.FindAllString(text[at[0]:at[1]], -1) {
 			m.values = append(m.values, value(text))
 		}
 		out = append(out, m)

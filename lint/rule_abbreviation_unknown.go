@@ -43,10 +43,10 @@ Fasten off.
 
 // checkAbbreviationUnknown tells of each word once, where it stands first.
 // unknownIn are the places of a section where a stitch is named that nothing knows.
-var unknownIn = &fact[[]source.Span]{func(_ *Pass, s section) []source.Span {
+var unknownIn = &fact[[]source.Span]{func(p *Pass, s section) []source.Span {
 	var out []source.Span
 	for _, row := range s.rows() {
-		for _, t := range unknownNames(row.Tree) {
+		for _, t := range p.unknownNames(row.Tree) {
 			out = append(out, s.place(row.Tree.Abs(t.Span)))
 		}
 	}
@@ -67,7 +67,7 @@ func checkAbbreviationUnknown(p *Pass) {
 		if d.Row == nil {
 			continue
 		}
-		for _, t := range unknownNames(d.Row) {
+		for _, t := range p.unknownNames(d.Row) {
 			unknown(d.Row.Abs(t.Span))
 		}
 	}
@@ -111,7 +111,7 @@ func (p *Pass) writing(places []source.Span, word string) *Fix {
 // nothing knows. Where the words around them are understood they are yarns or
 // branches; where they can be spoken and are like no stitch's name they are
 // English that is not understood.
-func unknownNames(r *syntax.Row) []syntax.Token {
+func (p *Pass) unknownNames(r *syntax.Row) []syntax.Token {
 	unread := r.Unread()
 	if len(unread) == 0 {
 		return nil
@@ -123,7 +123,7 @@ func unknownNames(r *syntax.Row) []syntax.Token {
 	}
 	var out []syntax.Token
 	for i, t := range r.Tokens {
-		if t.Kind == syntax.Name && covers(t.Span) && namesStitch(r, i) && misspelled(r.Source(t.Span)) {
+		if t.Kind == syntax.Name && covers(t.Span) && (namesStitch(r, i) && misspelled(r.Source(t.Span)) || standsApart(r, i) && p.slipOfStitch(r.Source(t.Span))) {
 			out = append(out, t)
 		}
 		if word, ok := glued(r, i); ok && covers(source.Span{Start: word.Span.End - 1, End: word.Span.End}) && misspelled(r.Source(word.Span)) {
@@ -131,6 +131,41 @@ func unknownNames(r *syntax.Row) []syntax.Token {
 		}
 	}
 	return out
+}
+
+// standsApart tells whether a word is all that stands between two marks: the `dce` of
+// `(sc 1, dce)`.
+func standsApart(r *syntax.Row, i int) bool {
+	mark := func(k syntax.Kind) bool {
+		switch k {
+		case syntax.Open, syntax.Comma, syntax.Semi, syntax.Close, syntax.Period, syntax.Star:
+			return true
+		}
+		return false
+	}
+	return i > 0 && i+1 < len(r.Tokens) && mark(r.Tokens[i-1].Kind) && mark(r.Tokens[i+1].Kind)
+}
+
+// shortest is how many letters a word has at least that is told by itself from another.
+const shortest = 3
+
+// slipOfStitch tells whether a word is a stitch of the pattern's own with one slip, or an
+// abbreviation of the trade with two letters changed over. English words are one letter
+// away from too many of the others.
+func (p *Pass) slipOfStitch(word string) bool {
+	word = strings.ToLower(word)
+	slip := func(name string) bool {
+		return len(name) >= shortest && len(word) >= shortest && nearest.Slips(word, strings.ToLower(name)) == 1
+	}
+	for _, d := range p.File.Definitions {
+		if d.Special && slices.ContainsFunc(d.Names, slip) {
+			return true
+		}
+	}
+	return slices.ContainsFunc(stitch.All(), func(s *stitch.Stitch) bool {
+		abbr := s.Term(p.Fabric.Dialect).Abbr
+		return slip(abbr) && inOrder(abbr) == inOrder(word)
+	})
 }
 
 // longestWord is the longest run of letters and digits that is taken for one word.
@@ -224,6 +259,13 @@ type neighbourhood struct{ used, known []string }
 // stitches of its dialect.
 func neighbours(p *Pass) neighbourhood {
 	var n neighbourhood
+	for _, d := range p.File.Definitions {
+		for _, name := range d.Names {
+			if d.Special {
+				n.used = append(n.used, strings.ToLower(name))
+			}
+		}
+	}
 	for _, r := range p.instructions() {
 		for _, t := range r.Tokens {
 			if word := strings.ToLower(r.Source(t.Span)); (t.Kind == syntax.Stitch || t.Canon == "ch") && !slices.Contains(n.used, word) {

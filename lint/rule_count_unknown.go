@@ -4,8 +4,10 @@ import (
 	"fmt"
 	"slices"
 	"strconv"
+	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/nearest"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -54,7 +56,7 @@ func checkCountUnknown(p *Pass) {
 		if len(lost.sizes) == 0 {
 			continue
 		}
-		if f, ok := blamed(row, lost.sizes[0]); ok && !misnames(row.Tree, f.Span) {
+		if f, ok := blamed(row, lost.sizes[0]); ok && !p.misnames(row.Tree, f.Span) {
 			p.inSizes(lost.sizes, f)
 		}
 	}
@@ -67,8 +69,8 @@ func explained(t *fabric.Tally) bool {
 
 // misnames tells whether a part of a row holds a word that another rule says no
 // stitch is called by.
-func misnames(r *syntax.Row, part source.Span) bool {
-	return slices.ContainsFunc(unknownNames(r), func(t syntax.Token) bool { return part.Covers(r.Abs(t.Span)) })
+func (p *Pass) misnames(r *syntax.Row, part source.Span) bool {
+	return slices.ContainsFunc(p.unknownNames(r), func(t syntax.Token) bool { return part.Covers(r.Abs(t.Span)) })
 }
 
 // blamed words why a row has no count: words that are not understood, if there
@@ -86,10 +88,28 @@ func blamed(row *fabric.Row, size int) (f Finding, ok bool) {
 	}
 	for _, s := range row.Tree.Unread() {
 		if t.Blame.Covers(s) {
-			return Finding{Span: row.Tree.Abs(s), Message: quoted(row.Tree.Source(s)) + " is not understood, so the row is not counted"}, true
+			return Finding{Span: row.Tree.Abs(s), Message: quoted(row.Tree.Source(s)) + " is not understood, so the row is not counted" + maybeMeant(row.Tree, s)}, true
 		}
 	}
 	return Finding{Span: row.Tree.Abs(t.Blame), Message: quoted(row.Tree.Source(t.Blame)) + " cannot be counted" + whyUncounted(row, size) + ", so the row is not"}, true
+}
+
+// plainWords are words of instructions, besides stitches, that are told from a slip of them.
+var plainWords = []string{"across", "around", "first", "chain", "stitch", "stitches", "repeat", "working", "together", "evenly", "through", "between", "beginning", "remaining"}
+
+// maybeMeant names the word that one in a part of a row may be a slip of, "" for none.
+func maybeMeant(r *syntax.Row, part source.Span) string {
+	for _, t := range r.Tokens {
+		if t.Kind != syntax.Name || !part.Covers(t.Span) {
+			continue
+		}
+		for _, word := range plainWords {
+			if nearest.Slips(strings.ToLower(r.Source(t.Span)), word) == 1 {
+				return ": " + quoted(r.Source(t.Span)) + " may be " + quoted(word)
+			}
+		}
+	}
+	return ""
 }
 
 // whyUncounted words why the work of a row has no count where that lies below it, "" where
@@ -98,7 +118,7 @@ func whyUncounted(row *fabric.Row, size int) string {
 	below := row.Below(size)
 	switch {
 	case below != nil && !below.Tallies[size].Known:
-		return ", as it is not known what " + rowName(below.Tree) + " makes"
+		return ", as it is not known what " + rowDoes(below.Tree, "makes", "make")
 	case below == nil && row.Piece.From == nil && row.Tallies[size].Base == 0 && row.Tree.Label.First(size) > 1:
 		return ", as the row below it is not here"
 	}

@@ -43,12 +43,15 @@ func checkGaugeMissing(p *Pass) {
 			return
 		}
 	}
-	finished := p.Materials.Finished
-	if finished == nil || finished.Value == "" || len(p.Materials.Gauges) > 0 {
+	if len(p.Materials.Finished) == 0 || p.Materials.Finished[0].Value == "" || len(p.Materials.Gauges) > 0 {
 		return
 	}
 	if p.says("gauge", "tension", "swatch") {
 		return // it is told elsewhere, or said not to matter
 	}
-	p.Report(Finding{Span: finished.KeySpan, Message: "a finished size is promised, and no gauge is given to reach it"})
+	at := p.Materials.Finished[0].KeySpan
+	if at.Len() == 0 {
+		at = p.Materials.Finished[0].ValueSpan // the key stands above it
+	}
+	p.Report(Finding{Span: at, Message: "a finished size is promised, and no gauge is given to reach it"})
 }

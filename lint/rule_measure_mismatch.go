@@ -3,6 +3,7 @@ package lint
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -10,6 +11,7 @@ import (
 	"stitchproof/lang/materials"
 	"stitchproof/lang/measure"
 	"stitchproof/lang/phrase"
+	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 	"stitchproof/lang/units"
 )
@@ -49,22 +51,27 @@ Fasten off.
 		"Width = stitches ÷ stitches to a length. Allowed: half a stitch or row of the gauge, and half a centimetre or a quarter of an inch of the size, as each may have been rounded; twice that where the size is called about",
 		"An edging is not measured: a size may be larger by what its rounds may be high at most, twice (common practice)",
 		"A bust is front and back together: two seams may take a stitch of each edge (common practice)",
-		"Conversions: 62 in printed as 168 cm and 42 in as 122 cm were met in published sheets (read). Allowed: 7 mm and 15 in a thousand, so that 4 in may be 10 cm",
+		"Conversions: 62 in printed as 168 cm and 42 in as 122 cm were met in published sheets (read). Allowed: 7 mm and 15 in a thousand, so that 4 in may be 10 cm; of lengths of yarn, which are rounded to tens, 1 m and one in twenty (common practice)",
 	},
 	Check: checkMeasureMismatch,
 }
 
 func checkMeasureMismatch(p *Pass) {
 	for _, f := range p.File.Header {
-		if measuredFields[f.Key] {
+		if measuredFields[f.Key] || slices.Contains(p.Materials.Finished, f) {
 			p.conversions(f)
 		}
 	}
-	if p.Materials.Finished == nil || len(p.Materials.Gauges) == 0 {
+	for _, at := range p.Materials.OfYarn(p.File) {
+		p.yarnConversions(at)
+	}
+	if len(p.Materials.Gauges) == 0 {
 		return
 	}
-	for _, c := range p.claims() {
-		p.holdAgainstGauge(c)
+	for _, f := range p.Materials.Finished {
+		for _, c := range p.claims(f) {
+			p.holdAgainstGauge(c)
+		}
 	}
 	p.holdBust()
 }
@@ -109,9 +116,47 @@ func (p *Pass) conversions(f *syntax.Field) {
 	}
 }
 
+// What metres and yards of a yarn may differ by: both are rounded, long ones to tens.
+const (
+	yarnGive  = 1000 // millimetres
+	yarnShare = 0.05 // of the length
+)
+
+// yarnConversions holds the metres of a yarn against the yards that stand in brackets behind
+// them, or the other way round.
+func (p *Pass) yarnConversions(at source.Span) {
+	text := p.File.Text.Slice(at)
+	lengths := syntax.FindLengths(text)
+	for i := 1; i < len(lengths); i++ {
+		a, b := lengths[i-1], lengths[i]
+		if !ofYarn[a.Unit] || !ofYarn[b.Unit] || a.Unit == b.Unit || len(a.Vals) != len(b.Vals) || !again.MatchString(text[a.Span.End:b.Span.Start]) {
+			continue
+		}
+		for size := range a.Vals {
+			if math.Abs(a.At(size)-b.At(size)) <= yarnGive+yarnShare*max(a.At(size), b.At(size)) {
+				continue
+			}
+			written := func(l syntax.WrittenLength) string { return text[l.Span.Start:l.Span.End] }
+			p.Report(Finding{
+				Span:    b.Span.Shift(at.Start),
+				Message: quoted(written(b)) + " is " + units.OtherOfYarn(b) + ", and " + quoted(written(a)) + " is given",
+				Related: []Related{{a.Span.Shift(at.Start), written(a) + " is " + units.OtherOfYarn(a)}},
+			})
+			break
+		}
+	}
+}
+
+// ofYarn are the units that lengths of yarn are given in.
+var ofYarn = map[string]bool{"m": true, "yd": true}
+
+// again is what stands between a length and the same in other units.
+var again = phrase.MustCompile(`^\s*(?:[(\[/=]|or\b)\s*(?:about |approx(?:\.|imately)? |ca\.? )?$`)
+
 // claim is what the finished size says of one piece: a width with a height, one
 // of them, or a way around.
 type claim struct {
+	field   *syntax.Field
 	piece   *fabric.Piece
 	lengths []syntax.WrittenLength
 	side    side // of one length alone
@@ -162,8 +207,7 @@ var (
 
 // claims reads the finished size: widths with heights, and ways around. What it
 // says of pieces that are joined from others is left alone.
-func (p *Pass) claims() []claim {
-	f := p.Materials.Finished
+func (p *Pass) claims(f *syntax.Field) []claim {
 	text := strings.ToLower(p.File.Text.Slice(f.ValueSpan))
 	bare := asWorked.MatchString(text)
 	if !bare && inPart.MatchString(text) {
@@ -172,8 +216,8 @@ func (p *Pass) claims() []claim {
 	var out []claim
 	lengths := syntax.FindLengths(text)
 	for i := 0; i < len(lengths); i++ {
-		c := claim{lengths: lengths[i : i+1], about: aboutWords.MatchString(text), asWorked: bare}
-		said := saidOf(text, lengths[i].Span)
+		c := claim{field: f, lengths: lengths[i : i+1], about: aboutWords.MatchString(text), asWorked: bare}
+		said := saidIn(f, text, lengths[i].Span)
 		switch {
 		case i+1 < len(lengths) && units.Crossed(unworded.ReplaceAllString(text[lengths[i].Span.End:lengths[i+1].Span.Start], "")):
 			c.lengths = lengths[i : i+2]
@@ -280,7 +324,7 @@ func (p *Pass) holdAgainstGauge(c claim) {
 	for i, g := range gaps {
 		if len(g.facts) > 0 {
 			p.inSizes(g.sizes, Finding{
-				Span:    c.lengths[i].Span.Shift(p.Materials.Finished.ValueSpan.Start),
+				Span:    c.lengths[i].Span.Shift(c.field.ValueSpan.Start),
 				Message: gapWords(g, gauge),
 				Related: []Related{{gauge.Span, "the gauge"}},
 			})

@@ -50,7 +50,7 @@ func checkSideBySize(p *Pass) {
 			if other := otherSide(turns); other != nil && row.Tree.Label.Side != syntax.NoSide && row.Works() {
 				p.inSizes(other, Finding{
 					Span:    headSpan(row.Tree),
-					Message: rowName(row.Tree) + " is called " + sideName(row.Tree.Label.Side) + ", and by the rows before it the other side faces",
+					Message: rowDoes(row.Tree, "is", "are") + " called " + sideName(row.Tree.Label.Side) + ", and by the rows before it the other side faces",
 					Related: []Related{{headSpan(above.Tree), "not the same number of rows in every size"}},
 				})
 				break

@@ -45,7 +45,7 @@ func checkSideParity(p *Pass) {
 			}
 			p.Report(Finding{
 				Span:    headSpan(row.Tree),
-				Message: rowName(row.Tree) + " is called " + sideName(said) + ", and by the turns the " + sideName(row.Side) + " faces",
+				Message: rowDoes(row.Tree, "is", "are") + " called " + sideName(said) + ", and by the turns the " + sideName(row.Side) + " faces",
 				Related: sideBefore(row),
 			})
 			break // every later one follows from this one
@@ -64,7 +64,7 @@ func sideName(s syntax.SideKind) string {
 func sideBefore(row *fabric.Row) []Related {
 	for i := row.Index - 1; i >= 0; i-- {
 		if above := row.Piece.Rows[i]; above.Tree.Label.Side != syntax.NoSide {
-			return []Related{{headSpan(above.Tree), rowName(above.Tree) + " is called " + sideName(above.Tree.Label.Side)}}
+			return []Related{{headSpan(above.Tree), rowDoes(above.Tree, "is", "are") + " called " + sideName(above.Tree.Label.Side)}}
 		}
 	}
 	return nil

@@ -11,7 +11,7 @@ var sizesMismatch = &Rule{
 	Name:     "sizes-mismatch",
 	Family:   "counts",
 	Severity: Error,
-	Summary:  "A list of numbers has one value for each size, and measurements do not fall as the sizes grow.",
+	Summary:  "A list of numbers has one value for each size, measurements do not fall as the sizes grow, and no size is named that there is not.",
 	Why: "A maker of the third size reads the third number. With one number missing, everybody after the gap works " +
 		"another size's count and nothing looks wrong until the piece does not fit.",
 	Bad: `Pattern: Hedge mitten
@@ -42,32 +42,100 @@ func checkSizesMismatch(p *Pass) {
 	if want == 1 {
 		return // what looks like a list of sizes may be anything
 	}
+	p.unknownSizes()
+	lists := p.graded()
 	for row := range p.Fabric.Rows() {
 		for _, t := range missized(row.Tree, want) {
-			p.Report(Finding{
-				Span:    row.Tree.Abs(t.Span),
-				Message: listLength(len(t.Values.Vals), want),
-				Related: p.sizesField(),
-			})
+			lists = append(lists, amounts{span: row.Tree.Abs(t.Span), values: make([]float64, len(t.Values.Vals))})
 		}
 	}
-	for _, f := range p.File.Header {
-		if !gradedFields[f.Key] {
-			continue
-		}
-		for _, l := range measures(f) {
-			switch {
-			case len(l.values) != want:
-				p.Report(Finding{Span: l.span, Message: listLength(len(l.values), want), Related: p.sizesField()})
-			case falls(l.values):
-				p.Report(Finding{Span: l.span, Message: "a value that falls as the sizes grow: " + quoted(p.File.Text.Slice(l.span))})
-			}
+	named := p.sizesField()
+	if length := p.otherwiseAgree(lists, want); length > 0 {
+		p.Report(Finding{
+			Span:    named[0].Span,
+			Message: fmt.Sprintf("names %d sizes, and the lists of numbers in the pattern have %d values", want, length),
+		})
+		want, named = length, nil // a list of another length is wrong besides
+	}
+	for _, l := range lists {
+		switch {
+		case len(l.values) != want:
+			p.Report(Finding{Span: l.span, Message: listLength(len(l.values), want), Related: named})
+		case falls(l.values):
+			p.Report(Finding{Span: l.span, Message: "a value that falls as the sizes grow: " + quoted(p.File.Text.Slice(l.span))})
 		}
 	}
 }
 
+// graded are the lists of measurements that grow with the sizes: those of the header, and
+// of the yarn wherever it is listed.
+func (p *Pass) graded() []amounts {
+	var out []amounts
+	for _, f := range p.File.Header {
+		if gradedFields[f.Key] || syntax.IsMeasure(f.Key) {
+			out = append(out, measures(f.Value, f.ValueSpan.Start)...)
+		}
+	}
+	for _, line := range p.Materials.Lines {
+		for _, y := range p.Materials.Yarns {
+			if line.Covers(y.Span) {
+				out = append(out, measures(p.File.Text.Slice(line), line.Start)...)
+				break
+			}
+		}
+	}
+	return out
+}
+
 // gradedFields are those of the header that grow with the sizes.
 var gradedFields = map[string]bool{"finished size": true, "to fit": true, "yarn": true}
+
+// fewLists is how many lists of another length than there are sizes show that it is the
+// sizes that are wrong.
+const fewLists = 3
+
+// otherwiseAgree is the number of values that the lists of the pattern have where the header
+// names another number of sizes, all of them but one in four at most; 0 where there is none.
+func (p *Pass) otherwiseAgree(lists []amounts, want int) int {
+	if len(lists) < fewLists || p.sizesField() == nil {
+		return 0
+	}
+	lengths, length := map[int]int{}, 0
+	for _, l := range lists {
+		if n := len(l.values); n != want {
+			if lengths[n]++; lengths[n] > lengths[length] {
+				length = n
+			}
+		} else {
+			return 0
+		}
+	}
+	if 4*lengths[length] < 3*len(lists) {
+		return 0
+	}
+	for row := range p.Fabric.Rows() {
+		for _, t := range row.Tree.Tokens {
+			if t.Kind == syntax.Number && t.Values.PerSize() && len(t.Values.Vals) == want {
+				return 0
+			}
+		}
+	}
+	return length
+}
+
+// unknownSizes reports sizes that a line picks and the header does not name.
+func (p *Pass) unknownSizes() {
+	if p.sizesField() == nil {
+		return
+	}
+	for i := range p.File.Text.Lines() {
+		line := p.File.Text.Line(i)
+		for _, name := range syntax.UnknownSizes(p.File.Text.Slice(line), p.File.Sizes) {
+			at := name.Shift(line.Start)
+			p.Report(Finding{Span: at, Message: "there is no size " + p.File.Text.Slice(at), Related: p.sizesField()})
+		}
+	}
+}
 
 // missized lists the numbers of a row that have another number of values than
 // there are sizes. In a pattern of one size a list may be anything.

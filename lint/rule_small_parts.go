@@ -13,7 +13,7 @@ var smallParts = &Rule{
 	Name:     "small-parts",
 	Family:   "caution",
 	Severity: Caution,
-	Summary:  "Beads, buttons, hard eyes and wire in a toy or in something for a young child are told of, with the rules on small parts, where the pattern does not tell of them.",
+	Summary:  "Beads, buttons, hard eyes and wire in a toy or in something for a young child are told of, with the rules on small parts, where the pattern does not tell of them, or is itself for a child under three.",
 	Why: "What comes off is swallowed or breathed in. Children under three put everything in their mouths, and a soft toy " +
 		"goes to bed with any age; that an eye is sold as a safety eye changes none of this.",
 	Bad: `Pattern: Dormouse toy
@@ -58,11 +58,13 @@ func checkSmallParts(p *Pass) {
 	heading := func(passage source.Span) bool { // buttons that are a piece are crocheted
 		return slices.ContainsFunc(p.File.Pieces, func(piece *syntax.Piece) bool { return piece.Span == passage })
 	}
-	at, found := p.firstBut(hardParts, func(passage source.Span, words string) bool { return heading(passage) || p.advisesOnPart(words) })
+	who, aged := p.wearer(), p.tells(agesSaid)
+	at, found := p.firstBut(hardParts, func(passage source.Span, words string) bool {
+		return heading(passage) || !who.UnderThree() && p.advisesOnPart(words) // what is for a baby has them against its own advice
+	})
 	if !found {
 		return
 	}
-	who, aged := p.wearer(), p.tells(agesSaid)
 	switch {
 	case p.isToy() && (who.Young() || !aged):
 		p.caution(at, " in a toy can come off and be swallowed", "small-parts", "small-cylinder", "soft-toy")

@@ -43,7 +43,7 @@ func checkTurnMissing(p *Pass) {
 		for _, row := range missingTurns(piece) {
 			p.Report(Finding{
 				Span:    headSpan(row.Tree),
-				Message: rowName(row.Tree) + " does not say `turn`, and the rows around it do",
+				Message: rowDoes(row.Tree, "does", "do") + " not say `turn`, and the rows around it do",
 				Fix:     &Fix{Title: "write `turn`", Edits: []source.Edit{addAtEnd(row.Tree, "; turn")}},
 			})
 		}

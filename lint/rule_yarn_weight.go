@@ -73,15 +73,19 @@ func numbered(yarns []materials.Yarn, weight int) int {
 
 // weightAgrees reports a number and a name that are of different weights.
 func (p *Pass) weightAgrees(y materials.Yarn) bool {
-	if y.Number == nil || len(y.Weights) == 0 {
+	weights := y.Weights
+	if len(weights) == 0 && p.Fabric.Dialect == stitch.UK {
+		weights = y.Ply
+	}
+	if y.Number == nil || len(weights) == 0 {
 		return true
 	}
-	if slices.ContainsFunc(y.Weights, func(w stock.Weight) bool { return w.Number == *y.Number }) {
+	if slices.ContainsFunc(weights, func(w stock.Weight) bool { return w.Number == *y.Number }) {
 		return true
 	}
 	numbered, _ := stock.WeightNumbered(*y.Number)
 	var named []string
-	for _, w := range y.Weights {
+	for _, w := range weights {
 		named = append(named, strconv.Itoa(w.Number)+" ("+w.Name+")")
 	}
 	p.Report(Finding{

@@ -41,6 +41,12 @@ const (
 	gradedNext = "Ch 1, sc in each st across; turn. (20 (22, 24, 26) sc)\n"
 )
 
+// leaves is a leaf that is made four times, and what is done with it.
+func leaves(more string) string {
+	return "Pattern: Hawthorn twig\nTerms: US\n\nPiece: Leaf (make 4)\nWith A, ch 5.\nRow 1: Sc in 2nd ch from hook and in each ch across. (4 sc)\n" +
+		"Fasten off, leaving a long tail for sewing. " + more + "\n"
+}
+
 // Wordings that a rule might take for a slip and that are none, and beside
 // them the nearest ones that are.
 func TestWhereRulesAreSilent(t *testing.T) {
@@ -159,6 +165,29 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"the yarn is cut in a note", "ending-missing", mat + "Row 2: " + plainRow + "Note: Cut the yarn and hide its end.\n", 0},
 
 		{"cut short", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base.\n", 1},
+		{"sewn each", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew a mat to each side of the base.\n", 1},
+		{"sewn on", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew on the mats.\n", 1},
+		{"sewn on, the other way round", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mats on.\n", 1},
+		{"whipstitched", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Whipstitch the mat to the base.\n", 1},
+		{"stitched", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Stitch the mat to the base.\n", 1},
+		{"stitched at the end of a sentence", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Fold the base, then stitch the mat to it.\n", 1},
+		{"attached", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Attach the mat to the base.\n", 1},
+		{"sewn as the second thing", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the loop to the back and the mat to the base.\n", 1},
+		{"sewn round something", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the loop to the back and the mats round the base.\n", 1},
+		{"sewn with the needle", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew a mat on each base with the needle.\n", 1},
+		{"sewn with the tail", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. With the tail, sew the mat to the base.\n", 1},
+		{"sewn at its last row", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the last row of the mat to the base.\n", 1},
+		{"sewn first with another yarn", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. With B, sew the mat to the base.\n", 0},
+		{"sewn using another yarn", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base, using new yarn.\n", 0},
+		{"glued", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Glue or sew the mat to the base with glue.\n", 0},
+		{"a stitch of it", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. In each stitch of the mat, work a loop.\n", 0},
+		{"yarn that is attached", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Attach yarn to the mat.\n", 0},
+		{"nothing sewn of it", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the loop to the mat.\n", 0},
+		{"a tail that is not left", "tail-missing", mat + "Fasten off. Fold it and, using the tail, sew the first 3 sts together.\n", 1},
+		{"a tail that is left at the beginning", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nLeaving a tail, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Fold it and, using the tail, sew the first 3 sts together.\n", 0},
+		{"a tail of the beginning that is not left", "tail-missing", mat + "Fasten off, leaving a tail. With the tail from the beginning, sew on the button.\n", 1},
+		{"a tail of the beginning that is left", "tail-missing", strings.Replace(mat, "With A, ch", "Leaving a 15 cm tail, with A, ch", 1) + "Fasten off, leaving a tail. With the tail from the beginning, sew on the button.\n", 0},
+		{"a tail that closes a hole", "tail-missing", mat + "Fasten off. Close the hole with the tail.\n", 0},
 		{"a tail of no said length", "tail-missing", mat + "Fasten off, leaving a tail.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base.\n", 0},
 		{"sewn with another yarn", "tail-missing", mat + "Fasten off.\n\nPiece: Base\nWith A, ch 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off. Sew the mat to the base with B.\n", 0},
 
@@ -207,6 +236,37 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"a value short", "sizes-mismatch", "Sizes: S (M, L, XL)\nFinished size: 20 (22, 24) cm around\n" + mat + "Fasten off.\n", 1},
 		{"a value alone with its unit behind it", "sizes-mismatch", "Sizes: S (M, L)\nYarn: oat, 20 (30) m\n" + mat + "Fasten off.\n", 1},
 		{"yarn in both units", "sizes-mismatch", "Sizes: S (M, L)\nYarn: oat, DK (3), 20 m (22 yd)\n" + mat + "Fasten off.\n", 0},
+		{"a value short, in a list of materials", "sizes-mismatch", "Sizes: S (M, L)\n\nMaterials\n- DK yarn (3) in sloe, 140 [165] m\n- 4 mm hook\n\n" + mat + "Fasten off.\n", 1},
+		{"a value too many of a measure of its own", "sizes-mismatch", "Sizes: S (M)\nSole length: 8 (9.5, 11) cm\n" + mat + "Fasten off.\n", 1},
+		{"a measure of its own that falls", "sizes-mismatch", "Sizes: S (M, L, XL)\n**Length:** 49 (50, 63, 54) cm\n" + mat + "Fasten off.\n", 1},
+		{"one size too many, told of once", "sizes-mismatch", "Sizes: S (M, L, XL)\nTo fit: hand 17 (19, 21) cm\nFinished size: 17 (19, 21) cm around\nYarn: moss, 20 (30, 40) m\n" + mat + "Fasten off.\n", 1},
+		{"one size too many, and a list short besides", "sizes-mismatch", "Sizes: S (M, L, XL)\nTo fit: hand 17 (19, 21) cm\nFinished size: 17 (19, 21) cm around\nYarn: moss, 20 (30, 40) m\nLength: 17 (19, 21) cm\nSole length: 9 (10) cm\n" + mat + "Fasten off.\n", 2},
+		{"one size too many, or not", "sizes-mismatch", "Sizes: S (M, L, XL)\nTo fit: hand 17 (19, 21) cm\nFinished size: 17 (19, 21) cm around\nYarn: moss, 20 (30, 40, 50) m\n" + mat + "Fasten off.\n", 2},
+		{"a size that there is not", "sizes-mismatch", "Sizes: S (M, L)\n" + mat + "Size Extra Large only:\nRow 30: " + plainRow + "Fasten off.\n", 1},
+		{"a size that there is", "sizes-mismatch", "Sizes: S (M, XL)\n" + mat + "Size Extra Large only:\nRow 30: " + plainRow + "Fasten off.\n", 0},
+		{"two letters of an abbreviation changed over, between marks", "abbreviation-unknown", mat + "Row 2: Ch 1, sc in next 10 sts, dce; turn.\nFasten off.\n", 1},
+		{"a stitch of the pattern's own with a slip, between marks", "abbreviation-unknown", "Terms: US\n\nSpecial stitches\nhaw: work 4 dc in next st\n\n" + mat[strings.Index(mat, "Piece"):] + "Row 2: Ch 1, sc in next 11 sts, hawt; turn.\nFasten off.\n", 1},
+		{"a word of English between marks", "abbreviation-unknown", mat + "Row 2: Ch 1, sc in next 10 sts, slowly, sc in next 2 sts; turn.\nFasten off.\n", 0},
+		{"fastened off twice", "words-doubled", mat + "Fasten off. Fasten off.\n", 1},
+		{"fastened off twice, a line each", "words-doubled", mat + "Fasten off.\nFasten off.\n", 1},
+		{"a word twice", "words-doubled", mat + "Row 2: Ch 1, sc in each of the the 12 sts; turn. (12 sc)\nFasten off.\n", 1},
+		{"a stitch twice", "words-doubled", mat + "Row 2: Ch 1, sc sc, sc in next 10 sts; turn. (12 sc)\nFasten off.\n", 0},
+		{"a step twice", "words-doubled", mat + "Row 2: Ch 1. Sc in next 6 sts. Sc in next 6 sts. Turn. (12 sc)\nFasten off.\n", 0},
+		{"a yarn and an article", "words-doubled", mat + "With A, a needle and care, sew it to the base.\nFasten off.\n", 0},
+		{"fastened off in two pieces", "words-doubled", mat + "Fasten off.\n\nPiece: Base\nCh 3. Fasten off.\n", 0},
+		{"more leaves than are made", "pieces-mismatch", leaves("Sew the 6 leaves to the twig."), 1},
+		{"as many leaves as are made", "pieces-mismatch", leaves("Sew the four leaves to the twig."), 0},
+		{"fewer leaves than are made", "pieces-mismatch", leaves("Sew all 3 leaves to the twig."), 1},
+		{"fewer leaves than are made, and the others", "pieces-mismatch", leaves("Sew the 3 leaves to the twig. Sew the remaining leaf to the cord."), 0},
+		{"fewer leaves than are made, twice", "pieces-mismatch", leaves("Sew the 2 leaves to the twig. Sew the 2 leaves to the cord."), 0},
+		{"leaves at tips", "pieces-mismatch", leaves("Sew a leaf to the tips of branches A, B and D."), 1},
+		{"a leaf for each tip", "pieces-mismatch", leaves("Sew a leaf at the tips of branches A, B, D and E and the haws along the stem."), 0},
+		{"leaves in rows", "pieces-mismatch", leaves("Lay the leaves out in 2 rows of 3."), 1},
+		{"as many leaves in rows", "pieces-mismatch", leaves("Lay the leaves out in two rows of two."), 0},
+		{"a leaf for each of more nuts", "pieces-mismatch", leaves("Sew a leaf on each nut.\n\nPiece: Nut (make 6)\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off."), 1},
+		{"a leaf for each nut", "pieces-mismatch", leaves("Sew a leaf on each nut.\n\nPiece: Nut (make 4)\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off."), 0},
+		{"leaves of which kind", "pieces-mismatch", leaves("Sew the 6 leaves to the twig.\n\nPiece: Small leaf (make 2)\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off."), 0},
+		{"stitches, and no leaves", "pieces-mismatch", leaves("Sew the 6 stitches of the leaf together."), 0},
 		{"a value that falls", "sizes-mismatch", "Sizes: S (M, L)\nFinished size: 20 (22, 21) cm around\n" + mat + "Fasten off.\n", 1},
 	}
 	for _, test := range tests {

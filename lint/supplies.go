@@ -54,8 +54,23 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 			}
 		})
 	}
+	if s.piece == nil {
+		return out
+	}
+	for _, m := range usedSaid.FindAllStringSubmatchIndex(s.text, -1) {
+		at := source.Span{Start: max(m[2], m[4]), End: max(m[3], m[5])}
+		written := s.text[at.Start:at.End]
+		if name := strings.ToLower(written); !slices.ContainsFunc(out, func(u yarnUse) bool { return u.name == name }) {
+			out = append(out, yarnUse{name, strings.Clone(written), at})
+		}
+	}
 	return out
 }}
+
+// usedSaid takes the use of a yarn that is no clause of a row: `Cup (make 8) - with A` of a
+// heading, `using colour D`, `with two strands of A`.
+var usedSaid = phrase.MustCompile(`^[^\n]*(?: [–—-] |[,(] ?)(?i:with|using|in) (?i:(?:yarn|colou?r) )?([A-Z]|MC|CC\d?)[):.]*(?:\n|$)` +
+	`|\b(?i:with|using|in) (?i:(?:\d|two|three|double) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)`)
 
 // namedYarns are the names that the materials give to yarns, in order.
 func namedYarns(l *materials.List) []string {

@@ -19,10 +19,10 @@ var (
 // finishedSize finds the finished size of a pattern that has no field for it: a size
 // that is a width and a height, or what a sentence above the work says. It is nil for
 // none.
-func finishedSize(file *syntax.File) *syntax.Field {
+func finishedSize(file *syntax.File) []*syntax.Field {
 	for _, f := range file.Header {
 		if f.Key == "sizes" && len(file.Sizes) == 0 && !ofTheBody.MatchString(f.Value) && crossed.MatchString(unitless(f.Value)) {
-			return f
+			return []*syntax.Field{f}
 		}
 	}
 	begin := firstRow(file)
@@ -33,7 +33,7 @@ func finishedSize(file *syntax.File) *syntax.Field {
 		text := file.Text.Slice(span)
 		if m := finishedSaid.FindStringSubmatchIndex(text); m != nil && len(syntax.FindLengths(text[m[2]:m[3]])) > 0 {
 			at := source.Span{Start: m[2], End: m[3]}.Shift(span.Start)
-			return &syntax.Field{Key: "finished size", Value: strings.Clone(text[m[2]:m[3]]), Span: span, ValueSpan: at}
+			return []*syntax.Field{{Key: "finished size", Value: strings.Clone(text[m[2]:m[3]]), Span: span, KeySpan: source.At(at.Start), ValueSpan: at}}
 		}
 	}
 	return nil

@@ -28,8 +28,8 @@ type List struct {
 	Gauges []Gauge
 	// Swatch is the writer's own weighed swatch, nil for none.
 	Swatch *Swatch
-	// Finished is the finished size as written, nil for none.
-	Finished *syntax.Field
+	// Finished are the finished sizes as written: one of all, or one of each measure.
+	Finished []*syntax.Field
 	// ToFit is the body that the piece is to fit, and Ease by how much it is wider
 	// than that, less than 0 where it is narrower; nil where it is not said.
 	ToFit, Ease *Extent
@@ -43,6 +43,8 @@ type Yarn struct {
 	// Weights are the standard weights that its description names; several where
 	// a name is used for several.
 	Weights []stock.Weight
+	// Ply are those that a number of plies names in the UK; elsewhere it names none.
+	Ply []stock.Weight
 	// Number is the weight's number where it is written: (4).
 	Number *int
 	// WeightSpan is where the weight is named.
@@ -74,7 +76,7 @@ func Read(file *syntax.File) *List {
 		case "swatch":
 			l.Swatch = readSwatch(f)
 		case "finished size":
-			l.Finished = f
+			l.Finished = append(l.Finished, f)
 		case "to fit":
 			l.ToFit = readExtent(f)
 		case "ease":
@@ -86,7 +88,7 @@ func Read(file *syntax.File) *List {
 		}
 	}
 	headed, loose := supplyLines(file)
-	l.Given = l.Given || len(headed) > 0 // loose lines may be part of a sentence, and not all
+	l.Given = l.Given || len(headed) > 0 || inARow(file.Text, loose) >= listLines // fewer may be part of a sentence, and not all
 	for _, span := range slices.Concat(headed, loose) {
 		line := file.Text.Slice(span)
 		text = append(text, line)
@@ -171,7 +173,7 @@ func hasWords(text, words string) bool {
 // addGauges reads a gauge field: one gauge, or several with semicolons between.
 // Stitches and rows that have a length each make one.
 func (l *List) addGauges(f *syntax.Field, text *source.Text) {
-	parts := strings.SplitAfter(text.Slice(f.ValueSpan), ";")
+	parts := strings.SplitAfter(strings.ReplaceAll(text.Slice(f.ValueSpan), "\n", ";"), ";") // or a line each
 	whole := syntax.ParseGauge(f.Value)
 	at := f.ValueSpan.Start
 	var out []Gauge

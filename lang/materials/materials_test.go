@@ -72,6 +72,28 @@ func TestYarnWeights(t *testing.T) {
 	}
 }
 
+// A number of plies names a weight in the UK, and a name of the standard stands beside its
+// number; what a yarn is called else is none.
+func TestWeightsBesideNumbers(t *testing.T) {
+	for value, want := range map[string]string{
+		"4 ply wool (3)":                   "3: 1 2",
+		"4-ply cotton (1)":                 "1: 1 2",
+		"8 ply (5)":                        "5: 3",
+		"crochet thread, lace (2), 45 m":   "2: 0",
+		"size 10 crochet thread (3), 15 m": "3: 0",
+		"light (4) wool":                   "4: 3",
+		"sock (4) of many colours":         "4:",
+	} {
+		yarns := read("Yarn A: " + value).Yarns
+		require.Len(t, yarns, 1, value)
+		got := fmt.Sprint(*yarns[0].Number) + ":"
+		for _, w := range append(yarns[0].Ply, yarns[0].Weights...) {
+			got += fmt.Sprint(" ", w.Number)
+		}
+		assert.Equal(t, want, got, value)
+	}
+}
+
 func TestListBelowAHeading(t *testing.T) {
 	l := read("Pattern: Oak mat\nTerms: US\n\nMaterials\nA: bark brown, worsted (4)\n- Yarn B: leaf green\n5 mm hook\ntapestry needle\n")
 	require.True(t, l.Given)
@@ -93,26 +115,39 @@ func TestListBelowAHeading(t *testing.T) {
 // no list of them gives none.
 func TestSuppliesInAnyLayout(t *testing.T) {
 	for header, want := range map[string]string{
-		"Materials: worsted wool (4) in straw, 200 m; 5.5 mm hook (US I-9); tapestry needle": "5.5 US I-9; worsted wool (4) in straw, 200 m",
-		"Materials\n- US G-6 (4 mm) hook\n- stitch marker\n- Sport weight (2) cotton, 50 g":  "4 US G-6; Sport weight (2) cotton, 50 g",
-		"## Materials\n\n- US G-6 (4 mm) hook\n- stitch marker":                              "4 US G-6",
-		"Yarn: DK\n5.5 mm hook (US I-9)":                                                     "5.5 US I-9; DK",
-		"US terms. Fingering cotton. 2.75 mm hook (US C-2). Needle.":                         "2.75 US C-2",
-		"3 mm hook, DK (3) cotton in cup brown and nut green, stuffing, darning needle":      "3; DK (3) cotton in cup brown and nut green",
-		"4 ply yarn in dew, 2 x 50 g; crochet hook, 3.5 mm, US E-4; wool needle":             "3.5 US E-4; 4 ply yarn in dew, 2 x 50 g",
-		"4 mm hook; DK wool in white (A), pink (B) and green (C). Wool needle.":              "4; A: white; B: pink; C: green",
-		"Yarn: worsted (4): A (moss), B (frost)":                                             "A: moss; B: frost",
-		"Colors: A (moss), B (frost), C (straw)":                                             "A: moss; B: frost; C: straw",
-		"Yarn: DK, MC: moss, CC: frost":                                                      "MC: moss; CC: frost",
-		"Materials: 5 mm hook for B, 4 mm hook for the brim":                                 "5; 4",
-		"Materials: US size 10 crochet thread and a 1.65 mm hook (steel 7)":                  "1.65 US steel -7",
-		"I used a 4 mm hook, but you may use 3.5 mm (US E-4).":                               "4",
-		"Materials: size H crochet hook":                                                     "0 US H-",
-		"Materials: I hook (5.5 mm)":                                                         "5.5 US I-",
-		"Notions: 2 hook and eye fasteners of 10 mm, 8 buttons":                              "",
-		"A mat of wool.\nInsert the hook and pull up a loop of 5 mm.":                        "",
-		"Gauge of the mat: with a 5 mm hook, 14 sts = 10 cm":                                 "",
-		"Notes: boards A (large) and B (small) help with blocking":                           "",
+		"Materials: worsted wool (4) in straw, 200 m; 5.5 mm hook (US I-9); tapestry needle":      "5.5 US I-9; worsted wool (4) in straw, 200 m",
+		"Materials\n- US G-6 (4 mm) hook\n- stitch marker\n- Sport weight (2) cotton, 50 g":       "4 US G-6; Sport weight (2) cotton, 50 g",
+		"## Materials\n\n- US G-6 (4 mm) hook\n- stitch marker":                                   "4 US G-6",
+		"Yarn: DK\n5.5 mm hook (US I-9)":                                                          "5.5 US I-9; DK",
+		"US terms. Fingering cotton. 2.75 mm hook (US C-2). Needle.":                              "2.75 US C-2",
+		"3 mm hook, DK (3) cotton in cup brown and nut green, stuffing, darning needle":           "3; DK (3) cotton in cup brown and nut green",
+		"4 ply yarn in dew, 2 x 50 g; crochet hook, 3.5 mm, US E-4; wool needle":                  "3.5 US E-4; 4 ply yarn in dew, 2 x 50 g",
+		"4 mm hook; DK wool in white (A), pink (B) and green (C). Wool needle.":                   "4; A: white; B: pink; C: green",
+		"Yarn: worsted (4): A (moss), B (frost)":                                                  "A: moss; B: frost",
+		"Colors: A (moss), B (frost), C (straw)":                                                  "A: moss; B: frost; C: straw",
+		"Yarn: DK, MC: moss, CC: frost":                                                           "MC: moss; CC: frost",
+		"Materials: 5 mm hook for B, 4 mm hook for the brim":                                      "5; 4",
+		"Materials: US size 10 crochet thread and a 1.65 mm hook (steel 7)":                       "1.65 US steel -7",
+		"I used a 4 mm hook, but you may use 3.5 mm (US E-4).":                                    "4",
+		"Materials: size H crochet hook":                                                          "0 US H-",
+		"Materials: I hook (5.5 mm)":                                                              "5.5 US I-",
+		"Notions: 2 hook and eye fasteners of 10 mm, 8 buttons":                                   "",
+		"A mat of wool.\nInsert the hook and pull up a loop of 5 mm.":                             "",
+		"Gauge of the mat: with a 5 mm hook, 14 sts = 10 cm":                                      "",
+		"Materials\n- DK cotton in three colors: A (primrose), 300 m; B (moss), 200 m; C (frost)": "A: primrose; B: moss; C: frost",
+		"Supplies\n- DK cotton (3): A haw red, 40 m; B frost, 60 m":                               "A: haw red; B: frost",
+		"Materials\n4 ply wool (1) in Moss (A), 25 m, and in Blackberry (B), 10 m":                "A: Moss; B: Blackberry",
+		"Materials\n4 ply wool (1) in Moss (A), 25 m":                                             "A: 4 ply wool (1) in Moss (A), 25 m",
+		"Materials\nMoss DK wool (3), 25 m (A)\nFrost DK wool (3), 10 m (B)":                      "A: Moss DK wool (3), 25 m (A); B: Frost DK wool (3), 10 m (B)",
+		"Materials\n- Moss (MC)\n- Frost (CC)":                                                    "MC: Moss (MC); CC: Frost (CC)",
+		"A = bark brown DK (3), 30 m\nB = oak green DK (3), 60 m\nHook 3 mm":                      "3; A: bark brown DK (3), 30 m; B: oak green DK (3), 60 m",
+		"What you'll need: 220 m of DK cotton (3), a 4.5 mm hook (US 7), a yarn needle":           "4.5 US -7; 220 m of DK cotton (3)",
+		"HOOK 5.5 mm (US J-10)":                                                                   "5.5 US J-10",
+		"Hook\n5.5 mm (US J-10)":                                                                  "5.5 US J-10",
+		"Materials\n- 1.65 mm steel hook (US steel 5)":                                            "1.65 US steel -5",
+		"Materials: 20 m of elastic; a ball of wool; B hook (2.25 mm)":                            "2.25 US B-",
+		"Abbreviations\nA = decrease\nB = increase":                                               "",
+		"Notes: boards A (large) and B (small) help with blocking":                                "",
 	} {
 		var found []string
 		l := read(header)
@@ -136,6 +171,8 @@ func TestNotionOnALineOfItsOwn(t *testing.T) {
 	l := read("Hook: 5 mm\nTapestry needle\n\nAbbreviations\nsc: single crochet; ch: chain")
 	assert.Contains(t, l.Text, "tapestry needle")
 	assert.False(t, read("5 mm hook, wool needle").Given)
+	assert.True(t, read("A = oak green DK (3), 60 m\nHook 3 mm\nneedle").Given, "three lines are a list")
+	assert.False(t, read("Hook 3 mm\n\nneedle\n\ntoy filling").Given)
 	assert.NotContains(t, read("Hook: 5 mm\nNo needle is needed, but a good light.").Text, "needle")
 }
 
@@ -228,7 +265,8 @@ func TestFinishedSize(t *testing.T) {
 	} {
 		got := ""
 		if f := read(header).Finished; f != nil {
-			got = f.Value
+			require.Len(t, f, 1, header)
+			got = f[0].Value
 		}
 		assert.Equal(t, want, got, header)
 	}

@@ -18,6 +18,12 @@ func supplyLines(file *syntax.File) (headed, loose []source.Span) {
 			loose = append(loose, span)
 		}
 	}
+	for _, def := range file.Definitions { // `A = bark brown DK, 30 m`
+		if line := file.Text.Slice(def.Span); def.Span.Start < begin && coded.MatchString(line) && amountOf.MatchString(line) {
+			loose = append(loose, def.Span)
+		}
+	}
+	slices.SortFunc(loose, func(a, b source.Span) int { return a.Start - b.Start })
 	return file.Supplies, loose
 }
 
@@ -39,7 +45,26 @@ func listsSupplies(line string) bool {
 			return true
 		}
 	}
-	return false
+	return coded.MatchString(line) && amountOf.MatchString(line)
+}
+
+// amountOf is an amount of yarn.
+var amountOf = phrase.MustCompile(`\d ?(?:g|m|yds?|yards|oz|met(?:re|er)s|gram(?:me)?s)\b`)
+
+// listLines are so many lines in a row that list something each that they are a list.
+const listLines = 3
+
+// inARow is how many of some lines stand below one another.
+func inARow(text *source.Text, lines []source.Span) int {
+	most, run := 0, 0
+	for i, span := range lines {
+		if i == 0 || text.LineOf(span.Start)-text.LineOf(lines[i-1].End) != 1 {
+			run = 0
+		}
+		run++
+		most = max(most, run)
+	}
+	return most
 }
 
 // sizedHook is a hook with its size beside it: `5 mm (US H-8) crochet hook`, `hook size H`.
@@ -56,7 +81,7 @@ func items(line string) []source.Span {
 	var out []source.Span
 	start := 0
 	for _, at := range itemEnd.FindAllStringIndex(line, -1) {
-		if at[0] > start && abbreviated(line[start:at[0]]) {
+		if at[0] > start && (abbreviated(line[start:at[0]]) || nextLetter.MatchString(line[at[0]:]) && hasLetter.MatchString(line[start:at[0]])) {
 			continue
 		}
 		if strings.TrimSpace(line[start:at[0]]) != "" {
@@ -66,6 +91,13 @@ func items(line string) []source.Span {
 	}
 	return out
 }
+
+// A description of several yarns may part them by semicolons: `in three colors: A
+// (primrose), 300 m; B (moss), 200 m`.
+var (
+	hasLetter  = phrase.MustCompile(`(?:^|[\s(\[])(?:[A-Z]|MC|CC\d?)(?:\)|\]|:| [(\[\p{Ll}=–—-])`)
+	nextLetter = phrase.MustCompile(`^;\s*(?:and )?(?:(?:[A-Z]|MC|CC\d?)(?::| ?[(\[=]| \p{Ll}| [–—-])|[^;,(]*[(\[](?:[A-Z]|MC|CC\d?)[)\]])`)
+)
 
 // abbreviated tells whether a stop ends a word that is cut short, and no sentence: `No. 3
 // hook`, `approx. 200 yd`.
@@ -162,6 +194,17 @@ func (l *List) Items(file *syntax.File) []source.Span {
 	return out
 }
 
+// OfYarn are where the pattern lists yarn, among other things or by itself.
+func (l *List) OfYarn(file *syntax.File) []source.Span {
+	var out []source.Span
+	for _, f := range file.Header {
+		if f.Key == "yarn" || f.Key == "materials" {
+			out = append(out, f.ValueSpan)
+		}
+	}
+	return append(out, l.Lines...)
+}
+
 // list reads what a line lists. at is where it begins in the file.
 func (l *List) list(line string, at int, text *source.Text) {
 	for _, item := range items(line) {
@@ -229,7 +272,7 @@ var fibre = phrase.MustCompile(`(?i)\b(?:yarns?|wool|cotton|thread|acrylic|linen
 func describesYarn(words string) bool {
 	y := Yarn{Text: words}
 	y.readWeight()
-	named := len(y.Weights) > 0
+	named := len(y.Weights) > 0 || len(y.Ply) > 0
 	return named && y.Number != nil || (named || fibre.MatchString(words)) && len(letteredYarns(words)) > 0
 }
 
@@ -238,7 +281,7 @@ func (l *List) describedYarn(words string, at int) {
 	bare := strings.TrimLeft(words, " \t•*-_")
 	at, words = at+len(words)-len(bare), bare
 	lower := strings.ToLower(words)
-	if describesYarn(words) || strings.Contains(lower, "yarn") && !strings.Contains(lower, "needle") {
+	if describesYarn(words) || letterAlone.MatchString(words) || strings.Contains(lower, "yarn") && !strings.Contains(lower, "needle") {
 		l.addYarn("", words, source.Span{Start: at, End: at + len(words)})
 	}
 }

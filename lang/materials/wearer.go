@@ -117,3 +117,7 @@ func (w Wearer) Young() bool {
 	}
 	return false
 }
+
+// UnderThree tells whether the piece is for somebody so young that the rules on small parts
+// hold.
+func (w Wearer) UnderThree() bool { return w.Young() && w != Child }

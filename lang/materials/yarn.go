@@ -1,6 +1,7 @@
 package materials
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -24,15 +25,22 @@ func (y *Yarn) readWeight() {
 		}
 		y.WeightSpan = source.Span{Start: m[0], End: m[1]}.Shift(y.Span.Start)
 	}
-	name, at := weightName(y.Text)
-	if name == "" {
-		return
+	if at := plyName.FindStringIndex(strings.ToLower(y.Text)); at != nil {
+		y.Ply = stock.WeightsNamed(strings.ReplaceAll(strings.ToLower(y.Text[at[0]:at[1]]), "-", " "))
+		y.named(source.Span{Start: at[0], End: at[1]})
 	}
-	y.Weights = stock.WeightsNamed(name)
-	if span := (source.Span{Start: at, End: at + len(name)}).Shift(y.Span.Start); y.Number == nil {
-		y.WeightSpan = span
+	if name, at := weightName(y.Text); name != "" {
+		y.Weights = stock.WeightsNamed(name)
+		y.named(source.Span{Start: at, End: at + len(name)})
+	}
+}
+
+// named adds the place of a name, in the description, to that of the weight.
+func (y *Yarn) named(at source.Span) {
+	if at = at.Shift(y.Span.Start); y.WeightSpan.Empty() {
+		y.WeightSpan = at
 	} else {
-		y.WeightSpan = y.WeightSpan.Union(span)
+		y.WeightSpan = y.WeightSpan.Union(at)
 	}
 }
 
@@ -47,13 +55,27 @@ func weightName(text string) (name string, at int) {
 			if i < 0 || len(candidate) <= len(name) {
 				continue
 			}
-			if vague[candidate] && !strings.Contains(lower, candidate+" weight") && !strings.Contains(lower, candidate+"-weight") {
+			if vague[candidate] && !strings.Contains(lower, candidate+" weight") && !strings.Contains(lower, candidate+"-weight") && !numbered(lower, candidate) {
 				continue
 			}
 			name, at = candidate, i
 		}
 	}
 	return name, at
+}
+
+// plyName is what yarns are called in the UK by the number of their plies.
+var plyName = phrase.MustCompile(`\b(?:[1-5]|8|10|12|14)[ -]ply\b`)
+
+// numbered tells whether a name of the standard stands with a number of it: `lace (0)`,
+// `thread (0)`. Others may be part of what a yarn is called.
+func numbered(text, name string) bool {
+	i := wordAt(text, name)
+	at := weightNumber.FindStringIndex(text[i+len(name):])
+	if at == nil || strings.TrimSpace(text[i+len(name):][:at[0]]) != "" {
+		return false
+	}
+	return name == "thread" || slices.ContainsFunc(stock.Weights(), func(w stock.Weight) bool { return w.Name == name })
 }
 
 // vague are names of weights that are words for much else.
@@ -69,20 +91,25 @@ type lettered struct {
 }
 
 // A description gives letters and colours in either order: `A (moss), B (frost)`,
-// `moss (A) and frost (B)`, `A: moss, B: frost`.
+// `moss (A) and frost (B)`, `A: moss, B: frost`, `A moss, 40 m; B frost, 60 m`.
 var (
 	letterFirst = phrase.MustCompile(`\b([A-Z]|MC|CC\d?) ?[(\[](\pL[^()\[\]]*)[)\]]`)
 	letterLast  = phrase.MustCompile(`(\pL[\pL-]*) ?[(\[]([A-Z]|MC|CC\d?)[)\]]`)
+	letterBare  = phrase.MustCompile(`(?:^|[:;]\s*)([A-Z]|MC|CC\d?) (\p{Ll}[^,;.:=()]*)`)
 	letterMark  = phrase.MustCompile(`\b([A-Z]|MC|CC\d?)(?:[:=]| [–—-])\s*(\pL[^,;.:=]*)`)
 )
 
-// letteredYarns are the yarns that a description gives letters to, none where it does
-// not name at least A and B, or MC and another.
+// letterAlone is a letter in brackets that names the yarn described: `Moss DK wool, 25 m (A)`.
+// Those of sizes and of hooks are none.
+var letterAlone = phrase.MustCompile(`[(\[]([A-F]|MC|CC\d?)[)\]]`)
+
+// letteredYarns are the yarns that a description gives letters to: several, of which it
+// names at least A and B, or MC and another, or one.
 func letteredYarns(text string) []lettered {
 	for _, way := range [...]struct {
 		words        *phrase.Phrase
 		name, colour int // its groups
-	}{{letterFirst, 1, 2}, {letterLast, 2, 1}, {letterMark, 1, 2}} {
+	}{{letterFirst, 1, 2}, {letterLast, 2, 1}, {letterMark, 1, 2}, {letterBare, 1, 2}} {
 		var out []lettered
 		first, others := false, false
 		for _, m := range way.words.FindAllStringSubmatchIndex(text, -1) {
@@ -95,6 +122,9 @@ func letteredYarns(text string) []lettered {
 		if first && others {
 			return out
 		}
+	}
+	if all := letterAlone.FindAllStringSubmatch(text, -1); len(all) == 1 {
+		return []lettered{{all[0][1], text, source.Span{End: len(text)}}}
 	}
 	return nil
 }

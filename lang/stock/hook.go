@@ -54,7 +54,12 @@ const hookGive = 0.06
 
 // AnyIs tells whether one of the labels stands for a size in millimetres.
 func AnyIs(labels []Label, mm float64) bool {
-	return slices.ContainsFunc(labels, func(l Label) bool { return l.MM.Holds(mm, hookGive) })
+	return slices.ContainsFunc(labels, func(l Label) bool {
+		if l.MM.Width() > 0 {
+			return l.MM.Holds(mm, 0.001) // the sizes that makers give it, as they round them
+		}
+		return l.MM.Holds(mm, hookGive)
+	})
 }
 
 // UsualLabel is the label of a kind for a size in millimetres, the fullest

@@ -241,11 +241,15 @@ func runsIntoWork(value string) bool {
 // unknownField keeps a header line whose key nobody knows.
 func (d *document) unknownField(line string, span source.Span) bool {
 	key, value, found := strings.Cut(line, ":")
+	key = trimKey(key)
 	if !found || len(d.file.Header) == 0 || strings.TrimSpace(value) == "" || len(strings.Fields(key)) > 3 || labelled(line) ||
-		!unicode.IsUpper(firstRune(key)) || readsAsWork(value) || speaksOfWork(readRow(line, 0, Standard())) {
+		!unicode.IsUpper(firstRune(key)) {
 		return false
 	}
-	d.file.Header = append(d.file.Header, fieldOf(line, span.Start, strings.ToLower(strings.TrimSpace(key)), ""))
+	if measure := IsMeasure(key) && len(FindLengths(value)) > 0; !measure && (readsAsWork(value) || speaksOfWork(readRow(line, 0, Standard()))) {
+		return false
+	}
+	d.file.Header = append(d.file.Header, fieldOf(line, span.Start, strings.ToLower(key), ""))
 	return true
 }
 
@@ -272,7 +276,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 		}
 		d.section = ""
 		return false
-	case "notes", "materials", "notions", "yarn", "gauge", "finished size", "sizes":
+	case "notes", "materials", "notions", "yarn", "hook", "gauge", "finished size", "sizes":
 		if f, ok := readField(d.file.Text.Slice(span), span.Start); ok {
 			d.file.Header = append(d.file.Header, f)
 			return true
@@ -280,6 +284,10 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 		if d.section != "notes" && (beginsInstruction(trimmed) || beginsPart(trimmed)) {
 			d.section = ""
 			return false
+		}
+		if line := d.file.Text.Slice(span); givesValue(d.section, line) {
+			d.bareField(line, span)
+			return true
 		}
 		if supplies[d.section] {
 			d.file.Supplies = append(d.file.Supplies, span)

@@ -20,7 +20,9 @@ var headerKeys = map[string]string{
 	"finished size": "finished size", "finished measurements": "finished size", "measurements": "finished size", "measures": "finished size",
 	"to fit": "to fit", "to fit bust": "to fit", "to fit chest": "to fit", "to fit head": "to fit",
 	"notions": "notions", "you will also need": "notions", "other materials": "notions", "extras": "notions",
-	"materials": "materials", "you will need": "materials", "what you need": "materials",
+	"materials": "materials", "you will need": "materials", "what you need": "materials", "what you will need": "materials", "what you'll need": "materials",
+	"you'll need": "materials", "you need": "materials", "supplies": "materials", "supplies needed": "materials", "materials needed": "materials",
+	"tools and materials": "materials", "materials and tools": "materials", "tools": "notions", "equipment": "notions", "haberdashery": "notions",
 	"skill level": "skill level", "level": "skill level", "difficulty": "skill level",
 	"stitch multiple": "stitch multiple", "multiple": "stitch multiple", "pattern multiple": "stitch multiple",
 	"turning chains": "turning chains", "turning chain": "turning chains",
@@ -40,16 +42,19 @@ const mostKeyWords = 4
 
 var sections = map[string]bool{
 	"abbreviations": true, "special stitches": true, "notes": true, "materials": true, "notions": true, "gauge": true, "yarn": true,
-	"finished size": true, "sizes": true,
+	"finished size": true, "sizes": true, "hook": true,
 }
 
 // supplies are the sections that list what is needed.
 var supplies = map[string]bool{"materials": true, "notions": true, "yarn": true}
 
+// trimKey is a key without the marks of a list or a heading.
+func trimKey(key string) string { return strings.Trim(key, " \t*#_-•") }
+
 // readField reads `Key: value`, `Yarn A: …`. The line begins at offset at.
 func readField(line string, at int) (*Field, bool) {
 	key, _, found := cutKey(line)
-	trimmed := strings.Trim(key, " \t*#_-•")
+	trimmed := trimKey(key)
 	if !found || len(trimmed) > 40 {
 		return nil, false
 	}
@@ -79,7 +84,7 @@ var dotsLead = phrase.MustCompile(` ?\.{3,} ?`)
 // outlives the text of the file, and so keeps its own words.
 func fieldOf(line string, at int, canonical, name string) *Field {
 	key, value, _ := cutKey(line)
-	trimmed := strings.Trim(key, " \t*#_-•")
+	trimmed := trimKey(key)
 	keyAt := at + strings.Index(line, trimmed)
 	valueText := strings.Trim(value, " \t*")
 	valueAt := at + len(line) - len(value)
@@ -96,7 +101,7 @@ func fieldOf(line string, at int, canonical, name string) *Field {
 
 // headerKey gives the canonical key, and the name in a key such as `Yarn A`.
 func headerKey(key string) (canonical, name string) {
-	fields := strings.Fields(key)
+	fields := strings.Fields(strings.ReplaceAll(key, "’", "'"))
 	if len(fields) > mostKeyWords {
 		return "", ""
 	}
@@ -109,6 +114,56 @@ func headerKey(key string) (canonical, name string) {
 	switch first := strings.ToLower(fields[0]); first {
 	case "yarn", "colour", "color", "hook":
 		return headerKeys[first], strings.Join(fields[1:], " ")
+	case "finished", "actual":
+		if rest := strings.Join(fields[1:], " "); IsMeasure(rest) {
+			return "finished size", rest
+		}
 	}
 	return "", ""
+}
+
+// measureWord is what a measure of a piece is called: `sole length`.
+var measureWord = phrase.MustCompile(`(?i)\b(?:length|width|height|depth|circumference|diameter|bust|chest|around|wide|long|tall|deep)$`)
+
+// IsMeasure tells whether the key of a header field is a measure of a piece, in the words
+// of the pattern.
+func IsMeasure(key string) bool { return measureWord.MatchString(key) }
+
+// givesValue tells whether a line below a heading is what the heading says, as far as that
+// is a figure.
+func givesValue(section, line string) bool {
+	switch section {
+	case "gauge", "finished size":
+		return len(FindLengths(line)) > 0
+	case "sizes":
+		return sizeLetters.MatchString(line) && sizeNames(line) != nil || measured.MatchString(line)
+	case "hook":
+		return hookSaid.MatchString(line)
+	}
+	return false
+}
+
+// hookSaid takes the size of a hook: `5 mm`, `US G-6`, `steel 7`.
+var hookSaid = phrase.MustCompile(`\d ?-?mm\b|\b(?:US|UK|(?i:size|steel)) ?[A-Z\d]|\b[B-Z][-/]\d`)
+
+// bareField takes a line that gives no more than a value, below the heading that is its
+// key. A gauge may have a line for its stitches and one for its rows.
+func (d *document) bareField(line string, span source.Span) {
+	if n := len(d.file.Header); n > 0 && d.section == "gauge" {
+		if above := d.file.Header[n-1]; above.Key == "gauge" && above.KeySpan.Len() == 0 && d.adjoins(above.Span.End, span.Start) {
+			d.extendField(span)
+			return
+		}
+	}
+	value := trimKey(line)
+	from := span.Start + strings.Index(line, value)
+	d.file.Header = append(d.file.Header, &Field{
+		Key: d.section, Value: strings.Clone(value),
+		Span:      source.Span{Start: span.Start, End: span.Start + len(strings.TrimRight(line, " \t"))},
+		KeySpan:   source.At(from),
+		ValueSpan: source.Span{Start: from, End: from + len(value)},
+	})
+	if d.section == "hook" {
+		d.section = "" // one line says it
+	}
 }

@@ -50,7 +50,7 @@ func (d *document) addHeading(name, line string, span source.Span) {
 // name, above Row 1 or, where a paragraph begins with it, above an instruction
 // to work. A chain laid above it belongs to what it names.
 func (d *document) titles(trimmed string, at int) bool {
-	name := makeLast.ReplaceAllString(trimmed, "")
+	name := makeLast.ReplaceAllString(inYarn.ReplaceAllString(trimmed, ""), "")
 	made := len(name) < len(trimmed)
 	trimmed = name
 	if len(strings.Fields(trimmed)) > 2 && strings.ContainsAny(trimmed, "0123456789") {
@@ -71,6 +71,9 @@ func (d *document) titles(trimmed string, at int) bool {
 	r := readRow(next, 0, Standard())
 	return (at == 0 || d.bare(at-1) == "") && leads(r) && !makesUp(r)
 }
+
+// inYarn is the yarn that a heading says a piece is worked in: `Cup (make 8) - with A`.
+var inYarn = phrase.MustCompile(`(?i:\s*[-–—,(] *(?:with|using|in) (?:yarn |colou?r )?)(?:[A-Z]|MC|CC\d?)\)?[ .:*_]*$`)
 
 // bare is a line without the blanks around it, "" beyond the end.
 func (d *document) bare(line int) string {
@@ -120,6 +123,9 @@ func (d *document) sectionHead(trimmed string) string {
 func (d *document) bareHeading(trimmed string) bool {
 	if len(trimmed) > 60 || labelled(trimmed) {
 		return false
+	}
+	if f, ok := readField(trimmed, 0); ok && f.Value != "" && !d.started {
+		return false // `SIZES: S (M, L)`
 	}
 	plain := strings.Trim(trimmed, "*_ ")
 	if bold, ok := strings.CutPrefix(trimmed, "**"); ok && strings.HasSuffix(bold, "**") && strings.Count(bold, "*") == 2 && len(strings.Fields(plain)) <= 6 {
@@ -370,6 +376,10 @@ func laysWith(chain *Chain, after []Clause) laid {
 
 func (d *document) startPiece(b *block) {
 	p := &Piece{Name: b.names[0], Span: b.span, NameSpan: b.nameSpan}
+	if at := inYarn.FindStringIndex(p.Name); at != nil {
+		p.Name = p.Name[:at[0]]
+		p.NameSpan.End = p.NameSpan.Start + at[0]
+	}
 	name, rest, ok := strings.Cut(p.Name, "(")
 	if at := makeLast.FindStringIndex(p.Name); !ok && at != nil {
 		name, rest, ok = p.Name[:at[0]], p.Name[at[0]:], true

@@ -157,7 +157,7 @@ row 1: work sc each=1 each st to the end
 prose "It is easy to lose count here."
 no label: fasten off
 `},
-	{"contents, captions and gauge are prose", `Contents
+	{"contents and captions are prose", `Contents
 Row by row ........ 4
 Hawthorn twig ..... 7
 
@@ -177,8 +177,7 @@ Row 2: dc in each st.
 prose "Row by row ........ 4"
 prose "Hawthorn twig ..... 7"
 prose "GAUGE:"
-prose "18 sts = 4 inches"
-prose "3 rows = 1 inch"
+field gauge = 18 sts = 4 inches 3 rows = 1 inch
 prose "Photo 1: the ring, closed."
 prose "Fig. 2 – round 3 from the back"
 row 1: chain 8

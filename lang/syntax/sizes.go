@@ -30,6 +30,9 @@ func (d *document) sizes() {
 var (
 	// sizesListed takes `sizes small (medium, large)`.
 	sizesListed = phrase.MustCompile(`(?i)\bsizes?[:,]? ([^.:;()]{1,20}\([^()]{1,60}\))`)
+	// otherThings are the sizes of what is no garment: `size 10 crochet thread`, `hook size
+	// H`, `thread size 10, lace`.
+	otherThings = phrase.MustCompile(`(?i)\b(?:threads?|cotton|yarns?|hooks?|needles?|beads?),? (?:in )?sizes? [\pL\d]+(?:, lace)?\b|\bsizes? [\pL\d]+,? (?:[\pL]+ ){0,2}(?:threads?|cotton|yarns?|lace|hooks?|needles?|beads?|buttons?|eyes)\b`)
 	// sizesBracketed takes `Directions are for small size. Changes for medium and
 	// large sizes are in parentheses.`
 	sizesBracketed = phrase.MustCompile(`(?i)\b(?:directions|instructions|figures|pattern)\b[^.]*? for (.+?)[.;,] +(?:(?:changes|figures|those|numbers) for )?(.+?) in (?:brackets|parenthes[ei]s|parens|braces|\(|\{|\[)`)
@@ -53,7 +56,7 @@ var sizeList = phrase.MustCompile(`(\d+)(?: ?[({\[][\d ,/:–-]+[)}\]](?: ?\d+)?
 // saidSizes reads the names of the sizes from a sentence, nil where it names
 // none.
 func saidSizes(text string) []string {
-	if m := sizesListed.FindStringSubmatch(text); m != nil {
+	if m := sizesListed.FindStringSubmatch(otherThings.ReplaceAllString(text, "")); m != nil {
 		return sizeNames(m[1])
 	}
 	if m := sizesBracketed.FindStringSubmatch(text); m != nil {

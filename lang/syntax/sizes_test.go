@@ -127,6 +127,46 @@ func TestSizeNames(t *testing.T) {
 	}
 }
 
+// The size of thread or of a hook is none of a garment.
+func TestOtherSizes(t *testing.T) {
+	for text, want := range map[string]string{
+		"Size 10 crochet thread (0) in haw red, 15 m":  "",
+		"White crochet thread size 10, lace (0), 45 m": "",
+		"size 10, lace (0)":                            "",
+		"hook size G (4 mm)":                           "",
+		"30 size 6 glass beads (red)":                  "",
+		"Cotton jacket in sizes small (medium, large)": "small|medium|large",
+	} {
+		if got := strings.Join(read(text+"\nRow 1: ch 8.\n").Sizes, "|"); got != want {
+			t.Errorf("%s names %q, want %q", text, got, want)
+		}
+	}
+}
+
+// Sizes that a line picks and the pattern does not have.
+func TestUnknownSizes(t *testing.T) {
+	for line, want := range map[string]string{
+		"Sizes M and XL only: Rnd 10: sc around.": "XL",
+		"**Size Extra Large only:**":              "Extra Large",
+		"For sizes S, M and L only:":              "",
+		"Size medium only":                        "",
+		"Sizes Toddler & Small only:":             "Toddler",
+		"The two largest sizes only:":             "",
+		"Sizes first two only:":                   "",
+	} {
+		var got []string
+		for _, at := range syntax.UnknownSizes(line, []string{"S", "M", "L"}) {
+			got = append(got, line[at.Start:at.End])
+		}
+		if strings.Join(got, "|") != want {
+			t.Errorf("%s: %q, want %q", line, got, want)
+		}
+	}
+	if got := syntax.UnknownSizes("Size extra large only:", []string{"S", "XL"}); got != nil {
+		t.Errorf("extra large is XL")
+	}
+}
+
 // TestNumbers reads numbers in digits and in words.
 func TestNumbers(t *testing.T) {
 	for text, want := range map[string]int{

@@ -4,10 +4,11 @@ import (
 	"fmt"
 	"regexp"
 	"slices"
-	"stitchproof/lang/stitch"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 )
 
 // Work that only some sizes have: `Size L only: Row 3: …`, `Rows 5 and 6 (sizes M and L
@@ -48,7 +49,7 @@ func picked(text string, names []string) (only []int, length int, ok bool) {
 // namedSizes reads which sizes some words name: nil for all of them. It is false where
 // any word is no name of a size.
 func namedSizes(text string, names []string) (only []int, ok bool) {
-	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return strings.ContainsRune(" ,/()[]{}.:*_", r) })
+	words := strings.FieldsFunc(joinedSize.Replace(strings.ToLower(text)), func(r rune) bool { return strings.ContainsRune(" ,/()[]{}.:*_", r) })
 	words = slices.DeleteFunc(words, func(w string) bool { return onlyWords[w] })
 	if len(words) == 1 && (words[0] == "all" || words[0] == "both" || words[0] == "every") {
 		return nil, true
@@ -68,7 +69,7 @@ func namedSizes(text string, names []string) (only []int, ok bool) {
 // oneSize finds the size that some words begin with, and how many of them name it.
 func oneSize(words, names []string) (index, length int) {
 	for i, name := range names {
-		spelled := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == ' ' || r == '.' || r == '/' })
+		spelled := strings.FieldsFunc(joinedSize.Replace(strings.ToLower(name)), func(r rune) bool { return r == ' ' || r == '.' || r == '/' })
 		if n := len(spelled); n > length && n <= len(words) && slices.EqualFunc(words[:n], spelled, sameSize) {
 			index, length = i, n
 		}
@@ -96,8 +97,43 @@ func longSize(word string) string {
 	return word
 }
 
+// joinedSize writes a size of two words as one.
+var joinedSize = strings.NewReplacer("extra large", "x-large", "extra-large", "x-large", "x large", "x-large", "extra small", "x-small", "extra-small", "x-small", "x small", "x-small")
+
 // sizeLetter are the letters that sizes go by.
-var sizeLetter = map[string]string{"s": "small", "m": "medium", "l": "large", "sm": "small", "med": "medium", "lg": "large", "xl": "x-large", "xs": "x-small", "1x": "x-large"}
+var sizeLetter = map[string]string{
+	"s": "small", "m": "medium", "l": "large", "sm": "small", "med": "medium", "lg": "large", "xl": "x-large", "xs": "x-small", "1x": "x-large",
+	"xxl": "2x", "2xl": "2x", "2x-large": "2x", "xxxl": "3x", "3xl": "3x", "3x-large": "3x", "4xl": "4x", "4x-large": "4x", "5xl": "5x", "5x-large": "5x",
+}
+
+// sizesNamed takes the names between `Sizes … only`, at the beginning of a line.
+var sizesNamed = phrase.MustCompile(`(?i)^[*_#\- ]*(?:for |in )?(?:the )?sizes? ([^.:;=()]{1,80}?) only\b`)
+
+// sizesParted is what stands between the names of sizes.
+var sizesParted = phrase.MustCompile(`(?i)\s*(?:,\s*(?:and|or)?|\band\b|\bor\b|&)\s*`)
+
+// ownSizeWord takes what is a size by itself, whatever a pattern has.
+var ownSizeWord = phrase.MustCompile(`(?i)^(?:(?:extra|x)[- ])?(?:small|medium|large)$|^(?:[2-6]?X{0,3}[SL]|M|[1-6]X)$|^(?:newborn|baby|toddler|child|teen|adult|woman|man|women|men)$`)
+
+// UnknownSizes are where a line picks sizes that the pattern does not have: the XL of
+// `Sizes M and XL only:` in a pattern of S, M and L. Words that may mean one of its sizes in
+// another way are none.
+func UnknownSizes(line string, names []string) []source.Span {
+	m := sizesNamed.FindStringSubmatchIndex(line)
+	if m == nil || len(names) < 2 {
+		return nil
+	}
+	var unknown []source.Span
+	at := m[2]
+	for _, sep := range append(sizesParted.FindAllStringIndex(line[m[2]:m[3]], -1), []int{m[3] - m[2], m[3] - m[2]}) {
+		name := source.Span{Start: at, End: m[2] + sep[0]}
+		at = m[2] + sep[1]
+		if _, known := namedSizes(line[name.Start:name.End], names); !known && ownSizeWord.MatchString(line[name.Start:name.End]) {
+			unknown = append(unknown, name)
+		}
+	}
+	return unknown
+}
 
 // forSizes is the vocabulary for work that only some sizes have, where a list of numbers
 // has a value for each of those; for nil that for all.
