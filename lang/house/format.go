@@ -35,13 +35,14 @@ type Formatted struct {
 func Format(was *fabric.Fabric, style Style) Formatted {
 	f := formatter{style: style, was: was, now: was, lineEnd: was.File.Text.LineEnd()}
 	own := ownWords(was)
-	for _, a := range aspects {
-		if way := style.Ways[a.Name]; way != "" {
-			f.pass(func(row *fabric.Row) []source.Edit { return f.chosen(a, way, row, own) })
-		}
-	}
-	for range maxLayouts {
+	for range maxRounds {
 		before := f.now
+		f.kept = nil
+		for _, a := range aspects {
+			if way := style.Ways[a.Name]; way != "" {
+				f.pass(func(row *fabric.Row) []source.Edit { return f.chosen(a, way, row, own) })
+			}
+		}
 		if f.pass(f.laidOut); f.now == before {
 			break
 		}
@@ -129,9 +130,10 @@ func (f *formatter) firstCut(rows []*fabric.Row, next *fabric.Fabric, edits func
 	return -1
 }
 
-// maxLayouts is how often rows are laid out: of several in one line each begins where the
-// ones before it end by then.
-const maxLayouts = 4
+// maxRounds is how often a pattern is gone through: what one way of writing hindered may go
+// when another is in force, and of several rows in one line each begins where the ones before
+// it end by then.
+const maxRounds = 4
 
 // maxTries is how many rows are taken back, one after the other, before a whole
 // kind of edit is left.
