@@ -3,6 +3,7 @@ package lint
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/phrase"
@@ -100,4 +101,47 @@ func retimed(row *fabric.Row, clause source.Span, each int) *Fix {
 	}
 	times := strconv.Itoa(numbered / each)
 	return &Fix{Title: "write " + times, Edits: []source.Edit{{Span: row.Tree.Abs(row.Tree.Tokens[i].Span), New: times}}}
+}
+
+// checkTotal holds a number of rows that a line states against those that it works, and
+// against all of the piece as far as it goes: `Repeat Rows 2 to 7 five more times. (37 rows)`.
+func (p *Pass) checkTotal(row *fabric.Row) {
+	if len(row.Tree.Clauses) == 0 {
+		return
+	}
+	stated, at := rowsStated(row.Tree)
+	if !stated.Written() || row.Piece.From != nil || !has[*syntax.Rows](row.Tree) {
+		return
+	}
+	var off sized[int]
+	for size := range row.Tallies {
+		here, all := row.Repeats[size], 0
+		for _, above := range row.Piece.Rows[:row.Index+1] {
+			if above.Measured() || !above.Tallies[size].Known || above.Tree.Only != nil {
+				return // how many rows it is nobody says
+			}
+			if above.Tallies[size].Works && (above.Tree.Label.Kind != syntax.Unlabelled || has[*syntax.Rows](above.Tree)) {
+				all += above.Repeats[size]
+			}
+		}
+		if n := stated.At(size); n != here && n != all {
+			off.add(size, all)
+		}
+	}
+	if len(off.sizes) > 0 {
+		p.inSizes(off.sizes, Finding{
+			Span:    row.Tree.Abs(at),
+			Message: "the piece has " + counted(off.num(func(n int) int { return n }), "row") + " by then, and " + stated.String() + " are said",
+		})
+	}
+}
+
+// rowsStated is the number of rows that a line states as a count, in brackets at its end,
+// with its place.
+func rowsStated(r *syntax.Row) (syntax.Num, source.Span) {
+	last := r.Clauses[len(r.Clauses)-1]
+	if t, ok := last.Node.(*syntax.Total); ok && len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow && strings.ContainsAny(r.Source(last.Span)[:1], "([{") {
+		return t.Parts[0].Number, last.Span
+	}
+	return syntax.Num{}, source.Span{}
 }

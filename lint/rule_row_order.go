@@ -99,6 +99,7 @@ func checkRowOrder(p *Pass) {
 		p.checkBeginning(piece)
 		for _, row := range piece.Rows {
 			p.checkTimes(row)
+			p.checkTotal(row)
 		}
 		for _, s := range sizeSlips(piece, p.Fabric.Sizes()) {
 			p.inSizes(s.sizes, Finding{
