@@ -106,18 +106,20 @@ func (c *counter) slip(i, first, last int) {
 	}
 }
 
-// numberedRows are the rows that have numbers of their own, the same in all sizes.
+// numberedRows are the rows that have numbers of their own, which begin the same in all
+// sizes.
 func numberedRows(piece *fabric.Piece) []*fabric.Row {
 	var out []*fabric.Row
 	for _, row := range piece.Rows {
-		if row.Tree.Label.Kind == syntax.Numbered && row.Tree.Only == nil && !slices.ContainsFunc(row.Tree.Label.Numbers, bySize) {
+		if row.Tree.Label.Kind == syntax.Numbered && row.Tree.Only == nil && !slices.ContainsFunc(row.Tree.Label.Numbers, beginsBySize) {
 			out = append(out, row)
 		}
 	}
 	return out
 }
 
-func bySize(s syntax.RowSpan) bool { return s.From.PerSize() || s.To.PerSize() }
+func bySize(s syntax.RowSpan) bool       { return s.From.PerSize() || s.To.PerSize() }
+func beginsBySize(s syntax.RowSpan) bool { return s.From.PerSize() }
 
 // ends are the first and the last number of a label in a size.
 func ends(l syntax.Label, size int) (first, last int) {
@@ -233,7 +235,7 @@ func afresh(a, b *fabric.Row) bool {
 	if a.Tree.Label.Round != b.Tree.Label.Round || slices.ContainsFunc(a.Tree.Label.Numbers, bySize) || thenRepeats(a.Tree) {
 		return true
 	}
-	return slices.ContainsFunc(append(between(a, b), b), restarts) || unlabelledWork(a, b)
+	return slices.ContainsFunc(between(a, b), restarts) || restartsBy(b, beginsBySize) || unlabelledWork(a, b)
 }
 
 // thenRepeats tells a row that works stitches and then repeats rows without numbers of
@@ -257,7 +259,9 @@ func afreshSince(a, b *fabric.Row) bool { return slices.ContainsFunc(between(a, 
 
 // restarts tells a line after which nobody can say what the next number is:
 // it ends or joins a yarn, works rows without numbering them, or is of some sizes only.
-func restarts(row *fabric.Row) bool {
+func restarts(row *fabric.Row) bool { return restartsBy(row, bySize) }
+
+func restartsBy(row *fabric.Row, bySize func(syntax.RowSpan) bool) bool {
 	r := row.Tree
 	if r.Only != nil || r.Label.Kind == syntax.NextRow || r.Label.Kind == syntax.Numbered && slices.ContainsFunc(r.Label.Numbers, bySize) {
 		return true

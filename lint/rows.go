@@ -25,7 +25,7 @@ func rowName(r *syntax.Row) string {
 
 // rowDoes is what a row does, by name: `Row 5 comes next`, `Rows 5-7 come next`.
 func rowDoes(r *syntax.Row, one, several string) string {
-	if strings.HasPrefix(strings.ToLower(rowName(r)), "r") && len(r.Label.Each(0)) > 1 {
+	if len(r.Label.Each(0)) > 1 {
 		return rowName(r) + " " + several
 	}
 	return rowName(r) + " " + one

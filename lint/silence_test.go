@@ -60,6 +60,8 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"more rows said than there are", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 five times. (9 rows)\nFasten off.\n", 1},
 		{"as many rows said as there are", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 five times. (7 rows)\nFasten off.\n", 0},
 		{"as many rows said as are worked again", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 five times. (5 rows)\nFasten off.\n", 0},
+		{"a row lost before rows of each size", "row-order", strings.Replace(mat, "Terms: US\n", "Terms: US\nSizes: S (L)\n", 1) + "Row 2: " + plainRow + "Rows 4-8 (10): " + plainRow + "Fasten off.\n", 1},
+		{"rows of each size that go on", "row-order", strings.Replace(mat, "Terms: US\n", "Terms: US\nSizes: S (L)\n", 1) + "Row 2: " + plainRow + "Rows 3-8 (10): " + plainRow + "Fasten off.\n", 0},
 		{"a round lost at a heading", "row-order", head + "\nPiece: Neck\nRnd 11: Sc in each st around. (6 sc)\nFasten off.\n", 1},
 		{"rounds that go on under a heading", "row-order", head + "\nPiece: Neck\nRnd 10: Sc in each st around. (6 sc)\nFasten off.\n", 0},
 		{"numbers of another piece under a heading", "row-order", head + "Fasten off.\n\nPiece: Ear\nRnd 21: Sc in each st around. (6 sc)\nFasten off.\n", 0},
