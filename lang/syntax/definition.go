@@ -31,10 +31,11 @@ func (d *document) inList(trimmed string, span source.Span) bool {
 		return false
 	}
 	if word, meaning, found := strings.Cut(trimmed, " "); found && !d.started && shapingWord(word) && meaning[:1] >= "0" && meaning[:1] <= "9" {
-		at := span.End - len(trimmed)
+		at := span.Start + strings.Index(d.text(span), trimmed)
+		end := at + len(trimmed)
 		d.add(block{ // `inc 2 dc in one st`
-			kind: blockDefinition, span: source.Span{Start: at, End: span.End}, names: []string{word},
-			nameSpan: source.Span{Start: at, End: at + len(word)}, body: source.Span{Start: span.End - len(meaning), End: span.End},
+			kind: blockDefinition, span: source.Span{Start: at, End: end}, names: []string{word},
+			nameSpan: source.Span{Start: at, End: at + len(word)}, body: source.Span{Start: end - len(meaning), End: end},
 		})
 		return true
 	}
