@@ -69,7 +69,7 @@ func checkYarnUnused(p *Pass) {
 var anyYarn = phrase.MustCompile(`\b(?:each|every|all|any|both|next|new|other|remaining) (?:of the )?(?:colou?rs?|yarns?)\b|\b(?:colou?rs?|yarns?) (?:in turn|in order|in sequence|of your choice|as (?:desired|you like|wished))\b|\balternat(?:e|es|ing) (?:the )?(?:colou?rs|yarns)\b|\bchang(?:e|ing) colou?rs? (?:every|each|at|after|in|as)\b|\bcolou?r (?:sequence|order)\b`)
 
 // ofBranch are letters that name a branch and no yarn.
-var ofBranch = phrase.MustCompile(`(?i)\b(?:branch|return to|ch of|chain of) [A-Z]\b`)
+var ofBranch = phrase.MustCompile(`(?i)\b(?:branch(?:es)?|return to|ch of|chain of) [A-Z](?:(?:,? and|,| &) [A-Z]\b)*\b`)
 
 // saysOfYarns tells whether some section says what a function looks for, outside of the list
 // of materials and the names of branches; key stands for it.
@@ -102,7 +102,7 @@ func saidOfYarns(p *Pass, s section) string {
 			add(span)
 		}
 	}
-	if !says(s.told, "branch ", "return to ", " ch of ", "\nch of ", "(ch of ", "chain of ") {
+	if !says(s.told, "branch ", "branches ", "return to ", " ch of ", "\nch of ", "(ch of ", "chain of ") {
 		return b.String()
 	}
 	return ofBranch.ReplaceAllString(b.String(), "")
