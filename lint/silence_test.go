@@ -62,6 +62,7 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"as many rows said as are worked again", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 five times. (5 rows)\nFasten off.\n", 0},
 		{"a row lost before rows of each size", "row-order", strings.Replace(mat, "Terms: US\n", "Terms: US\nSizes: S (L)\n", 1) + "Row 2: " + plainRow + "Rows 4-8 (10): " + plainRow + "Fasten off.\n", 1},
 		{"rows of each size that go on", "row-order", strings.Replace(mat, "Terms: US\n", "Terms: US\nSizes: S (L)\n", 1) + "Row 2: " + plainRow + "Rows 3-8 (10): " + plainRow + "Fasten off.\n", 0},
+		{"a turn lost before rows that turn again and again", "turn-missing", strings.Replace(mat, "; turn. (12 sc)", ". (12 sc)", 1) + "Row 2: " + plainRow + "Rows 3-8: Rep Row 2.\nFasten off.\n", 1},
 		{"a yarn whose letter only a branch has", "yarn-unused", strings.NewReplacer("Terms: US\n", "Terms: US\nYarn C: bark, dk (3), 10 m\nYarn B: moss, dk (3), 10 m\n", "Ch 13.", "With C, ch 13.", "return to stem, sc in next 6 ch. (19 sc)", "return to stem, branch B: ch 4, sc in 2nd ch from hook and in next 2 ch, return to stem, sc in next 6 ch. (22 sc)").Replace(twigs) + "Sew a leaf to the tips of branches A and B.\n", 1},
 		{"a round lost at a heading", "row-order", head + "\nPiece: Neck\nRnd 11: Sc in each st around. (6 sc)\nFasten off.\n", 1},
 		{"rounds that go on under a heading", "row-order", head + "\nPiece: Neck\nRnd 10: Sc in each st around. (6 sc)\nFasten off.\n", 0},

@@ -15,11 +15,15 @@ func missingTurns(piece *fabric.Piece) []*fabric.Row {
 	turned := 0
 	for _, row := range piece.Rows {
 		next := row.After()
-		if !row.Works() || next == nil {
-			continue
-		}
 		switch {
-		case endsTurned(row) || beginsTurned(next):
+		case !row.Works():
+		case next == nil:
+			if endsTurned(row) {
+				turned += max(0, row.Repeats[0]-1) // between the rows that it stands for
+			}
+		case endsTurned(row):
+			turned += max(1, row.Repeats[0])
+		case beginsTurned(next):
 			turned++
 		case turnExpected(row, next):
 			missing = append(missing, row)
