@@ -157,9 +157,12 @@ func bodies(n syntax.Node) [][]syntax.Clause {
 
 // wordLosses checks that no word is passed over: each stands in the label or
 // in a clause. Words that join clauses or only fill (`and`, `the`) may stand
-// between them.
+// between them, and the number of a list's item before the label.
 func wordLosses(r *syntax.Row, fault func(string, ...any)) {
-	for _, tok := range r.Tokens {
+	for i, tok := range r.Tokens {
+		if i == 0 && tok.Kind == syntax.Number && tok.Span.End < r.Label.Span.Start {
+			continue
+		}
 		switch tok.Kind {
 		case syntax.Word, syntax.Name, syntax.Number, syntax.Ordinal, syntax.Stitch:
 		default:
