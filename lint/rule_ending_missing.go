@@ -53,13 +53,23 @@ var endings = &fact[ending]{func(p *Pass, s section) ending {
 	if last == nil {
 		return ending{}
 	}
-	finished := slices.ContainsFunc(s.piece.Rows, func(r *fabric.Row) bool { return has[*syntax.Finish](r.Tree) }) ||
+	finished := slices.ContainsFunc(s.piece.Rows, func(r *fabric.Row) bool { return has[*syntax.Finish](r.Tree) || asAnother(r.Tree) }) ||
 		says(plainText(s.told), "fasten", "finish off", "cut ", "break ", "bind off", "cast off", "end off", "tie off", " fo.", " fo,")
 	return ending{
 		works: true, anew: p.startsAnew(s.piece), open: !finished,
 		row: s.place(headSpan(last.Tree)), end: s.place(source.At(last.Tree.Written().End)),
 	}
 }}
+
+// asAnother tells a line that works all of another piece, which has an ending.
+func asAnother(r *syntax.Row) bool {
+	found := false
+	syntax.Walk(r.Clauses, func(c syntax.Clause) {
+		n, ok := c.Node.(*syntax.Rows)
+		found = found || ok && n.Piece != "" && !n.PieceRow.Written() && n.Mark == "" && r.Label.Kind == syntax.Unlabelled
+	})
+	return found
+}
 
 func checkEndingMissing(p *Pass) {
 	lineEnd := p.File.Text.LineEnd()

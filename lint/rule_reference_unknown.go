@@ -3,6 +3,7 @@ package lint
 import (
 	"regexp"
 	"slices"
+	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -63,7 +64,11 @@ func checkReferenceUnknown(p *Pass) {
 // headedAbove tells whether some words above a row stand as a heading, within a
 // line as well, though no piece has that name: `EDGE—Sc around. 2nd square: rep Edge`.
 func (p *Pass) headedAbove(name string, row *syntax.Row) bool {
-	heading := regexp.MustCompile(`(?i)(?:^|[.\n>])\W*` + regexp.QuoteMeta(name) + `\s*(?:--|[—–:])`)
+	called := regexp.QuoteMeta(name)
+	if at := strings.LastIndexByte(name, ' '); at > 0 && isDigit(name[at+1]) {
+		called = regexp.QuoteMeta(name[:at]) + ` \w+` // the number may stand there as a word
+	}
+	heading := regexp.MustCompile(`(?i)(?:^|[.\n>])\W*` + called + `\s*(?:--|[—–:])`)
 	return heading.MatchString(p.File.Text.Slice(source.Span{End: row.At}))
 }
 

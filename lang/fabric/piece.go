@@ -331,6 +331,17 @@ func (k *worker) begin(row *Row) *job {
 	return &job{worker: k, units: units, before: k.h.rowMade}
 }
 
+// lastRow is the last of some units that works, or the last of all: a line that fastens off
+// may come after it.
+func lastRow(units []unit) int {
+	for i := len(units) - 1; i >= 0; i-- {
+		if units[i].even || worksOn(units[i].tree.Clauses) || reference(units[i].tree.Clauses) != nil {
+			return i
+		}
+	}
+	return len(units) - 1
+}
+
 // rowsIn is how many rows some units are: of those of a piece, the lines between its rows are
 // none.
 func rowsIn(units []unit) int {
@@ -360,7 +371,7 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 	trials := make([]trial, len(jobs))
 	for n, j := range jobs {
 		var stated *syntax.Total
-		if i == len(j.units)-1 {
+		if i == lastRow(j.units) {
 			stated = row.Stated // the count holds for the last row, and for all if plain
 		}
 		trials[n] = j.trial(j.units[i], row, stated)

@@ -57,7 +57,7 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 
 // firstRows tells a label of the first rows of a piece.
 func firstRows(l syntax.Label, size int) bool {
-	return len(l.Numbers) == 1 && l.Numbers[0].From.At(size) == 1 && l.Numbers[0].To.At(size) > 1
+	return len(l.Numbers) == 1 && l.Numbers[0].From.At(size) == 1
 }
 
 // numbered gives rows the numbers that the label of their instruction names.

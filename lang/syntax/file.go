@@ -2,6 +2,7 @@ package syntax
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"stitchproof/lang/source"
@@ -85,10 +86,23 @@ type Piece struct {
 }
 
 // Called tells whether a name is the piece's, with or without what stands behind it in
-// brackets: `First hexagon (center)`.
+// brackets, behind a colon or a dash: `First hexagon (center)`, `Edging One: onto the hem`. A
+// number in it may be written as a word.
 func (p *Piece) Called(name string) bool {
-	bare, _, _ := strings.Cut(p.Name, " (")
-	return strings.EqualFold(p.Name, name) || strings.EqualFold(bare, name)
+	bare := p.Name
+	for _, mark := range [...]string{" (", ":", " – ", " — ", " - "} {
+		bare, _, _ = strings.Cut(bare, mark)
+	}
+	return strings.EqualFold(p.Name, name) || strings.EqualFold(bare, name) || strings.EqualFold(inDigits(bare), name)
+}
+
+// inDigits writes the number that a name ends in with digits: `Edging One` is `Edging 1`.
+func inDigits(name string) string {
+	at := strings.LastIndexByte(name, ' ') + 1
+	if last := Lex(name[at:], Standard()); len(last) == 1 && last[0].Kind == Number {
+		return name[:at] + strconv.Itoa(last[0].Values.At(0))
+	}
+	return name
 }
 
 // Row is one instruction where it stands in its file.

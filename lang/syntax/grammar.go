@@ -663,7 +663,7 @@ type gRows struct {
 
 type gPiece struct {
 	Pos   lexer.Position
-	Words []string `parser:"@( Ordinal ( ?= Name | 'group' ) )? @( Name | 'group' | 'back' | 'front' | 'side' | 'edge' | 'stem' | Stitch )+"`
+	Words []string `parser:"@( Ordinal ( ?= Name | 'group' ) )? @( Name | 'group' | 'back' | 'front' | 'side' | 'edge' | 'stem' | Stitch )+ @( Number ( ?! 'times' | 'more' | 'row' | 'rnd' | Stitch ) )?"`
 }
 
 type gNths struct {

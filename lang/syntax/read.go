@@ -1054,6 +1054,8 @@ func (r *reader) written(g *gPiece) string {
 		case t.Kind == Word && t.Canon == "":
 		case t.Canon == "group" && t.Written != "":
 			out = append(out, t.Written)
+		case t.Kind == Number:
+			out = append(out, strconv.Itoa(t.Values.At(0)))
 		default:
 			out = append(out, t.Canon)
 		}
