@@ -838,20 +838,23 @@ func inAll(flat []Token) *Total {
 // a remark that no clause took up where it stands: within the
 // clause before it.
 func (l *lister) dropNote() {
-	if n := len(l.out); n > 0 && !l.told.Empty() && l.out[n-1].Span.Start <= l.told.Start {
-		l.out[n-1].Span = l.out[n-1].Span.Union(l.told)
+	if !l.told.Empty() {
+		l.takeIn(l.told)
 	}
-	l.told = source.Span{}
-	if !l.note.Said {
-		return
+	if l.note.Said {
+		l.takeIn(l.note.Span)
 	}
+	l.told, l.note = source.Span{}, Counts{}
+}
+
+// takeIn makes a place part of the last clause that begins before it.
+func (l *lister) takeIn(at source.Span) {
 	for i := len(l.out) - 1; i >= 0; i-- {
-		if l.out[i].Span.Start <= l.note.Span.Start {
-			l.out[i].Span = l.out[i].Span.Union(l.note.Span)
-			break
+		if l.out[i].Span.Start <= at.Start {
+			l.out[i].Span = l.out[i].Span.Union(at)
+			return
 		}
 	}
-	l.note = Counts{}
 }
 
 func spanOf(tokens []Token) source.Span {
