@@ -111,8 +111,8 @@ func rowLosses(f *syntax.File, r *syntax.Row, fault func(string, ...any)) {
 		}
 	}
 	list := r.Clauses
-	if len(list) > 0 && r.Only != nil && list[0].Span.End <= r.Label.Span.Start {
-		clauseLosses(r, list[:1], source.Span{End: r.Label.Span.Start}, fault) // `Size L only:` stands before the label
+	if len(list) > 0 && list[0].Span.End <= r.Label.Span.Start {
+		clauseLosses(r, list[:1], source.Span{End: r.Label.Span.Start}, fault) // `Size L only:`, `All sizes:` stand before the label
 		list = list[1:]
 	}
 	clauseLosses(r, list, source.Span{Start: r.Label.Span.End, End: len(r.Text)}, fault)
