@@ -816,6 +816,10 @@ func unplaced(n Node) bool {
 func (f *folder) close() {
 	for i := len(f.open) - 1; i >= 0; i-- {
 		m := f.open[i]
+		if n := len(f.out); n > 0 && m.at >= n && f.out[n-1].Span.Covers(m.span) {
+			f.b.problems = append(f.b.problems, Problem{StarUnused, m.span})
+			continue // `inc* (7 times)`: what stands around the star has become one
+		}
 		if m.at >= len(f.out) && m.text != "*" {
 			// a mark after everything else is one that other pieces refer to
 			f.out = append(f.out, Clause{Span: m.span, Node: &Mark{Text: m.text}})
