@@ -126,7 +126,7 @@ func inWords(number string) int {
 // pieces than it names.
 var (
 	restIn = &fact[bool]{func(_ *Pass, s section) bool {
-		return slices.ContainsFunc(strings.Split(s.told, "."), func(sentence string) bool {
+		return s.anySentence(func(sentence string) bool {
 			return putTogether.MatchString(sentence) && restWords.MatchString(sentence)
 		})
 	}}
@@ -179,9 +179,11 @@ func (p *Pass) wanted(m madeUpFrom, piece *syntax.Piece) (n int, what string) {
 // none: of two alike nobody knows which is meant.
 func (p *Pass) madePiece(words string) *syntax.Piece {
 	var found *syntax.Piece
+	first, _, _ := strings.Cut(words, " ")
+	things := []string{words, first}
 	for _, piece := range p.File.Pieces {
-		named := namesPiece([]string{words}, piece.Name) || namesPiece([]string{firstWord(words)}, piece.Name)
-		if piece.Name == "" || !named && !sameKind(words, piece.Name) {
+		named := namesPiece(things, piece.Name)
+		if piece.Name == "" || !named && !sameKind(things, piece.Name) {
 			continue
 		}
 		if found != nil || !named || !piece.Make.Written() || piece.Make.PerSize() {
@@ -192,13 +194,8 @@ func (p *Pass) madePiece(words string) *syntax.Piece {
 	return found
 }
 
-func firstWord(words string) string {
-	first, _, _ := strings.Cut(words, " ")
-	return first
-}
-
 // sameKind tells whether a piece is one of several kinds of a thing: a small leaf, of leaves.
-func sameKind(words, name string) bool {
+func sameKind(things []string, name string) bool {
 	kind := strings.Fields(plainText(name))
-	return len(kind) > 1 && (namesPiece([]string{words}, kind[len(kind)-1]) || namesPiece([]string{firstWord(words)}, kind[len(kind)-1]))
+	return len(kind) > 1 && namesPiece(things, kind[len(kind)-1])
 }

@@ -82,12 +82,10 @@ func (p *Pass) noTailToBegin() {
 // firstTailLeft whether it leaves one where no yarn is cut.
 var (
 	firstTailUsed = &fact[bool]{func(_ *Pass, s section) bool {
-		return slices.ContainsFunc(strings.Split(s.told, "."), func(sentence string) bool {
-			return firstTail.MatchString(sentence) && sewingVerb.MatchString(" "+plainText(sentence)+" ")
-		})
+		return s.anySentence(func(sentence string) bool { return sewsWith(firstTail, sentence) })
 	}}
 	firstTailLeft = &fact[bool]{func(_ *Pass, s section) bool {
-		return slices.ContainsFunc(strings.Split(s.told, "."), func(sentence string) bool {
+		return s.anySentence(func(sentence string) bool {
 			return tailLeft.MatchString(plainText(sentence)) && !yarnCut.MatchString(sentence)
 		})
 	}}
@@ -113,9 +111,7 @@ func (p *Pass) noTail(piece *fabric.Piece, message string) {
 var (
 	tailLeftIn = &fact[bool]{func(_ *Pass, s section) bool { return tailLeft.MatchString(plainText(s.told)) }}
 	tailUsedIn = &fact[bool]{func(_ *Pass, s section) bool {
-		return slices.ContainsFunc(strings.Split(s.told, "."), func(sentence string) bool {
-			return tailUsed.MatchString(sentence) && sewingVerb.MatchString(" "+plainText(sentence)+" ")
-		})
+		return s.anySentence(func(sentence string) bool { return sewsWith(tailUsed, sentence) })
 	}}
 	tailUsed = phrase.MustCompile(`\b(?:with|using) (?:the|its|their|your) (?:yarn )?tails?\b`)
 )
@@ -134,6 +130,11 @@ func fastening(piece *fabric.Piece) (row *fabric.Row, at source.Span) {
 		}
 	}
 	return row, at
+}
+
+// sewsWith tells whether a sentence sews with a tail that it speaks of.
+func sewsWith(tail *phrase.Phrase, sentence string) bool {
+	return tail.MatchString(sentence) && sewingVerb.MatchString(" "+plainText(sentence)+" ")
 }
 
 // sewingVerb begins what is sewn. A stitch is a noun as well.

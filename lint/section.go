@@ -116,6 +116,12 @@ func (s section) tells(key any, in func(text string) bool) bool {
 	return remembered(s.memory, key, func() bool { return in(s.told) })
 }
 
+// anySentence tells whether some sentence of what the section tells, in lower case, is what
+// a function looks for.
+func (s section) anySentence(is func(sentence string) bool) bool {
+	return slices.ContainsFunc(strings.Split(s.told, "."), is)
+}
+
 // toldSomewhere tells whether some section of the file tells what a function looks for.
 func (p *Pass) toldSomewhere(key any, in func(text string) bool) bool {
 	return slices.ContainsFunc(p.sections, func(s section) bool { return s.tells(key, in) })

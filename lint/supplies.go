@@ -40,6 +40,11 @@ type yarnUse struct {
 // yarnsUsed are the first places of each section where a row takes up a yarn by name.
 var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 	var out []yarnUse
+	add := func(name, written string, at source.Span) {
+		if !slices.ContainsFunc(out, func(u yarnUse) bool { return u.name == name }) {
+			out = append(out, yarnUse{name, strings.Clone(written), at})
+		}
+	}
 	for _, row := range s.rows() {
 		syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
 			name := ""
@@ -49,8 +54,8 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 			case *syntax.Work:
 				name = n.Yarn
 			}
-			if name != "" && !slices.ContainsFunc(out, func(u yarnUse) bool { return u.name == name }) {
-				out = append(out, yarnUse{name, strings.Clone(row.Tree.AsWritten(name)), s.place(row.Tree.Abs(c.Span))})
+			if name != "" {
+				add(name, row.Tree.AsWritten(name), s.place(row.Tree.Abs(c.Span)))
 			}
 		})
 	}
@@ -60,9 +65,7 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 	for _, m := range usedSaid.FindAllStringSubmatchIndex(s.text, -1) {
 		at := source.Span{Start: max(m[2], m[4]), End: max(m[3], m[5])}
 		written := s.text[at.Start:at.End]
-		if name := strings.ToLower(written); !slices.ContainsFunc(out, func(u yarnUse) bool { return u.name == name }) {
-			out = append(out, yarnUse{name, strings.Clone(written), at})
-		}
+		add(strings.ToLower(written), written, at)
 	}
 	return out
 }}
