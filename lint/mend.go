@@ -240,11 +240,12 @@ func (s *seeker) number(w *writer, i int, swatch *fabric.Swatch) {
 			if more == nil {
 				return n
 			}
-			now := gap(&s.row.Tallies[size])
-			closed := now - gap(&more.Tallies[size])
+			was, then := &s.row.Tallies[size], &more.Tallies[size]
+			now := gap(was)
+			closed := now - gap(then)
 			matters = matters || closed != 0
-			if closed == 0 || now%closed != 0 {
-				return n
+			if closed == 0 || now%closed != 0 || now/closed > 1 && places(then) > max(0, places(was)) {
+				return n // what one more has no place for, several more have none for
 			}
 			return n + now/closed
 		})

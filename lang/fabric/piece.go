@@ -36,8 +36,8 @@ type worker struct {
 	turned   bool            // the last row ended with a turn
 	faced    bool            // the side of the instruction at work is known
 	// heal is what the last row stated, where it could not be counted or made
-	// something else: later rows may show that it is right.
-	heal []int
+	// something else: later rows may show that it is right. nil for none.
+	heal *syntax.Total
 }
 
 // unit is one row to be worked: the words of an instruction, without what
@@ -481,7 +481,11 @@ func (k *worker) mended(t trial, o outcome) outcome {
 	if heal == nil || o.fits() {
 		return o
 	}
-	t.hand.standOn(heal)
+	stated := t.hand.imagined(heal)
+	if stated == nil {
+		return o
+	}
+	t.hand.standOn(stated)
 	if other := decided([]trial{t})[0]; other.fits() {
 		return other
 	}
@@ -503,10 +507,14 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 		return
 	}
 	k.h.cut = o.hand.ended
-	if stated != nil && (!o.tally.Known || o.tally.Agrees() == Disagrees) {
-		k.heal = k.h.imagined(stated)
+	var ground []int
+	if !o.tally.Known && stated != nil {
+		ground = k.h.imagined(stated)
 	}
-	k.h.settleOn(k.heal, o.tally.Known)
+	if stated != nil && (!o.tally.Known || o.tally.Agrees() == Disagrees) {
+		k.heal = stated
+	}
+	k.h.settleOn(ground, o.tally.Known)
 }
 
 // laidBy puts what the instruction made with what was made before it. A piece may grow
@@ -535,6 +543,7 @@ func (k *worker) unknown(row *Row) {
 	k.h.startRow(row.Index, row.Tree.Label)
 	k.h.works = true
 	k.side = syntax.NoSide // how often it turns is not known
+	k.heal = nil
 	k.h.span = row.start()
 	k.h.lose()
 	o := outcome{hand: k.h}
