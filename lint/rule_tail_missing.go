@@ -196,6 +196,9 @@ func withAnother(sentence string) bool {
 // namesPiece tells whether one of some things is a piece of a name, one of it
 // or several.
 func namesPiece(things []string, name string) bool {
+	if len(things) == 0 {
+		return false
+	}
 	name = plainText(name)
 	forms := pluralForms(name)
 	if one := whichOne.ReplaceAllString(name, ""); one != name {

@@ -359,7 +359,7 @@ func (d *document) readDefinition(b *block) {
 	}
 	def := &Definition{Names: b.names, Span: b.span, NameSpan: b.nameSpan, Text: d.text(b.body), Special: b.special, Listed: b.listed}
 	if b.special {
-		b.digest = b.digest.in(d.file.Vocab, func() []part { return []part{{row: d.newRow(b.body).Instruction}} })
+		b.digest = b.digest.in(d.file.Vocab, func(g *digest) { g.parts = []part{{row: d.newRow(b.body).Instruction}} })
 		def.Row = &Row{At: b.body.Start, Instruction: b.digest.parts[0].row}
 		def.Uses, def.Makes = saidEffect(def.Row.Tokens)
 	}

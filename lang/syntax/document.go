@@ -457,7 +457,7 @@ func (d *document) newRow(span source.Span) *Row {
 
 // readText takes in the rows and the prose of a block.
 func (d *document) readText(b *block) {
-	b.digest = b.digest.in(d.words, func() []part { return d.parts(b.span) })
+	b.digest = b.digest.in(d.words, func(g *digest) { g.parts = d.parts(b.span) })
 	for _, p := range b.digest.parts {
 		span := p.span.Shift(b.span.Start)
 		if p.row == nil {

@@ -374,28 +374,45 @@ func laysWith(chain *Chain, after []Clause) laid {
 	return laysNothing
 }
 
+// startPiece begins the piece that a heading names.
 func (d *document) startPiece(b *block) {
-	p := &Piece{Name: b.names[0], Span: b.span, NameSpan: b.nameSpan}
-	if at := inYarn.FindStringIndex(p.Name); at != nil {
-		p.Name = p.Name[:at[0]]
-		p.NameSpan.End = p.NameSpan.Start + at[0]
-	}
-	name, rest, ok := strings.Cut(p.Name, "(")
-	if at := makeLast.FindStringIndex(p.Name); !ok && at != nil {
-		name, rest, ok = p.Name[:at[0]], p.Name[at[0]:], true
-	}
-	if ok {
-		tokens := Lex(rest, d.file.Vocab)
-		for _, t := range tokens {
-			if t.Kind == Number {
-				p.Make = t.Values
-			}
-		}
-		if p.Make.Written() {
-			p.Name = strings.Trim(name, " :.—–")
-		}
+	b.digest = b.digest.in(d.file.Vocab, func(g *digest) { g.naming = namingIn(b.names[0], d.file.Vocab) })
+	n := b.digest.naming
+	p := &Piece{Name: n.name, Span: b.span, NameSpan: b.nameSpan, Make: n.makes}
+	if n.cut >= 0 {
+		p.NameSpan.End = p.NameSpan.Start + n.cut
 	}
 	d.file.Pieces = append(d.file.Pieces, p)
+}
+
+// naming is what a heading says of a piece.
+type naming struct {
+	name  string
+	cut   int // how long the heading is without the yarn that it names, -1 where it names none
+	makes Num // how many are made
+}
+
+func namingIn(heading string, vocab *Vocabulary) (n naming) {
+	n.name, n.cut = heading, -1
+	if at := inYarn.FindStringIndex(heading); at != nil {
+		n.name, n.cut = heading[:at[0]], at[0]
+	}
+	name, rest, ok := strings.Cut(n.name, "(")
+	if at := makeLast.FindStringIndex(n.name); !ok && at != nil {
+		name, rest, ok = n.name[:at[0]], n.name[at[0]:], true
+	}
+	if !ok {
+		return n
+	}
+	for _, t := range Lex(rest, vocab) {
+		if t.Kind == Number {
+			n.makes = t.Values
+		}
+	}
+	if n.makes.Written() {
+		n.name = strings.Trim(name, " :.—–")
+	}
+	return n
 }
 
 // piece is the piece that instructions now belong to.

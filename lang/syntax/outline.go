@@ -35,15 +35,24 @@ type edit struct {
 	shift int // how many bytes it has moved
 }
 
+// stride is how many bytes are compared at once where they are likely the same.
+const stride = 1 << 10
+
 // changed compares two texts.
 func changed(a, b *source.Text) edit {
 	x, y := a.String(), b.String()
 	most := min(len(x), len(y))
 	head := 0
+	for head+stride <= most && x[head:head+stride] == y[head:head+stride] {
+		head += stride
+	}
 	for head < most && x[head] == y[head] {
 		head++
 	}
 	tail := 0
+	for tail+stride <= most-head && x[len(x)-tail-stride:len(x)-tail] == y[len(y)-tail-stride:len(y)-tail] {
+		tail += stride
+	}
 	for tail < most-head && x[len(x)-1-tail] == y[len(y)-1-tail] {
 		tail++
 	}
@@ -186,6 +195,7 @@ type digest struct {
 	turning []source.Span
 	vocab   *Vocabulary
 	parts   []part // what it reads as in that vocabulary
+	naming  naming // of a heading, what it says there
 }
 
 // part is an instruction in a block, or prose.
@@ -243,14 +253,16 @@ func (d *document) define(b *block) {
 	}
 }
 
-// in is the digest with what the block reads as in a vocabulary.
-func (g *digest) in(vocab *Vocabulary, read func() []part) *digest {
-	var out digest
-	if g != nil {
-		if out = *g; g.vocab == vocab {
-			return g
-		}
+// in is the digest with what the block reads as in a vocabulary, which read adds.
+func (g *digest) in(vocab *Vocabulary, read func(*digest)) *digest {
+	if g != nil && g.vocab == vocab {
+		return g
 	}
-	out.vocab, out.parts = vocab, read()
-	return &out
+	out := &digest{}
+	if g != nil {
+		*out = *g
+	}
+	out.vocab = vocab
+	read(out)
+	return out
 }
