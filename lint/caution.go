@@ -50,7 +50,7 @@ var howHad = strings.NewReplacer(" (read)", "", "(memory)", "(from memory)")
 // wearer is for whom the pattern is: as the header says, else the names of its
 // pieces, else its first line, else the ages that it is made for.
 func (p *Pass) wearer() materials.Wearer {
-	return remembered(p.sections[0].memory, "who wears it", p.findWearer)
+	return remembered(p.sections.list[0].memory, "who wears it", p.findWearer)
 }
 
 func (p *Pass) findWearer() materials.Wearer {

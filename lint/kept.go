@@ -13,16 +13,19 @@ import (
 // A keystroke changes one piece, and what is known of the others stays true. It is kept
 // from one analysis to the next.
 
-// memories are what is known of the sections, by the work of their first rows; that above
-// the pieces by none.
-type memories map[*fabric.Tally]*memory
+// knowledge is what is known of a file: of its sections, by the work of their first rows, of
+// that above the pieces by none; and which of them say what.
+type knowledge struct {
+	of    map[*fabric.Tally]*memory
+	found tellers
+}
 
 // sectionsOf are the sections of a file. What is known of those that say what they said
 // is taken from kept.
-func sectionsOf(look *Pass, kept memories) ([]section, memories) {
+func sectionsOf(look *Pass, kept knowledge) (*sections, knowledge) {
 	pieces, end := look.Fabric.Pieces, look.File.Text.Len()
-	keep := make(memories, len(pieces)+1)
-	sections := make([]section, 0, len(pieces)+1)
+	of := make(map[*fabric.Tally]*memory, len(pieces)+1)
+	all := &sections{list: make([]section, 0, len(pieces)+1), nth: make(map[*memory]int, len(pieces)+1), found: newTellers(), earlier: kept.found}
 	add := func(start int, next int, piece *fabric.Piece) {
 		s := section{at: source.Span{Start: start, End: end}, piece: piece}
 		if next < len(pieces) {
@@ -32,19 +35,21 @@ func sectionsOf(look *Pass, kept memories) ([]section, memories) {
 		if piece != nil {
 			work = piece.Rows[0].Work()
 		}
-		if m := kept[work]; m != nil && m.text == look.File.Text.Slice(s.at) {
+		if m := kept.of[work]; m != nil && m.text == look.File.Text.Slice(s.at) {
 			s.memory = m
 		} else {
 			s.memory = memoryOf(look.File, s.at)
+			all.fresh = append(all.fresh, len(all.list))
 		}
-		keep[work] = s.memory
-		sections = append(sections, s)
+		of[work] = s.memory
+		all.nth[s.memory] = len(all.list)
+		all.list = append(all.list, s)
 	}
 	add(0, 0, nil)
 	for i, piece := range pieces {
 		add(piece.Tree.Span.Start, i+1, piece)
 	}
-	return sections, keep
+	return all, knowledge{of, all.found}
 }
 
 // runOnPieces runs rules on each piece by itself, and on what the pattern defines.
@@ -53,7 +58,7 @@ func (s Settings) runOnPieces(rules []*Rule, look *Pass) (found []Finding) {
 	for _, r := range rules {
 		moot[r.Name] = r.Moot != nil && r.Moot(look)
 	}
-	for _, sec := range look.sections {
+	for _, sec := range look.sections.list {
 		for _, f := range s.foundIn(sec, rules, look) {
 			if !moot[f.Rule] {
 				found = append(found, f.shift(sec.at.Start))
@@ -93,10 +98,10 @@ const foundInSection = "what rules find that look at each piece by itself"
 
 // keptFor is what holds for a later text: nothing where that says something else outside
 // of its rows, or is looked at otherwise.
-func (a *Analysis) keptFor(b *Analysis) memories {
+func (a *Analysis) keptFor(b *Analysis) knowledge {
 	if a.Fabric == nil || a.Fabric.Dialect != b.Fabric.Dialect || !a.Settings.sameAs(b.Settings) || !slices.Equal(a.File.Sizes, b.File.Sizes) ||
 		!a.around.says(b.around) {
-		return nil
+		return knowledge{}
 	}
 	return a.known
 }

@@ -124,7 +124,7 @@ type Pass struct {
 	// Definitions are those that are looked at: with a piece alone none.
 	Definitions []*syntax.Definition
 
-	sections []section // all of the file, in their order
+	sections *sections // of all of the file
 	around   *around
 
 	rule       *Rule
@@ -168,7 +168,7 @@ type Analysis struct {
 	Trace string
 
 	around *around
-	known  memories
+	known  knowledge
 }
 
 // Analyze checks a pattern where nobody has chosen any settings.
@@ -191,7 +191,7 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 		s.took(Counting, begun)
 		a := &Analysis{Settings: s, Text: text, File: file, Fabric: worked, around: aroundOf(file)}
 		kept := before.keptFor(a)
-		if kept != nil && before.around.needs(a.around) {
+		if kept.of != nil && before.around.needs(a.around) {
 			a.Materials = before.Materials
 		} else {
 			a.Materials = materials.Read(file)

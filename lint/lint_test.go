@@ -45,7 +45,7 @@ func TestPanickingRuleCostsOnlyItself(t *testing.T) {
 	file := syntax.Read(text)
 	broken := &Rule{Name: "broken", Check: func(*Pass) { panic("dropped a stitch") }}
 	look := (&Analysis{File: file, Fabric: fabric.Work(file), Materials: materials.Read(file), around: aroundOf(file)}).look()
-	look.sections, _ = sectionsOf(&look, nil)
+	look.sections, _ = sectionsOf(&look, knowledge{})
 	found := Settings{}.run([]*Rule{broken, countMismatch}, look)
 	require.Len(t, found, 2)
 	assert.Equal(t, InternalFailure, found[0].Rule)

@@ -74,7 +74,7 @@ func asAnother(r *syntax.Row) bool {
 func checkEndingMissing(p *Pass) {
 	lineEnd := p.File.Text.LineEnd()
 	anew := true // what comes after begins on nothing that was there before, if anything does
-	for _, s := range slices.Backward(p.sections) {
+	for _, s := range slices.Backward(p.sections.list) {
 		e := endings.of(p, s)
 		if !e.works {
 			continue

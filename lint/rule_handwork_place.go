@@ -84,10 +84,10 @@ var handworkIn = &fact[[]handwork]{func(p *Pass, s section) []handwork {
 func checkHandworkPlace(p *Pass) {
 	made := sync.OnceValue(func() map[string]int { return branchesMade(p.Fabric) })
 	last := sync.OnceValue(func() []int { return lastRows(p.Fabric) })
-	for i, s := range p.sections {
-		for _, h := range handworkIn.of(p, s) {
+	for s, all := range handworkIn.in(p) {
+		for _, h := range all {
 			if h.calls {
-				p.rowsThere(i-1, s.abs(h.at), last)
+				p.rowsThere(p.sections.nth[s.memory]-1, s.abs(h.at), last)
 			}
 			if h.branchy {
 				p.branchesThere(p.toStop(s.abs(h.at)), made)

@@ -1,7 +1,6 @@
 package lint
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 
@@ -47,9 +46,13 @@ Fasten off.
 const clearly = 3
 
 func checkStyleConsistency(p *Pass) {
+	var all []written
+	for s, in := range styles.in(p) {
+		all = append(all, written{s, in})
+	}
 	for i, a := range house.Aspects() {
-		if way, n := p.usualWay(i, a); way != "" {
-			p.reportStyle(i, a, way, n)
+		if way, n := p.usualWay(all, i, a); way != "" {
+			p.reportStyle(all, i, a, way, n)
 		}
 	}
 }
@@ -60,16 +63,25 @@ type inWays struct {
 	in   []int       // how many of them are in each of its ways
 }
 
+// written is what a piece writes of every aspect.
+type written struct {
+	section
+	of []inWays
+}
+
 // styles are what a section writes of each aspect that is expected to have one way.
 var styles = &fact[[]inWays]{func(p *Pass, s section) []inWays {
 	if s.piece == nil {
 		return nil
 	}
 	aspects := house.Aspects()
-	out := make([]inWays, len(aspects))
+	var out []inWays
 	for _, u := range house.UsesIn(p.Fabric, slices.DeleteFunc(house.Aspects(), func(a *house.Aspect) bool { return p.House.Ways[a.Name] == "" && !oneWay[a.Name] }))(s.piece) {
 		if p.House.Ways[u.Aspect.Name] == "" && !habitual(&u) {
 			continue
+		}
+		if out == nil {
+			out = make([]inWays, len(aspects))
 		}
 		of := &out[slices.Index(aspects, u.Aspect)]
 		if of.in == nil {
@@ -110,14 +122,12 @@ func habitual(u *house.Use) bool {
 
 // usualWay is the way that the house has chosen or, where it has not, the one
 // that the file clearly has, "" for none; with how often it is used.
-func (p *Pass) usualWay(ith int, a *house.Aspect) (way string, n int) {
-	in, all := make([]int, len(a.Ways)), 0
-	for s, written := range styles.in(p) {
-		if s.piece != nil {
-			all += len(written[ith].uses)
-			for i, n := range written[ith].in {
-				in[i] += n
-			}
+func (p *Pass) usualWay(all []written, ith int, a *house.Aspect) (way string, n int) {
+	in, uses := make([]int, len(a.Ways)), 0
+	for _, piece := range all {
+		uses += len(piece.of[ith].uses)
+		for i, n := range piece.of[ith].in {
+			in[i] += n
 		}
 	}
 	for i, candidate := range a.Ways {
@@ -125,21 +135,22 @@ func (p *Pass) usualWay(ith int, a *house.Aspect) (way string, n int) {
 			way, n = candidate, in[i]
 		}
 	}
-	if p.House.Ways[a.Name] == "" && clearly*(all-n) > n {
+	if p.House.Ways[a.Name] == "" && clearly*(uses-n) > n {
 		return "", 0
 	}
 	return way, n
 }
 
 // reportStyle points at what is written otherwise, with one fix for all of it.
-func (p *Pass) reportStyle(ith int, a *house.Aspect, way string, n int) {
+func (p *Pass) reportStyle(all []written, ith int, a *house.Aspect, way string, n int) {
 	var odd []house.Use
 	var edits []source.Edit
-	for s, written := range styles.in(p) {
-		if s.piece == nil || written[ith].in == nil || written[ith].in[slices.Index(a.Ways, way)] == len(written[ith].uses) {
+	for _, s := range all {
+		of := &s.of[ith]
+		if of.in == nil || of.in[slices.Index(a.Ways, way)] == len(of.uses) {
 			continue
 		}
-		for _, u := range written[ith].uses {
+		for _, u := range of.uses {
 			u.Row = s.piece.Rows[u.Row.Index] // where it stands now
 			if can := u.Edits(way); len(can) > 0 {
 				odd, edits = append(odd, u), append(edits, can...)
@@ -160,21 +171,27 @@ func (p *Pass) reportStyle(ith int, a *house.Aspect, way string, n int) {
 	for _, u := range odd[1:] {
 		f.Related = append(f.Related, Related{u.At(), "and here"})
 	}
-	if p.keeps(edits) {
+	if p.keeps(rewriting{a, way}, edits) {
 		f.Fix = &Fix{Title: "write it so everywhere", Safe: true, Edits: edits}
 	}
 	p.Report(f)
 }
 
-// keeps tells whether the pattern comes to the same work after some edits. What was
-// found of a piece is kept with it.
-func (p *Pass) keeps(edits []source.Edit) bool {
+// rewriting is what a piece writes of an aspect written in one way.
+type rewriting struct {
+	aspect *house.Aspect
+	way    string
+}
+
+// keeps tells whether the pattern comes to the same work after the edits of a rewriting. What
+// was found of a piece is kept with it.
+func (p *Pass) keeps(as rewriting, edits []source.Edit) bool {
 	if !p.Fabric.Firm() {
 		return p.Fabric.Keeps(edits)
 	}
 	slices.SortStableFunc(edits, func(a, b source.Edit) int { return a.Span.Start - b.Span.Start })
 	left := edits
-	for _, s := range p.sections {
+	for _, s := range p.sections.list {
 		n := 0
 		for n < len(left) && left[n].Span.Start < s.at.End {
 			n++
@@ -184,7 +201,7 @@ func (p *Pass) keeps(edits []source.Edit) bool {
 		}
 		own := left[:n]
 		left = left[n:]
-		k := remembered(s.memory, "whether it is the same after "+fmt.Sprint(movedBy(own, -s.at.Start)), func() (k keeping) {
+		k := remembered(s.memory, as, func() (k keeping) {
 			k.same, k.sure = p.Fabric.KeepsIn(s.piece, own)
 			return k
 		})
@@ -201,12 +218,3 @@ func (p *Pass) keeps(edits []source.Edit) bool {
 // keeping tells whether a piece comes to the same work after some edits, and whether that is
 // sure.
 type keeping struct{ same, sure bool }
-
-// movedBy are edits of another place.
-func movedBy(edits []source.Edit, n int) []source.Edit {
-	out := slices.Clone(edits)
-	for i := range out {
-		out[i].Span = out[i].Span.Shift(n)
-	}
-	return out
-}

@@ -52,13 +52,13 @@ func checkTailMissing(p *Pass) {
 		sewn = append(sewn, things...)
 	}
 	settled := anywhere(p, tailLeftIn)
-	for _, s := range p.sections {
+	for _, s := range p.sections.list {
 		if s.piece != nil && s.piece.Tree.Name != "" && namesPiece(sewn, s.piece.Tree.Name) && !tailLeftIn.of(p, s) {
 			settled = true
 			p.noTail(s.piece, quoted(s.piece.Tree.Name)+" is sewn on later, and no long tail is left for it")
 		}
 	}
-	for _, s := range p.sections {
+	for _, s := range p.sections.list {
 		if s.piece != nil && !settled && tailUsedIn.of(p, s) {
 			p.noTail(s.piece, "a tail is sewn with later, and none is left")
 		}

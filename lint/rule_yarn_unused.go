@@ -75,7 +75,7 @@ var ofBranch = phrase.MustCompile(`(?i)\b(?:branch(?:es)?|return to|ch of|chain 
 // of materials and the names of branches; key stands for it.
 func (p *Pass) saysOfYarns(key any, in func(text string) bool) bool {
 	type ofYarns struct{ key any }
-	return slices.ContainsFunc(p.sections, func(s section) bool {
+	return p.sections.anywhere(ofYarns{key}, func(s section) bool {
 		return remembered(s.memory, ofYarns{key}, func() bool { return in(saidOfYarns(p, s)) })
 	})
 }

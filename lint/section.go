@@ -2,6 +2,7 @@ package lint
 
 import (
 	"iter"
+	"reflect"
 	"slices"
 	"strings"
 	"sync"
@@ -61,6 +62,92 @@ func remembered[T any](m *memory, key any, find func() T) T {
 	return found
 }
 
+// sections are those of a file, in their order, with what is known of all of them together.
+type sections struct {
+	list []section
+	nth  map[*memory]int
+	// fresh are those that an earlier text of the file did not have.
+	fresh []int
+	// found is what is known, and earlier what was of the earlier text, nothing where that
+	// may not hold.
+	found, earlier tellers
+}
+
+// tellers are the sections of which something is so: all of them by a fact, or one by a key
+// that stands for what is asked, nil for none.
+type tellers struct {
+	all map[any][]*memory
+	one map[any]*memory
+}
+
+func newTellers() tellers { return tellers{map[any][]*memory{}, map[any]*memory{}} }
+
+// every is the numbers of all sections.
+func (all *sections) every() iter.Seq[int] {
+	return func(yield func(int) bool) {
+		for i := range all.list {
+			if !yield(i) {
+				return
+			}
+		}
+	}
+}
+
+// where gives the sections of which something is so, in their order; key stands for it. Of
+// those that an earlier text had, only those are looked at of which it was so there.
+func (all *sections) where(key any, is func(section) bool) []*memory {
+	if found, ok := all.found.all[key]; ok {
+		return found
+	}
+	var at []int
+	among := all.every()
+	if were, ok := all.earlier.all[key]; ok {
+		among = slices.Values(all.fresh)
+		for _, m := range were {
+			if i, here := all.nth[m]; here {
+				at = append(at, i)
+			}
+		}
+	}
+	for i := range among {
+		if is(all.list[i]) {
+			at = append(at, i)
+		}
+	}
+	slices.Sort(at)
+	found := make([]*memory, len(at))
+	for i, n := range at {
+		found[i] = all.list[n].memory
+	}
+	all.found.all[key] = found
+	return found
+}
+
+// anywhere tells whether something is so of some section; key stands for it.
+func (all *sections) anywhere(key any, is func(section) bool) bool {
+	if one, ok := all.found.one[key]; ok {
+		return one != nil
+	}
+	among := all.every()
+	if one, ok := all.earlier.one[key]; ok {
+		if _, here := all.nth[one]; here {
+			all.found.one[key] = one
+			return true
+		}
+		if one == nil {
+			among = slices.Values(all.fresh)
+		}
+	}
+	all.found.one[key] = nil
+	for i := range among {
+		if is(all.list[i]) {
+			all.found.one[key] = all.list[i].memory
+			return true
+		}
+	}
+	return false
+}
+
 // fact is something that rules want to know of every section. It comes of the section
 // alone and of what the pattern says outside of its rows.
 type fact[T any] struct {
@@ -71,20 +158,26 @@ func (f *fact[T]) of(p *Pass, s section) T {
 	return remembered(s.memory, f, func() T { return f.find(p, s) })
 }
 
-// in gives what is so of each section, in their order.
+// in gives what is so of each section of which anything is, in their order.
 func (f *fact[T]) in(p *Pass) iter.Seq2[section, T] {
 	return func(yield func(section, T) bool) {
-		for _, s := range p.sections {
-			if !yield(s, f.of(p, s)) {
+		for _, m := range p.sections.where(f, func(s section) bool { return isSomething(f.of(p, s)) }) {
+			if s := p.sections.list[p.sections.nth[m]]; !yield(s, f.of(p, s)) {
 				return
 			}
 		}
 	}
 }
 
+// isSomething tells a fact that says anything.
+func isSomething(v any) bool {
+	value := reflect.ValueOf(v)
+	return !value.IsZero() && (value.Kind() != reflect.Slice || value.Len() > 0)
+}
+
 // anywhere tells whether something is so of some section.
 func anywhere(p *Pass, f *fact[bool]) bool {
-	return slices.ContainsFunc(p.sections, func(s section) bool { return f.of(p, s) })
+	return p.sections.anywhere(f, func(s section) bool { return f.of(p, s) })
 }
 
 // place is a place of the file counted from where the section begins, and abs one that is
@@ -124,7 +217,7 @@ func (s section) anySentence(is func(sentence string) bool) bool {
 
 // toldSomewhere tells whether some section of the file tells what a function looks for.
 func (p *Pass) toldSomewhere(key any, in func(text string) bool) bool {
-	return slices.ContainsFunc(p.sections, func(s section) bool { return s.tells(key, in) })
+	return p.sections.anywhere(key, func(s section) bool { return s.tells(key, in) })
 }
 
 // tells tells whether the pattern says something anywhere.

@@ -1,6 +1,9 @@
 package source
 
-import "unicode/utf8"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // lineEnds are the line ends a text may have; CRLF stands before the two line ends
 // it is made of, so that the first suffix that fits is the right one.
@@ -39,6 +42,9 @@ func (t *Text) Damage() []Damage {
 // LineEnd is the commonest line end of the text: "\n", "\r\n" or "\r". Of equally
 // common ones it is the first in that order; without any it is "\n".
 func (t *Text) LineEnd() string {
+	if !strings.Contains(t.content, "\r") {
+		return "\n"
+	}
 	count := map[string]int{}
 	for i := range t.Lines() {
 		count[t.endOf(t.LineWithEnd(i))]++
