@@ -8,7 +8,6 @@ import (
 	"regexp"
 	"regexp/syntax"
 	"slices"
-	"strings"
 	"sync"
 )
 
@@ -18,7 +17,7 @@ type Phrase struct{ compiled func() *compiled }
 type compiled struct {
 	*regexp.Regexp
 	// words are such that each match holds one of them; none where that is not known.
-	words []string
+	words needles
 	// begins and ends are what a text must, where the expression is held to its ends.
 	begins, ends edge
 }
@@ -29,7 +28,7 @@ func MustCompile(expr string) *Phrase {
 	return &Phrase{sync.OnceValue(func() *compiled {
 		c := &compiled{Regexp: regexp.MustCompile(expr)}
 		if tree, err := syntax.Parse(expr, syntax.Perl); err == nil {
-			c.words, c.begins, c.ends = needed(tree), edgeOf(tree, left), edgeOf(tree, right)
+			c.words, c.begins, c.ends = needlesOf(needed(tree)), edgeOf(tree, left), edgeOf(tree, right)
 		}
 		return c
 	})}
@@ -43,12 +42,7 @@ func (c *compiled) may(text string) bool {
 	if c.begins != nil && (text == "" || !c.begins[text[0]]) || c.ends != nil && (text == "" || !c.ends[text[len(text)-1]]) {
 		return false
 	}
-	for _, w := range c.words {
-		if strings.Contains(text, w) {
-			return true
-		}
-	}
-	return len(c.words) == 0
+	return c.words.in(text)
 }
 
 // in is the expression, nil where it cannot be in a text.
@@ -146,7 +140,7 @@ const (
 )
 
 // needed finds words of which each match holds one, none where it knows of none.
-func needed(re *syntax.Regexp) []string {
+func needed(re *syntax.Regexp) []word {
 	switch re.Op {
 	case syntax.OpLiteral:
 		return worth(leading(re))
@@ -157,9 +151,9 @@ func needed(re *syntax.Regexp) []string {
 			return needed(re.Sub[0])
 		}
 	case syntax.OpConcat:
-		var best []string
+		var best []word
 		for i, sub := range re.Sub {
-			for _, words := range [...][]string{needed(sub), worth(leadingAll(re.Sub[i:]))} {
+			for _, words := range [...][]word{needed(sub), worth(leadingAll(re.Sub[i:]))} {
 				if better(words, best) {
 					best = words
 				}
@@ -173,7 +167,7 @@ func needed(re *syntax.Regexp) []string {
 }
 
 // worth gives words that are all worth looking for, else none.
-func worth(words []string) []string {
+func worth(words []word) []word {
 	if len(words) == 0 || length(words) < shortest {
 		return nil
 	}
@@ -181,23 +175,23 @@ func worth(words []string) []string {
 }
 
 // better tells whether words are rarer than others, or as rare and fewer.
-func better(words, others []string) bool {
+func better(words, others []word) bool {
 	a, b := min(length(words), rare), min(length(others), rare)
 	return len(words) > 0 && (a > b || a == b && len(words) < len(others))
 }
 
 // length is that of the shortest of some words, 0 for none.
-func length(words []string) int {
+func length(words []word) int {
 	if len(words) == 0 {
 		return 0
 	}
-	return len(slices.MinFunc(words, func(a, b string) int { return len(a) - len(b) }))
+	return len(slices.MinFunc(words, func(a, b word) int { return len(a.text) - len(b.text) }).text)
 }
 
 // ofEach is what a function finds for each of some expressions, none where it finds
 // nothing for one of them.
-func ofEach(list []*syntax.Regexp, find func(*syntax.Regexp) []string) []string {
-	var all []string
+func ofEach(list []*syntax.Regexp, find func(*syntax.Regexp) []word) []word {
+	var all []word
 	for _, re := range list {
 		words := find(re)
 		if len(words) == 0 {
@@ -210,12 +204,10 @@ func ofEach(list []*syntax.Regexp, find func(*syntax.Regexp) []string) []string 
 
 // leading are words of which each match begins with one, none where that is not known.
 // What alternatives begin with alike is parted from them when an expression is read.
-func leading(re *syntax.Regexp) []string {
+func leading(re *syntax.Regexp) []word {
 	switch re.Op {
 	case syntax.OpLiteral:
-		if re.Flags&syntax.FoldCase == 0 {
-			return []string{string(re.Rune)}
-		}
+		return literal(string(re.Rune), re.Flags&syntax.FoldCase != 0)
 	case syntax.OpCapture, syntax.OpPlus:
 		return leading(re.Sub[0])
 	case syntax.OpConcat:
@@ -228,14 +220,14 @@ func leading(re *syntax.Regexp) []string {
 
 // leadingAll are those of expressions that follow one another: a word, with what may
 // come right after it.
-func leadingAll(list []*syntax.Regexp) []string {
+func leadingAll(list []*syntax.Regexp) []word {
 	words := leading(list[0])
 	if list[0].Op != syntax.OpLiteral || len(words) == 0 || len(list) == 1 {
 		return words
 	}
-	var longer []string
+	var longer []word
 	for _, next := range leadingAll(list[1:]) {
-		longer = append(longer, words[0]+next)
+		longer = append(longer, word{words[0].text + next.text, words[0].anyCase || next.anyCase})
 	}
 	if len(longer) == 0 {
 		return words
