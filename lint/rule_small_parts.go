@@ -58,14 +58,14 @@ func checkSmallParts(p *Pass) {
 	heading := func(passage source.Span) bool { // buttons that are a piece are crocheted
 		return slices.ContainsFunc(p.File.Pieces, func(piece *syntax.Piece) bool { return piece.Span == passage })
 	}
-	who, aged := p.wearer(), p.tells(agesSaid)
+	who := p.wearer()
 	at, found := p.firstBut(hardParts, func(passage source.Span, words string) bool {
 		return heading(passage) || !who.UnderThree() && p.advisesOnPart(words) // what is for a baby has them against its own advice
 	})
 	if !found {
 		return
 	}
-	switch {
+	switch aged := p.tells(agesSaid); {
 	case p.isToy() && (who.Young() || !aged):
 		p.caution(at, " in a toy can come off and be swallowed", "small-parts", "small-cylinder", "soft-toy")
 	case p.isToy():

@@ -1,6 +1,7 @@
 package lint
 
 import (
+	"iter"
 	"strings"
 
 	"stitchproof/lang/phrase"
@@ -36,8 +37,6 @@ Fasten off.
 }
 
 var (
-	// lettersOnly are the words of a text.
-	lettersOnly = phrase.MustCompile(`[A-Za-z]+`)
 	// smallWords are those that never stand twice in a row: a stitch or a number may.
 	smallWords = map[string]bool{
 		"the": true, "a": true, "an": true, "in": true, "of": true, "to": true, "and": true, "with": true, "each": true, "next": true, "from": true,
@@ -46,7 +45,6 @@ var (
 	}
 	// saidOnce begins what is done once: stitches, turns and rows may well be repeated.
 	saidOnce = phrase.MustCompile(`^(?:fasten off|bind off|break off|break (?:the )?yarn|cut|stuff|fill|weave|darn|sew|block|press|place|insert|attach|embroider|close|fold|finish|leave|pin|wash|do not)\b`)
-	sentence = phrase.MustCompile(`[^.!?\n]+[.!?]`)
 )
 
 // doubledIn are the places of a section where something stands the second time, with the
@@ -57,30 +55,65 @@ var doubledIn = &fact[[]source.Span]{func(_ *Pass, s section) []source.Span {
 
 func doubledWords(text string) []source.Span {
 	var out []source.Span
-	words := lettersOnly.FindAllStringIndex(text, -1)
-	for i := 1; i < len(words); i++ {
-		a, b := words[i-1], words[i]
-		between := text[a[1]:b[0]]
-		if between == "" || strings.Trim(between, " \n\r") != "" || strings.Count(between, "\n") > 1 || text[a[0]:a[1]] == strings.ToUpper(text[a[0]:a[1]]) ||
-			!smallWords[strings.ToLower(text[b[0]:b[1]])] || !strings.EqualFold(text[a[0]:a[1]], text[b[0]:b[1]]) {
-			continue
+	var a source.Span // the word before
+	for b := range wordsOf(text) {
+		between := text[a.End:b.Start]
+		if len(between) > 0 && strings.Trim(between, " \n\r") == "" && strings.EqualFold(text[a.Start:a.End], text[b.Start:b.End]) && strings.Count(between, "\n") < 2 &&
+			text[a.Start:a.End] != strings.ToUpper(text[a.Start:a.End]) && smallWords[strings.ToLower(text[b.Start:b.End])] {
+			out = append(out, source.Span{Start: a.End, End: b.End})
 		}
-		out = append(out, source.Span{Start: a[1], End: b[1]})
+		a = b
 	}
 	return out
 }
 
-func doubledSentences(text string) []source.Span {
-	var out []source.Span
-	all := sentence.FindAllStringIndex(text, -1)
-	for i := 1; i < len(all); i++ {
-		a, b := all[i-1], all[i]
-		said := plainText(text[b[0]:b[1]])
-		if saidOnce.MatchString(said) && said == plainText(text[a[0]:a[1]]) && strings.Count(text[a[1]:b[0]], "\n") < 2 {
-			out = append(out, source.Span{Start: a[1], End: b[1]})
+// wordsOf are the runs of letters of a text.
+func wordsOf(text string) iter.Seq[source.Span] {
+	return func(yield func(source.Span) bool) {
+		start := -1
+		for i := 0; i <= len(text); i++ {
+			letter := i < len(text) && (text[i]|0x20) >= 'a' && (text[i]|0x20) <= 'z'
+			switch {
+			case letter && start < 0:
+				start = i
+			case !letter && start >= 0:
+				if !yield(source.Span{Start: start, End: i}) {
+					return
+				}
+				start = -1
+			}
 		}
 	}
+}
+
+func doubledSentences(text string) []source.Span {
+	var out []source.Span
+	var a source.Span // the sentence before
+	for b := range sentencesOf(text) {
+		if said := plainText(text[b.Start:b.End]); a.End > 0 && saidOnce.MatchString(said) && said == plainText(text[a.Start:a.End]) && strings.Count(text[a.End:b.Start], "\n") < 2 {
+			out = append(out, source.Span{Start: a.End, End: b.End})
+		}
+		a = b
+	}
 	return out
+}
+
+// sentencesOf are the stretches of a text that end in a stop, each within a line.
+func sentencesOf(text string) iter.Seq[source.Span] {
+	return func(yield func(source.Span) bool) {
+		start := 0
+		for i := range len(text) {
+			switch text[i] {
+			case '\n':
+				start = i + 1
+			case '.', '!', '?':
+				if start < i && !yield(source.Span{Start: start, End: i + 1}) {
+					return
+				}
+				start = i + 1
+			}
+		}
+	}
 }
 
 func checkWordsDoubled(p *Pass) {

@@ -62,18 +62,23 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 	if s.piece == nil {
 		return out
 	}
-	for _, m := range usedSaid.FindAllStringSubmatchIndex(s.text, -1) {
-		at := source.Span{Start: max(m[2], m[4]), End: max(m[3], m[5])}
+	heading, _, _ := strings.Cut(s.text, "\n")
+	uses := append(usedInHeading.FindAllStringSubmatchIndex(heading, -1), usedSaid.FindAllStringSubmatchIndex(s.text, -1)...)
+	for _, m := range uses {
+		at := source.Span{Start: m[2], End: m[3]}
 		written := s.text[at.Start:at.End]
 		add(strings.ToLower(written), written, at)
 	}
 	return out
 }}
 
-// usedSaid takes the use of a yarn that is no clause of a row: `Cup (make 8) - with A` of a
-// heading, `using colour D`, `with two strands of A`.
-var usedSaid = phrase.MustCompile(`^[^\n]*(?: [–—-] |[,(] ?)(?i:with|using|in) (?i:(?:yarn|colou?r) )?([A-Z]|MC|CC\d?)[):.]*(?:\n|$)` +
-	`|\b(?i:with|using|in) (?i:(?:\d|two|three|double) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)`)
+// The uses of a yarn that are no clause of a row.
+var (
+	// usedInHeading takes `Cup (make 8) - with A`.
+	usedInHeading = phrase.MustCompile(`(?: [–—-] |[,(] ?)(?i:with|using|in) (?i:(?:yarn|colou?r) )?([A-Z]|MC|CC\d?)[):.\r]*$`)
+	// usedSaid takes `using colour D`, `with two strands of A`.
+	usedSaid = phrase.MustCompile(`\b(?i:with|using|in) (?i:(?:\d|two|three|double) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)`)
+)
 
 // namedYarns are the names that the materials give to yarns, in order.
 func namedYarns(l *materials.List) []string {
