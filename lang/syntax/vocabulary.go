@@ -82,6 +82,14 @@ var Standard = sync.OnceValue(func() *Vocabulary {
 	return newVocabulary(all.tree(), 0)
 })
 
+// Prepare begins to make ready what every reading needs, the words of the trade and the
+// grammar, while a program still does other things. Who does not ask for it has them made
+// at the first reading.
+func Prepare() {
+	go Standard()
+	go clauseGrammar()
+}
+
 // phrases are those that a tree of words is to hold, by their first word. The table of
 // words wins over the dictionary, so that a crocheter can settle a clash there: it is
 // added later.
