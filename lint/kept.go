@@ -1,9 +1,13 @@
 package lint
 
 import (
+	"cmp"
 	"fmt"
 	"iter"
+	"runtime"
 	"slices"
+	"sync"
+	"sync/atomic"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -17,7 +21,7 @@ import (
 // that above the pieces by none; and which of them say what.
 type knowledge struct {
 	of    map[*fabric.Tally]*memory
-	found tellers
+	found *tellers // nil for nothing known
 }
 
 // sectionsOf are the sections of a file. What is known of those that say what they said
@@ -25,7 +29,7 @@ type knowledge struct {
 func sectionsOf(look *Pass, kept knowledge) (*sections, knowledge) {
 	pieces, end := look.Fabric.Pieces, look.File.Text.Len()
 	of := make(map[*fabric.Tally]*memory, len(pieces)+1)
-	all := &sections{list: make([]section, 0, len(pieces)+1), nth: make(map[*memory]int, len(pieces)+1), found: newTellers(), earlier: kept.found}
+	all := &sections{list: make([]section, 0, len(pieces)+1), nth: make(map[*memory]int, len(pieces)+1), found: newTellers(), earlier: cmp.Or(kept.found, newTellers())}
 	add := func(start int, next int, piece *fabric.Piece) {
 		s := section{at: source.Span{Start: start, End: end}, piece: piece}
 		if next < len(pieces) {
@@ -58,8 +62,19 @@ func (s Settings) runOnPieces(rules []*Rule, look *Pass) (found []Finding) {
 	for _, r := range rules {
 		moot[r.Name] = r.Moot != nil && r.Moot(look)
 	}
-	for _, sec := range look.sections.list {
-		for _, f := range s.foundIn(sec, rules, look) {
+	all := look.sections.list
+	in := make([][]Finding, len(all))
+	var fresh []int
+	for i, sec := range all {
+		if known, ok := sec.recall(foundInSection); ok {
+			in[i] = known.([]Finding)
+		} else {
+			fresh = append(fresh, i)
+		}
+	}
+	atOnce(len(fresh), func(i int) { in[fresh[i]] = s.foundIn(all[fresh[i]], rules, look) })
+	for i, sec := range all {
+		for _, f := range in[i] {
 			if !moot[f.Rule] {
 				found = append(found, f.shift(sec.at.Start))
 			}
@@ -68,12 +83,25 @@ func (s Settings) runOnPieces(rules []*Rule, look *Pass) (found []Finding) {
 	return found
 }
 
+// atOnce does something n times, as many at once as there are processors.
+func atOnce(n int, do func(i int)) {
+	var next atomic.Int64
+	work := func() {
+		for i := int(next.Add(1)) - 1; i < n; i = int(next.Add(1)) - 1 {
+			do(i)
+		}
+	}
+	var all sync.WaitGroup
+	for range min(n, runtime.GOMAXPROCS(0)) - 1 {
+		all.Go(work)
+	}
+	work()
+	all.Wait()
+}
+
 // foundIn is what rules find in a section, with places counted from where it begins. It is
 // remembered where all that is spoken of lies in the section.
 func (s Settings) foundIn(sec section, rules []*Rule, look *Pass) []Finding {
-	if found, known := sec.recall(foundInSection); known {
-		return found.([]Finding)
-	}
 	own := *look
 	own.Pieces = nil
 	if sec.piece != nil {

@@ -70,17 +70,32 @@ type sections struct {
 	fresh []int
 	// found is what is known, and earlier what was of the earlier text, nothing where that
 	// may not hold.
-	found, earlier tellers
+	found, earlier *tellers
 }
 
 // tellers are the sections of which something is so: all of them by a fact, or one by a key
-// that stands for what is asked, nil for none.
+// that stands for what is asked, nil for none. Rules that run at once ask at once.
 type tellers struct {
+	mu  sync.Mutex
 	all map[any][]*memory
 	one map[any]*memory
 }
 
-func newTellers() tellers { return tellers{map[any][]*memory{}, map[any]*memory{}} }
+func newTellers() *tellers { return &tellers{all: map[any][]*memory{}, one: map[any]*memory{}} }
+
+func (t *tellers) allOf(key any) (all []*memory, known bool) {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	all, known = t.all[key]
+	return all, known
+}
+
+func (t *tellers) oneOf(key any) (one *memory, known bool) {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	one, known = t.one[key]
+	return one, known
+}
 
 // every is the numbers of all sections.
 func (all *sections) every() iter.Seq[int] {
@@ -96,12 +111,12 @@ func (all *sections) every() iter.Seq[int] {
 // where gives the sections of which something is so, in their order; key stands for it. Of
 // those that an earlier text had, only those are looked at of which it was so there.
 func (all *sections) where(key any, is func(section) bool) []*memory {
-	if found, ok := all.found.all[key]; ok {
+	if found, ok := all.found.allOf(key); ok {
 		return found
 	}
 	var at []int
 	among := all.every()
-	if were, ok := all.earlier.all[key]; ok {
+	if were, ok := all.earlier.allOf(key); ok {
 		among = slices.Values(all.fresh)
 		for _, m := range were {
 			if i, here := all.nth[m]; here {
@@ -119,33 +134,41 @@ func (all *sections) where(key any, is func(section) bool) []*memory {
 	for i, n := range at {
 		found[i] = all.list[n].memory
 	}
+	all.found.mu.Lock()
+	defer all.found.mu.Unlock()
 	all.found.all[key] = found
 	return found
 }
 
 // anywhere tells whether something is so of some section; key stands for it.
 func (all *sections) anywhere(key any, is func(section) bool) bool {
-	if one, ok := all.found.one[key]; ok {
-		return one != nil
+	one, ok := all.found.oneOf(key)
+	if !ok {
+		one = all.anyone(key, is)
+		all.found.mu.Lock()
+		defer all.found.mu.Unlock()
+		all.found.one[key] = one
 	}
+	return one != nil
+}
+
+// anyone is a section of which something is so, nil for none.
+func (all *sections) anyone(key any, is func(section) bool) *memory {
 	among := all.every()
-	if one, ok := all.earlier.one[key]; ok {
+	if one, ok := all.earlier.oneOf(key); ok {
 		if _, here := all.nth[one]; here {
-			all.found.one[key] = one
-			return true
+			return one
 		}
 		if one == nil {
 			among = slices.Values(all.fresh)
 		}
 	}
-	all.found.one[key] = nil
 	for i := range among {
 		if is(all.list[i]) {
-			all.found.one[key] = all.list[i].memory
-			return true
+			return all.list[i].memory
 		}
 	}
-	return false
+	return nil
 }
 
 // fact is something that rules want to know of every section. It comes of the section
