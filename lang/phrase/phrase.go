@@ -1,7 +1,7 @@
 // Package phrase finds phrases in texts, most of which hold none of them. A phrase
-// is a regular expression that is compiled when it is first looked for, and that knows
-// what a text must hold for it to match: so it says no at the speed at which words are
-// searched for.
+// is a regular expression that knows what a text must hold for it to match, so that it
+// says no at the speed at which words are searched for, and that is compiled for the first
+// text that may hold it.
 package phrase
 
 import (
@@ -12,50 +12,57 @@ import (
 )
 
 // Phrase is a regular expression, with the methods of one.
-type Phrase struct{ compiled func() *compiled }
+type Phrase struct {
+	expr     string
+	needs    func() *needs
+	compiled func() *regexp.Regexp
+}
 
-type compiled struct {
-	*regexp.Regexp
+// needs are what a text must have for an expression to match.
+type needs struct {
 	// words are such that each match holds one of them; none where that is not known.
 	words needles
 	// begins and ends are what a text must, where the expression is held to its ends.
 	begins, ends edge
 }
 
-// MustCompile makes a phrase of a regular expression. It is compiled at its first
-// use, which panics where it is none: a program pays for what it looks for alone.
+// MustCompile makes a phrase of a regular expression. It is read at its first use, which
+// panics where it is none: a program pays for what it looks for alone.
 func MustCompile(expr string) *Phrase {
-	return &Phrase{sync.OnceValue(func() *compiled {
-		c := &compiled{Regexp: regexp.MustCompile(expr)}
-		if tree, err := syntax.Parse(expr, syntax.Perl); err == nil {
-			c.words, c.begins, c.ends = needlesOf(needed(tree)), edgeOf(tree, left), edgeOf(tree, right)
-		}
-		return c
-	})}
+	return &Phrase{
+		expr: expr,
+		needs: sync.OnceValue(func() *needs {
+			tree, err := syntax.Parse(expr, syntax.Perl)
+			if err != nil {
+				panic(err)
+			}
+			return &needs{needlesOf(needed(tree)), edgeOf(tree, left), edgeOf(tree, right)}
+		}),
+		compiled: sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) }),
+	}
 }
 
 // May tells quickly whether the phrase may be in a text: it is in none of which this
 // is false.
-func (p *Phrase) May(text string) bool { return p.compiled().may(text) }
-
-func (c *compiled) may(text string) bool {
-	if c.begins != nil && (text == "" || !c.begins[text[0]]) || c.ends != nil && (text == "" || !c.ends[text[len(text)-1]]) {
+func (p *Phrase) May(text string) bool {
+	n := p.needs()
+	if n.begins != nil && (text == "" || !n.begins[text[0]]) || n.ends != nil && (text == "" || !n.ends[text[len(text)-1]]) {
 		return false
 	}
-	return c.words.in(text)
+	return n.words.in(text)
 }
 
 // in is the expression, nil where it cannot be in a text.
 func (p *Phrase) in(text string) *regexp.Regexp {
-	if c := p.compiled(); c.may(text) {
-		return c.Regexp
+	if !p.May(text) {
+		return nil
 	}
-	return nil
+	return p.compiled()
 }
 
 // The methods are those of regexp.Regexp.
 
-func (p *Phrase) String() string { return p.compiled().String() }
+func (p *Phrase) String() string { return p.expr }
 
 func (p *Phrase) MatchString(text string) bool {
 	expr := p.in(text)

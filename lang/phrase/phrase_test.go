@@ -23,7 +23,7 @@ func TestNeeded(t *testing.T) {
 		`no (?i:bead|TOY)s`:            {"no bead", "no toy"},
 		`a|bead`:                       nil, // one letter is everywhere
 	} {
-		assert.ElementsMatch(t, want, MustCompile(expr).compiled().words.words, expr)
+		assert.ElementsMatch(t, want, MustCompile(expr).needs().words.words, expr)
 	}
 }
 
@@ -49,7 +49,7 @@ func TestEdges(t *testing.T) {
 		{`^x?`, "", ""},
 		{`(?:^ab|^cd)$`, "ac", "bd"},
 	} {
-		p := MustCompile(c.expr).compiled()
+		p := MustCompile(c.expr).needs()
 		for of, e := range map[string]edge{c.begins: p.begins, c.ends: p.ends} {
 			if of == "" {
 				continue
