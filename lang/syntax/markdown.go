@@ -1,10 +1,10 @@
 package syntax
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -14,7 +14,7 @@ import (
 
 // markup finds what is no word of the pattern: a link's brackets and target, an
 // image, a tag, a space by name.
-var markup = regexp.MustCompile(`!\[[^\]\n]*\]\([^()\n]*\)|\]\((?:https?:|mailto:|#|\.{0,2}/)[^()\s]*\)|</?[A-Za-z][^<>\n]{0,60}>|&(?:nbsp|ensp|emsp|thinsp);`)
+var markup = phrase.MustCompile(`!\[[^\]\n]*\]\([^()\n]*\)|\]\((?:https?:|mailto:|#|\.{0,2}/)[^()\s]*\)|</?[A-Za-z][^<>\n]{0,60}>|&(?:nbsp|ensp|emsp|thinsp);`)
 
 // marked gives the stretches of a text that are marks and no words, in order.
 func marked(text string) []source.Span {
@@ -49,13 +49,13 @@ func cellsOf(row string) []string {
 
 var (
 	// underline stands below a heading.
-	underline = regexp.MustCompile(`^(?:={3,}|-{3,})$`)
+	underline = phrase.MustCompile(`^(?:={3,}|-{3,})$`)
 	// rule stands between parts of a text.
-	rule = regexp.MustCompile(`^(?:(?:[*-] +){2,}[*-]|_{3,}|[=~]{3,}|-{3,})$`)
+	rule = phrase.MustCompile(`^(?:(?:[*-] +){2,}[*-]|_{3,}|[=~]{3,}|-{3,})$`)
 	// anchor is a line of a table of contents: a link within the page.
-	anchor = regexp.MustCompile(`^(?:[-*+]|\d+\.)?\s*\[[^\]]*\]\(#[^()]*\)$`)
+	anchor = phrase.MustCompile(`^(?:[-*+]|\d+\.)?\s*\[[^\]]*\]\(#[^()]*\)$`)
 	// fence begins and ends a block that is shown as it is typed.
-	fence = regexp.MustCompile("^(?:```+|~~~+)[a-z]*$")
+	fence = phrase.MustCompile("^(?:```+|~~~+)[a-z]*$")
 )
 
 // frontMatter is how many lines at the beginning of a file hold its fields
