@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
@@ -73,7 +74,7 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 // usedSaid takes the use of a yarn that is no clause of a row: `Cup (make 8) - with A` of a
 // heading, `using colour D`, `with two strands of A`.
 var usedSaid = phrase.MustCompile(`^[^\n]*(?: [–—-] |[,(] ?)(?i:with|using|in) (?i:(?:yarn|colou?r) )?([A-Z]|MC|CC\d?)[):.]*(?:\n|$)` +
-	`|\b(?i:with|using|in) (?i:(?:\d|two|three|double) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)`)
+	`|\b(?i:with|using|in) (?i:(?:\d|double|` + numeral.Expression(2, 12) + `) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)`)
 
 // namedYarns are the names that the materials give to yarns, in order.
 func namedYarns(l *materials.List) []string {
