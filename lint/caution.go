@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stock"
@@ -102,7 +103,7 @@ func opening(f *syntax.File) string {
 }
 
 var (
-	agesSaid = phrase.MustCompile(`\b(?:\d+|one|two|three|four|five|six|eight|ten|twelve|fourteen)\)? ?(?:-| )?(?:years?|yrs?|months?)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
+	agesSaid = phrase.MustCompile(`\b(?:\d+|` + numeral.Expression(1, 19) + `)\)? ?(?:-| )?(?:years?|yrs?|months?)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
 	playful  = phrase.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy filling|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`)
 )
 
@@ -166,7 +167,7 @@ var (
 	// notUsed takes `buttons are not used`.
 	notUsed = phrase.MustCompile(`^(?:,? [a-z]+){0,3} (?:are|is|be|were) (?:not|never) (?:to be )?(?:used|needed|sewn|attached|added|included|wanted|necessary)\b`)
 	// otherwise is where a sentence goes on to something else that is to be done.
-	otherwise = phrase.MustCompile(`[;:(]|\n\s*(?:[-•*]|\d)|\b(?:but|then|because|which|so that)\b|\s[–—-]\s|, (?:the|an?|your|two|\d+)\b|(?:,| and| or| to)(?: then)? (?:sew|attach|add|fasten|insert|place|use|using|put|push|fix|thread|string|slide|glue|stitch|make|work|finish|trim|decorate|position|secure|mark)\b`)
+	otherwise = phrase.MustCompile(`[;:(]|\n\s*(?:[-•*]|\d)|\b(?:but|then|because|which|so that)\b|\s[–—-]\s|, (?:the|an?|your|\d+|` + numeral.Expression(2, 12) + `)\b|(?:,| and| or| to)(?: then)? (?:sew|attach|add|fasten|insert|place|use|using|put|push|fix|thread|string|slide|glue|stitch|make|work|finish|trim|decorate|position|secure|mark)\b`)
 )
 
 // passages lists the parts of the file that speak to the maker, each line of a

@@ -1,12 +1,14 @@
 package lint
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/inflect"
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -302,14 +304,10 @@ func (w *writer) written(i int, values []int) []source.Edit {
 		return append(edits, w.agreeing(i, 1)...)
 	}
 	text := rewritten(w.source(t), values)
-	if len(values) == 1 && w.source(t)[0] > '9' && values[0] < len(numberWords) {
-		text = numberWords[values[0]]
+	if len(values) == 1 && w.source(t)[0] > '9' {
+		text = cmp.Or(numeral.Words(values[0]), text)
 	}
 	return append([]source.Edit{{Span: t.Span, New: text}}, w.agreeing(i, slices.Max(values))...)
-}
-
-var numberWords = [...]string{
-	"zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
 }
 
 // agreeing makes the noun that the ith token counts agree with a number: `next

@@ -105,6 +105,8 @@ func TestSewnOn(t *testing.T) {
 	assert.True(t, namesPiece(sewn, "Stalk"))
 	assert.True(t, namesPiece(sewn, "Cup"))
 	assert.False(t, namesPiece(sewn, "Nut"))
+	assert.True(t, namesPiece(sewnOn("sew the eleven leaves to the twig."), "Leaf"))
+	assert.True(t, namesPiece(sewnOn("sew the twenty-four leaves to the twig."), "Leaf"))
 	assert.True(t, namesPiece(sewnOn("sew head, ears and leaves to the body."), "Leaf"))
 }
 

@@ -10,6 +10,7 @@ import (
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/materials"
 	"stitchproof/lang/measure"
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
@@ -276,7 +277,7 @@ func (p *Pass) claimedPiece(before string, side side) *fabric.Piece {
 
 // madeUp tells of a piece that the finished thing is larger or smaller than: one of many
 // squares, or one that is folded.
-var madeUp = phrase.MustCompile(`\b(?:squares|blocks|strips|panels|motifs|hexagons|circles) together\b|\b(?:sew|join|seam|whipstitch|make) (?:all |the |your |\d+ (?:more )?)*(?:squares|blocks|strips|panels|motifs|hexagons|circles)\b|\bfold (?:it |the |your |each )?(?:\w+ )?in (?:half|two)\b|\bside seams?\b|\b(?:sew|seam) (?:up )?(?:the |both )?sides\b`)
+var madeUp = phrase.MustCompile(`\b(?:squares|blocks|strips|panels|motifs|hexagons|circles) together\b|\b(?:sew|join|seam|whipstitch|make) (?:all |the |your |(?:\d+|` + numeral.Expression(2, numeral.Most) + `) (?:more )?)*(?:squares|blocks|strips|panels|motifs|hexagons|circles)\b|\bfold (?:it |the |your |each )?(?:\w+ )?in (?:half|two)\b|\bside seams?\b|\b(?:sew|seam) (?:up )?(?:the |both )?sides\b`)
 
 // dimension is one measure of a worked piece, in millimetres, and what it is
 // reckoned from: so many of something at so many to a length.

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
@@ -59,13 +60,15 @@ var (
 	// putTogether begins what is done with pieces that are made.
 	putTogether = phrase.MustCompile(`\b(?:sew|join|attach|lay|arrange|whip ?stitch|crochet the|stitch|set) `)
 	// those takes `the 4 leaves`, `all 30 squares`.
-	those = phrase.MustCompile(`\b(?:the|all|all the|your) (\d{1,3}|two|three|four|five|six|seven|eight|nine|ten|twelve) ((?:[a-z]+ )?[a-z]+)`)
+	those = phrase.MustCompile(`\b(?:the|all|all the|your) (` + howMany + `) ((?:[a-z]+ )?[a-z]+)`)
 	// laidOut takes `the squares out in 5 rows of 6`.
-	laidOut = phrase.MustCompile(`\b(?:the|all|all the|your) ((?:[a-z]+ )?[a-z]+?) (?:out |together )?in (\d{1,2}|two|three|four|five|six|seven|eight|nine|ten) rows of (\d{1,2}|two|three|four|five|six|seven|eight|nine|ten)\b`)
+	laidOut = phrase.MustCompile(`\b(?:the|all|all the|your) ((?:[a-z]+ )?[a-z]+?) (?:out |together )?in (` + howMany + `) rows of (` + howMany + `)\b`)
 	// atTips takes `a leaf to the tips of branches A, B and D`.
 	atTips = phrase.MustCompile(`\b(?:an?|one) ((?:[a-z]+ )?[a-z]+?) (?:to|at|on|onto) (?:each of )?(?:the )?(?:tips?|ends?) of branches ((?:[a-z]|\d{1,2})(?:(?:, and|,| and) (?:[a-z]|\d{1,2}))+)(?:[^a-z\d]|$)`)
 	// onEach takes `a cup on each nut`.
 	onEach = phrase.MustCompile(`\b(?:an?|one) ((?:[a-z]+ )?[a-z]+?) (?:to|on|onto|in|into|over|at) (?:each|every) ((?:[a-z]+ )?[a-z]+)`)
+	// howMany is a number of things, in figures or in words.
+	howMany = `\d{1,3}|` + numeral.Expression(2, numeral.Most)
 	// tip is one branch of such a list.
 	tip = phrase.MustCompile(`[a-z\d]+`)
 )
@@ -94,14 +97,18 @@ var putTogetherIn = &fact[[]madeUpFrom]{func(_ *Pass, s section) []madeUpFrom {
 func piecesIn(sentence string) []madeUpFrom {
 	var out []madeUpFrom
 	group := func(m []int, i int) string { return sentence[m[2*i]:m[2*i+1]] }
+	number := func(m []int, i int) int {
+		n, _ := numeral.Read(group(m, i))
+		return n
+	}
 	add := func(m []int, of, with string, number int) {
 		out = append(out, madeUpFrom{source.Span{Start: m[0], End: m[1]}, strings.Clone(of), strings.Clone(with), number})
 	}
 	for _, m := range those.FindAllStringSubmatchIndex(sentence, -1) {
-		add(m, group(m, 2), "", inWords(group(m, 1)))
+		add(m, group(m, 2), "", number(m, 1))
 	}
 	for _, m := range laidOut.FindAllStringSubmatchIndex(sentence, -1) {
-		add(m, group(m, 1), "", inWords(group(m, 2))*inWords(group(m, 3)))
+		add(m, group(m, 1), "", number(m, 2)*number(m, 3))
 	}
 	for _, m := range atTips.FindAllStringSubmatchIndex(sentence, -1) {
 		names := slices.DeleteFunc(tip.FindAllString(group(m, 2), -1), func(w string) bool { return w == "and" })
@@ -111,15 +118,6 @@ func piecesIn(sentence string) []madeUpFrom {
 		add(m, group(m, 1), group(m, 2), 0)
 	}
 	return out
-}
-
-// inWords reads a number in digits or in words, 0 for none.
-func inWords(number string) int {
-	n, err := strconv.Atoi(number)
-	if err != nil {
-		n = slices.Index(numberWords[:], number)
-	}
-	return max(0, n)
 }
 
 // restIn tells whether a section has a sentence on putting together that speaks of more

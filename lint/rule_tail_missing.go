@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
@@ -215,7 +216,7 @@ func namesPiece(things []string, name string) bool {
 
 var (
 	// article stands before what is sewn, with its number.
-	article = phrase.MustCompile(`^(?:(?:the|each|both|all|an?|your|other|of|\d+|two|three|four|five|six|seven|eight|nine|ten) )+`)
+	article = phrase.MustCompile(`^(?:(?:the|each|both|all|an?|your|other|of|\d+|` + numeral.Expression(2, numeral.Most) + `) )+`)
 	// whichOne tells one of several pieces from the others.
 	whichOne = phrase.MustCompile(`^(?:first|second|left|right) `)
 )

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/materials"
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
@@ -77,7 +78,7 @@ var (
 	// usedInHeading takes `Cup (make 8) - with A`.
 	usedInHeading = phrase.MustCompile(`(?: [–—-] |[,(] ?)(?i:with|using|in) (?i:(?:yarn|colou?r) )?([A-Z]|MC|CC\d?)[):.\r]*$`)
 	// usedSaid takes `using colour D`, `with two strands of A`.
-	usedSaid = phrase.MustCompile(`\b(?i:with|using|in) (?i:(?:\d|two|three|double) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)`)
+	usedSaid = phrase.MustCompile(`\b(?i:with|using|in) (?i:(?:\d|double|` + numeral.Expression(2, 12) + `) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)`)
 )
 
 // namedYarns are the names that the materials give to yarns, in order.

@@ -102,6 +102,7 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"a yarn of a heading that is listed", "yarn-unused", strings.Replace(headed("Yarn: DK: A (moss), B (frost)\n"), "Piece: Mat", "Mat (make 2) - with B", 1), 0},
 		{"strands of a yarn", "yarn-undeclared", headed("Yarn: DK: A (moss), B (frost)\n") + "With two strands of C, sew a line.\n", 1},
 		{"a colour by its letter", "yarn-undeclared", headed("Yarn: DK: A (moss), B (frost)\n") + "Using colour D: embroider a star.\n", 1},
+		{"many strands of a yarn", "yarn-undeclared", headed("Yarn: DK: A (moss), B (frost)\n") + "With six strands of C, sew a line.\n", 1},
 		{"strands of a yarn that is listed", "yarn-unused", headed("Yarn: DK: A (moss), B (frost)\n") + "With two strands of B, sew a line.\n", 0},
 		{"each colour in turn", "yarn-unused", headed("Colors: A (moss), B (frost)\nNote: Work one row of each color in turn.\n"), 0},
 		{"several in one description", "yarn-undeclared", headed("Colors: A (moss), B (frost)\n"), 0},
@@ -292,6 +293,8 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 
 		{"ties for a child", "cord-length", titled("Child's bonnet", "\nPiece: Ties\nCh 60.\n"), 1},
 		{"for grown-ups", "cord-length", titled("Woman's bonnet", "\nPiece: Ties\nCh 60.\n"), 0},
+		{"a toy of no age with a cord", "cord-length", titled("Dormouse toy", "\nPiece: Cord\nCh 60.\n"), 1},
+		{"a toy with a cord, of an age in words", "cord-length", titled("Dormouse toy, seven years and over", "\nPiece: Cord\nCh 60.\n"), 0},
 		{"tying off", "cord-length", titled("Child's scarf", "Tie off the ends.\n"), 0},
 		{"a cord in sizes by years", "cord-length", titled("Hooded jacket, sizes 2 (4, 6) years", "Drawstring: Ch 120. Fasten off.\n"), 1},
 		{"a cord in sizes by months", "cord-length", sized("3-6 (6-12) months", "Drawstring: Ch 120. Fasten off.\n"), 1},

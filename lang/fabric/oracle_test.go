@@ -35,6 +35,7 @@ const (
 	group                // parts, all in the next place
 	repeat               // parts, m times or to the limit
 	each                 // n of the stitch in every place up to the limit
+	turns                // parts, one a place by turns, up to the limit
 )
 
 // limit is how a repeat, or an each, ends.
@@ -205,6 +206,11 @@ func (o *oracle) step(s step) {
 			for range s.n.of(o.size) {
 				o.make(s.stitch)
 			}
+		}
+	case turns:
+		for done := 0; o.goesOn(s, done); done++ {
+			o.use(false)
+			o.make(s.parts[done%len(s.parts)].stitch)
 		}
 	}
 }

@@ -250,6 +250,12 @@ func (m *maker) along(r row, below *strip) strip {
 		tail = m.n(1, 2)
 		s.limit, s.last = toLast, sized{tail}
 	}
+	if n == 1 && slices.Min(left) > 3+tail && m.odds(4) {
+		s.verb = turns
+		for _, stitch := range m.pair() {
+			s.parts = append(s.parts, step{verb: work, stitch: stitch, n: once(), m: once()})
+		}
+	}
 	r.steps = append(r.steps, s)
 	made := slices.Clone(left)
 	for i := range made {
@@ -266,6 +272,13 @@ func (m *maker) along(r row, below *strip) strip {
 	}
 	m.piece.rows = append(m.piece.rows, r)
 	return strip{counts: made, kind: m.uniform(r)}
+}
+
+// pair draws a stitch to go by turns with the row's own, which comes first as its
+// beginning chain stands for it.
+func (m *maker) pair() []string {
+	others := slices.DeleteFunc([]string{"sc", "dc", "hdc", "tr"}, func(s string) bool { return s == m.stitch })
+	return []string{m.stitch, m.one(others...)}
 }
 
 // uniform names the stitch that a row is made of where it is of one kind.

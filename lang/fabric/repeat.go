@@ -183,6 +183,9 @@ func (h *hand) overrun(r *syntax.Repeat, rest, fault int) {
 func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 	if h.ring && len(h.base) == 0 || len(r.Body) == 0 {
 		h.list(r.Body)
+		if r.ByTurns {
+			h.lose() // a ring has no end to go to
+		}
 		return
 	}
 	if len(tail) > 0 && inCorners(tail[0].Node) && h.count(syntax.Noun{Kind: syntax.NounCorner}) > 0 {
@@ -321,7 +324,7 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 	for n := 1; !h.stopped(); n++ {
 		at, sub, faults, open := h.at, h.sub, len(h.faults), len(h.branches)
 		h.origin = at
-		h.list(r.Body)
+		h.list(round(r, n))
 		h.closeDone()
 		if h.ranOut(faults) || n > 1 && !h.known && !kept[len(kept)-1].hand.known {
 			break
@@ -356,6 +359,16 @@ func (h *hand) attempts(r *syntax.Repeat) []attempt {
 		k.openings, k.run = slices.Clip(k.openings), slices.Clip(k.run)
 	}
 	return kept
+}
+
+// round is what a repeat works for the nth time: its body, or the one step of it whose turn
+// it is.
+func round(r *syntax.Repeat, n int) []syntax.Clause {
+	if !r.ByTurns {
+		return r.Body
+	}
+	turn := (r.First + n - 1) % len(r.Body)
+	return r.Body[turn : turn+1]
 }
 
 // choosing picks how many repeats leave room for what the row says next.
@@ -440,9 +453,13 @@ func (h *hand) remainder(r *syntax.Repeat, from, times int, last bool) {
 	base := h.end - from
 	if r.Limit != syntax.ToLast && !last {
 		// the rest of the row uses them, or the row's end reports them
-		if times > 0 && base > over {
+		if times > 0 && base > over && !r.ByTurns {
 			h.filling = &Fault{Kind: RepeatRemainder, Unit: (base - over) / times, Base: base, Span: h.span}
 		}
+		return
+	}
+	if r.ByTurns {
+		h.lose() // a turn of several stitches is cut short, and how is not said
 		return
 	}
 	unit := 0

@@ -1033,20 +1033,22 @@ func (t trial) work(flip Reading) outcome {
 // that does not come out, under each other reading of its ambiguous words.
 // The first is taken that fits where the default does not, and nowhere worse.
 func decided(trials []trial) []outcome {
-	first, met, fit := make([]outcome, len(trials)), Reading(0), true
+	first, met, fit, known := make([]outcome, len(trials)), Reading(0), true, true
 	for i, t := range trials {
 		first[i] = t.work(0)
 		met |= first[i].hand.met
 		fit = fit && first[i].cost() == 0
+		known = known && (first[i].tally.Known || t.stated == nil)
+	}
+	if !fit || !known {
+		for _, flip := range flips(met) {
+			if other := otherwise(trials, first, flip); other != nil {
+				return other
+			}
+		}
 	}
 	if fit {
 		noteUndecided(trials, first, met&counted)
-		return first
-	}
-	for _, flip := range flips(met) {
-		if other := otherwise(trials, first, flip); other != nil {
-			return other
-		}
 	}
 	return first
 }
@@ -1077,6 +1079,10 @@ func otherwise(trials []trial, first []outcome, flip Reading) []outcome {
 	for i, t := range trials {
 		o := t.work(flip)
 		was := &first[i]
+		if !was.tally.Known && was.cost() == 0 && o.fits() && o.tally.Agrees() == Agrees {
+			out[i], better = o, true // only so is it counted, and as it says
+			continue
+		}
 		if o.tally.Known != was.tally.Known || o.cost() > was.cost() || o.cost() > 0 && was.cost() != o.cost() {
 			return nil
 		}

@@ -162,6 +162,8 @@ func (v *voice) step(s step, round bool) string {
 		return v.group(s)
 	case each:
 		return v.each(s, round)
+	case turns:
+		return v.turns(s, round)
 	}
 	return v.repeat(s, round)
 }
@@ -264,6 +266,19 @@ func (v *voice) each(s step, round bool) string {
 			"{s} in both loops of each {st}", "{k} in all {sts} {a}"), blanks...)
 	}
 	return text(v.say("{n} {s} in each {st} {a}", "work {n} {s} in each {st} {a}", "{n} {k} in every {st} {a}"), blanks...)
+}
+
+func (v *voice) turns(s step, round bool) string {
+	to := along(round)
+	if s.limit == toLast {
+		to = v.toLast(s)
+	} else if v.pick(2) == 1 {
+		to = "to end"
+	}
+	return text(v.say("{a} and {b} alternately {to}", "1 {a}, 1 {b} alternately {to}", "work {a} and {b} alternately {to}", "alternate {a} and {b} {to}",
+		"alternate between {a} and {b} {to}", "alternating {a} and {b} {to}", "[{a}, {b}] alternately {to}", "{a}, {b}, keep alternating {to}",
+		"{a}, {b}, rep {a} and {b} {to}", "{a}, keep alternating {a} and {b} {to}"),
+		"{a}", v.short(s.parts[0].stitch), "{b}", v.short(s.parts[1].stitch), "{to}", to)
 }
 
 func along(round bool) string {

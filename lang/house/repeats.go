@@ -20,7 +20,7 @@ const (
 
 func (r *reader) repeats() {
 	for _, c := range r.row.Tree.Clauses {
-		if n, ok := c.Node.(*syntax.Repeat); ok && !n.Whole && !n.Mirrored && n.StopAt < 0 && len(n.Ending) == 0 && len(n.Body) > 0 {
+		if n, ok := c.Node.(*syntax.Repeat); ok && !n.Whole && !n.ByTurns && !n.Mirrored && n.StopAt < 0 && len(n.Ending) == 0 && len(n.Body) > 0 {
 			r.repeat(c, n)
 		}
 	}

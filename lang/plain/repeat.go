@@ -26,7 +26,7 @@ func (s *speaker) bracket(n *syntax.Bracket) string {
 
 // repeat says how often, and how it ends.
 func (s *speaker) repeat(n *syntax.Repeat) string {
-	out := strings.TrimSpace(s.limit("", n.Limit, n.Number, n.Last))
+	out := when(n.ByTurns, "by turns"+when(n.First > 0, ", from step "+strconv.Itoa(n.First+1)+" on")+", ") + strings.TrimSpace(s.limit("", n.Limit, n.Number, n.Last))
 	if n.Limit == syntax.TimesOrAll && !n.Starred {
 		out += " (as brackets have it)"
 	}

@@ -54,7 +54,7 @@ func readRule(r table.Record, cited table.Citations) (rule, error) {
 	}
 	if legs := r.Text("legs"); legs != "" {
 		_, err := fmt.Sscanf(legs, "%d-%d", &out.fewest, &out.most)
-		if err != nil || out.fewest < 2 || out.most >= len(numberWords) {
+		if err != nil || out.fewest < 2 || out.most > mostLegs {
 			return rule{}, r.Errorf("legs is a range within 2-9, not %q", legs)
 		}
 	}

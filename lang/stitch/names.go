@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/table"
 )
 
@@ -107,8 +108,8 @@ const (
 
 var slots = [...]string{short: "short", name: "name", plural: "plural", abbr: "abbr", digits: "n", word: "word"}
 
-// numberWords are the numbers that patterns write in letters.
-var numberWords = [...]string{2: "two", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven", 8: "eight", 9: "nine"}
+// mostLegs is the largest number of legs that a family has.
+const mostLegs = 9
 
 // readPattern cuts text at its slots, which are written {name}.
 func readPattern(text string) (pattern, error) {
@@ -154,7 +155,7 @@ func (p pattern) fill(first, each string, legs int) string {
 		case digits:
 			b = strconv.AppendInt(b, int64(legs), 10)
 		case word:
-			b = append(b, numberWords[legs]...)
+			b = append(b, numeral.Words(legs)...)
 		default:
 			b = append(b, each...)
 		}

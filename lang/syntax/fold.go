@@ -67,6 +67,9 @@ func (f *folder) clause(c Clause) {
 	case *RepeatFrom:
 		f.repeat(c, n)
 		return
+	case *Alternate:
+		f.alternate(c, n)
+		return
 	case *Ending:
 		if f.ending(c, n) {
 			return
@@ -85,7 +88,7 @@ func (f *folder) clause(c Clause) {
 			return
 		}
 		if from := f.listFrom(n); from < len(f.out) {
-			f.listed(from, c, n, false)
+			f.listed(from, c, n, n.Places[0].Noun.Kind == NounStitch)
 			return
 		}
 		if from := f.mixedFrom(n); from < len(f.out) {

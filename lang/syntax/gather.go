@@ -1,6 +1,10 @@
 package syntax
 
-import "stitchproof/lang/stitch"
+import (
+	"slices"
+
+	"stitchproof/lang/stitch"
+)
 
 // What a clause says of its neighbours: chains between stitches, loops held
 // back. Folding gives it to the stitches it is said of.
@@ -97,12 +101,13 @@ func oneSpace(p Place) bool {
 		p.Noun.Kind == NounChain && p.Pick == PickLast
 }
 
-// listed gathers the clauses from index from on, and c, in the place of c.
-func (f *folder) listed(from int, c Clause, w *Work, mixed bool) {
+// listed gathers the clauses from index from on, and c, in the place of c, which may be
+// that of c alone.
+func (f *folder) listed(from int, c Clause, w *Work, alone bool) {
 	last := *w
 	last.Places = nil
 	last.Called = StitchRef{}
-	g := &Group{Body: append([]Clause{}, f.out[from:]...), Places: w.Places, Listed: mixed, Called: w.Called}
+	g := &Group{Body: append([]Clause{}, f.out[from:]...), Places: w.Places, Listed: alone, Called: w.Called}
 	g.Body = append(g.Body, Clause{Span: c.Span, Sep: c.Sep, Node: &last})
 	f.out = append(f.out[:from], Clause{Span: f.out[from].Span.Union(c.Span), Sep: c.Sep, Node: g})
 }
@@ -120,6 +125,95 @@ func (f *folder) inside() int {
 func unplacedWork(c Clause) bool {
 	w, ok := c.Node.(*Work)
 	return ok && len(w.Places) == 0 && c.Sep == SepComma
+}
+
+// alternate repeats stitches by turns. One that stands before them already has had its turn.
+func (f *folder) alternate(c Clause, n *Alternate) {
+	turns, k, first := f.named(c, n.Turns), len(f.out), 0
+	switch {
+	case len(n.Body) > 0:
+		turns = n.Body
+	case len(turns) == 0:
+		turns = f.begunTurns()
+	case len(turns) == 1:
+		for k > f.inside() && takesATurn(f.out[k-1]) {
+			k--
+			turns = slices.Insert(turns, 0, f.out[k])
+		}
+	default:
+		if last := f.lastTurn(k); last != nil && n.Limit != Times {
+			first = (1 + turnOf(turns, last)) % len(turns)
+		}
+	}
+	if len(turns) < 2 || !worksAll(turns) {
+		f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Likewise{}})
+		return
+	}
+	if k < len(f.out) {
+		c.Span = c.Span.Union(f.out[k].Span)
+	}
+	c.Node = &Repeat{Body: turns, Limit: n.Limit, Number: n.Number, Last: n.Last, StopAt: -1, ByTurns: n.Limit != Times, First: first}
+	f.out = append(f.out[:k], c)
+}
+
+// takesATurn tells a stitch of a list that goes on, wherever it goes next.
+func takesATurn(c Clause) bool {
+	w, ok := c.Node.(*Work)
+	return unplacedWork(c) || ok && c.Sep == SepComma && len(w.Places) == 1 && w.Places[0].Pick == PickNext && plainPlace(w.Places[0])
+}
+
+// plainPlace tells a single place that any stitch goes into.
+func plainPlace(p Place) bool {
+	return p.Number.Or(0, 1) == 1 && !p.Each && p.To.Kind == ToNothing && p.Prep == In && p.Loop == BothLoops
+}
+
+// worksAll tells whether every step is a stitch.
+func worksAll(steps []Clause) bool {
+	return !slices.ContainsFunc(steps, func(c Clause) bool { _, ok := c.Node.(*Work); return !ok })
+}
+
+// named are the stitches that a clause names, each where it stands in it.
+func (f *folder) named(c Clause, turns []Work) []Clause {
+	var out []Clause
+	for _, t := range f.b.tokens {
+		if t.Kind == Stitch && c.Span.Covers(t.Span) && len(out) < len(turns) {
+			out = append(out, Clause{Span: t.Span, Node: &turns[len(out)]})
+		}
+	}
+	return out
+}
+
+// begunTurns are the stitches that were worked last, one of each, as they go on by turns.
+func (f *folder) begunTurns() []Clause {
+	var turns []Clause
+	for k := len(f.out); ; k-- {
+		w := f.lastTurn(k)
+		if w == nil || turnOf(turns, w) >= 0 {
+			return turns
+		}
+		turns = slices.Insert(turns, 0, Clause{Span: f.out[k-1].Span, Node: &Work{Stitch: w.Stitch}})
+	}
+}
+
+// turnOf is the turn in which a stitch is worked, -1 for none.
+func turnOf(turns []Clause, w *Work) int {
+	return slices.IndexFunc(turns, func(t Clause) bool { return t.Node.(*Work).Stitch.Meaning == w.Stitch.Meaning })
+}
+
+// lastTurn is the clause before the kth where it works one stitch in one place, nil for any
+// other.
+func (f *folder) lastTurn(k int) *Work {
+	if k == f.inside() {
+		return nil
+	}
+	w, ok := f.out[k-1].Node.(*Work)
+	if !ok || w.Number.Or(0, 1) != 1 || w.Times.Written() || w.Loop != BothLoops || len(w.Places) > 1 {
+		return nil
+	}
+	if len(w.Places) == 1 && !plainPlace(w.Places[0]) {
+		return nil
+	}
+	return w
 }
 
 // spacing gives what is said of the chains between stitches to the stitches

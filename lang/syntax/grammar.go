@@ -22,6 +22,7 @@ type gClause struct {
 	RepFrom   *gRepFrom   `parser:"| @@ EOF"`
 	RepUntil  *gRepUntil  `parser:"| @@ EOF"`
 	Until     *gUntil     `parser:"| @@ EOF"`
+	Alternate *gAlternate `parser:"| @@ EOF"`
 	Rows      *gRows      `parser:"| @@ EOF"`
 	Turn      *gTurn      `parser:"| @@ EOF"`
 	Join      *gJoin      `parser:"| @@ EOF"`
@@ -77,6 +78,25 @@ type gRepFrom struct {
 	From2 *gStar  `parser:"| 'from' @@"`
 	To2   *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
 	Tail  *gTimes `parser:"( ( 'around' | 'across' ) ( ?= Number ) )? @@? ( 'likewise' | 'for' Name+ )?"`
+}
+
+// alternate sc and dc across; rep sc and dc to end; dc alternately across; keep
+// alternating to end: stitches by turns
+type gAlternate struct {
+	Pos   lexer.Position
+	First *gTurnWork   `parser:"( ( 'work'? ( 'alternate' | 'alternating' ) 'between'? | 'rep' ) @@"`
+	Then  []*gTurnWork `parser:"    ( ( 'and' | Comma )+ @@ )+"`
+	Last  *gTurnWork   `parser:"| @@ 'alternating'"`
+	All   *gGroup      `parser:"| @@ 'alternating'"`
+	Times *gTimesN     `parser:"| ( 'continue' | 'likewise' )* ( 'alternate' | 'alternating' ) ( ?= 'in' | 'to' | 'until' | 'across' | 'around' ) ) ( @@"`
+	Where []*gWhere    `parser:"| @@+ )?"`
+}
+
+type gTurnWork struct {
+	Pos    lexer.Position
+	N      *gNum    `parser:"'work'? @@?"`
+	Stitch *gStitch `parser:"@@"`
+	Next   bool     `parser:"@( 'in' 'next' 'st' )?"`
 }
 
 // until you come to the last one; until there are 144 sts

@@ -45,6 +45,8 @@ func TestFieldLayouts(t *testing.T) {
 func TestHeadingsWithAYarn(t *testing.T) {
 	for heading, want := range map[string]string{
 		"Cup (make 8) - with A":  "Cup|8",
+		"Leaf (make eleven)":     "Leaf|11",
+		"Leaf (make thirty-six)": "Leaf|36",
 		"Oak leaf – in colour B": "Oak leaf|",
 		"Nut, with MC":           "Nut|",
 		"Leaf (with C)":          "Leaf|",

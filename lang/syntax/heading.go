@@ -4,6 +4,7 @@ import (
 	"strings"
 	"unicode"
 
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
@@ -202,8 +203,9 @@ var (
 const (
 	headingStop = `(?:[.:]?(?:--+|[—–])|\.(?: ?\.)+|…|[:.])`
 	howMany     = `\((?i:make|work) [^()]*\)`
-	copies      = `(?:make|x|×) ?(?:\d+|two|three|four|five|six|eight|ten)`
 )
+
+var copies = `(?:make|x|×) ?(?:\d+|` + numeral.Expression(1, numeral.Most) + `)`
 
 // splitHeading splits a heading from the instruction it runs into. It is one
 // where the instruction lays a beginning or begins with Row 1, or where the

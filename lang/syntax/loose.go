@@ -54,8 +54,10 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	}
 	for _, t := range tokens {
 		switch {
+		case t.Kind == Word && t.Canon == "alternating":
+			return &Likewise{}
 		case t.Kind != Name:
-		case t.Canon == "instead", t.Canon == "alternately", t.Canon == "few", t.Canon == "several":
+		case t.Canon == "instead", t.Canon == "few", t.Canon == "several":
 			return &Likewise{}
 		case tells[t.Canon]:
 			return told(first)
@@ -174,7 +176,7 @@ func told(first Token) Node {
 }
 
 // shapers begin what shapes the work by as much as it needs.
-var shapers = map[string]bool{"narrow": true, "narrowing": true, "widen": true, "widening": true, "these": true, "alternately": true}
+var shapers = map[string]bool{"narrow": true, "narrowing": true, "widen": true, "widening": true, "these": true}
 
 func shapes(m stitch.Meaning) bool {
 	k := m.In(stitch.Unsettled)

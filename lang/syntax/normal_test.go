@@ -183,7 +183,7 @@ func normalCounts(c syntax.Counts) string {
 // normalRepeat leaves out whether stars or brackets mark the body, but for
 // `rep from * 3 times`, which only the counts can settle.
 func (w *writer) repeat(n *syntax.Repeat) string {
-	out := words("repeat", when(n.Whole, "whole"), w.body(n.Body), normalLimit(n.Limit, n.Number, n.Last))
+	out := words("repeat", when(n.Whole, "whole"), when(n.ByTurns, "by turns"), count("from step ", n.First), w.body(n.Body), normalLimit(n.Limit, n.Number, n.Last))
 	if n.Limit == syntax.TimesOrAll && !n.Starred {
 		out += " brackets"
 	}

@@ -159,6 +159,8 @@ func (r *reader) clause(g *gClause) Node {
 		return &RepeatFrom{Limit: Measured}
 	case g.RepUntil != nil:
 		return r.repeatUntil(g.RepUntil)
+	case g.Alternate != nil:
+		return r.alternate(g.Alternate)
 	case g.Rows != nil:
 		return r.rows(g.Rows)
 	case g.Ending != nil:
@@ -410,6 +412,31 @@ func (r *reader) repeatFrom(g *gRepFrom) Node {
 		return out
 	}
 	out.Limit, out.Last = r.limit(g.Tail.To)
+	return out
+}
+
+// alternate reads stitches that are worked by turns, which go along the row or round.
+func (r *reader) alternate(g *gAlternate) Node {
+	out := &Alternate{}
+	for _, turn := range slices.Concat([]*gTurnWork{g.First, g.Last}, g.Then) {
+		if turn != nil {
+			w := Work{Stitch: r.stitch(turn.Stitch), Number: r.num(turn.N)}
+			if turn.Next {
+				w.Places = []Place{{Noun: Noun{Kind: NounAny, Word: "st"}}}
+			}
+			out.Turns = append(out.Turns, w)
+		}
+	}
+	for _, p := range r.places(g.Where) {
+		if out.Limit != Unstated || p.Number.Written() || p.To.Kind == ToNothing || p.Noun.Kind != NounNone && p.Noun.Kind != NounAny {
+			r.refused = true
+		}
+		out.Limit, out.Last = limitOf(p.To)
+	}
+	if g.Times != nil {
+		out.Limit = Times
+		out.Number, _ = r.times(g.Times)
+	}
 	return out
 }
 

@@ -192,7 +192,7 @@ func (l *lister) token(i, hi int) int {
 	case Close:
 		l.flush(SepNone)
 	case Comma:
-		if !l.listing(i) && !l.tallying(i) && !l.placing(i) && !l.adding(i) {
+		if !l.listing(i) && !l.tallying(i) && !l.placing(i) && !l.adding(i) && !l.byTurns(i) {
 			l.flush(SepComma)
 		} else {
 			l.collect(t)
@@ -456,6 +456,28 @@ func (l *lister) adding(i int) bool {
 	return i+1 < len(tokens) && tokens[i+1].Canon == "plus" && slices.ContainsFunc(l.flat, func(t Token) bool { return t.Canon == "multiple" })
 }
 
+// byTurns tells whether what token i parts are stitches that are worked by turns:
+// `alternate sc and dc across`, `rep sc and dc to end`.
+func (l *lister) byTurns(i int) bool {
+	tokens := l.b.tokens
+	if i+1 < len(tokens) && tokens[i+1].Kind == Number {
+		i++
+	}
+	if i+1 >= len(tokens) || tokens[i+1].Kind != Stitch || len(l.flat) < 2 {
+		return false
+	}
+	turns := false
+	for _, t := range l.flat {
+		switch {
+		case t.Kind == Word && (t.Canon == "alternate" || t.Canon == "alternating" || t.Canon == "rep"):
+			turns = true
+		case t.Kind == Word && t.Canon != "" && t.Canon != "work" && t.Canon != "between" && t.Canon != "and", t.Kind != Word && t.Kind != Number && t.Kind != Stitch && t.Kind != Comma:
+			return false
+		}
+	}
+	return turns && l.flat[len(l.flat)-1].Kind == Stitch
+}
+
 // bracket takes the group from open to end and gives the index of the last token
 // taken. A bracket begins a new clause, unless words before it say how it is
 // worked.
@@ -709,6 +731,9 @@ func (l *lister) splits(i, hi int) bool {
 		first.Canon == "leave" || first.Canon == "as" || first.Canon == "fasten" || first.Canon == "end" || first.Canon == "ending" || first.Canon == "hold") {
 		return false
 	}
+	if l.byTurns(i) {
+		return false
+	}
 	if first := firstWord(l.flat); first.Canon == "rep" && first.Kind == Word {
 		return i+1 < hi && beginsAction(l.b.tokens[i+1]) && l.b.tokens[i+1].Canon != "rep"
 	}
@@ -960,10 +985,10 @@ func (l *lister) changed(rows *Rows, at source.Span, sep Separator) {
 // excepts tells the word that begins an exception: `but ending with sc`.
 func excepts(t Token) bool {
 	if t.Kind != Name {
-		return false
+		return t.Kind == Word && t.Canon == "alternating"
 	}
 	switch t.Canon {
-	case "but", "except", "having", "alternately", "treating", "omitting", "alternating", "reversing", "instead":
+	case "but", "except", "having", "treating", "omitting", "reversing", "instead":
 		return true
 	}
 	return false
@@ -1029,6 +1054,8 @@ func filled(node Node, inside []Clause, total *Total) Node {
 		r := *n
 		r.Body = inside
 		return &r
+	case *Alternate:
+		return &Alternate{Body: inside, Limit: n.Limit, Number: n.Number, Last: n.Last}
 	case *Shaping: // `(inc) 6 times evenly`
 		if len(inside) == 1 {
 			if w, ok := inside[0].Node.(*Work); ok && shapes(w.Stitch.Meaning) && unplacedNode(w) {

@@ -221,6 +221,22 @@ type Repeat struct {
 	Mirrored bool
 	// Whole is set where no mark says where the repeat begins.
 	Whole bool
+	// ByTurns is set where one step of the body is worked at a time, so that the end
+	// may fall on any: `sc and dc alternately across`. First is the one that begins.
+	ByTurns bool
+	First   int
+}
+
+// Alternate works stitches by turns: `alternate sc and dc across`. A single one goes by
+// turns with those before it (`sc, dc alternately`), none with all that stand there (`keep
+// alternating`). After folding it is a Repeat.
+type Alternate struct {
+	Turns []Work
+	Body  []Clause // those of a bracket: `[sc, dc] alternately`
+	// Limit, Number and Last are those of the repeat.
+	Limit  Limit
+	Number Num
+	Last   Place
 }
 
 // Mark is a star standing in the text. After folding only the marks that
@@ -457,6 +473,7 @@ func (*Leave) node()        {}
 func (*Group) node()        {}
 func (*Bracket) node()      {}
 func (*Repeat) node()       {}
+func (*Alternate) node()    {}
 func (*Mark) node()         {}
 func (*RepeatFrom) node()   {}
 func (*Ending) node()       {}

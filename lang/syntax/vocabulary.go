@@ -7,6 +7,7 @@ import (
 	"strings"
 	"sync"
 
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/stitch"
 )
 
@@ -78,7 +79,7 @@ var Standard = sync.OnceValue(func() *Vocabulary {
 			all.add(spelling, func() *wordEntry { return entry })
 		}
 	}
-	all.compounds()
+	all.numbers()
 	return newVocabulary(all.tree(), 0)
 })
 
@@ -124,23 +125,13 @@ func newVocabulary(trade *wordNode, sizes int) *Vocabulary {
 	return &Vocabulary{trade: trade, Sizes: sizes, cut: memo[[]Token]{most: mostLines}, rows: memo[*Instruction]{most: mostLines}, some: memo[*Vocabulary]{most: mostLines}}
 }
 
-// compounds adds the number words of two parts: thirty-three.
-func (p phrases) compounds() {
-	for tens := 20; tens < 100; tens += 10 {
-		for unit := 1; unit < 10; unit++ {
-			if t, u := tensWords[tens/10], unitWords[unit]; t != "" {
-				p.add(t+" "+u, func() *wordEntry {
-					return &wordEntry{kind: Number, canon: strconv.Itoa(tens + unit), values: One(tens + unit)}
-				})
-			}
-		}
+// numbers adds the words for numbers.
+func (p phrases) numbers() {
+	for n := range numeral.Most + 1 {
+		words := numeral.Words(n)
+		p.add(strings.ReplaceAll(words, "-", " "), func() *wordEntry { return &wordEntry{kind: Number, canon: words, values: One(n)} })
 	}
 }
-
-var (
-	tensWords = [...]string{2: "twenty", 3: "thirty", 4: "forty", 5: "fifty", 6: "sixty", 7: "seventy", 8: "eighty", 9: "ninety"}
-	unitWords = [...]string{1: "one", 2: "two", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven", 8: "eight", 9: "nine"}
-)
 
 func newWordEntry(canon, kind string) *wordEntry {
 	kind, value, _ := strings.Cut(kind, ":")

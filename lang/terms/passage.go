@@ -6,6 +6,7 @@ import (
 	"sync"
 	"unicode/utf8"
 
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -302,7 +303,7 @@ func (p passage) differing() []match {
 
 var (
 	// passable begins what can be passed over: `miss the first 2 sts`.
-	passable = phrase.MustCompile(`(?i)^\s+(?:(?:the|a|an|one|two|three|four|next|first|last|of|these|every|other|second|\d+)\s+)*(?:sts?|stitch(?:es)?|ch(?:s|ains?)?|sps?|spaces?|d?tr|[hs]?dc|sc|htr|shells?|rows?|rounds?|rnds?|tch|turning|corners?)\b`)
+	passable = phrase.MustCompile(`(?i)^\s+(?:(?:the|a|an|next|first|last|of|these|every|other|second|\d+|` + numeral.Expression(1, numeral.Most) + `)\s+)*(?:sts?|stitch(?:es)?|ch(?:s|ains?)?|sps?|spaces?|d?tr|[hs]?dc|sc|htr|shells?|rows?|rounds?|rnds?|tch|turning|corners?)\b`)
 	// held ends what tells how the yarn is held: `an even tension`.
 	held = phrase.MustCompile(`(?i)\b(?:even|firm|tight|loose|relaxed|steady|good|yarn|thread|constant|same)\s+$`)
 )

@@ -40,6 +40,7 @@ func TestWhatSettlesTheTerms(t *testing.T) {
 		{"4 chains before tr", "Ch 9.\nRow 1: Tr in 5th ch from hook and in each ch across.\n", us, []terms.Kind{terms.Height}},
 		{"a turning chain", "6 dc in ring.\nRow 2: Ch 1, dc in each st across.\n", uk, []terms.Kind{terms.Height}},
 		{"miss and tension", "Tension: 20 dc = 10 cm\n\nRnd 1: 6 dc in ring, miss 1 st.\n", uk, []terms.Kind{terms.Word, terms.Word}},
+		{"miss so many, in words", "Rnd 1: 6 dc in ring, miss eleven sts.\n", none, []terms.Kind{terms.Word}},
 		{"miss alone", "Rnd 1: 6 dc in ring, miss 1 st.\n", none, []terms.Kind{terms.Word}},
 		{"yrh is proof", "Rnd 1: 6 dc in ring, miss 1 st.\nNote: yrh once.\n", uk, []terms.Kind{terms.Word, terms.Word}},
 		{"words that disagree", "Gauge: 20 dc = 10 cm\n\nRnd 1: 6 dc in ring, miss 1 st, yrh.\n", none, []terms.Kind{terms.Word, terms.Word, terms.Word}},
