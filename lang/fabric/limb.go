@@ -88,3 +88,15 @@ func (h *hand) grownAs(name string) (own []int, done bool) {
 	}
 	return nil, false
 }
+
+// outAndBack works one of the pattern's own stitches that is a branch: out along a chain, and
+// all the way back.
+func (h *hand) outAndBack(own *ownStitch) {
+	open, from := len(h.branches), h.made()
+	h.openBranch(&syntax.Branch{Name: own.name, Labelled: true})
+	h.list(own.body)
+	for len(h.branches) > open {
+		h.closeBranch()
+	}
+	h.calledSince(from, own.name)
+}

@@ -32,6 +32,9 @@ func (l *scanner) nameLimbs(tokens []Token) []Token {
 		return tokens
 	}
 	for _, found := range labels {
+		if found.word {
+			continue
+		}
 		p.know(p.words(found.from, found.to))
 	}
 	p.branches = len(labels) > 0 || slices.ContainsFunc(tokens, isBranch) || p.branchesUnnamed()
@@ -91,6 +94,7 @@ func endings(name string, visit func(string)) {
 type limbLabel struct {
 	at, from, to, end int
 	several           bool
+	word              bool // it is only called a branch, in italics
 }
 
 // labels finds the labels of limbs: names with a colon, or `for the fork`, before a chain
@@ -144,7 +148,11 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	for i < len(p.in) && i < found.from+maxLimb && p.names(p.in[i]) {
 		i++
 	}
-	if i == found.from || i >= len(p.in) || !p.nameable(p.in[found.from], p.in[i-1]) {
+	if i == found.from || i >= len(p.in) {
+		return found, false
+	}
+	found.word = isBranch(p.in[found.from]) && star != ""
+	if !found.word && !p.nameable(p.in[found.from], p.in[i-1]) {
 		return found, false
 	}
 	found.to = i
@@ -254,12 +262,20 @@ func (p *pruner) label(out []Token, found limbLabel) []Token {
 		t.Kind, t.Canon = Word, ""
 		out = append(out, t)
 	}
+	if found.word {
+		out = append(out, p.in[found.from:found.to]...)
+		return p.endLabel(out, found)
+	}
 	name := p.merged(found.from, found.to)
 	name.Written = limbToken
 	if found.several {
 		name.Written = limbsToken
 	}
-	out = append(out, name)
+	return p.endLabel(append(out, name), found)
+}
+
+// endLabel writes what comes after the name of a label.
+func (p *pruner) endLabel(out []Token, found limbLabel) []Token {
 	for _, t := range p.in[found.to:found.end] {
 		if t.Kind == Star {
 			t.Kind, t.Canon = Word, ""
