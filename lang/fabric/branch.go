@@ -11,18 +11,19 @@ import (
 // branch is a piece of work that left its parent along a new chain and has
 // not come home.
 type branch struct {
-	name    string
-	marked  bool // opened by the word
-	span    source.Span
-	chains  int // the chain's length, 0 while it is not made
-	skipped int
-	row     int // stitches the row had when it left
-	turned  int // stitches the row had when the branch was last turned, 0 for never
-	parent  ground
-	along   *ground    // the chain as it was left for other ground, nil while it is worked along
-	short   bool       // it was turned before its chain was used up
-	passes  int        // how often it was turned, or gone round: where that is odd, its tip is at hand
-	inner   *past[run] // what branches that left it have made of the row
+	name     string
+	marked   bool // opened by the word, or by a label
+	labelled bool
+	span     source.Span
+	chains   int // the chain's length, 0 while it is not made
+	skipped  int
+	row      int // stitches the row had when it left
+	turned   int // stitches the row had when the branch was last turned, 0 for never
+	parent   ground
+	along    *ground    // the chain as it was left for other ground, nil while it is worked along
+	short    bool       // it was turned before its chain was used up
+	passes   int        // how often it was turned, or gone round: where that is odd, its tip is at hand
+	inner    *past[run] // what branches that left it have made of the row
 }
 
 // run is a run of a row's stitches.
@@ -59,14 +60,14 @@ func (h *hand) openBranch(n *syntax.Branch) {
 	h.chainOf()
 	name := n.Name
 	if name != "" {
-		if at, taken := h.used.get(name); taken && at != h.span {
+		if at, taken := h.used.get(name); taken && at != h.span && !n.Labelled {
 			h.fault(Fault{Kind: BranchNameReused, Name: name, Related: at})
 		} else {
 			h.used = h.used.with(name, h.span)
 		}
 	}
 	h.branched = true
-	h.push(branch{name: name, marked: true, span: h.span})
+	h.push(branch{name: name, marked: true, labelled: n.Labelled, span: h.span})
 	h.base, h.at, h.sub, h.end, h.held = nil, 0, 0, 0, -1
 }
 
@@ -139,7 +140,7 @@ func (b *branch) leaveChain(g ground) {
 // place is one to go on along.
 func (h *hand) aside(k *stitch.Stitch, n int, p syntax.Place) bool {
 	h.closeUnmarked()
-	own, done := h.grown.get(p.Name)
+	own, done := h.grownAs(p.Name)
 	open := h.openAt(p.Name)
 	switch {
 	case open == len(h.branches):
@@ -169,10 +170,15 @@ func (h *hand) openAt(name string) int {
 	if name == "stem" {
 		return 0
 	}
-	for i := len(h.branches); i > 0; i-- {
-		if h.branches[i-1].name == name {
-			return i
+	for _, called := range [...]func(b, name string) bool{func(b, name string) bool { return b == name }, syntax.CalledBy} {
+		for i := len(h.branches); i > 0; i-- {
+			if b := &h.branches[i-1]; b.marked && called(b.name, name) {
+				return i
+			}
 		}
+	}
+	if h.limbs.isStem(name) {
+		return 0
 	}
 	return -1
 }
@@ -183,7 +189,9 @@ func (h *hand) comeHome(open int) {
 	for len(h.branches) > open {
 		b := h.branches[len(h.branches)-1]
 		if b.marked && h.at >= h.end {
-			h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span})
+			if !b.labelled {
+				h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span})
+			}
 			h.pop()
 			continue
 		}
@@ -460,10 +468,11 @@ const maxPicot = 8
 func (h *hand) closeDone() {
 	for n := len(h.branches); n > 0; n = len(h.branches) {
 		b := h.branches[n-1]
-		if b.marked || b.chains == 0 || h.at < h.end || h.chains > 0 {
+		if h.owes(&b) || b.chains == 0 || h.at < h.end || h.chains > 0 {
 			return
 		}
 		h.pop()
+		h.cameHome = len(h.row)
 		if b.span == h.span && b.chains <= maxSpike {
 			h.isSpike(b.span)
 		}
@@ -482,7 +491,7 @@ func (h *hand) isSpike(span source.Span) {
 // closeUnmarked ends unmarked branches before a new one begins elsewhere.
 func (h *hand) closeUnmarked() {
 	for n := len(h.branches); n > 0; n = len(h.branches) {
-		if b := h.branches[n-1]; b.marked || h.at < h.end {
+		if b := h.branches[n-1]; h.owes(&b) || h.at < h.end {
 			return
 		}
 		h.pop()
@@ -560,6 +569,15 @@ func (h *hand) without(inner *past[run], from, to int) []int {
 // returnTo comes home from a branch.
 func (h *hand) returnTo(n *syntax.Return) {
 	depth := h.depthOf(n)
+	if h.cameHome > 0 && h.cameHome == len(h.row) && h.chains == 0 {
+		h.cameHome = 0
+		if depth < 0 || n.To == "" && h.remaining(syntax.Noun{}) > 0 || n.To != "" && h.openAt(n.To) == len(h.branches) {
+			return // the branch was at an end, and this is the way home from it
+		}
+	}
+	if depth < 0 && n.Told && h.openAt(n.To) == 0 {
+		return // where the work is already
+	}
 	if depth < 0 {
 		h.fault(Fault{Kind: ReturnUnknown, Name: n.To})
 		return
@@ -580,7 +598,7 @@ func (h *hand) returnTo(n *syntax.Return) {
 // goes on and has no return of its own for it any more.
 func (h *hand) forgotReturn() bool {
 	n := len(h.branches)
-	if n == 0 || !h.branches[n-1].marked || h.branches[n-1].chains == 0 || h.at < h.end || h.chains > 0 {
+	if n == 0 || !h.owes(&h.branches[n-1]) || h.branches[n-1].chains == 0 || h.at < h.end || h.chains > 0 {
 		return false
 	}
 	if h.returnsLater() {
@@ -660,9 +678,9 @@ func (h *hand) closeBranches() {
 			h.pop()
 			continue
 		}
-		if b.marked {
+		if h.owes(&b) {
 			h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span, N: h.remaining(syntax.Noun{})})
-		} else if left := h.remaining(syntax.Noun{}); left > 0 && b.row > 0 && h.known {
+		} else if left := h.remaining(syntax.Noun{}); left > 0 && (b.row > 0 || b.marked) && h.known {
 			h.fault(Fault{Kind: BranchChainLeft, N: left, Base: b.chains, Span: b.span})
 		}
 		h.pop()

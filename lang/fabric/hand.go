@@ -86,6 +86,7 @@ type hand struct {
 	keeps     bool          // it goes on with the row before it
 	goesOn    bool          // the next line, without a label, goes on with this row
 	goesRound bool          // it does so along the other side of the chain
+	limbs     *limbs        // what the piece calls its branches
 	referred  bool          // the words at work are another row's, which this one is said to be like
 	stated    *syntax.Total // how many the row says it makes, nil where it does not
 	rowAtWork
@@ -128,6 +129,7 @@ type rowAtWork struct {
 	used     named[source.Span] // branch names, with where they are given
 	leaving  *past[run]         // what branches have made of it
 	branched bool               // a branch left it by its word
+	cameHome int                // how long the row was when an unnamed branch was at an end, 0 for none
 
 	loop       syntax.Loop
 	object     int

@@ -64,9 +64,10 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 		p.Rows = append(p.Rows, newRow(p, i, r, f.Sizes()))
 	}
 	var c crew
+	limbs := limbsOf(tree)
 	for size := range f.Sizes() {
 		k := &worker{fabric: f, piece: p, size: size, rows: map[int]unit{}}
-		k.h = hand{words: w, size: size, sizes: f.Sizes(), habit: &of, choose: of.readings, budget: new(maxSteps), ground: ground{held: -1}, rowAtWork: rowAtWork{known: true}, done: map[int][]int{}}
+		k.h = hand{words: w, size: size, sizes: f.Sizes(), habit: &of, limbs: limbs, choose: of.readings, budget: new(maxSteps), ground: ground{held: -1}, rowAtWork: rowAtWork{known: true}, done: map[int][]int{}}
 		if len(before) > 0 {
 			k.above = before[len(before)-1][size]
 			k.h.rules = k.above.h.rules
@@ -240,7 +241,9 @@ func lays(clauses []syntax.Clause) bool {
 // goOn takes up the work where another piece left it.
 func (k *worker) goOn(from *worker) {
 	k.piece.From = from.piece
+	own := k.h.limbs
 	k.h = from.h.forked()
+	k.h.limbs = own
 	k.h.earlier = slices.Clone(from.h.earlier)
 	for i := range k.h.earlier {
 		k.h.earlier[i].Row = OfEarlier

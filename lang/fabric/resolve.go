@@ -36,6 +36,8 @@ type ownStitch struct {
 	// spread is set where the body names places of its own, one after the other:
 	// a cable over four stitches.
 	spread bool
+	// branches is set where the body makes a chain of its own and goes back along that.
+	branches bool
 	// kind stands for the stitch where the body cannot be worked; same is set
 	// where it is that stitch by another word.
 	kind *stitch.Stitch
@@ -87,7 +89,7 @@ func (w *words) define(d *syntax.Definition) {
 			own.body, own.kind, own.same = nil, k, true
 		}
 	}
-	own.spans, own.spread = spanned(own.body), spread(own.body)
+	own.spans, own.spread, own.branches = spanned(own.body), spread(own.body), alongOwnChain(own.body)
 	for _, name := range d.Names {
 		w.own[spelled(name)] = own
 	}
@@ -151,7 +153,7 @@ func spanned(body []syntax.Clause) int {
 	_, chains := body[0].Node.(*syntax.Chain)
 	for _, c := range body {
 		switch n := c.Node.(type) {
-		case *syntax.Chain, *syntax.Join, *syntax.Remark:
+		case *syntax.Chain, *syntax.Join, *syntax.Remark, *syntax.Total:
 		case *syntax.Work:
 			if !chains || len(n.Places) == 0 || slices.ContainsFunc(n.Places, belowBody) {
 				return 1
@@ -161,6 +163,17 @@ func spanned(body []syntax.Clause) int {
 		}
 	}
 	return 0
+}
+
+// alongOwnChain tells whether a definition's body makes a chain and works back along it,
+// as a leaf does that grows from a stem.
+func alongOwnChain(body []syntax.Clause) bool {
+	if len(body) < 3 || spanned(body) > 0 {
+		return false
+	}
+	_, chain := body[0].Node.(*syntax.Chain)
+	first, then := placesOf(body[1].Node), placesOf(body[2].Node)
+	return chain && len(first) > 0 && first[0].From == syntax.FromHook && len(then) > 0 && then[0].Noun.Kind == syntax.NounChain && then[0].From == syntax.FromHere
 }
 
 // belowBody tells a place of the row below from one that a definition's own

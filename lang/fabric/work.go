@@ -637,8 +637,12 @@ func (h *hand) own(own *ownStitch, place int) {
 	}
 	defer func() { h.within-- }()
 	h.tell(own.name, 1)
-	if own.spread {
+	switch {
+	case own.spread:
 		h.list(own.body)
+		return
+	case own.branches:
+		h.worked(func() { h.outAndBack(own) })
 		return
 	}
 	if own.body == nil {
@@ -653,10 +657,15 @@ func (h *hand) own(own *ownStitch, place int) {
 	defer func() { h.spacing = outer }()
 	from := h.made()
 	h.worked(func() { h.inPlace(own.body, place) })
+	h.calledSince(from, own.name)
+}
+
+// calledSince marks what was made from an index on as one of the pattern's own stitches.
+func (h *hand) calledSince(from int, name string) {
 	for i := from; i < h.made(); i++ {
 		s := h.stitch(i)
 		m := *s.Manner
-		m.Own = own.name
+		m.Own = name
 		s.Manner = h.mannerOf(m)
 	}
 }

@@ -172,6 +172,8 @@ type Label struct {
 	// Bare is set where the label is a number alone, which may be that of any
 	// list: `5.`, `5)`.
 	Bare bool
+	// Limb is the name of the branch that the label is, where it may be one.
+	Limb string
 	// Side is the side said to face.
 	Side SideKind
 	// Loop is the loop that the whole row is worked in: `Rnd 7 (BLO):`.

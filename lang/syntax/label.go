@@ -141,12 +141,16 @@ func (r *labelReader) named() int {
 	}
 	mark := r.peek()
 	capital := unicode.IsUpper(firstRune(r.text[r.tokens[first].Span.Start:]))
+	limb := r.tokens[first].Written == limbToken
 	if mark.Kind != Colon && !(mark.Kind == Dash && capital && r.text[mark.Span.Start] != '-') {
 		return 0
 	}
 	r.name = r.at
 	r.at++
 	r.label.Kind = Named
+	if limb {
+		r.label.Limb = r.tokens[first].Canon
+	}
 	return r.at
 }
 

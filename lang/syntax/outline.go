@@ -2,6 +2,7 @@ package syntax
 
 import (
 	"slices"
+	"strings"
 
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -230,7 +231,11 @@ func digestText(text string) *digest {
 	for _, name := range cloned(branchNames(text)) {
 		g.words = append(g.words, OwnWord{Text: name, Branch: true})
 	}
-	for _, t := range Lex(text, Standard()) {
+	tokens := Lex(text, Standard())
+	for _, name := range limbNames(tokens) {
+		g.words = append(g.words, OwnWord{Text: strings.Clone(name), Limb: true})
+	}
+	for _, t := range tokens {
 		if t.Kind == Number && t.Values.PerSize() {
 			g.lists = append(g.lists, len(t.Values.Vals))
 		}

@@ -180,7 +180,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Pass != nil:
 		return &PassBranch{Name: g.Pass.Name}
 	case g.Return != nil:
-		ret := &Return{}
+		ret := &Return{Told: r.tokens[g.Return.Pos.Offset].Written == homeToken}
 		if g.Return.To != nil {
 			ret.To = r.name(g.Return.To)
 		}

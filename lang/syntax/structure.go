@@ -263,6 +263,10 @@ func (l *lister) token(i, hi int) int {
 	case Star:
 		l.star(i)
 	default:
+		if t.Kind == Name && (t.Written == limbToken || t.Written == limbsToken) {
+			l.limb(t)
+			break
+		}
 		if t.Canon == "and" && t.Kind == Word && l.splits(i, hi) {
 			l.flush(SepComma)
 			break
@@ -283,6 +287,16 @@ func (l *lister) token(i, hi int) int {
 		l.collect(t)
 	}
 	return i
+}
+
+// limb takes the label of a branch, or of several that are told in one.
+func (l *lister) limb(t Token) {
+	l.flush(SepComma)
+	c := Clause{Span: t.Span, Sep: SepStop, Node: &Branch{Name: t.Canon, Labelled: true}}
+	if t.Written == limbsToken {
+		c.Node = &Remark{}
+	}
+	l.out = append(l.out, c)
 }
 
 // ends tells whether the words collected end a row: it is joined, turned or left open.

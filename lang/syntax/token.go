@@ -87,7 +87,7 @@ func Lex(text string, vocab *Vocabulary) []Token {
 		l := scanner{text: text, vocab: vocab, raw: make([]rawToken, 0, len(text)/3+4), hashes: strings.Contains(text, "from #")}
 		l.scan()
 		l.cutLoops()
-		return l.nameBranches(l.group())
+		return l.nameLimbs(l.nameBranches(l.group()))
 	})
 }
 

@@ -1,6 +1,8 @@
 package syntax
 
 import (
+	"strings"
+
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 )
@@ -365,11 +367,15 @@ type Long struct{ Rows Num }
 type Even struct{ Number Num }
 
 // Branch begins a branch that chains out from the work.
-type Branch struct{ Name string }
+type Branch struct {
+	Name     string
+	Labelled bool // a label in the writer's own words names it, not the word
+}
 
 // Return goes back to where a branch left its parent.
 type Return struct {
-	To string // "" for the innermost branch's parent, "stem" for the row itself
+	To   string // "" for the innermost branch's parent, "stem" for the row itself
+	Told bool   // in other words than that: `back on the stem`
 }
 
 // ToStem tells whether it comes home to the row itself, from all branches.
@@ -387,12 +393,21 @@ func (r *Return) Leaves(open []string) []string {
 	if r.ToStem() {
 		return nil
 	}
-	for i := len(open) - 2; i >= 0; i-- {
-		if r.To != "" && open[i] == r.To {
-			return open[:i+1]
+	for i := len(open) - 1; i >= 0; i-- {
+		if r.To != "" && CalledBy(open[i], r.To) {
+			return open[:min(i+1, len(open)-1)]
 		}
 	}
+	if r.To != "" && r.Told {
+		return nil // what all grow from
+	}
 	return open[:max(0, len(open)-1)]
+}
+
+// CalledBy tells whether what has a name is called by a word, or by several: it is by the
+// last of those that it has, and a branch without a name by that word.
+func CalledBy(name, words string) bool {
+	return name == words || strings.HasSuffix(name, " "+words) || name == "" && words == "branch"
 }
 
 // RepeatBranch makes a branch of the row again: `rep branch A 3 times`. After

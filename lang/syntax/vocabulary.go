@@ -19,7 +19,8 @@ var wordTable string
 // What it makes of a text never changes. It is safe for concurrent use.
 type Vocabulary struct {
 	trade *wordNode
-	own   *wordNode // the pattern's own stitches; nil for none
+	own   *wordNode       // the pattern's own stitches; nil for none
+	limbs map[string]bool // what the pattern calls its branches by labels, and what they grow from
 	// Sizes is how many sizes the pattern is written for, 0 where it is not
 	// said. It decides whether `20 (24)` is one number for two sizes.
 	Sizes int
@@ -184,6 +185,9 @@ func (n *wordNode) add(phrase string, e *wordEntry) {
 type OwnWord struct {
 	Text   string
 	Branch bool
+	// Limb is set for a branch that is named by a label, and for what it grows from: the
+	// word keeps its meaning elsewhere.
+	Limb bool
 	// Stands is the known stitch that the word is another name of, if any.
 	Stands stitch.Meaning
 }
@@ -194,6 +198,13 @@ func (v *Vocabulary) Defining(words []OwnWord, sizes []string) *Vocabulary {
 	w := newVocabulary(v.trade, len(sizes))
 	w.names = sizes
 	for _, word := range words {
+		if word.Limb {
+			if w.limbs == nil {
+				w.limbs = map[string]bool{}
+			}
+			endings(word.Text, func(name string) { w.limbs[name] = true })
+			continue
+		}
 		if w.own == nil {
 			w.own = &wordNode{}
 		}

@@ -1,0 +1,453 @@
+package syntax
+
+import (
+	"slices"
+	"strings"
+
+	"stitchproof/lang/source"
+)
+
+// Writers call a branch by what it is of: a tine, a thorn, a side root. A limb is a
+// branch that a label names, `low tine: ch 8, sc in 2nd ch from hook …`; the way home
+// speaks of what it left by its own noun, `back on the beam`, `go back down the long
+// branch`. Such words are read here as those that the grammar knows: the label as one
+// name, the way home as `return to` it, and `of the side root` with the name in one.
+
+// What a token is, where its kind does not tell.
+const (
+	limbToken  = "limb"  // the label of a branch
+	limbsToken = "limbs" // the label of several, which a repeat makes
+	homeToken  = "home"  // a way home in other words than `return`
+)
+
+// maxLimb is the most words that name a limb.
+const maxLimb = 5
+
+// nameLimbs reads the names of limbs, and the ways home from them, in the tokens of an
+// instruction.
+func (l *scanner) nameLimbs(tokens []Token) []Token {
+	p := pruner{scanner: l, in: tokens, known: l.vocab.limbs}
+	labels := p.labels()
+	if len(labels) == 0 && len(p.known) == 0 && !p.mayGoHome() {
+		return tokens
+	}
+	for _, found := range labels {
+		if found.word {
+			continue
+		}
+		p.know(p.words(found.from, found.to))
+	}
+	p.branches = len(labels) > 0 || slices.ContainsFunc(tokens, isBranch) || p.branchesUnnamed()
+	out := make([]Token, 0, len(tokens))
+	for i := 0; i < len(tokens); {
+		if len(labels) > 0 && labels[0].at == i {
+			out = p.label(out, labels[0])
+			i, labels = labels[0].end, labels[1:]
+			continue
+		}
+		if to, more := p.home(out, i); to > i {
+			out, i = more, to
+			continue
+		}
+		if to, more := p.ofLimb(out, i); to > i {
+			out, i = more, to
+			continue
+		}
+		out = append(out, tokens[i])
+		i++
+	}
+	return out
+}
+
+// pruner names the limbs of one instruction.
+type pruner struct {
+	*scanner
+	in       []Token
+	known    map[string]bool // what limbs, and what they grow from, are called here and elsewhere
+	own      bool            // known is a map of this instruction's own
+	branches bool            // something branches in the instruction
+}
+
+// know adds a name, under which its last words are known as well: a `side root` is what
+// `first side root` names.
+func (p *pruner) know(name string) {
+	if !p.own {
+		known := make(map[string]bool, len(p.known)+maxLimb)
+		for other := range p.known {
+			known[other] = true
+		}
+		p.known, p.own = known, true
+	}
+	endings(name, func(tail string) { p.known[tail] = true })
+}
+
+// endings visits a name of several words and what is left of it without the first ones.
+func endings(name string, visit func(string)) {
+	for rest, more := name, true; more; {
+		visit(rest)
+		_, rest, more = strings.Cut(rest, " ")
+	}
+}
+
+// limbLabel is a label: its name from token from to token to, the whole of it from token at
+// to token end.
+type limbLabel struct {
+	at, from, to, end int
+	several           bool
+	word              bool // it is only called a branch, in italics
+}
+
+// labels finds the labels of limbs: names with a colon, or `for the fork`, before a chain
+// that is then worked along from the hook.
+func (p *pruner) labels() []limbLabel {
+	var out []limbLabel
+	if !slices.ContainsFunc(p.in, isHook) {
+		return nil
+	}
+	for i := 0; i < len(p.in); i++ {
+		if !p.begins(i) {
+			continue
+		}
+		if found, ok := p.labelAt(i); ok {
+			out = append(out, found)
+			i = found.end - 1
+		}
+	}
+	return out
+}
+
+func isHook(t Token) bool { return t.Kind == Word && t.Canon == "hook" }
+
+// begins tells whether a clause may begin at token i.
+func (p *pruner) begins(i int) bool {
+	if i == 0 || separates(p.in[i-1]) {
+		return true
+	}
+	before := p.in[i-1]
+	return before.Kind == Star || before.Kind == Close || before.Kind == Word && before.Canon == "and"
+}
+
+// labelAt reads the label that begins at token i.
+func (p *pruner) labelAt(i int) (limbLabel, bool) {
+	found := limbLabel{at: i}
+	star, fork := "", false
+	for ; i < len(p.in); i++ {
+		switch t := p.in[i]; {
+		case t.Kind == Word && (t.Canon == "" || t.Canon == "and" || t.Canon == "work"):
+			continue
+		case t.Kind == Word && t.Canon == "for":
+			fork = true
+			continue
+		case t.Kind == Star && star == "":
+			star = t.Canon // the label stands in italics
+			continue
+		}
+		break
+	}
+	found.from = i
+	for i < len(p.in) && i < found.from+maxLimb && p.names(p.in[i]) {
+		i++
+	}
+	if i == found.from || i >= len(p.in) {
+		return found, false
+	}
+	found.word = isBranch(p.in[found.from]) && star != ""
+	if !found.word && !p.nameable(p.in[found.from], p.in[i-1]) {
+		return found, false
+	}
+	found.to = i
+	marked := false
+	for ; i < len(p.in); i++ {
+		switch t := p.in[i]; {
+		case (t.Kind == Colon || t.Kind == Dash) && !marked:
+			marked = true
+			continue
+		case t.Kind == Star && star != "" && t.Canon == star:
+			star = ""
+			continue
+		}
+		break
+	}
+	found.end = i
+	if star != "" || marked == fork {
+		return found, false
+	}
+	if i < len(p.in) && p.in[i].Kind == Star {
+		found.several = true
+		i++
+	}
+	return found, p.chainsOut(i) && (found.several || !p.hasOf(found.from, found.to))
+}
+
+// names tells whether a token may be one of those that name a limb.
+func (p *pruner) names(t Token) bool {
+	switch t.Kind {
+	case Name:
+		return len(t.Canon) > 2 && t.Written != "colour"
+	case Ordinal, Hyphen:
+		return true
+	case Word:
+		return limbWords[t.Canon]
+	}
+	return false
+}
+
+// limbWords are words of the trade that also stand in the name of a limb.
+var limbWords = map[string]bool{
+	"": true, "stem": true, "branch": true, "top": true, "base": true, "group": true, "side": true, "next": true, "last": true,
+	"other": true, "center": true, "remaining": true, "post": true, "of": true, "foundation": true, "long": true,
+}
+
+// limbNouns are those of limbWords that a name may end in.
+var limbNouns = map[string]bool{"stem": true, "branch": true, "group": true, "top": true, "base": true, "post": true}
+
+// nameable tells whether a name may begin and end with two tokens. What begins with the
+// word is named as a branch, and one number more or less makes none.
+func (p *pruner) nameable(first, last Token) bool {
+	if isBranch(first) || first.Canon == "of" {
+		return false
+	}
+	return last.Kind == Name || last.Kind == Word && limbNouns[last.Canon]
+}
+
+// hasOf tells the `first pair of thorns`, which no single limb is called.
+func (p *pruner) hasOf(from, to int) bool {
+	return slices.ContainsFunc(p.in[from:to], func(t Token) bool { return t.Kind == Word && t.Canon == "of" })
+}
+
+// farthestHook is how many words after a chain its first stitch may take to say that it is
+// worked from the hook.
+const farthestHook = 14
+
+// chainsOut tells whether a chain is made at token i, along which the next step goes from
+// the hook.
+func (p *pruner) chainsOut(i int) bool {
+	for i < len(p.in) && p.in[i].Kind == Word && (p.in[i].Canon == "" || p.in[i].Canon == "work") {
+		i++
+	}
+	if i+1 >= len(p.in) {
+		return false
+	}
+	a, b := p.in[i], p.in[i+1]
+	if !(a.Canon == "ch" && a.Kind == Word && (b.Kind == Number || b.Kind == Hyphen || b.Kind == Dash)) && !(a.Kind == Number && b.Kind == Word && b.Canon == "ch") {
+		return false
+	}
+	for _, t := range p.in[i+2 : min(len(p.in), i+2+farthestHook)] {
+		switch {
+		case isHook(t):
+			return true
+		case t.Kind == Semi || t.Kind == Period:
+			return false
+		}
+	}
+	return false
+}
+
+// branchesUnnamed tells whether a chain that no word names is worked along from the hook
+// after the row has begun.
+func (p *pruner) branchesUnnamed() bool {
+	for i, worked := 0, false; i < len(p.in); i++ {
+		if p.in[i].Kind == Stitch {
+			worked = true
+		} else if worked && p.begins(i) && p.chainsOut(i) {
+			return true
+		}
+	}
+	return false
+}
+
+// label writes a label as one name.
+func (p *pruner) label(out []Token, found limbLabel) []Token {
+	for _, t := range p.in[found.at:found.from] {
+		t.Kind, t.Canon = Word, ""
+		out = append(out, t)
+	}
+	if found.word {
+		out = append(out, p.in[found.from:found.to]...)
+		return p.endLabel(out, found)
+	}
+	name := p.merged(found.from, found.to)
+	name.Written = limbToken
+	if found.several {
+		name.Written = limbsToken
+	}
+	return p.endLabel(append(out, name), found)
+}
+
+// endLabel writes what comes after the name of a label.
+func (p *pruner) endLabel(out []Token, found limbLabel) []Token {
+	for _, t := range p.in[found.to:found.end] {
+		if t.Kind == Star {
+			t.Kind, t.Canon = Word, ""
+		} else {
+			t.Kind = Colon
+		}
+		out = append(out, t)
+	}
+	return out
+}
+
+// merged is the name that tokens from to to make.
+func (p *pruner) merged(from, to int) Token {
+	return Token{Kind: Name, Canon: p.words(from, to), Span: spanOf(p.in[from:to])}
+}
+
+// words are those of some tokens, without the ones that mean nothing.
+func (p *pruner) words(from, to int) string {
+	var out []string
+	for _, t := range p.in[from:to] {
+		if t.Kind != Hyphen && (t.Kind != Word || t.Canon != "") {
+			out = append(out, p.spelled(t))
+		}
+	}
+	return strings.Join(out, " ")
+}
+
+// mayGoHome tells whether any words could be those of a way home.
+func (p *pruner) mayGoHome() bool {
+	return slices.ContainsFunc(p.in, func(t Token) bool {
+		return t.Kind == Word && (t.Canon == "back" || t.Canon == "continue" || t.Canon == "return")
+	})
+}
+
+// home reads a way home that begins at token i: `back on the beam`, `go back down the long
+// branch`, `carry on along the stem`. It gives the token after it, i for none.
+func (p *pruner) home(out []Token, i int) (end int, more []Token) {
+	if !p.begins(i) || i+1 >= len(p.in) {
+		return i, nil
+	}
+	j, bare := i, false
+	switch t := p.in[i]; {
+	case t.Kind == Word && (t.Canon == "back" || t.Canon == "continue" || t.Canon == "return"):
+		j++
+	case t.Kind == Name && comes[t.Canon]:
+		j++
+		if p.in[j].Kind == Word && p.in[j].Canon == "back" {
+			j++
+		}
+	default:
+		bare = true
+	}
+	way := j
+	for j < len(p.in) && p.in[j].Kind == Word && (p.in[j].Canon == "" || ways[p.in[j].Canon]) {
+		j++
+	}
+	from := j
+	for j < len(p.in) && j < from+maxLimb && p.names(p.in[j]) {
+		j++
+	}
+	if j == from || way == from || !p.leads(way, from) || !p.nameable(p.in[from], p.in[j-1]) || p.hasOf(from, j) || j < len(p.in) && !p.after(j) {
+		return i, nil
+	}
+	name := p.words(from, j)
+	if p.saysMain(way, from) && name != "stem" {
+		name = "main " + name
+	}
+	if !p.knows(name) && (bare || !p.branches && !p.worksChains(j)) {
+		return i, nil
+	}
+	first := Token{Kind: Word, Canon: "return", Written: homeToken, Span: p.in[i].Span}
+	if p.in[i].Canon == "return" && p.in[i].Kind == Word {
+		first.Written = ""
+	}
+	if !bare {
+		first.Span = spanOf(p.in[i:way])
+		out = append(out, first, Token{Kind: Word, Canon: "to", Span: spanOf(p.in[way:from])})
+	} else {
+		out = append(out, first, Token{Kind: Word, Canon: "to", Span: source.At(first.Span.End)})
+	}
+	to := p.merged(from, j)
+	if to.Canon == "stem" {
+		to.Kind = Word
+	}
+	to.Canon = name
+	return j, append(out, to)
+}
+
+// comes are the words for coming home that no table knows.
+var comes = map[string]bool{"go": true, "going": true, "come": true, "coming": true, "move": true}
+
+// ways are the words that lead along what is come home to.
+var ways = map[string]bool{"on": true, "to": true, "across": true, "in": true, "at": true}
+
+// leads tells whether words say where, as `on the` does and `the` alone does not.
+func (p *pruner) leads(from, to int) bool {
+	return slices.ContainsFunc(p.in[from:to], func(t Token) bool {
+		return t.Canon != "" || strings.HasPrefix(p.spelled(t), "down") || strings.HasPrefix(p.spelled(t), "onto")
+	})
+}
+
+// saysMain tells whether words speak of the main one.
+func (p *pruner) saysMain(from, to int) bool {
+	return slices.ContainsFunc(p.in[from:to], func(t Token) bool { return p.spelled(t) == "main" })
+}
+
+// after tells whether a step may begin, or the words may end, at token i.
+func (p *pruner) after(i int) bool {
+	switch t := p.in[i]; t.Kind {
+	case Number, Stitch, Star, Open, Close:
+		return true
+	case Word:
+		return t.Canon == "and" || t.Canon == "work"
+	default:
+		return separates(t)
+	}
+}
+
+// worksChains tells whether the step after token i goes along chains.
+func (p *pruner) worksChains(i int) bool {
+	for _, t := range p.in[i:min(len(p.in), i+farthestHook)] {
+		switch {
+		case t.Kind == Word && t.Canon == "ch":
+			return true
+		case t.Kind == Period || t.Kind == Semi:
+			return false
+		}
+	}
+	return false
+}
+
+// knows tells whether a name, or one that it ends in, is that of a limb or of what limbs
+// grow from.
+func (p *pruner) knows(name string) bool {
+	return name == "stem" || p.known[name] || p.known[strings.TrimPrefix(name, "main ")]
+}
+
+// ofLimb reads `of the side root`, and `left on the side root`, at token i. It gives the
+// token after it, i for none.
+func (p *pruner) ofLimb(out []Token, i int) (end int, more []Token) {
+	t := p.in[i]
+	if t.Kind != Word || t.Canon != "of" && t.Canon != "on" {
+		return i, nil
+	}
+	from := i + 1
+	for from < len(p.in) && p.in[from].Kind == Word && p.in[from].Canon == "" {
+		from++
+	}
+	for to := min(len(p.in), from+maxLimb); to > from; to-- {
+		if !p.names(p.in[from]) || !p.names(p.in[to-1]) || !p.knows(p.words(from, to)) {
+			continue
+		}
+		t.Canon = "of"
+		out = append(append(out, t), p.in[i+1:from]...)
+		if name := p.merged(from, to); name.Canon != "stem" && name.Canon != "branch" {
+			return to, append(out, name)
+		}
+		return to, append(out, p.in[from:to]...)
+	}
+	return i, nil
+}
+
+// limbNames lists what an instruction calls its limbs, and what they grow from.
+func limbNames(tokens []Token) []string {
+	var out []string
+	for i, t := range tokens {
+		switch {
+		case t.Kind == Name && (t.Written == limbToken || t.Written == limbsToken):
+			out = append(out, t.Canon)
+		case t.Kind == Word && t.Canon == "return" && i+2 < len(tokens) && tokens[i+2].Kind == Name && len(tokens[i+2].Canon) > 2:
+			out = append(out, tokens[i+2].Canon)
+		}
+	}
+	return out
+}
