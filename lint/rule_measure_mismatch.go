@@ -25,6 +25,7 @@ var measureMismatch = &Rule{
 		"and she finds out which when it is finished.",
 	Bad: `Pattern: Oak leaf scarf
 Terms: US
+Hook: 5 mm (US H-8)
 Gauge: 15 hdc and 10 rows = 10 cm (4 in)
 Finished size: 25 cm x 100 cm (10 in x 39 1/2 in)
 Turning chains: ch 2 does not count as a st.
@@ -37,6 +38,7 @@ Fasten off.
 `,
 	Good: `Pattern: Oak leaf scarf
 Terms: US
+Hook: 5 mm (US H-8)
 Gauge: 15 hdc and 10 rows = 10 cm (4 in)
 Finished size: 20 cm x 100 cm (8 in x 39 1/2 in)
 Turning chains: ch 2 does not count as a st.
