@@ -119,3 +119,48 @@ func TestHookMissing(t *testing.T) {
 		})
 	}
 }
+
+// As many as are listed, and of the size.
+func TestCountsOfNotions(t *testing.T) {
+	for _, test := range []struct{ list, said, told string }{
+		{"8 buttons, needle", "Sew on the 8 buttons.", ""},
+		{"eight wooden buttons; needle", "Sew the 8 buttons to the front.", ""},
+		{"8 buttons, needle", "Sew 4 buttons to each front.", ""},
+		{"8 buttons, needle", "Sew the 3 buttons to the first tab and the others to the second.", ""},
+		{"8 buttons, needle", "Sew 5 buttons to the front. Sew 3 buttons to the back.", ""},
+		{"8 buttons, needle", "Make 10 buttonholes. Sew the buttons opposite.", ""},
+		{"8 (9, 10) buttons, needle", "Sew on the 10 buttons.", ""},
+		{"2 safety eyes of 6 mm, needle", "Insert the 6 mm safety eyes between Rows 2 and 3.", ""},
+		{"pair of 8 mm safety eyes, needle", "Attach the 2 eyes.", ""},
+		{"2 large buttons, 4 small buttons, needle", "Sew on the 4 small buttons.", ""},
+		{"buttons, needle", "Sew on the 6 buttons.", ""},
+		{"24 glass beads, needle", "Sew the beads on wherever you like.", ""},
+		{"2 snaps, needle", "Sew on the snaps, 2 cm from the edge.", ""},
+
+		{"8 buttons, needle", "Sew on the 9 buttons.", "asks for 9 buttons, and the materials list 8"},
+		{"five buttons, needle", "Sew all 6 buttons\nto the band.", "asks for 6 buttons, and the materials list 5"},
+		{"a pair of 8 mm safety eyes, needle", "Insert 4 safety eyes.", "asks for 4 eyes, and the materials list 2"},
+		{"2 safety eyes of 6 mm, needle", "Insert the 8 mm eyes between Rows 2 and 3.", "asks for 8 mm, and the eyes of the materials are 6 mm"},
+		{"pair of 9 mm safety eyes, needle", "Attach the 12 mm safety eyes.", "asks for 12 mm, and the eyes of the materials are 9 mm"},
+		{"12 glass beads, needle", "Sew 20 beads along the edge.", "asks for 20 beads, and the materials list 12"},
+		{"3 shell buttons (15 mm), needle", "Sew the 18 mm buttons opposite.", "asks for 18 mm, and the buttons of the materials are 15 mm"},
+		{"8 buttons, needle", "Sew on the 6 buttons.", "lists 8 buttons, and 6 are used"},
+		{"eight wooden buttons, needle", "Sew all seven buttons to the band.", "lists 8 buttons, and 7 are used"},
+		{"4 snaps, needle", "Sew the 3 snaps along the opening.", "lists 4 snaps, and 3 are used"},
+		{"2 toggles, needle", "Sew on the 3 toggles.", "asks for 3 toggles, and the materials list 2"},
+	} {
+		t.Run(test.list+"/"+test.said, func(t *testing.T) {
+			var told []string
+			for _, f := range lint.Analyze(source.New(headed("Hook: 3 mm\nNotions: "+test.list+"\n") + test.said + "\n")).Findings {
+				if f.Rule == "notion-unlisted" || f.Rule == "notion-unused" {
+					told = append(told, f.Message)
+				}
+			}
+			if test.told == "" {
+				assert.Empty(t, told)
+			} else {
+				assert.Equal(t, []string{test.told}, told)
+			}
+		})
+	}
+}

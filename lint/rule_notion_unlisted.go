@@ -11,7 +11,7 @@ var notionUnlisted = &Rule{
 	Name:     "notion-unlisted",
 	Family:   "materials",
 	Severity: Warning,
-	Summary:  "What the instructions ask for besides yarn and hook is in the materials.",
+	Summary:  "What the instructions ask for besides yarn and hook is in the materials, in as large a number and of that size.",
 	Why:      "A maker who has gathered what is listed sits down to work. A marker, filling or needle that was not listed is missing when it is needed.",
 	Bad: `Pattern: Acorn
 Terms: US
@@ -78,6 +78,7 @@ func checkNotionUnlisted(p *Pass) {
 			p.Report(f)
 		}
 	}
+	p.moreThanListed()
 }
 
 // isOrAre is the verb for the name of a notion.
