@@ -3,11 +3,14 @@ package lint
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/measure"
 	"stitchproof/lang/phrase"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 // halfName names a piece that goes half way round the body and has the whole
@@ -15,21 +18,51 @@ import (
 // much.
 var halfName = phrase.MustCompile(`^(?:(?:front|back)(?: panels?)?|front (?:and|&) back|back (?:and|&) front|fronts? ?/ ?backs?)$`)
 
-// halves are the pieces that go round the body, nil where they are not two in
+// half is a front or a back: the pieces that make it, one or those under its heading, and
+// how many there are of it.
+type half struct {
+	name   string
+	at     source.Span // where it is named
+	pieces []*fabric.Piece
+	made   int
+}
+
+// halves are the fronts and backs that go round the body, nil where they are not two in
 // all: a front and a back, or one made twice.
-func (p *Pass) halves() []*fabric.Piece {
-	var out []*fabric.Piece
+func (p *Pass) halves() []half {
+	var out []half
 	made := 0
 	for _, piece := range p.Fabric.Pieces {
-		if halfName.MatchString(strings.ToLower(strings.TrimSpace(piece.Tree.Name))) {
-			out = append(out, piece)
-			made += piece.Tree.Make.Or(0, 1)
+		tree := piece.Tree
+		under := halfNamed(tree.Under)
+		if n := len(out); under && n > 0 && out[n-1].name == tree.Under {
+			out[n-1].pieces = append(out[n-1].pieces, piece)
+			continue
 		}
+		if !under && !halfNamed(tree.Name) {
+			continue
+		}
+		h := half{tree.Name, tree.NameSpan, []*fabric.Piece{piece}, 1}
+		if under {
+			h.name = tree.Under
+		} else {
+			h.made = tree.Make.Or(0, 1)
+		}
+		out = append(out, h)
+		made += h.made
 	}
-	if made != 2 {
+	if made != 2 || slices.ContainsFunc(p.File.Pieces, func(piece *syntax.Piece) bool { return quarterName.MatchString(strings.ToLower(piece.Name)) }) {
 		return nil
 	}
 	return out
+}
+
+// quarterName names one side of a front or a back, of which nobody knows how much the other
+// overlaps.
+var quarterName = phrase.MustCompile(`\b(?:left|right|first|second) (?:front|back)\b`)
+
+func halfNamed(name string) bool {
+	return halfName.MatchString(strings.ToLower(strings.TrimSpace(name)))
 }
 
 // holdBust holds a finished bust against front and back together, which are seen
@@ -54,8 +87,8 @@ func (p *Pass) holdBust() {
 	}
 	if len(off.facts) > 0 {
 		related := []Related{{p.Materials.Gauges[0].Span, "the gauge"}}
-		for _, half := range halves {
-			related = append(related, Related{half.Tree.NameSpan, "goes half way round"})
+		for _, h := range halves {
+			related = append(related, Related{h.at, "goes half way round"})
 		}
 		p.inSizes(off.sizes, Finding{Span: w.span, Message: girthWords(off.facts), Related: related})
 	}
@@ -69,30 +102,49 @@ type girth struct {
 }
 
 // likeness is the other half that one is worked like, at its beginning, or itself.
-func likeness(half *fabric.Piece, halves []*fabric.Piece) *fabric.Piece {
-	for _, row := range half.Rows {
+func likeness(h half, halves []half) half {
+	for _, row := range h.pieces[0].Rows {
 		if !row.Works() {
 			continue
 		}
 		for _, other := range halves {
-			if strings.EqualFold(other.Tree.Name, row.Likeness()) {
+			if strings.EqualFold(other.name, row.Likeness()) {
 				return other
 			}
 		}
 		break
 	}
-	return half
+	return h
+}
+
+// widths is the size of the widest piece of a half whose width can be trusted, but for
+// those of one side. It is false where there is none, or where some of it is worked round.
+func (p *Pass) widths(h half, size int) (measure.Size, bool) {
+	var widest measure.Size
+	for _, piece := range h.pieces {
+		if whichOne.MatchString(plainText(piece.Tree.Name)) {
+			continue
+		}
+		s := measure.Widths(p.Materials, p.Fabric, piece, size)
+		if s.Round() {
+			return s, false
+		}
+		if s.Plain && s.Steady > widest.Steady {
+			widest = s
+		}
+	}
+	return widest, widest.Steady > 0
 }
 
 // girth adds the pieces up in a size. It is false where one of them is not known.
-func (p *Pass) girth(halves []*fabric.Piece, size int) (girth, bool) {
+func (p *Pass) girth(halves []half, size int) (girth, bool) {
 	var g girth
-	for _, half := range halves {
-		s := measure.Of(p.Materials, p.Fabric, likeness(half, halves), size)
-		if !s.Exact || s.Round() || s.Steady == 0 {
+	for _, h := range halves {
+		s, known := p.widths(likeness(h, halves), size)
+		if !known {
 			return g, false
 		}
-		n := float64(half.Tree.Make.Or(0, 1))
+		n := float64(h.made)
 		g.steady, g.first, g.longest = g.steady+n*s.Steady, g.first+n*s.First, g.longest+n*s.Width
 		g.stitch = s.Gauge.Length / s.Gauge.Stitches
 	}
@@ -128,4 +180,28 @@ func girthWords(all []girth) string {
 	both := func(get func(girth) float64) string { return inBothUnits(all, get) }
 	return fmt.Sprintf("says a bust of %s, and front and back make %s together at the gauge", both(func(g girth) float64 { return g.says }),
 		both(func(g girth) float64 { return g.steady }))
+}
+
+// wholeHalves are the fronts and backs that are a piece each from hem to shoulder, nil where
+// they are not known.
+func (p *Pass) wholeHalves() []*fabric.Piece {
+	var out []*fabric.Piece
+	halves := p.halves()
+	for _, h := range halves {
+		if len(h.pieces) > 1 {
+			return nil
+		}
+		if like := likeness(h, halves); like.name == h.name {
+			out = append(out, h.pieces...)
+		}
+	}
+	return out
+}
+
+// ofGarment are words beside a length that is that of a whole garment.
+var ofGarment = phrase.MustCompile(`\b(?:finished|total|full|overall|garment|body|back|front|length|long|size|measurements?|from|to|at|the|hem|shoulder|cent(?:er|re)|about|approx|of|in|cm|inches|is)\b|[^a-z]`)
+
+// garmentLength tells whether the words beside a length speak of a whole garment.
+func garmentLength(said string) bool {
+	return ofGarment.ReplaceAllString(said, "") == ""
 }

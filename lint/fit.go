@@ -40,6 +40,9 @@ func (p *Pass) fitted() (fitted, bool) {
 	forHead := onHead.MatchString(strings.ToLower(p.title()))
 	for _, f := range p.Materials.Finished {
 		text := strings.ToLower(p.File.Text.Slice(f.ValueSpan))
+		if p.sizeBySize(f, text) {
+			continue
+		}
 		for _, l := range p.lengthsIn(f) {
 			w := fitted{l, l.Span.Shift(f.ValueSpan.Start), bust}
 			switch said := saidIn(f, text, l.Span); {
@@ -56,6 +59,18 @@ func (p *Pass) fitted() (fitted, bool) {
 		}
 	}
 	return fitted{}, false
+}
+
+// sizeBySize tells whether a field, whose value is a text, gives the widths of the sizes one
+// after the other, each by itself: `S: bust 90 cm, M: bust 100 cm`. None is that of all.
+func (p *Pass) sizeBySize(f *syntax.Field, text string) bool {
+	around := 0
+	for _, l := range p.lengthsIn(f) {
+		if said := saidIn(f, text, l.Span); l.Metric() && len(l.Vals) == 1 && (atBust.MatchString(said) || goingAround.MatchString(said)) {
+			around++
+		}
+	}
+	return around > 1 && p.Fabric.Sizes() > 1
 }
 
 // bracketed is what stands in brackets: the same length in other units.

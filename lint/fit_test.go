@@ -18,7 +18,7 @@ func pullover(header string, front, back int, more string) string {
 		return fmt.Sprintf("\nPiece: %s\nCh %d.\nRow 1: Hdc in 3rd ch from hook and in each ch across; turn. (%d hdc)\n"+
 			"Rows 2-12: Ch 2, hdc in each st across; turn. (%d hdc)\n%sFasten off.\n", name, n+2, n, n, more)
 	}
-	return "Pattern: Stile pullover\nTerms: US\nSizes: S\nFor: women\nGauge: 12 hdc and 9 rows = 10 cm (4 in)\n" +
+	return "Pattern: Stile pullover\nTerms: US\nSizes: S\nFor: women\nHook: 6 mm (US J-10)\nGauge: 12 hdc and 9 rows = 10 cm (4 in)\n" +
 		"Turning chains: ch 2 does not count as a st.\n" + header + "\n" + half("Front", front) + half("Back", back)
 }
 
@@ -48,7 +48,7 @@ func TestFit(t *testing.T) {
 		{"bodies of other tables", "Ease: 10 cm (4 in)\nFinished size: bust 101 cm (39 3/4 in)", 61, 61, ""},
 		{"no such body", "Ease: 10 cm (4 in)\nFinished size: bust 118 cm (46 1/2 in)", 71, 71, "ease-mismatch"},
 		{"no ease said", fits + "Finished size: bust 96 cm (37 3/4 in)", 58, 58, ""},
-		{"another length first", fits + "Ease: 10 cm (4 in)\nFinished size: length 60 cm (23 1/2 in), bust 96 cm (37 3/4 in)", 58, 58, ""},
+		{"another length first", fits + "Ease: 10 cm (4 in)\nFinished size: length 13.5 cm (5 1/4 in), bust 96 cm (37 3/4 in)", 58, 58, ""},
 
 		{"seams taken off", "Finished size: bust 94 cm (37 in)", 58, 58, ""},
 		{"a front too narrow", "Finished size: bust 101 cm (39 3/4 in)", 58, 48, "measure-mismatch"},

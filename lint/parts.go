@@ -30,3 +30,13 @@ func (p *Pass) mainPiece() *fabric.Piece {
 	}
 	return main
 }
+
+// added is what a piece is called that makes another longer: ribbing, a yoke.
+var added = phrase.MustCompile(`\b(?:cuffs?|rib(?:bing|bings|s)?|(?:\w*)bands?|collar|hood|welts?|hem|yoke|shoulders?|skirt|peplum|frill)\b`)
+
+// lengthens tells whether a piece may make another longer: it goes on from it, stands under
+// the same heading or has such a name.
+func (p *Pass) lengthens(piece, other *fabric.Piece) bool {
+	name, under := strings.ToLower(piece.Tree.Name), piece.Tree.Under
+	return piece.From == other || under != "" && (under == other.Tree.Under || under == other.Tree.Name) || added.MatchString(name)
+}

@@ -21,6 +21,7 @@ var cordLength = &Rule{
 	Why:      "Cords catch in playground gear, doors and cots, and children have been strangled. The published limits are short and differ from place to place; at a young child's neck they leave no cord at all.",
 	Bad: `Pattern: Child's bonnet
 Terms: US
+Hook: 3.5 mm (US E-4)
 Gauge: 20 sc and 22 rows = 10 cm (4 in)
 
 Piece: Tie
@@ -30,6 +31,7 @@ Fasten off.
 `,
 	Good: `Pattern: Woman's bonnet
 Terms: US
+Hook: 3.5 mm (US E-4)
 Gauge: 20 sc and 22 rows = 10 cm (4 in)
 
 Piece: Tie

@@ -18,6 +18,7 @@ var easeMismatch = &Rule{
 	Bad: `Pattern: Hedge pullover
 Terms: US
 Sizes: S (M, L)
+Hook: 5 mm (US H-8)
 Gauge: 12 hdc and 9 rows = 10 cm (4 in)
 To fit: bust 81 (91, 101) cm (32 (36, 40) in)
 Ease: 5 cm (2 in) of positive ease
@@ -31,6 +32,7 @@ Fasten off.
 	Good: `Pattern: Hedge pullover
 Terms: US
 Sizes: S (M, L)
+Hook: 5 mm (US H-8)
 Gauge: 12 hdc and 9 rows = 10 cm (4 in)
 To fit: bust 81 (91, 101) cm (32 (36, 40) in)
 Ease: 5 cm (2 in) of positive ease

@@ -17,6 +17,7 @@ var fitDoubtful = &Rule{
 	Bad: `Pattern: Hedge hat
 Terms: US
 For: men
+Hook: 5 mm (US H-8)
 Gauge: 12 hdc and 9 rnds = 10 cm (4 in)
 Finished size: 40 cm (15 3/4 in) around
 Turning chains: ch 1 does not count as a st.
@@ -30,6 +31,7 @@ Fasten off.
 	Good: `Pattern: Hedge hat
 Terms: US
 For: men
+Hook: 5 mm (US H-8)
 Gauge: 12 hdc and 9 rnds = 10 cm (4 in)
 Finished size: 56.5 cm (22 1/4 in) around
 Turning chains: ch 1 does not count as a st.

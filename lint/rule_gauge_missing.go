@@ -22,6 +22,7 @@ Fasten off.
 `,
 	Good: `Pattern: Oak leaf mat
 Terms: US
+Hook: 5 mm (US H-8)
 Gauge: 13 sc and 14 rows = 10 cm (4 in)
 Finished size: about 9 cm (3 1/2 in) wide
 

@@ -16,7 +16,7 @@ var handworkPlace = &Rule{
 	Name:     "handwork-place",
 	Family:   "order",
 	Severity: Warning,
-	Summary:  "The round, row or branch on which something is sewn, set or joined is there.",
+	Summary:  "The piece, round, row, branch and stitches on which something is sewn, set or joined are there.",
 	Why: "Eyes between Rnds 18 and 19 of a head of 9 rounds, or yarn joined at the tip of a branch that was never made: " +
 		"the maker has the needle in hand and nowhere to put it. Often rounds were taken out and the words stayed.",
 	Bad: `Pattern: Dormouse
@@ -45,7 +45,7 @@ Fasten off.
 // handwork is a place of a section where something is set on work that is done.
 type handwork struct {
 	at      source.Span // in the section
-	row     int         // in whose clause it is, -1 for a sentence of prose
+	row     int         // in whose clause it is, -1 for a sentence
 	calls   bool        // it calls rows by number
 	branchy bool        // it speaks of branches
 }
@@ -55,9 +55,15 @@ type handwork struct {
 var handworkIn = &fact[[]handwork]{func(p *Pass, s section) []handwork {
 	var out []handwork
 	add := func(h handwork) {
-		h.at = s.place(h.at)
-		if h.calls = rowsCalled.MatchString(s.text[h.at.Start:h.at.End]); h.calls || h.branchy {
+		if h.calls = rowsCalled.MatchString(strings.ToLower(s.text[h.at.Start:h.at.End])); h.calls || h.branchy {
 			out = append(out, h)
+		}
+	}
+	var said []source.Span
+	for _, a := range assembliesIn.of(p, s) {
+		if !a.labelled && setsOn.MatchString(a.text) && !worksOn.MatchString(a.text) {
+			said = append(said, a.at)
+			add(handwork{at: a.at, row: -1, branchy: strings.Contains(a.text, "branch")})
 		}
 	}
 	for i, row := range s.rows() {
@@ -65,16 +71,10 @@ var handworkIn = &fact[[]handwork]{func(p *Pass, s section) []handwork {
 			continue // the counting has told of it
 		}
 		for _, c := range row.Tree.Clauses {
-			if takesPlace(c) {
+			at := s.place(row.Tree.Abs(c.Span))
+			if takesPlace(c) && !slices.ContainsFunc(said, func(sentence source.Span) bool { return sentence.Start < at.End && at.Start < sentence.End }) {
 				branchy := slices.ContainsFunc(row.Tree.Tokens, func(t syntax.Token) bool { return t.Canon == "branch" && c.Span.Covers(t.Span) })
-				add(handwork{at: row.Tree.Abs(c.Span), row: i, branchy: branchy})
-			}
-		}
-	}
-	for _, span := range s.those(p.File.Prose) {
-		for _, at := range sentences(p.File.Text, span) {
-			if text := p.File.Text.Slice(at); byHand.MatchString(text) {
-				add(handwork{at: at, row: -1, branchy: strings.Contains(strings.ToLower(text), "branch")})
+				add(handwork{at: at, row: i, branchy: branchy})
 			}
 		}
 	}
@@ -94,6 +94,8 @@ func checkHandworkPlace(p *Pass) {
 			}
 		}
 	}
+	p.piecesThere()
+	p.stitchesThere()
 }
 
 // takesPlace tells a clause that sets something on work that is done: sewing, a new yarn,
@@ -109,38 +111,34 @@ func takesPlace(c syntax.Clause) bool {
 }
 
 var (
-	// byHand tells a sentence that sets something on work that is done.
-	byHand = phrase.MustCompile(`(?i)\b(?:insert|attach|fix|set|place|position|embroider|sew|pin)\b`)
+	// setsOn tells a sentence that sets something on work that is done.
+	setsOn = phrase.MustCompile(`\b(?:insert|attach|fix|set|place|position|embroider|sew|pin)\b`)
+	// worksOn tells one that goes on with rows, which its numbers may be of.
+	worksOn = phrase.MustCompile(`\b(?:rep|repeat\w*|work(?:ing)?|continue|until)\b`)
 	// eyes are set while a piece is open.
-	eyes = phrase.MustCompile(`(?i)\beyes?\b`)
+	eyes = phrase.MustCompile(`\beyes?\b`)
+	// ofHead are sewn on a head, where there is one.
+	ofHead = phrase.MustCompile(`\b(?:ears?|eyes?|nose|muzzle|snout|beak|horns?|antlers?|whiskers|cheeks?|mouth|mane)\b`)
 	// rowsCalled are the numbers of rows that words call.
-	rowsCalled = phrase.MustCompile(`(?i)\b(?:rows?|rnds?|rounds?|r)\.? ?(\d+)(?: ?(?:and|&|-|–|to) ?(\d+))?`)
+	rowsCalled = phrase.MustCompile(`\b(?:(?:rows?|rnds?|rounds?|r)\.? ?(\d+)(?: ?(?:and|&|-|–|to) ?(?:(?:rows?|rnds?|rounds?|r)\.? ?)?(\d+))?|(\d+)(?:st|nd|rd|th) (?:row|rnd|round)\b)`)
 )
-
-// sentences are those of a stretch of text.
-func sentences(text *source.Text, span source.Span) []source.Span {
-	var out []source.Span
-	start := span.Start
-	for i, r := range text.Slice(span) {
-		if r == '.' || r == '\n' {
-			out = append(out, source.Span{Start: start, End: span.Start + i})
-			start = span.Start + i + 1
-		}
-	}
-	return append(out, source.Span{Start: start, End: span.End})
-}
 
 // rowsThere tells of the first row that is called by a number beyond those of the piece that
 // is meant, in words in the lines of a piece, -1 for above the first. last gives the last row
 // of each.
 func (p *Pass) rowsThere(piece int, at source.Span, last func() []int) {
-	text := p.File.Text.Slice(at)
+	text := unwrapped.Replace(strings.ToLower(p.File.Text.Slice(at)))
+	if len(text) != at.Len() {
+		return
+	}
 	for _, m := range rowsCalled.FindAllStringSubmatchIndex(text, -1) {
-		of, last := p.meant(piece, at, text[m[1]:], last)
-		n, _ := strconv.Atoi(text[m[2]:m[3]])
-		if m[4] >= 0 {
-			to, _ := strconv.Atoi(text[m[4]:m[5]])
-			n = max(n, to)
+		of, last := p.meant(piece, at, text[:m[0]], text[m[1]:], last)
+		n := 0
+		for g := 2; g < len(m); g += 2 {
+			if m[g] >= 0 {
+				called, _ := strconv.Atoi(text[m[g]:m[g+1]])
+				n = max(n, called)
+			}
 		}
 		if last > 0 && n > last {
 			p.Report(Finding{
@@ -152,24 +150,52 @@ func (p *Pass) rowsThere(piece int, at source.Span, last func() []int) {
 	}
 }
 
+var (
+	// goal is what something is set on: `to the head`, `on your mat`.
+	goal = phrase.MustCompile(`\b(?:to|onto|on|of|in|into|at|along|around|over) (?:(?:the|each|your|both) )*([a-z]\S*(?: [a-z]\S*){0,3})`)
+	// plainGoal begins what may be a part of any piece, or is none.
+	plainGoal = phrase.MustCompile(`^(?:first|last|other|opposite|foundation|beginning|starting|sides?|edge|top|bottom|rows?|rnds?|rounds?|r\d|place|it|them|secure|either|right|wrong|rs|ws|same|front|back|cent(?:er|re)|middle|ch|sts?|stitch(?:es)?|size|close|form)\b`)
+	// sewnOnto is what is set on, where no goal is said: `sew on the head`.
+	sewnOnto = phrase.MustCompile(`\b(?:sewn?|sewing|pin|stitch|set|attach|glue) on\b`)
+)
+
 // meant is the last number of the rows that are spoken of, 0 where it cannot be told: those
-// of the piece that the words name (`Rnd 30 of the body`), of the piece that is open while
-// eyes are set, or of any. What is sewn may go on a piece that is not in the file.
-func (p *Pass) meant(within int, at source.Span, after string, last func() []int) (of string, n int) {
-	rest, named := strings.CutPrefix(plainText(after), "of ")
-	for i, piece := range p.Fabric.Pieces {
-		if named && piece.Tree.Name != "" && namesPiece([]string{rest}, piece.Tree.Name) {
-			return " of the " + strings.ToLower(piece.Tree.Name), last()[i]
+// of the piece that the words behind them name (`Rnd 30 of the body`), or of the longest
+// that the sentence names as a goal (`to the body at Rnd 30`); of the piece that is open
+// while eyes are set; of the head for what is sewn on one; or of any. What is sewn may go on
+// a piece that is not in the file.
+func (p *Pass) meant(within int, at source.Span, before, after string, last func() []int) (of string, n int) {
+	piece := func(all []int) (string, int) {
+		longest := slices.MaxFunc(all, func(i, j int) int { return last()[i] - last()[j] })
+		if slices.ContainsFunc(all, func(i int) bool { return last()[i] == untold }) {
+			return "", 0
 		}
+		return " of the " + strings.ToLower(bareName(p.Fabric.Pieces[longest].Tree.Name)), last()[longest]
 	}
-	text := p.File.Text.Slice(at)
-	switch {
-	case named || says(strings.ToLower(text), "sew", "attach", "pin ", "chart"):
+	if rest, named := strings.CutPrefix(strings.TrimLeft(after, " "), "of "); named {
+		if all := p.piecesAt(rest); all != nil {
+			return piece(all)
+		}
+		return "", 0
+	}
+	text := sewnOnto.ReplaceAllString(before, "sew") + ";" + after
+	var goals []int
+	elsewhere := says(text, "chart")
+	for _, m := range goal.FindAllStringSubmatchIndex(text, -1) {
+		all := p.piecesAt(text[m[2]:])
+		goals = append(goals, all...)
+		elsewhere = elsewhere || all == nil && !plainGoal.MatchString(text[m[2]:])
+	}
+	switch head := p.piecesAt("head"); {
+	case goals != nil:
+		return piece(goals)
+	case elsewhere:
 		return "", 0
 	case eyes.MatchString(text) && within >= 0 && finishedAfter(p.Fabric.Pieces[within], at.End):
 		return "", last()[within]
-	}
-	if slices.Contains(last(), untold) {
+	case head != nil && ofHead.MatchString(before):
+		return piece(head)
+	case slices.Contains(last(), untold):
 		return "", 0
 	}
 	return "", slices.Max(last())

@@ -26,6 +26,7 @@ var measureMismatch = &Rule{
 		"and she finds out which when it is finished.",
 	Bad: `Pattern: Oak leaf scarf
 Terms: US
+Hook: 5 mm (US H-8)
 Gauge: 15 hdc and 10 rows = 10 cm (4 in)
 Finished size: 25 cm x 100 cm (10 in x 39 1/2 in)
 Turning chains: ch 2 does not count as a st.
@@ -38,6 +39,7 @@ Fasten off.
 `,
 	Good: `Pattern: Oak leaf scarf
 Terms: US
+Hook: 5 mm (US H-8)
 Gauge: 15 hdc and 10 rows = 10 cm (4 in)
 Finished size: 20 cm x 100 cm (8 in x 39 1/2 in)
 Turning chains: ch 2 does not count as a st.
@@ -69,7 +71,7 @@ func checkMeasureMismatch(p *Pass) {
 	if len(p.Materials.Gauges) == 0 {
 		return
 	}
-	for _, f := range p.Materials.Finished {
+	for _, f := range slices.Concat(p.Materials.Finished, p.Materials.Measures) {
 		for _, c := range p.claims(f) {
 			p.holdAgainstGauge(c)
 		}
@@ -157,13 +159,19 @@ var again = phrase.MustCompile(`^\s*(?:[(\[/=]|or\b)\s*(?:about |approx(?:\.|ima
 // claim is what the finished size says of one piece: a width with a height, one
 // of them, or a way around.
 type claim struct {
-	field   *syntax.Field
-	piece   *fabric.Piece
+	field *syntax.Field
+	// pieces are those that it is of: one, or the front and the back of a garment, one of
+	// which has to keep it.
+	pieces  []*fabric.Piece
 	lengths []syntax.WrittenLength
 	side    side // of one length alone
 	about   bool
 	// asWorked is set where the size is said to be that before an edging.
 	asWorked bool
+	// partly is set for a length that is not that of all rows: a sleeve to the underarm.
+	partly bool
+	// sleeve is set for one of a sleeve, which may be that to where it narrows to its cap.
+	sleeve bool
 	// edging is what edgings may add to it at most, in millimetres.
 	edging float64
 }
@@ -228,12 +236,42 @@ func (p *Pass) claims(f *syntax.Field) []claim {
 		default:
 			c.side = sideOf(said)
 		}
-		c.piece = p.claimedPiece(text[:c.lengths[0].Span.Start], c.side)
-		if c.piece != nil && c.lengths[0].Metric() == lengths[0].Metric() && (len(c.lengths) == 2 || c.side != unsaid) {
+		if c.sleeve = sleeveWord.MatchString(said); c.sleeve && c.side == unsaid {
+			c.side = along
+		}
+		c.partly = toUnderarm.MatchString(said)
+		if piece := p.claimedPiece(f, text[:c.lengths[0].Span.Start], c.side); piece != nil {
+			c.pieces = []*fabric.Piece{piece}
+		} else if c.side == along && garmentLength(said) {
+			c.pieces = p.wholeHalves()
+		}
+		if c.pieces != nil && c.lengths[0].Metric() == lengths[0].Metric() && (len(c.lengths) == 2 || c.side != unsaid) {
 			out = append(out, c)
 		}
 	}
-	return paired(out)
+	return p.ofAllSizes(paired(out))
+}
+
+var (
+	sleeveWord = phrase.MustCompile(`\bsleeves?\b`)
+	toUnderarm = phrase.MustCompile(`\b(?:underarm|under arm|seam|inside|inner|armhole|armpit)\b`)
+)
+
+// ofAllSizes are claims without those of one size each, one after the other: `S: 20 cm wide,
+// M: 22 cm wide`.
+func (p *Pass) ofAllSizes(all []claim) []claim {
+	if p.Fabric.Sizes() == 1 {
+		return all
+	}
+	return slices.DeleteFunc(slices.Clone(all), func(c claim) bool {
+		alike := 0
+		for _, other := range all {
+			if slices.Equal(c.pieces, other.pieces) && c.side == other.side && len(c.lengths) == len(other.lengths) {
+				alike++
+			}
+		}
+		return alike > 1 && len(c.lengths[0].Vals) == 1
+	})
 }
 
 var squareWord = phrase.MustCompile(`\bsquare\b`)
@@ -243,7 +281,7 @@ func paired(all []claim) []claim {
 	var out []claim
 	for i := 0; i < len(all); i++ {
 		c := all[i]
-		if i+1 < len(all) && c.piece == all[i+1].piece && c.side == across && all[i+1].side == along {
+		if i+1 < len(all) && slices.Equal(c.pieces, all[i+1].pieces) && c.side == across && all[i+1].side == along {
 			i++
 			c.lengths, c.side = []syntax.WrittenLength{c.lengths[0], all[i].lengths[0]}, unsaid
 		}
@@ -259,10 +297,10 @@ var unworded = phrase.MustCompile(`\b(?:wide|deep|tall|long|high|around|square)\
 // only one there is. Of several alike, as squares, it may be that of all together;
 // a way round is that of each, as of two gloves. What is folded to a bag is of no size
 // that its piece has.
-func (p *Pass) claimedPiece(before string, side side) *fabric.Piece {
-	before = before[strings.LastIndexAny(before, ",;")+1:]
+func (p *Pass) claimedPiece(f *syntax.Field, before string, side side) *fabric.Piece {
+	before = strings.ToLower(f.Name) + " " + before[strings.LastIndexAny(before, ",;")+1:]
 	for _, piece := range p.Fabric.Pieces {
-		if name := strings.ToLower(piece.Tree.Name); name != "" && strings.Contains(before, name) {
+		if name := strings.ToLower(piece.Tree.Name); name != "" && strings.Contains(before, strings.TrimSuffix(name, "s")) {
 			return piece
 		}
 	}
@@ -308,15 +346,25 @@ func (p *Pass) holdAgainstGauge(c claim) {
 	gaps := make([]sized[gap], len(c.lengths))
 	var gauge materials.Gauge
 	for size := range p.Fabric.Sizes() {
-		s := measure.Of(p.Materials, p.Fabric, c.piece, size)
-		if !s.Exact {
-			return
+		var least []*gap // of the pieces, that which keeps most
+		for _, piece := range c.pieces {
+			s := measure.Of(p.Materials, p.Fabric, piece, size)
+			if !s.Exact || len(c.pieces) > 1 && s.Height == 0 {
+				return
+			}
+			c.partly = c.partly || c.sleeve && p.tapers(piece, size)
+			if !c.asWorked {
+				c.edging = s.Edging + p.edgings(piece, size)
+				if c.side == along && slices.ContainsFunc(p.Fabric.Pieces, func(other *fabric.Piece) bool { return other != piece && p.lengthens(other, piece) }) {
+					c.edging = math.Inf(1)
+				}
+			}
+			gauge = s.Gauge
+			if these := c.against(s, size); least == nil || kept(these) > kept(least) {
+				least = these
+			}
 		}
-		if !c.asWorked {
-			c.edging = s.Edging + p.edgings(c.piece, size)
-		}
-		gauge = s.Gauge
-		for i, g := range c.against(s, size) {
+		for i, g := range least {
 			if g != nil {
 				gaps[i].add(size, *g)
 			}
@@ -331,6 +379,18 @@ func (p *Pass) holdAgainstGauge(c claim) {
 			})
 		}
 	}
+}
+
+// tapers tells whether a piece ends narrower than it is somewhere.
+func (p *Pass) tapers(piece *fabric.Piece, size int) bool {
+	widest, last := 0, 0
+	for _, row := range piece.Rows {
+		if t := &row.Tallies[size]; t.Works {
+			last = t.Made
+			widest = max(widest, last)
+		}
+	}
+	return last < widest
 }
 
 // edgings is what the pieces that are edgings of another may add to it at most.
@@ -435,7 +495,8 @@ func (c claim) gap(i, size int, d dimension) *gap {
 	if c.about {
 		give *= 2
 	}
-	if over := says - d.length; -give <= over && over <= give+c.edging {
+	over := says - d.length
+	if over <= give+c.edging && (over >= -give || c.partly) {
 		return nil
 	}
 	return &gap{says, give, c.edging, d}

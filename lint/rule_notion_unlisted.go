@@ -11,7 +11,7 @@ var notionUnlisted = &Rule{
 	Name:     "notion-unlisted",
 	Family:   "materials",
 	Severity: Warning,
-	Summary:  "What the instructions ask for besides yarn and hook is in the materials.",
+	Summary:  "What the instructions ask for besides yarn and hook is in the materials, in as large a number and of that size.",
 	Why:      "A maker who has gathered what is listed sits down to work. A marker, filling or needle that was not listed is missing when it is needed.",
 	Bad: `Pattern: Acorn
 Terms: US
@@ -60,19 +60,33 @@ func checkNotionUnlisted(p *Pass) {
 		}
 	}
 	for _, n := range materials.Notions() {
-		if !told[n.Name] || p.Materials.Has(&n) {
+		if !told[n.Name] || p.Materials.Has(&n) || n.Handy && !p.Materials.ListsNotions() {
 			continue
 		}
 		at, found := p.toldOf(&n)
 		if !found {
 			continue
 		}
-		p.Report(Finding{
+		f := Finding{
 			Span:    at,
-			Message: quoted(p.File.Text.Slice(at)) + " needs " + n.Name + ", which is not in the materials",
+			Message: quoted(p.File.Text.Slice(at)) + " needs " + n.Name + ", which " + isOrAre(n.Name) + " not in the materials",
 			Fix:     p.listNotion(n.Name),
-		})
+		}
+		if n.Handy {
+			p.Note(f)
+		} else {
+			p.Report(f)
+		}
 	}
+	p.moreThanListed()
+}
+
+// isOrAre is the verb for the name of a notion.
+func isOrAre(name string) string {
+	if strings.HasSuffix(name, "s") && !strings.HasSuffix(name, "ss") {
+		return "are"
+	}
+	return "is"
 }
 
 // toldOf is the first place where the instructions ask for a notion.

@@ -12,7 +12,7 @@ var notionUnused = &Rule{
 	Name:     "notion-unused",
 	Family:   "materials",
 	Severity: Warning,
-	Summary:  "What the materials list to become part of the piece, buttons or filling, is spoken of in the instructions.",
+	Summary:  "What the materials list to become part of the piece, buttons or filling, is spoken of in the instructions, and all of it is used.",
 	Why: "A maker who has bought eight buttons and is never told to sew them on looks for the lines that got lost. Tools are " +
 		"another matter: where a needle is wanted she knows herself.",
 	Bad: `Pattern: Hedge jacket
@@ -56,6 +56,7 @@ func checkNotionUnused(p *Pass) {
 			p.Report(Finding{Span: at, Message: "no line besides the materials speaks of " + quoted(p.File.Text.Slice(at))})
 		}
 	}
+	p.fewerThanListed()
 }
 
 // lasting is where the materials list a notion that becomes part of the piece.

@@ -49,46 +49,47 @@ Fasten off. Sew the 4 leaves to the twig.
 }
 
 // madeUpFrom is where a section says how many of something are put together: the words for
-// them and their number, or the words for what each of them goes with.
+// them and their number, and where each of something else takes as many the words for that.
 type madeUpFrom struct {
 	at       source.Span // in the section
-	of, with string      // in lower case; with is "" where there is a number
+	of, with string      // in lower case; with is "" where the number is that of all
 	number   int
+	some     bool // there may be more of them
 }
 
+// countWord is a number of pieces, called what they are called.
 var (
-	// putTogether begins what is done with pieces that are made.
-	putTogether = phrase.MustCompile(`\b(?:sew|join|attach|lay|arrange|whip ?stitch|crochet the|stitch|set) `)
-	// those takes `the 4 leaves`, `all 30 squares`.
-	those = phrase.MustCompile(`\b(?:the|all|all the|your) (` + howMany + `) ((?:[a-z]+ )?[a-z]+)`)
+	countWord = `(\d{1,3}|` + numeral.Expression(2, numeral.Most) + `)`
+	called    = `((?:[a-z]+ )?[a-z]+)`
+)
+
+var (
+	// those takes `the 4 leaves`, `all 30 squares`, `all six of the petals`.
+	those = phrase.MustCompile(`\b(?:the|all|all the|your) ` + countWord + `(?: of the)?(?: (?:made|finished))? ` + called)
+	// ofSome follows those of which there are others: `the 4 squares of each strip`.
+	ofSome = phrase.MustCompile(`^ (?:of|in|for|per|on) `)
+	// someOf takes `sew 6 leaves`, beside which there may be others.
+	someOf = phrase.MustCompile(`\b(?:sew|attach|pin|arrange|place|position|glue|stitch|space|distribute)(?: on)? ` + countWord + ` ` + called)
+	// bothOf takes `both wings`.
+	bothOf = phrase.MustCompile(`\bboth (?:of )?(?:the )?` + called)
 	// laidOut takes `the squares out in 5 rows of 6`.
-	laidOut = phrase.MustCompile(`\b(?:the|all|all the|your) ((?:[a-z]+ )?[a-z]+?) (?:out |together )?in (` + howMany + `) rows of (` + howMany + `)\b`)
+	laidOut = phrase.MustCompile(`\b(?:the|all|all the|your) ((?:[a-z]+ )?[a-z]+?) (?:out |together )?in ` + countWord + ` rows of ` + countWord + `\b`)
 	// atTips takes `a leaf to the tips of branches A, B and D`.
-	atTips = phrase.MustCompile(`\b(?:an?|one) ((?:[a-z]+ )?[a-z]+?) (?:to|at|on|onto) (?:each of )?(?:the )?(?:tips?|ends?) of branches ((?:[a-z]|\d{1,2})(?:(?:, and|,| and) (?:[a-z]|\d{1,2}))+)(?:[^a-z\d]|$)`)
-	// onEach takes `a cup on each nut`.
-	onEach = phrase.MustCompile(`\b(?:an?|one) ((?:[a-z]+ )?[a-z]+?) (?:to|on|onto|in|into|over|at) (?:each|every) ((?:[a-z]+ )?[a-z]+)`)
-	// howMany is a number of things, in figures or in words.
-	howMany = `\d{1,3}|` + numeral.Expression(2, numeral.Most)
+	atTips = phrase.MustCompile(`\b(?:an?|one) ((?:[a-z]+ )?[a-z]+?) (?:to|at|on|onto) (?:each of )?(?:the )?(?:tips?|ends?) of branches ((?:[a-z]|\d{1,2})(?:(?:, and|,| and) (?:[a-z]|\d{1,2}))+)(?: (?:at|on) (each|either|both) (?:ends?|sides?)|[^a-z\d]|$)`)
+	// onEach takes `a cup on each nut`, `3 leaves to every twig`.
+	onEach = phrase.MustCompile(`\b(?:an?|one|` + countWord + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|onto|in|into|over|at) (?:each|every)(?: of the)?(?: ` + countWord + `)? ` + called)
 	// tip is one branch of such a list.
 	tip = phrase.MustCompile(`[a-z\d]+`)
 )
 
 // putTogetherIn are those places of a section.
-var putTogetherIn = &fact[[]madeUpFrom]{func(_ *Pass, s section) []madeUpFrom {
-	lower := strings.ToLower(s.text)
-	if len(lower) != len(s.text) || !putTogether.MatchString(lower) {
-		return nil
-	}
+var putTogetherIn = &fact[[]madeUpFrom]{func(p *Pass, s section) []madeUpFrom {
 	var out []madeUpFrom
-	at := 0
-	for sentence := range strings.SplitAfterSeq(lower, ".") {
-		if putTogether.MatchString(sentence) {
-			for _, m := range piecesIn(sentence) {
-				m.at = m.at.Shift(at)
-				out = append(out, m)
-			}
+	for _, a := range assembliesIn.of(p, s) {
+		for _, m := range piecesIn(a.text) {
+			m.at = m.at.Shift(a.at.Start)
+			out = append(out, m)
 		}
-		at += len(sentence)
 	}
 	return out
 }}
@@ -96,100 +97,150 @@ var putTogetherIn = &fact[[]madeUpFrom]{func(_ *Pass, s section) []madeUpFrom {
 // piecesIn finds them in a sentence.
 func piecesIn(sentence string) []madeUpFrom {
 	var out []madeUpFrom
-	group := func(m []int, i int) string { return sentence[m[2*i]:m[2*i+1]] }
-	number := func(m []int, i int) int {
-		n, _ := numeral.Read(group(m, i))
-		return n
+	group := func(m []int, i int) string {
+		if m[2*i] < 0 {
+			return ""
+		}
+		return sentence[m[2*i]:m[2*i+1]]
 	}
-	add := func(m []int, of, with string, number int) {
-		out = append(out, madeUpFrom{source.Span{Start: m[0], End: m[1]}, strings.Clone(of), strings.Clone(with), number})
+	add := func(m []int, f madeUpFrom) {
+		f.at, f.of, f.with = source.Span{Start: m[0], End: m[1]}, strings.Clone(f.of), strings.Clone(f.with)
+		out = append(out, f)
+	}
+	for _, m := range onEach.FindAllStringSubmatchIndex(sentence, -1) {
+		add(m, madeUpFrom{of: group(m, 2), with: group(m, 4), number: max(1, inWords(group(m, 1)))})
+	}
+	each := func(m []int) bool { // the number is that of each
+		return slices.ContainsFunc(out, func(o madeUpFrom) bool { return o.with != "" && o.at.Start < m[1] && m[0] < o.at.End })
 	}
 	for _, m := range those.FindAllStringSubmatchIndex(sentence, -1) {
-		add(m, group(m, 2), "", number(m, 1))
+		add(m, madeUpFrom{of: group(m, 2), number: inWords(group(m, 1)), some: ofSome.MatchString(sentence[m[1]:])})
+	}
+	for _, m := range someOf.FindAllStringSubmatchIndex(sentence, -1) {
+		if !each(m) {
+			add(m, madeUpFrom{of: group(m, 2), number: inWords(group(m, 1)), some: true})
+		}
+	}
+	for _, m := range bothOf.FindAllStringSubmatchIndex(sentence, -1) {
+		add(m, madeUpFrom{of: group(m, 1), number: 2, some: true})
 	}
 	for _, m := range laidOut.FindAllStringSubmatchIndex(sentence, -1) {
-		add(m, group(m, 1), "", number(m, 2)*number(m, 3))
+		add(m, madeUpFrom{of: group(m, 1), number: inWords(group(m, 2)) * inWords(group(m, 3))})
 	}
 	for _, m := range atTips.FindAllStringSubmatchIndex(sentence, -1) {
 		names := slices.DeleteFunc(tip.FindAllString(group(m, 2), -1), func(w string) bool { return w == "and" })
-		add(m, group(m, 1), "", len(names))
-	}
-	for _, m := range onEach.FindAllStringSubmatchIndex(sentence, -1) {
-		add(m, group(m, 1), group(m, 2), 0)
+		if group(m, 3) != "" {
+			names = append(names, names...)
+		}
+		add(m, madeUpFrom{of: group(m, 1), number: len(names)})
 	}
 	return out
+}
+
+// inWords reads a number in figures or in words, 0 for none.
+func inWords(number string) int {
+	n, _ := numeral.Read(number)
+	return n
 }
 
 // restIn tells whether a section has a sentence on putting together that speaks of more
 // pieces than it names.
 var (
-	restIn = &fact[bool]{func(_ *Pass, s section) bool {
-		return s.anySentence(func(sentence string) bool {
-			return putTogether.MatchString(sentence) && restWords.MatchString(sentence)
-		})
+	restIn = &fact[bool]{func(p *Pass, s section) bool {
+		return slices.ContainsFunc(assembliesIn.of(p, s), func(a assembly) bool { return restWords.MatchString(a.text) })
 	}}
 	restWords = phrase.MustCompile(`\b(?:remaining|other|last|rest|leftover|spare|extra|another)\b`)
 )
 
 // Fewer than are made may be all that one sentence speaks of.
 func checkPiecesMismatch(p *Pass) {
-	times := map[*syntax.Piece]int{}
+	times := map[string]int{}
 	for _, all := range putTogetherIn.in(p) {
 		for _, m := range all {
-			times[p.madePiece(m.of)]++
+			times[p.makes(m.of).called]++
 		}
 	}
 	for s, all := range putTogetherIn.in(p) {
 		for _, m := range all {
-			piece := p.madePiece(m.of)
-			wanted, of := p.wanted(m, piece)
-			if wanted == 0 {
+			of := p.makes(m.of)
+			wanted, each := p.wanted(m, of)
+			if wanted == 0 || wanted == of.n || wanted < of.n && (m.some || of.some || times[of.called] > 1 || anywhere(p, restIn)) {
 				continue
 			}
-			made := piece.Make.At(0)
-			if wanted == made || wanted < made && m.with == "" && (times[piece] > 1 || anywhere(p, restIn)) {
-				continue
+			f := Finding{Span: s.abs(m.at), Message: fmt.Sprintf("takes %d of %s%s, and %d are made", wanted, quoted(of.called), each, of.n)}
+			for _, piece := range of.pieces {
+				f.Related = append(f.Related, Related{piece.Span, strconv.Itoa(piece.Make.At(0)) + " are made here"})
 			}
-			p.Report(Finding{
-				Span:    s.abs(m.at),
-				Message: fmt.Sprintf("takes %d of %s%s, and %d are made", wanted, quoted(piece.Name), of, made),
-				Related: []Related{{piece.Span, strconv.Itoa(made) + " are made here"}},
-			})
+			p.Report(f)
 		}
 	}
 }
 
-// wanted is how many of a piece are put together, 0 where that is not said, and what for.
-func (p *Pass) wanted(m madeUpFrom, piece *syntax.Piece) (n int, what string) {
-	switch with := p.madePiece(m.with); {
-	case piece == nil:
+// wanted is how many of what is made are put together, 0 where that is not said, and what for.
+func (p *Pass) wanted(m madeUpFrom, of makes) (n int, what string) {
+	switch {
+	case of.n == 0:
 		return 0, ""
 	case m.with == "":
 		return m.number, ""
-	case with == nil || with == piece:
-		return 0, ""
-	default:
-		return with.Make.At(0), ", one for each of " + quoted(with.Name)
 	}
+	with := p.makes(m.with)
+	if with.n == 0 || with.some || with.called == of.called {
+		return 0, ""
+	}
+	each := "one"
+	if m.number > 1 {
+		each = strconv.Itoa(m.number)
+	}
+	return m.number * with.n, ", " + each + " for each of " + quoted(with.called)
 }
 
-// madePiece is the only piece that some words name and of which several are made, nil for
-// none: of two alike nobody knows which is meant.
-func (p *Pass) madePiece(words string) *syntax.Piece {
-	var found *syntax.Piece
+// makes is what is made of what some words name.
+type makes struct {
+	called string
+	n      int // 0 where it is not known
+	pieces []*syntax.Piece
+	some   bool // they are of several kinds, and the words may mean one of them
+}
+
+// makes is the only piece that some words name and of which several are made; where they
+// name none, it is all of a kind, as front legs and back legs.
+func (p *Pass) makes(words string) makes {
 	first, _, _ := strings.Cut(words, " ")
 	things := []string{words, first}
+	var named, kinds []*syntax.Piece
 	for _, piece := range p.File.Pieces {
-		named := namesPiece(things, piece.Name)
-		if piece.Name == "" || !named && !sameKind(things, piece.Name) {
-			continue
+		switch {
+		case piece.Name == "":
+		case namesPiece(things, piece.Name):
+			named = append(named, piece)
+		case sameKind(things, piece.Name):
+			kinds = append(kinds, piece)
 		}
-		if found != nil || !named || !piece.Make.Written() || piece.Make.PerSize() {
-			return nil
-		}
-		found = piece
 	}
-	return found
+	switch {
+	case len(named) == 1 && len(kinds) == 0:
+		return makes{called: named[0].Name, n: madeOf(named[0]), pieces: named}
+	case len(named) == 0 && len(kinds) > 1:
+		out := makes{called: article.ReplaceAllString(first, ""), pieces: kinds, some: true}
+		for _, piece := range kinds {
+			n := madeOf(piece)
+			if n == 0 {
+				return makes{}
+			}
+			out.n += n
+		}
+		return out
+	}
+	return makes{} // of two alike nobody knows which is meant
+}
+
+// madeOf is how many of a piece are made, 0 where it is not said or depends on the size.
+func madeOf(piece *syntax.Piece) int {
+	if !piece.Make.Written() || piece.Make.PerSize() {
+		return 0
+	}
+	return piece.Make.At(0)
 }
 
 // sameKind tells whether a piece is one of several kinds of a thing: a small leaf, of leaves.

@@ -16,6 +16,7 @@ var unitsSingle = &Rule{
 	Why:      "A maker measures with the tape she has. What is given in one system only she has to convert, and rounds as she likes.",
 	Bad: `Pattern: Oak leaf mat
 Terms: US
+Hook: 5 mm (US H-8)
 Gauge: 13 sc and 14 rows = 10 cm
 Finished size: 9 cm x 2.5 cm
 
@@ -27,6 +28,7 @@ Fasten off.
 `,
 	Good: `Pattern: Oak leaf mat
 Terms: US
+Hook: 5 mm (US H-8)
 Gauge: 13 sc and 14 rows = 10 cm (4 in)
 Finished size: 9 cm x 2.5 cm (3 1/2 in x 1 in)
 

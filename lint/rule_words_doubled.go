@@ -89,7 +89,7 @@ func wordsOf(text string) iter.Seq[source.Span] {
 func doubledSentences(text string) []source.Span {
 	var out []source.Span
 	var a source.Span // the sentence before
-	for b := range sentencesOf(text) {
+	for b := range sentencesInLines(text) {
 		if said := plainText(text[b.Start:b.End]); a.End > 0 && saidOnce.MatchString(said) && said == plainText(text[a.Start:a.End]) && strings.Count(text[a.End:b.Start], "\n") < 2 {
 			out = append(out, source.Span{Start: a.End, End: b.End})
 		}
@@ -98,8 +98,8 @@ func doubledSentences(text string) []source.Span {
 	return out
 }
 
-// sentencesOf are the stretches of a text that end in a stop, each within a line.
-func sentencesOf(text string) iter.Seq[source.Span] {
+// sentencesInLines are the stretches of a text that end in a stop, each within a line.
+func sentencesInLines(text string) iter.Seq[source.Span] {
 	return func(yield func(source.Span) bool) {
 		start := 0
 		for i := range len(text) {

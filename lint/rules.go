@@ -34,6 +34,7 @@ var rules = []*Rule{
 	gaugeMissing,
 	gradingUneven,
 	handworkPlace,
+	hookMissing,
 	hookSize,
 	joinMissing,
 	markerMissing,

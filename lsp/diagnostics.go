@@ -127,14 +127,22 @@ func (s *server) publish(ctx context.Context, f dueFile) (err error) {
 	return s.client.PublishDiagnostics(ctx, params)
 }
 
-// diagnostics are the findings of a document, in their order.
+// diagnostics are the findings of a document, in their order, and before them that nothing
+// in it was read as a pattern.
 func diagnostics(v *view) []protocol.Diagnostic {
-	list := make([]protocol.Diagnostic, len(v.Findings))
+	list := make([]protocol.Diagnostic, 0, len(v.Findings)+1)
+	if v.NothingRead() {
+		list = append(list, v.diagnostic(&lint.Finding{Rule: nothingRead, Span: v.FirstLine(), Message: "no instruction was found: " + lint.AnInstruction}))
+	}
 	for i := range v.Findings {
-		list[i] = v.diagnostic(&v.Findings[i])
+		list = append(list, v.diagnostic(&v.Findings[i]))
 	}
 	return list
 }
+
+// nothingRead is what a client is told under that a text was not read as a pattern. It is no
+// rule: what is no pattern keeps and breaks none.
+const nothingRead = "nothing-read"
 
 // diagnostic is a finding as the client shows it.
 func (v *view) diagnostic(f *lint.Finding) protocol.Diagnostic {

@@ -151,6 +151,6 @@ func naming(files []string) string {
 // what was not read for sound.
 func (s *streams) tellUnworked(files ...string) {
 	if len(files) > 0 {
-		fmt.Fprintf(s.err, "stitchproof: no instruction was found in %s: one is a line such as `Row 1: Sc in each st across.`, in English\n", naming(files))
+		fmt.Fprintf(s.err, "stitchproof: no instruction was found in %s: %s\n", naming(files), lint.AnInstruction)
 	}
 }

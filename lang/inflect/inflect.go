@@ -44,4 +44,4 @@ func Plural(noun string) string {
 }
 
 // short are the short nouns and abbreviations that have a plural.
-var short = map[string]bool{"st": true, "sp": true, "rnd": true, "lp": true, "row": true, "end": true, "top": true}
+var short = map[string]bool{"st": true, "sp": true, "rnd": true, "lp": true, "row": true, "end": true, "top": true, "eye": true}

@@ -16,6 +16,9 @@ var (
 	crossed   = phrase.MustCompile(`\d\s*(?:x|×|by)\s*\d|\b(?:wide|across|square)\b`)
 )
 
+// ownMeasure is a field that gives one measure of the finished piece, and no body's.
+var ownMeasure = phrase.MustCompile(`^(?:(?:total|full|back|front|body|side|garment|sleeve) )?(?:length|width)$|^length to shoulder$|^sleeves?(?: seam)?$`)
+
 // finishedSize finds the finished size of a pattern that has no field for it: a size
 // that is a width and a height, or what a sentence above the work says. It is nil for
 // none.

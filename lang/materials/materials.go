@@ -30,6 +30,9 @@ type List struct {
 	Swatch *Swatch
 	// Finished are the finished sizes as written: one of all, or one of each measure.
 	Finished []*syntax.Field
+	// Measures are single ones that fields of their own give of the finished piece, named as
+	// those are: `Sleeve length: 45 cm`.
+	Measures []*syntax.Field
 	// ToFit is the body that the piece is to fit, and Ease by how much it is wider
 	// than that, less than 0 where it is narrower; nil where it is not said.
 	ToFit, Ease *Extent
@@ -81,6 +84,9 @@ func Read(file *syntax.File) *List {
 			l.ToFit = readExtent(f)
 		case "ease":
 			l.Ease = readEase(f)
+		}
+		if ownMeasure.MatchString(f.Key) {
+			l.Measures = append(l.Measures, &syntax.Field{Key: "finished size", Name: f.Key, Value: f.Value, Span: f.Span, KeySpan: f.KeySpan, ValueSpan: f.ValueSpan})
 		}
 		if supply[f.Key] {
 			l.Given = l.Given || f.Value != ""

@@ -15,7 +15,9 @@ var notionTable string
 
 // Notion is a thing besides yarn and hook that instructions may ask for.
 type Notion struct {
-	Name   string
+	Name string
+	// Handy is set for a tool that a maker may do without, or that every house has.
+	Handy  bool
 	told   *regexp.Regexp
 	words  *phrase.Phrase // those of told
 	listed []string
@@ -25,7 +27,7 @@ type Notion struct {
 }
 
 var notions = table.Once(func() ([]Notion, error) {
-	records, err := table.Read("notions.tsv", notionTable, "notion", "told", "listed", "lasting", "used")
+	records, err := table.Read("notions.tsv", notionTable, "notion", "level", "told", "listed", "lasting", "used")
 	if err != nil {
 		return nil, err
 	}
@@ -36,7 +38,13 @@ var notions = table.Once(func() ([]Notion, error) {
 		if err != nil {
 			return nil, r.Errorf("%v", err)
 		}
-		out[i] = Notion{r.Text("notion"), told, phrase.MustCompile(strings.ToLower(words)), r.List("listed", "|"), r.List("lasting", "|"), r.List("used", "|")}
+		out[i] = Notion{
+			Name: r.Text("notion"), Handy: r.Text("level") == "handy", told: told, words: phrase.MustCompile(strings.ToLower(words)),
+			listed: r.List("listed", "|"), lasting: r.List("lasting", "|"), used: r.List("used", "|"),
+		}
+		if level := r.Text("level"); level != "needed" && level != "handy" {
+			return nil, r.Errorf("no level is called %q", level)
+		}
 	}
 	return out, nil
 })
@@ -87,6 +95,11 @@ func (n *Notion) UsedIn(text string) bool {
 var needless = phrase.MustCompile(`(?i)\b(?:no|not|none|never|without|instead|optional|optionally|if you|if desired|if wished|you can|may)\b`)
 
 func isLetter(r rune) bool { return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' }
+
+// ListsNotions tells whether the list names something besides yarn and hook.
+func (l *List) ListsNotions() bool {
+	return slices.ContainsFunc(Notions(), func(n Notion) bool { return l.Has(&n) })
+}
 
 // Has tells whether the list has a notion.
 func (l *List) Has(n *Notion) bool {

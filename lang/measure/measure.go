@@ -31,6 +31,9 @@ type Size struct {
 	// Exact is set where all but a few rows are in the stitch that the gauge counts,
 	// with no spaces between but those that stand over as many stitches.
 	Exact bool
+	// Plain is set where the widest row and at least half of all rows are: enough to
+	// trust the width.
+	Plain bool
 	// Edging is what an edging, which is not in the figures, may add to a width or a
 	// height at most: +Inf where that is not known.
 	Edging float64
@@ -42,11 +45,20 @@ type Size struct {
 func (s Size) Round() bool { return s.Around > 0 }
 
 // Of reckons how large a piece comes out in one size. It tells nothing without
-// a gauge, of a piece with branches, of one that is worked as another, or where
-// a row could not be counted or is not what it states.
+// a gauge, of a piece with branches, of one that is worked as another or goes on from
+// it, or where a row could not be counted or is not what it states.
 func Of(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size int) Size {
+	if piece.From != nil {
+		return Size{}
+	}
+	return Widths(list, worked, piece, size)
+}
+
+// Widths does what Of does, of a piece that goes on from another as well: its height is
+// then that of its own rows.
+func Widths(list *materials.List, worked *fabric.Fabric, piece *fabric.Piece, size int) Size {
 	r := reckoner{list: list, dialect: worked.Dialect, size: size, grows: true, widths: map[float64]int{}, open: saidToGoOn(worked.File, piece)}
-	if len(list.Gauges) == 0 || piece.From != nil {
+	if len(list.Gauges) == 0 {
 		return Size{}
 	}
 	flat := flatly(piece, size)
@@ -236,6 +248,7 @@ func (r *reckoner) total(flat bool) Size {
 		r.out.Height, r.grows = 0, false
 	}
 	r.out.Exact = r.sharp && fewOf*r.inexact <= r.out.Rows
+	r.out.Plain = r.sharp && 2*r.inexact <= r.out.Rows
 	for width, rows := range r.widths {
 		if 2*rows >= r.out.Rows && width > r.out.Steady {
 			r.out.Steady = width

@@ -1,0 +1,180 @@
+package lint
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"stitchproof/lang/phrase"
+	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
+)
+
+// assembly is a sentence of a section that puts pieces together, sets something on them or
+// closes them by hand.
+type assembly struct {
+	at source.Span // in the section
+	// text is what it says, in lower case and with a space for every end of a line, so
+	// that places in it are those of the file.
+	text string
+	// labelled is set where it is part of a row with a label: it begins with what is
+	// done by hand, and may go on with stitches.
+	labelled bool
+}
+
+// byHand begins what is done with pieces that are made, or with yarn and needle.
+var byHand = phrase.MustCompile(`\b(?:sew(?:n|ing)?|join|attach|lay|arrange|(?:whip|slip) ?stitch|crochet the|stitch|set|pin|place|position|insert|fix|embroider|` +
+	`assemble|seam|graft|glue|space|spread|distribute|weave|thread|draw|gather|close|skip the|sk the|miss the|along the|fasten (?:the|each|both|all)) `)
+
+// assembliesIn are those sentences of a section, in their order.
+var assembliesIn = &fact[[]assembly]{func(p *Pass, s section) []assembly {
+	text := strings.ToLower(s.text)
+	if len(text) != len(s.text) || !byHand.MatchString(strings.ReplaceAll(text, "\n", " ")) {
+		return nil
+	}
+	text = withoutComments(p.File, s, text)
+	var out []assembly
+	for _, at := range sentencesOf(text) {
+		sentence := unwrapped.Replace(text[at.Start:at.End])
+		m := byHand.FindStringIndex(sentence)
+		if m == nil {
+			continue
+		}
+		a := assembly{at: at, text: sentence}
+		if rowLabel.MatchString(sentence) {
+			a.at.Start, a.text, a.labelled = at.Start+m[0], sentence[m[0]:], true
+		}
+		a.text = strings.Clone(a.text)
+		out = append(out, a)
+	}
+	return out
+}}
+
+// unwrapped makes one line of several, each place of which stays where it is.
+var unwrapped = strings.NewReplacer("\n", " ", "\r", " ", "\t", " ")
+
+// rowLabel is the label of a row before what it says.
+var rowLabel = phrase.MustCompile(`^\W*(?:(?:next|last|set-?up|foundation) )?(?:rows?|rnds?|rounds?|r)\.? ?\d*[^:.]{0,20}[:.]|^\W*(?:next|last) (?:row|rnd|round)\b`)
+
+// withoutComments is the text of a section with spaces for its comments.
+func withoutComments(f *syntax.File, s section, text string) string {
+	var b strings.Builder
+	end := 0
+	from, _ := slices.BinarySearchFunc(f.Comments, s.at.Start, func(c *syntax.Comment, at int) int { return c.Span.Start - at })
+	for _, c := range f.Comments[from:] {
+		if at := s.place(c.Span); s.at.Covers(c.Span) {
+			b.WriteString(text[end:at.Start] + strings.Repeat(" ", at.Len()))
+			end = at.End
+		} else if c.Span.Start >= s.at.End {
+			break
+		}
+	}
+	return b.String() + text[end:]
+}
+
+// sentencesOf are the sentences of a text in lower case, over lines that go on in the next.
+func sentencesOf(text string) []source.Span {
+	var out []source.Span
+	start := 0
+	for i := range len(text) + 1 {
+		switch {
+		case i < len(text) && !endsSentence(text, start, i):
+			continue
+		case strings.TrimSpace(text[start:i]) != "":
+			out = append(out, source.Span{Start: start, End: i})
+		}
+		start = i + 1
+	}
+	return out
+}
+
+// endsSentence tells whether the ith character of a text ends a sentence that begins at
+// start. A stop before a number does not: it is the point of one, or stands behind a word
+// cut short, `rnds. 14 and 15`.
+func endsSentence(text string, start, i int) bool {
+	rest := text[i+1:]
+	switch text[i] {
+	case '\n':
+		return !isWrapped(text[start:i], rest)
+	case '.', '!':
+		after := strings.TrimLeft(rest, " \t")
+		return after == "" || !isDigit(after[0]) && (len(after) < len(rest) || after[0] < 'a' || after[0] > 'z')
+	}
+	return false
+}
+
+var (
+	// openEnd is what a line ends in that goes on in the next one.
+	openEnd = phrase.MustCompile(`(?:,|\b(?:the|an?|and|or|to|of|on|onto|in|into|with|between|over|at|for|from|by|each|both|all|your|their|its))\s*$`)
+	// nextLine begins a line that goes on with the one before it.
+	nextLine = phrase.MustCompile(`^[ \t]*(?:[a-z(]|\d+ [a-z])`)
+	// ownLine begins one that does not: `ears: sew`, `- pin`, `## tail`.
+	ownLine = phrase.MustCompile(`^[ \t]*(?:[^\n:.,;]{1,30}:|#|[-•*] )`)
+)
+
+// isWrapped tells whether a line goes on in the text below it.
+func isWrapped(line, below string) bool {
+	return strings.TrimSpace(line) != "" && !ownLine.MatchString(below) && (openEnd.MatchString(line) || nextLine.MatchString(below))
+}
+
+// piecesAt are the pieces, by index, whose name some words begin with, as one or as several:
+// those of the longest name that fits. There are several where a file holds more than one
+// pattern.
+func (p *Pass) piecesAt(words string) []int {
+	fields := strings.Fields(article.ReplaceAllString(strings.TrimLeft(strings.ReplaceAll(words, "’", "'"), " "), ""))
+	for n := min(longestName, len(fields)); n > 0; n-- {
+		if strings.ContainsAny(strings.Join(fields[:n-1], ""), ".,;:") {
+			continue
+		}
+		called := []string{strings.TrimSuffix(strings.TrimRight(strings.Join(fields[:n], " "), ".,;:!)]*_"), "'s")}
+		var found []int
+		for i, piece := range p.Fabric.Pieces {
+			if piece.Tree.Name != "" && namesPiece(called, bareName(piece.Tree.Name)) {
+				found = append(found, i)
+			}
+		}
+		if found != nil {
+			return found
+		}
+	}
+	return nil
+}
+
+// pieceAt is the only piece whose name some words begin with, -1 for none.
+func (p *Pass) pieceAt(words string) int {
+	if found := p.piecesAt(words); len(found) == 1 {
+		return found[0]
+	}
+	return -1
+}
+
+// longestName is how many words of a text may be the name of a piece.
+const longestName = 4
+
+// bareName is what a piece is called without what stands behind it in brackets or behind a
+// mark: `Ears (in B)`.
+func bareName(name string) string {
+	for _, mark := range [...]string{" (", ":", " – ", " — ", " - "} {
+		name, _, _ = strings.Cut(name, mark)
+	}
+	return name
+}
+
+// toldBesides tells whether the pattern has some words anywhere but in its sentences on
+// putting together: what has them there is known, be it by a heading that was not read.
+func (p *Pass) toldBesides(words *regexp.Regexp) bool {
+	in := func(text string) int {
+		return len(words.FindAllStringIndex(yarnTail.ReplaceAllString(unwrapped.Replace(text), ""), -1))
+	}
+	count := 0
+	for s, all := range assembliesIn.in(p) {
+		count += in(s.told)
+		for _, a := range all {
+			count -= in(a.text)
+		}
+	}
+	return count > 0
+}
+
+// yarnTail is a tail that is yarn, and no animal's.
+var yarnTail = phrase.MustCompile(`\b(?:long|yarn|beginning|starting|same|loose|cm|in|inch) tails?\b|\btails? (?:for|end|of yarn|through|from)\b`)
