@@ -131,6 +131,9 @@ func (d *document) inFull(trimmed string, at int) bool {
 func definedNames(s string) []string {
 	name, rest, found := strings.Cut(s, "(")
 	name = strings.Trim(name, " *•-_")
+	if strings.Count(s, "(") > strings.Count(s, ")") {
+		return nil // the mark stands in brackets: `Make 50 (54: 58)`
+	}
 	if name == "" || amounts(name) || len(strings.Fields(name)) > 4 || len(name) > 32 || strings.ContainsAny(name, ",.;*[") {
 		return nil
 	}

@@ -36,6 +36,8 @@ var (
 	// sizesBracketed takes `Directions are for small size. Changes for medium and
 	// large sizes are in parentheses.`
 	sizesBracketed = phrase.MustCompile(`(?i)\b(?:directions|instructions|figures|pattern)\b[^.]*? for (.+?)[.;,] +(?:(?:changes|figures|those|numbers) for )?(.+?) in (?:brackets|parenthes[ei]s|parens|braces|\(|\{|\[)`)
+	// sizesPointedAt are not named: `for the smallest size first, with larger sizes in brackets`.
+	sizesPointedAt = phrase.MustCompile(`(?i)\b(?:first|smallest|smaller|largest|larger|bigger|other|others|rest|remaining|further|following)\b`)
 	// sizeLetters takes `(S) M (L)`, and sizeYears `(2 (4) 6 (8) 10 yrs)`.
 	sizeLetters = phrase.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M|[1-6]X)\b ?[)\]}]?[ ,/]*){3,}`)
 	sizeYears   = phrase.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
@@ -59,7 +61,7 @@ func saidSizes(text string) []string {
 	if m := sizesListed.FindStringSubmatch(otherThings.ReplaceAllString(text, "")); m != nil {
 		return sizeNames(m[1])
 	}
-	if m := sizesBracketed.FindStringSubmatch(text); m != nil {
+	if m := sizesBracketed.FindStringSubmatch(text); m != nil && !sizesPointedAt.MatchString(m[1]+" "+m[2]) {
 		rest := strings.ReplaceAll(strings.ReplaceAll(m[2], " and ", ","), ";", ",")
 		return sizeNames(m[1] + "," + rest)
 	}

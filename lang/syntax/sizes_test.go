@@ -127,6 +127,20 @@ func TestSizeNames(t *testing.T) {
 	}
 }
 
+// A note on how figures are given names no size.
+func TestSizesPointedAt(t *testing.T) {
+	for text, want := range map[string]string{
+		"Directions are for small size. Changes for medium and large sizes are in parentheses.": "small|medium|large",
+		"Figures are given for the smallest size first, with larger sizes in brackets.":         "",
+		"Instructions are for the first size, with the other sizes in brackets.":                "",
+		"Figures for the smallest size come first, those for the remaining sizes in brackets.":  "",
+	} {
+		if got := strings.Join(read(text+"\nRow 1: ch 8.\n").Sizes, "|"); got != want {
+			t.Errorf("%s names %q, want %q", text, got, want)
+		}
+	}
+}
+
 // The size of thread or of a hook is none of a garment.
 func TestOtherSizes(t *testing.T) {
 	for text, want := range map[string]string{
