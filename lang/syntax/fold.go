@@ -434,6 +434,8 @@ func (f *folder) countStands() bool {
 	switch f.peek().(type) {
 	case nil, *Join, *Turn, *Finish, *NoJoin, *Yarn, *MakeUp, *Total, *Remark, *Unread, *Mark:
 		return true
+	case *Marker: // `(6 sc) Place marker in first st.`
+		return !slices.ContainsFunc(f.in[f.at+2:], func(c Clause) bool { return steps(c.Node) })
 	case *Chain:
 		if f.at+2 < len(f.in) {
 			_, turns := f.in[f.at+2].Node.(*Turn)
