@@ -117,8 +117,14 @@ func (h *hand) pastLeft(p syntax.Place) bool {
 	if !h.cut || h.round || len(h.row) > 0 || p.Pick != syntax.PickNext {
 		return false
 	}
+	return h.onLeft(h.leftPast(p))
+}
+
+// leftPast is a run of places left unworked that goes on behind what a skip passes over, -1
+// for none.
+func (h *hand) leftPast(p syntax.Place) int {
 	n := p.Number.Or(h.size, 1)
-	return h.onLeft(slices.IndexFunc(h.left, func(l leftOut) bool { return len(l.places) > n }))
+	return slices.IndexFunc(h.left, func(l leftOut) bool { return len(l.places) > n })
 }
 
 // onLeft stands on a run of places left unworked. It gives false for none.

@@ -126,6 +126,9 @@ func beginsOn(tree *syntax.Piece) func(*hand) bool {
 		for _, c := range r.Clauses {
 			switch n := c.Node.(type) {
 			case *syntax.Skip:
+				if n.Place.Pick == syntax.PickNext && joinsAnew(r.Clauses) {
+					return func(h *hand) bool { return h.cut && h.leftPast(n.Place) >= 0 }
+				}
 				return leftFor(n.Place)
 			case *syntax.Yarn:
 				if n.Action == syntax.YarnJoin {

@@ -467,7 +467,7 @@ func (d *document) readText(b *block) {
 		r := &Row{At: span.Start, Instruction: p.row}
 		piece := d.piece(span)
 		if d.startsAgain(piece, r) {
-			piece = &Piece{Span: span, Again: true}
+			piece = piece.again(span)
 			d.file.Pieces = append(d.file.Pieces, piece)
 		}
 		piece.Rows = append(piece.Rows, r)

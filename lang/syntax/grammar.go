@@ -565,7 +565,7 @@ type gPlace1st struct {
 type gSkip struct {
 	Pos   lexer.Position
 	Where *gWhere `parser:"'always'? 'skip' @@?"`
-	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'behind' 'it'? | 'in' Name )? @@?"`
+	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'behind' 'it'? | 'in' ( Name | 'center' ) )? @@?"`
 }
 
 // leave remaining 10 sts unworked

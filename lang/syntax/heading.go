@@ -470,3 +470,35 @@ func (d *document) startsAgain(p *Piece, r *Row) bool {
 	}
 	return false
 }
+
+// again is the piece that begins where the rows of this one begin again: with the line
+// before that takes up the work for it, if there is one.
+func (p *Piece) again(at source.Span) *Piece {
+	next := &Piece{Span: at, Again: true}
+	if last := len(p.Rows) - 1; takesUp(p.Rows[last]) {
+		next.Span.Start = p.Rows[last].At
+		next.Rows, p.Rows = []*Row{p.Rows[last]}, p.Rows[:last]
+	}
+	return next
+}
+
+// takesUp tells a line that leads to where work is taken up: `Skip next 20 sts and join yarn
+// in next st.`
+func takesUp(r *Row) bool {
+	if r.Label.Kind != Unlabelled {
+		return false
+	}
+	skips := false
+	for _, c := range r.Clauses {
+		switch n := c.Node.(type) {
+		case *Skip:
+			skips = true
+		case *Yarn:
+			return skips && n.Action == YarnJoin
+		case *Remark, *Side:
+		default:
+			return false
+		}
+	}
+	return false
+}
