@@ -315,7 +315,11 @@ func (h *hand) work(w *syntax.Work) {
 		ref = h.lastStitch
 	}
 	h.lastStitch, h.closing = ref, false
-	if w.Counts.Said && h.chains > 0 {
+	switch {
+	case !w.Counts.Said || h.chains == 0:
+	case fromGround(w) && h.isLegs(w.Counts):
+		h.standAsLeg(w.Places[0])
+	default:
 		h.counts = w.Counts
 	}
 	k, own := h.words.stitch(ref)
@@ -359,6 +363,26 @@ func (h *hand) work(w *syntax.Work) {
 		defer h.closeTogether(len(h.row))
 	}
 	h.apart(w.Between.Chains, func() { h.workTimes(w, k, own) })
+}
+
+// fromGround tells a stitch that is worked into the row below, not into the chain that hangs
+// on the hook.
+func fromGround(w *syntax.Work) bool { return len(w.Places) > 0 && w.Places[0].From == syntax.FromHere }
+
+// isLegs tells whether chains and the stitch after them are said to be several stitches
+// together: `2 ch, 1 tr in next tr (counts as tr2tog)`.
+func (h *hand) isLegs(said syntax.Counts) bool {
+	k := h.standsFor(h.main, said)
+	return len(said.As) == 1 && k.Class == stitch.Together
+}
+
+// standAsLeg makes the chains on the hook a leg of the stitch after them, over the first place
+// where the stitch goes into the one after that.
+func (h *hand) standAsLeg(p syntax.Place) {
+	h.chains, h.counts, h.begun = 0, syntax.Counts{}, true
+	if p.Pick == syntax.PickNext && !h.skippedFirst && h.at == 0 && h.toStitch() {
+		h.at++
+	}
 }
 
 // cornersOr is the places named or, where none is, the next corner; the next stitch
