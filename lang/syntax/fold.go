@@ -83,6 +83,10 @@ func (f *folder) clause(c Clause) {
 		f.placeFirst(c, n)
 		return
 	case *Work:
+		if f.tellsSpread(n) {
+			c.Node = &Remark{}
+			break
+		}
 		if n.Between.Chains.Written() {
 			f.spaced(c, n)
 			return
@@ -129,6 +133,16 @@ func (f *folder) clause(c Clause) {
 		}
 	}
 	f.out = append(f.out, c)
+}
+
+// tellsSpread tells how the stitches go that the clause before spreads: `36 sc evenly around
+// the cuff, 1 in each row end`.
+func (f *folder) tellsSpread(w *Work) bool {
+	if len(f.out) == 0 || w.Stitch.Written() || len(w.Places) != 1 || !w.Places[0].Each {
+		return false
+	}
+	before, ok := f.out[len(f.out)-1].Node.(*Work)
+	return ok && before.Evenly && before.Number.Written() && before.Stitch.Written()
 }
 
 // leaves ends the stitches that go to the end of the row before those that are then
