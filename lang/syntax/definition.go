@@ -147,10 +147,11 @@ func definedNames(s string) []string {
 	return out
 }
 
-// amounts tells `3x` and `15 squares`, which no word is defined by.
+// amounts tells `3x`, `15 squares` and `Rnds 1-3`, which no word is defined by.
 func amounts(name string) bool {
 	tokens := Lex(name, Standard())
-	return len(tokens) == 2 && tokens[0].Kind == Number && tokens[1].Kind != Stitch
+	return len(tokens) == 2 && tokens[0].Kind == Number && tokens[1].Kind != Stitch ||
+		len(tokens) > 1 && tokens[1].Kind == Number && (tokens[0].Canon == "row" || tokens[0].Canon == "rnd")
 }
 
 // spellsOut tells whether a meaning is the word itself in full: `rep: repeat`.

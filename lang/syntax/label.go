@@ -24,7 +24,7 @@ func readLabel(tokens []Token, text string) (Label, int) {
 		mark = tokens[r.at-1].Canon
 	}
 	n := r.read()
-	if n == 0 {
+	if n == 0 || ofGauge(tokens[n-1:], text) {
 		return Label{}, 0
 	}
 	for mark != "" && r.peek().Kind == Star && r.peek().Canon == mark && n < len(tokens) {
@@ -40,6 +40,13 @@ func readLabel(tokens []Token, text string) (Label, int) {
 	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[r.name-1].Span.End}
 	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
 	return r.label, n
+}
+
+// ofGauge tells rows of which only the measure is given, from the mark behind them on:
+// `Rnds 1-3 = 5 cm across`.
+func ofGauge(after []Token, text string) bool {
+	return len(after) > 1 && after[0].Canon == "=" && ParseLength(text[after[1].Span.Start:]).At(0) > 0 &&
+		!slices.ContainsFunc(after, func(t Token) bool { return t.Kind == Stitch })
 }
 
 // loopIn is the loop that a label names for its row.

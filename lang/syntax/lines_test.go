@@ -208,6 +208,11 @@ no label: chain 66/72/78, even for 20
 piece MOTIF
 no label: yarn use a, chain 5, join into a ring
 `},
+	{"rows that a gauge measures", `Rnds 1-3 = 5 cm across
+Row 1: ch 8.
+`, `prose "Rnds 1-3 = 5 cm across"
+row 1: chain 8
+`},
 	{"sizes told in a sentence", `Directions are for small size. Changes for medium and large sizes are in parentheses.
 Ch 10 (12, 14).
 `, `prose "Directions are for small size. Changes for medium and large sizes are in parentheses."
