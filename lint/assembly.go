@@ -24,7 +24,7 @@ type assembly struct {
 
 // byHand begins what is done with pieces that are made, or with yarn and needle.
 var byHand = phrase.MustCompile(`\b(?:sew(?:n|ing)?|join|attach|lay|arrange|(?:whip|slip) ?stitch|crochet the|stitch|set|pin|place|position|insert|fix|embroider|` +
-	`assemble|seam|graft|glue|space|spread|distribute|weave|thread|draw|gather|close|skip the|sk the|miss the|along the|fasten (?:the|each|both|all)) `)
+	`assemble|seam|graft|glue|space|spread|distribute|weave|thread|draw|gather|close|(?:re-?)?block|press|steam|stretch|skip the|sk the|miss the|along the|fasten (?:the|each|both|all)) `)
 
 // assembliesIn are those sentences of a section, in their order.
 var assembliesIn = &fact[[]assembly]{func(p *Pass, s section) []assembly {
@@ -118,8 +118,8 @@ func isWrapped(line, below string) bool {
 }
 
 // piecesAt are the pieces, by index, whose name some words begin with, as one or as several:
-// those of the longest name that fits. There are several where a file holds more than one
-// pattern.
+// those of the longest name that fits, else all whose name ends in the first word, a button
+// band for a band. There are several of one name where a file holds more than one pattern.
 func (p *Pass) piecesAt(words string) []int {
 	fields := strings.Fields(article.ReplaceAllString(strings.TrimLeft(strings.ReplaceAll(words, "’", "'"), " "), ""))
 	for n := min(longestName, len(fields)); n > 0; n-- {
@@ -127,17 +127,39 @@ func (p *Pass) piecesAt(words string) []int {
 			continue
 		}
 		called := []string{strings.TrimSuffix(strings.TrimRight(strings.Join(fields[:n], " "), ".,;:!)]*_"), "'s")}
-		var found []int
-		for i, piece := range p.Fabric.Pieces {
-			if piece.Tree.Name != "" && namesPiece(called, bareName(piece.Tree.Name)) {
-				found = append(found, i)
-			}
-		}
-		if found != nil {
+		if found := p.piecesThat(func(name string) bool { return namesPiece(called, name) }); found != nil {
 			return found
+		}
+		if n == 1 {
+			return p.piecesThat(func(name string) bool { return sameKind(called, name) })
 		}
 	}
 	return nil
+}
+
+// piecesThat are the pieces, by index, one of whose names is what a function looks for.
+func (p *Pass) piecesThat(is func(name string) bool) []int {
+	var out []int
+	for i, piece := range p.Fabric.Pieces {
+		if slices.ContainsFunc(namesOf(piece.Tree), is) {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
+// namesOf are what a piece is called, none where it has no name: a head and body is a head,
+// and a body.
+func namesOf(piece *syntax.Piece) []string {
+	bare := bareName(piece.Name)
+	if bare == "" {
+		return nil
+	}
+	parts := strings.Split(strings.ReplaceAll(strings.ToLower(bare), " & ", " and "), " and ")
+	if len(parts) == 1 {
+		return parts
+	}
+	return append(parts, bare)
 }
 
 // pieceAt is the only piece whose name some words begin with, -1 for none.

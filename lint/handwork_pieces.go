@@ -243,21 +243,28 @@ var tailTo = phrase.MustCompile(`^tails? (?:to|on|onto) `)
 // two of them: one that is not may be what another word means.
 func (p *Pass) allPutTogether() bool {
 	n := 0
-	for i, piece := range p.Fabric.Pieces {
+	for _, piece := range p.Fabric.Pieces {
 		if piece.Tree.Name == "" || !slices.ContainsFunc(piece.Rows, (*fabric.Row).Works) {
 			continue
 		}
-		n++
-		noun, _, _ := tellingOf(piece.Tree.Name)
-		forms, named := pluralForms(noun), false
-		for _, all := range assembliesIn.in(p) {
-			named = named || slices.ContainsFunc(all, func(a assembly) bool {
-				return slices.ContainsFunc(forms, func(form string) bool { return strings.Contains(a.text, form) })
-			})
-		}
-		if !named && p.Fabric.Pieces[i].From == nil {
+		if n++; piece.From == nil && !p.putTogether(piece.Tree) {
 			return false
 		}
 	}
 	return n > 1
+}
+
+// putTogether tells whether some sentence on putting together names a piece.
+func (p *Pass) putTogether(piece *syntax.Piece) bool {
+	for _, name := range namesOf(piece) {
+		noun, _, _ := tellingOf(name)
+		for _, form := range pluralForms(noun) {
+			for _, all := range assembliesIn.in(p) {
+				if slices.ContainsFunc(all, func(a assembly) bool { return strings.Contains(" "+a.text, " "+form) }) {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }

@@ -176,7 +176,11 @@ func (p *Pass) lastWorked(piece int) *fabric.Row {
 // last row, with no words between them that may have been meant as rows.
 func (p *Pass) endsWith(piece int, at source.Span) numbers {
 	last := p.lastWorked(piece)
-	if last == nil || last.Tree.At > at.Start || slices.ContainsFunc(p.File.Prose, func(s source.Span) bool { return s.Start > last.Tree.At && s.End < at.Start }) {
+	if last == nil || last.Tree.At > at.Start {
+		return numbers{}
+	}
+	end := min(at.Start, p.sections[piece+1].at.End)
+	if slices.ContainsFunc(p.File.Prose, func(s source.Span) bool { return s.Start > last.Tree.At && s.End < end }) {
 		return numbers{}
 	}
 	out := p.countsOf(piece, func(r *fabric.Row) bool { return r == last })
