@@ -1,10 +1,10 @@
 package lint
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
+	"stitchproof/lang/fabric"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
@@ -117,35 +117,49 @@ func isWrapped(line, below string) bool {
 	return strings.TrimSpace(line) != "" && !ownLine.MatchString(below) && (openEnd.MatchString(line) || nextLine.MatchString(below))
 }
 
-// piecesAt are the pieces, by index, whose name some words begin with, as one or as several:
-// those of the longest name that fits, else all whose name ends in the first word, a button
-// band for a band. There are several of one name where a file holds more than one pattern.
+// pieceNames are the pieces, by index, of each name that a sentence may call them by: exact
+// as one or as several, kind by the last word of a name, a button band by band. There are
+// several of one name where a file holds more than one pattern.
+type pieceNames struct{ exact, kind map[string][]int }
+
+func pieceNamesOf(pieces []*fabric.Piece) *pieceNames {
+	names := &pieceNames{map[string][]int{}, map[string][]int{}}
+	add := func(to map[string][]int, forms []string, i int) {
+		for _, form := range forms {
+			if all := to[form]; len(all) == 0 || all[len(all)-1] != i {
+				to[form] = append(all, i)
+			}
+		}
+	}
+	for i, piece := range pieces {
+		for _, name := range namesOf(piece.Tree) {
+			add(names.exact, formsOf(name), i)
+			if fields := strings.Fields(plainText(name)); len(fields) > 1 {
+				add(names.kind, formsOf(fields[len(fields)-1]), i)
+			}
+		}
+	}
+	return names
+}
+
+// piecesAt are the pieces, by index, that some words begin with: those of the longest name
+// that fits.
 func (p *Pass) piecesAt(words string) []int {
 	fields := strings.Fields(article.ReplaceAllString(strings.TrimLeft(strings.ReplaceAll(words, "’", "'"), " "), ""))
+	names := p.called()
 	for n := min(longestName, len(fields)); n > 0; n-- {
 		if strings.ContainsAny(strings.Join(fields[:n-1], ""), ".,;:") {
 			continue
 		}
-		called := []string{strings.TrimSuffix(strings.TrimRight(strings.Join(fields[:n], " "), ".,;:!)]*_"), "'s")}
-		if found := p.piecesThat(func(name string) bool { return namesPiece(called, name) }); found != nil {
+		called := strings.TrimSuffix(strings.TrimRight(strings.Join(fields[:n], " "), ".,;:!)]*_"), "'s")
+		if found := names.exact[called]; found != nil {
 			return found
 		}
 		if n == 1 {
-			return p.piecesThat(func(name string) bool { return sameKind(called, name) })
+			return names.kind[called]
 		}
 	}
 	return nil
-}
-
-// piecesThat are the pieces, by index, one of whose names is what a function looks for.
-func (p *Pass) piecesThat(is func(name string) bool) []int {
-	var out []int
-	for i, piece := range p.Fabric.Pieces {
-		if slices.ContainsFunc(namesOf(piece.Tree), is) {
-			out = append(out, i)
-		}
-	}
-	return out
 }
 
 // namesOf are what a piece is called, none where it has no name: a head and body is a head,
@@ -182,20 +196,23 @@ func bareName(name string) string {
 	return name
 }
 
-// toldBesides tells whether the pattern has some words anywhere but in its sentences on
-// putting together: what has them there is known, be it by a heading that was not read.
-func (p *Pass) toldBesides(words *regexp.Regexp) bool {
+// toldBesides tells whether the pattern has what an expression finds anywhere but in its
+// sentences on putting together: what has it there is known, be it by a heading that was
+// not read.
+func (p *Pass) toldBesides(expr string) bool {
+	words := phrase.MustCompile(expr)
 	in := func(text string) int {
 		return len(words.FindAllStringIndex(yarnTail.ReplaceAllString(unwrapped.Replace(text), ""), -1))
 	}
-	count := 0
-	for s, all := range assembliesIn.in(p) {
-		count += in(s.told)
-		for _, a := range all {
-			count -= in(a.text)
-		}
-	}
-	return count > 0
+	return slices.ContainsFunc(p.sections, func(s section) bool {
+		return remembered(s.memory, "besides putting together: "+expr, func() bool {
+			count := in(s.told)
+			for _, a := range assembliesIn.of(p, s) {
+				count -= in(a.text)
+			}
+			return count > 0
+		})
+	})
 }
 
 // yarnTail is a tail that is yarn, and no animal's.
