@@ -1,10 +1,10 @@
 package lint
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
+	"stitchproof/lang/fabric"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
@@ -24,7 +24,7 @@ type assembly struct {
 
 // byHand begins what is done with pieces that are made, or with yarn and needle.
 var byHand = phrase.MustCompile(`\b(?:sew(?:n|ing)?|join|attach|lay|arrange|(?:whip|slip) ?stitch|crochet the|stitch|set|pin|place|position|insert|fix|embroider|` +
-	`assemble|seam|graft|glue|space|spread|distribute|weave|thread|draw|gather|close|skip the|sk the|miss the|along the|fasten (?:the|each|both|all)) `)
+	`assemble|seam|graft|glue|space|spread|distribute|weave|thread|draw|gather|close|(?:re-?)?block|press|steam|stretch|skip the|sk the|miss the|along the|fasten (?:the|each|both|all)) `)
 
 // assembliesIn are those sentences of a section, in their order.
 var assembliesIn = &fact[[]assembly]{func(p *Pass, s section) []assembly {
@@ -117,27 +117,63 @@ func isWrapped(line, below string) bool {
 	return strings.TrimSpace(line) != "" && !ownLine.MatchString(below) && (openEnd.MatchString(line) || nextLine.MatchString(below))
 }
 
-// piecesAt are the pieces, by index, whose name some words begin with, as one or as several:
-// those of the longest name that fits. There are several where a file holds more than one
-// pattern.
+// pieceNames are the pieces, by index, of each name that a sentence may call them by: exact
+// as one or as several, kind by the last word of a name, a button band by band. There are
+// several of one name where a file holds more than one pattern.
+type pieceNames struct{ exact, kind map[string][]int }
+
+func pieceNamesOf(pieces []*fabric.Piece) *pieceNames {
+	names := &pieceNames{map[string][]int{}, map[string][]int{}}
+	add := func(to map[string][]int, forms []string, i int) {
+		for _, form := range forms {
+			if all := to[form]; len(all) == 0 || all[len(all)-1] != i {
+				to[form] = append(all, i)
+			}
+		}
+	}
+	for i, piece := range pieces {
+		for _, name := range namesOf(piece.Tree) {
+			add(names.exact, formsOf(name), i)
+			if fields := strings.Fields(plainText(name)); len(fields) > 1 {
+				add(names.kind, formsOf(fields[len(fields)-1]), i)
+			}
+		}
+	}
+	return names
+}
+
+// piecesAt are the pieces, by index, that some words begin with: those of the longest name
+// that fits.
 func (p *Pass) piecesAt(words string) []int {
 	fields := strings.Fields(article.ReplaceAllString(strings.TrimLeft(strings.ReplaceAll(words, "’", "'"), " "), ""))
+	names := p.called()
 	for n := min(longestName, len(fields)); n > 0; n-- {
 		if strings.ContainsAny(strings.Join(fields[:n-1], ""), ".,;:") {
 			continue
 		}
-		called := []string{strings.TrimSuffix(strings.TrimRight(strings.Join(fields[:n], " "), ".,;:!)]*_"), "'s")}
-		var found []int
-		for i, piece := range p.Fabric.Pieces {
-			if piece.Tree.Name != "" && namesPiece(called, bareName(piece.Tree.Name)) {
-				found = append(found, i)
-			}
-		}
-		if found != nil {
+		called := strings.TrimSuffix(strings.TrimRight(strings.Join(fields[:n], " "), ".,;:!)]*_"), "'s")
+		if found := names.exact[called]; found != nil {
 			return found
+		}
+		if n == 1 {
+			return names.kind[called]
 		}
 	}
 	return nil
+}
+
+// namesOf are what a piece is called, none where it has no name: a head and body is a head,
+// and a body.
+func namesOf(piece *syntax.Piece) []string {
+	bare := bareName(piece.Name)
+	if bare == "" {
+		return nil
+	}
+	parts := strings.Split(strings.ReplaceAll(strings.ToLower(bare), " & ", " and "), " and ")
+	if len(parts) == 1 {
+		return parts
+	}
+	return append(parts, bare)
 }
 
 // pieceAt is the only piece whose name some words begin with, -1 for none.
@@ -160,20 +196,24 @@ func bareName(name string) string {
 	return name
 }
 
-// toldBesides tells whether the pattern has some words anywhere but in its sentences on
-// putting together: what has them there is known, be it by a heading that was not read.
-func (p *Pass) toldBesides(words *regexp.Regexp) bool {
+// toldBesides tells whether the pattern has what an expression finds anywhere but in its
+// sentences on putting together: what has it there is known, be it by a heading that was
+// not read.
+func (p *Pass) toldBesides(expr string) bool {
+	words := phrase.MustCompile(expr)
 	in := func(text string) int {
 		return len(words.FindAllStringIndex(yarnTail.ReplaceAllString(unwrapped.Replace(text), ""), -1))
 	}
-	count := 0
-	for s, all := range assembliesIn.in(p) {
-		count += in(s.told)
-		for _, a := range all {
-			count -= in(a.text)
-		}
-	}
-	return count > 0
+	key := "besides putting together: " + expr
+	return p.sections.anywhere(key, func(s section) bool {
+		return remembered(s.memory, key, func() bool {
+			count := in(s.told)
+			for _, a := range assembliesIn.of(p, s) {
+				count -= in(a.text)
+			}
+			return count > 0
+		})
+	})
 }
 
 // yarnTail is a tail that is yarn, and no animal's.

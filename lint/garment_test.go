@@ -110,3 +110,44 @@ func TestMeasuresOfGarments(t *testing.T) {
 		})
 	}
 }
+
+// The size to which a piece is blocked, and the finished one.
+func TestBlockedSizes(t *testing.T) {
+	const size = "Finished size: 10 cm x 10 cm (4 in x 4 in)\n"
+	for _, test := range []struct {
+		header, said string
+		told         bool
+	}{
+		{size, "Block to size.", false},
+		{size, "Block to 10 cm x 10 cm.", false},
+		{size, "Pin out to 4 in x 4 in and let dry.", false},
+		{size, "Wet it, block to about 11 by 10 cm and let dry.", false},
+		{"Finished size: 10 cm x 30 cm\n", "Block to 30 x 10 cm.", false},
+		{size, "Sew on a label of 2 cm x 5 cm.", false},
+		{size, "Cut a lining of 12 cm x 12 cm and press it.", false},
+		{size, "Block each square to 8 x 8 cm.", false},
+		{"Finished size: 10 cm x 10 cm without the edging\n", "Block to 14 x 14 cm.", false},
+		{"Finished size: 10 cm wide\n", "Block to 14 x 14 cm.", false},
+		{"", "Block to 14 x 14 cm.", false},
+		{size, "Fold it to 5 x 10 cm.", false},
+
+		{size, "Block to 15 cm x 10 cm.", true},
+		{size, "Block the mat to 14 x\n14 cm and let it dry.", true},
+		{size, "Pin out to 6 in x 6 in.", true},
+		{size, "Wet the mat, stretch it and pin to 12 cm by 13 cm.", true},
+		{"Finished size: 25 cm x 100 cm\n", "Block to 20 cm x 100 cm.", true},
+		{"Finished size: 25 cm x 100 cm\n", "Block to 100 cm x 20 cm.", true},
+		{"Finished size: about 25 cm x 100 cm\n", "Block to 25 cm x 120 cm.", true},
+		{"Finished size: 10 in x 40 in\n", "Steam block to 10 cm x 40 cm.", true},
+		{"Finished size: 30 cm wide x 150 cm long\n", "Block to 30 cm wide x 130 cm long.", true},
+		{size, "Press lightly to 9 x 12 cm.", true},
+	} {
+		t.Run(test.header+test.said, func(t *testing.T) {
+			told := false
+			for _, f := range lint.Analyze(source.New(headed(test.header) + test.said + "\n")).Findings {
+				told = told || f.Rule == "measure-mismatch"
+			}
+			assert.Equal(t, test.told, told)
+		})
+	}
+}

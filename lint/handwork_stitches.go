@@ -3,6 +3,8 @@ package lint
 import (
 	"slices"
 	"strconv"
+	"strings"
+	"sync"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/phrase"
@@ -31,43 +33,76 @@ type numbers struct {
 	said   string
 }
 
+// stitchCount is where a section counts stitches that are there.
+type stitchCount struct {
+	at   source.Span // in the section
+	n    int
+	kind stitchesThat
+	of   string // the words for what they are of, "" where it is the piece itself
+}
+
+// stitchesThat is which stitches are counted.
+type stitchesThat uint8
+
+const (
+	stitchesOfPiece stitchesThat = iota
+	stitchesLeftFree
+	stitchesAtEnd
+)
+
+// stitchCountsIn are those places of a section.
+var stitchCountsIn = &fact[[]stitchCount]{func(p *Pass, s section) []stitchCount {
+	var out []stitchCount
+	for _, a := range assembliesIn.of(p, s) {
+		add := func(kind stitchesThat, start, end, of int) {
+			c := stitchCount{at: source.Span{Start: start, End: end}.Shift(a.at.Start), kind: kind}
+			c.n, _ = strconv.Atoi(a.text[start:end])
+			if of >= 0 {
+				c.of = strings.Clone(a.text[of:])
+			}
+			out = append(out, c)
+		}
+		for _, m := range stitchesFree.FindAllStringSubmatchIndex(a.text, -1) {
+			add(stitchesLeftFree, m[2], m[3], -1)
+		}
+		if a.labelled {
+			continue
+		}
+		for _, m := range stitchesOf.FindAllStringSubmatchIndex(a.text, -1) {
+			add(stitchesOfPiece, m[2], m[3], m[4])
+		}
+		for _, m := range stitchesLeft.FindAllStringSubmatchIndex(a.text, -1) {
+			add(stitchesAtEnd, max(m[2], m[4]), max(m[3], m[5]), m[6])
+		}
+	}
+	return out
+}}
+
 // stitchesThere tells of stitches that are counted where pieces are put together, and that
 // are another number.
 func (p *Pass) stitchesThere() {
-	for s, all := range assembliesIn.in(p) {
-		i := p.sections.nth[s.memory]
-		for _, a := range all {
-			for _, m := range stitchesFree.FindAllStringSubmatchIndex(a.text, -1) {
-				p.holdNumber(a, s, m[:4], p.leftFree())
-			}
-			if a.labelled {
-				continue
-			}
-			for _, m := range stitchesOf.FindAllStringSubmatchIndex(a.text, -1) {
-				p.holdNumber(a, s, m[:4], p.along(i-1, a.text[m[4]:]))
-			}
-			for _, m := range stitchesLeft.FindAllStringSubmatchIndex(a.text, -1) {
-				from, piece := 2, i-1
-				if m[from] < 0 {
-					from = 4
+	if p.Fabric.Sizes() > 1 {
+		return // the numbers of a list are not told apart here
+	}
+	free := sync.OnceValue(p.leftFree)
+	for s, all := range stitchCountsIn.in(p) {
+		for _, c := range all {
+			var there numbers
+			switch piece := p.sections.nth[s.memory] - 1; c.kind {
+			case stitchesLeftFree:
+				there = free()
+			case stitchesOfPiece:
+				there = p.along(piece, c.of)
+			case stitchesAtEnd:
+				if c.of != "" {
+					piece = p.pieceAt(c.of)
 				}
-				if m[6] >= 0 {
-					piece = p.pieceAt(a.text[m[6]:])
-				}
-				p.holdNumber(a, s, []int{m[from], m[from+1], m[from], m[from+1]}, p.endsWith(piece, s.abs(a.at)))
+				there = p.endsWith(piece, s.abs(c.at))
+			}
+			if len(there.values) > 0 && !slices.Contains(there.values, c.n) {
+				p.Report(Finding{Span: s.abs(c.at), Message: "speaks of " + counted(strconv.Itoa(c.n), "st") + ", and " + there.said})
 			}
 		}
-	}
-}
-
-// holdNumber reports a number of stitches that is none of those that may be meant.
-func (p *Pass) holdNumber(a assembly, s section, m []int, there numbers) {
-	n, _ := strconv.Atoi(a.text[m[2]:m[3]])
-	if len(there.values) > 0 && !slices.Contains(there.values, n) && p.Fabric.Sizes() == 1 {
-		p.Report(Finding{
-			Span:    source.Span{Start: m[0], End: m[1]}.Shift(a.at.Start + s.at.Start),
-			Message: "speaks of " + counted(a.text[m[2]:m[3]], "st") + ", and " + there.said,
-		})
 	}
 }
 
@@ -177,7 +212,11 @@ func (p *Pass) lastWorked(piece int) *fabric.Row {
 // last row, with no words between them that may have been meant as rows.
 func (p *Pass) endsWith(piece int, at source.Span) numbers {
 	last := p.lastWorked(piece)
-	if last == nil || last.Tree.At > at.Start || slices.ContainsFunc(p.File.Prose, func(s source.Span) bool { return s.Start > last.Tree.At && s.End < at.Start }) {
+	if last == nil || last.Tree.At > at.Start {
+		return numbers{}
+	}
+	end := min(at.Start, p.sections.list[piece+1].at.End)
+	if slices.ContainsFunc(p.File.Prose, func(s source.Span) bool { return s.Start > last.Tree.At && s.End < end }) {
 		return numbers{}
 	}
 	out := p.countsOf(piece, func(r *fabric.Row) bool { return r == last })

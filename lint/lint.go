@@ -11,6 +11,7 @@ import (
 	"fmt"
 	"runtime/debug"
 	"slices"
+	"sync"
 	"time"
 
 	"stitchproof/lang/fabric"
@@ -126,6 +127,7 @@ type Pass struct {
 
 	sections *sections // of all of the file
 	around   *around
+	called   func() *pieceNames
 
 	rule       *Rule
 	severity   Severity // of what it finds
@@ -207,7 +209,7 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 func (a *Analysis) look() Pass {
 	return Pass{
 		File: a.File, Fabric: a.Fabric, Pieces: a.Fabric.Pieces, Definitions: a.File.Definitions, Materials: a.Materials, House: a.Settings.Style,
-		around: a.around, allowances: allowancesOf(a.File, Names()),
+		around: a.around, called: sync.OnceValue(func() *pieceNames { return pieceNamesOf(a.Fabric.Pieces) }), allowances: allowancesOf(a.File, Names()),
 	}
 }
 

@@ -58,33 +58,43 @@ func (p *Pass) notionsListed() map[string]notionCount {
 	return out
 }
 
-// notionsSaid are the counts of sentences that sew or set something on.
+// notionsSaidIn are the counts of a section's sentences that sew or set something on, with
+// their places in the section.
+var notionsSaidIn = &fact[[]notionCount]{func(p *Pass, s section) []notionCount {
+	var out []notionCount
+	for _, a := range assembliesIn.of(p, s) {
+		for _, m := range notionSaid.FindAllStringSubmatchIndex(a.text, -1) {
+			group := func(i int) string {
+				if m[2*i] < 0 {
+					return ""
+				}
+				return a.text[m[2*i]:m[2*i+1]]
+			}
+			from := m[2]
+			if m[4] >= 0 {
+				from = m[4]
+			} else if m[6] >= 0 {
+				from = m[6]
+			}
+			c := notionCount{at: source.Span{Start: from, End: m[1]}.Shift(a.at.Start), noun: strings.Clone(group(4)), n: inWords(group(2))}
+			c.mm, _ = strconv.ParseFloat(group(3), 64)
+			switch group(1) {
+			case "the", "all", "all the", "your":
+				c.all = !inParts.MatchString(a.text)
+			}
+			out = append(out, c)
+		}
+	}
+	return out
+}}
+
+// notionsSaid are those of the file, with their places in it.
 func (p *Pass) notionsSaid() []notionCount {
 	var out []notionCount
-	for s, all := range assembliesIn.in(p) {
-		for _, a := range all {
-			for _, m := range notionSaid.FindAllStringSubmatchIndex(a.text, -1) {
-				group := func(i int) string {
-					if m[2*i] < 0 {
-						return ""
-					}
-					return a.text[m[2*i]:m[2*i+1]]
-				}
-				c := notionCount{noun: group(4), n: inWords(group(2))}
-				c.mm, _ = strconv.ParseFloat(group(3), 64)
-				from := m[2]
-				if m[4] >= 0 {
-					from = m[4]
-				} else if m[6] >= 0 {
-					from = m[6]
-				}
-				c.at = source.Span{Start: from, End: m[1]}.Shift(s.abs(a.at).Start)
-				switch group(1) {
-				case "the", "all", "all the", "your":
-					c.all = !inParts.MatchString(a.text)
-				}
-				out = append(out, c)
-			}
+	for s, all := range notionsSaidIn.in(p) {
+		for _, c := range all {
+			c.at = s.abs(c.at)
+			out = append(out, c)
 		}
 	}
 	return out

@@ -152,7 +152,7 @@ func (p *Pass) rowsThere(piece int, at source.Span, last func() []int) {
 
 var (
 	// goal is what something is set on: `to the head`, `on your mat`.
-	goal = phrase.MustCompile(`\b(?:to|onto|on|of|in|into|at|along|around|over) (?:(?:the|each|your|both) )*([a-z]\S*(?: [a-z]\S*){0,3})`)
+	goal = phrase.MustCompile(`\b(?:to|onto|on|of|in|into|at|along|around|over) (?:(?:the|each|your|both) )*([a-z])`)
 	// plainGoal begins what may be a part of any piece, or is none.
 	plainGoal = phrase.MustCompile(`^(?:first|last|other|opposite|foundation|beginning|starting|sides?|edge|top|bottom|rows?|rnds?|rounds?|r\d|place|it|them|secure|either|right|wrong|rs|ws|same|front|back|cent(?:er|re)|middle|ch|sts?|stitch(?:es)?|size|close|form)\b`)
 	// sewnOnto is what is set on, where no goal is said: `sew on the head`.

@@ -21,7 +21,7 @@ var measureMismatch = &Rule{
 	Name:     "measure-mismatch",
 	Family:   "materials",
 	Severity: Warning,
-	Summary:  "The finished size is what stitches and rows come to at the gauge, and the same in centimetres and in inches.",
+	Summary:  "The finished size is what stitches and rows come to at the gauge, the same in centimetres and in inches, and that to which the piece is blocked.",
 	Why: "A maker who has met the gauge trusts the size. Where the pattern's own figures do not agree, one of them is wrong, " +
 		"and she finds out which when it is finished.",
 	Bad: `Pattern: Oak leaf scarf
@@ -68,6 +68,7 @@ func checkMeasureMismatch(p *Pass) {
 	for _, at := range p.Materials.OfYarn(p.File) {
 		p.yarnConversions(at)
 	}
+	p.holdBlocked()
 	if len(p.Materials.Gauges) == 0 {
 		return
 	}

@@ -2,6 +2,7 @@ package lint
 
 import (
 	"strings"
+	"sync"
 
 	"stitchproof/lang/materials"
 	"stitchproof/lang/source"
@@ -59,11 +60,12 @@ func checkNotionUnlisted(p *Pass) {
 			told[name] = true
 		}
 	}
+	directions := sync.OnceValue(p.directions)
 	for _, n := range materials.Notions() {
 		if !told[n.Name] || p.Materials.Has(&n) || n.Handy && !p.Materials.ListsNotions() {
 			continue
 		}
-		at, found := p.toldOf(&n)
+		at, found := p.toldOf(&n, directions())
 		if !found {
 			continue
 		}
@@ -89,10 +91,14 @@ func isOrAre(name string) string {
 	return "is"
 }
 
-// toldOf is the first place where the instructions ask for a notion.
-func (p *Pass) toldOf(n *materials.Notion) (at source.Span, found bool) {
-	for _, span := range p.directions() {
-		if m := n.ToldIn(p.File.Text.Slice(span)); m != nil {
+// toldOf is the first place where the instructions, given by their places, ask for a notion.
+func (p *Pass) toldOf(n *materials.Notion, directions []source.Span) (at source.Span, found bool) {
+	for _, span := range directions {
+		text := p.File.Text.Slice(span)
+		if found && span.Start > at.Start || !n.May(strings.ToLower(text)) {
+			continue
+		}
+		if m := n.ToldIn(text); m != nil {
 			here := source.Span{Start: m[0], End: m[1]}.Shift(span.Start)
 			if !found || here.Start < at.Start {
 				at, found = here, true

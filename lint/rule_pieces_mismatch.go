@@ -154,16 +154,22 @@ var (
 
 // Fewer than are made may be all that one sentence speaks of.
 func checkPiecesMismatch(p *Pass) {
-	times := map[string]int{}
+	times, named := map[string]int{}, map[string]makes{}
+	made := func(words string) makes {
+		if _, known := named[words]; !known {
+			named[words] = p.makes(words)
+		}
+		return named[words]
+	}
 	for _, all := range putTogetherIn.in(p) {
 		for _, m := range all {
-			times[p.makes(m.of).called]++
+			times[made(m.of).called]++
 		}
 	}
 	for s, all := range putTogetherIn.in(p) {
 		for _, m := range all {
-			of := p.makes(m.of)
-			wanted, each := p.wanted(m, of)
+			of := made(m.of)
+			wanted, each := m.wanted(of, made)
 			if wanted == 0 || wanted == of.n || wanted < of.n && (m.some || of.some || times[of.called] > 1 || anywhere(p, restIn)) {
 				continue
 			}
@@ -176,15 +182,16 @@ func checkPiecesMismatch(p *Pass) {
 	}
 }
 
-// wanted is how many of what is made are put together, 0 where that is not said, and what for.
-func (p *Pass) wanted(m madeUpFrom, of makes) (n int, what string) {
+// wanted is how many of what is made are put together, 0 where that is not said, and what
+// for. made gives what is made of what some words name.
+func (m madeUpFrom) wanted(of makes, made func(words string) makes) (n int, what string) {
 	switch {
 	case of.n == 0:
 		return 0, ""
 	case m.with == "":
 		return m.number, ""
 	}
-	with := p.makes(m.with)
+	with := made(m.with)
 	if with.n == 0 || with.some || with.called == of.called {
 		return 0, ""
 	}

@@ -200,11 +200,7 @@ func namesPiece(things []string, name string) bool {
 	if len(things) == 0 {
 		return false
 	}
-	name = plainText(name)
-	forms := pluralForms(name)
-	if one := whichOne.ReplaceAllString(name, ""); one != name {
-		forms = append(forms, pluralForms(one)[1:]...) // `the shoulders` are the first and the second
-	}
+	forms := formsOf(name)
 	for _, thing := range things {
 		thing = article.ReplaceAllString(strings.TrimSpace(thing), "")
 		if slices.Contains(forms, thing) {
@@ -212,6 +208,16 @@ func namesPiece(things []string, name string) bool {
 		}
 	}
 	return false
+}
+
+// formsOf are what a piece of a name may be called, by itself or with those beside it.
+func formsOf(name string) []string {
+	name = plainText(name)
+	forms := pluralForms(name)
+	if one := whichOne.ReplaceAllString(name, ""); one != name {
+		forms = append(forms, pluralForms(one)[1:]...) // `the shoulders` are the first and the second
+	}
+	return forms
 }
 
 var (
