@@ -505,7 +505,7 @@ func (h *hand) pop() branch {
 	h.home = h.home.and(arrival{n, h.progressOf(n - 1)})
 	h.branches = h.branches[: n-1 : n-1]
 	made := run{min(b.row, len(h.row)), len(h.row)}
-	if b.name != "" {
+	if b.marked {
 		h.grown = h.grown.with(b.name, h.ownOf(&b))
 	}
 	h.twigged = true
