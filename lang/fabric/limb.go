@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"stitchproof/lang/nearest"
+	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
 
@@ -181,6 +182,12 @@ func (h *hand) onChain() []int {
 	for _, i := range h.row {
 		if s := h.stitch(i); !s.IsSpace() && s.Into >= 0 && !h.stitch(s.Into).IsSpace() && h.stitch(s.Into).Kind == chainStitch() {
 			out = append(out, i)
+		}
+	}
+	if n := len(out); n > 1 {
+		last, before := h.stitch(out[n-1]), h.stitch(out[n-2])
+		if last.Kind.Class == stitch.Slip && last.Into == before.Into {
+			out = out[:n-1] // it fastens the work where that was joined, wherever that is
 		}
 	}
 	return out
