@@ -616,6 +616,9 @@ func (h *hand) returnsLater() bool {
 	for i := range h.branches {
 		open = append(open, h.branches[i].name)
 	}
+	if h.goesOn {
+		return true // or the next line does
+	}
 	depth := len(open)
 	for _, c := range h.after {
 		switch n := c.Node.(type) {
@@ -681,7 +684,7 @@ func (h *hand) closeBranches() {
 		if h.owes(&b) {
 			h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span, N: h.remaining(syntax.Noun{})})
 		} else if left := h.remaining(syntax.Noun{}); left > 0 && (b.row > 0 || b.marked) && h.known {
-			h.fault(Fault{Kind: BranchChainLeft, N: left, Base: b.chains, Span: b.span})
+			h.fault(Fault{Kind: BranchChainLeft, Name: b.name, N: left, Base: b.chains, Span: b.span})
 		}
 		h.pop()
 	}

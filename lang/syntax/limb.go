@@ -481,8 +481,8 @@ func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 	}
 	counts := func(i int) bool { return i < len(p.in) && p.in[i].Kind == Number }
 	switch {
-	case to == from+1 && p.in[from].Canon == "is" && from > i && counts(to):
-		return to, append(append(out, p.in[i:from]...), Token{Kind: Word, Canon: "have", Span: p.in[from].Span})
+	case from > i && from < len(p.in) && p.in[from].Kind == Name && p.in[from].Canon == "is" && counts(from+1):
+		return from + 1, append(append(out, p.in[i:from]...), Token{Kind: Word, Canon: "have", Span: p.in[from].Span})
 	case to > from && to < len(p.in) && p.in[to].Kind == Word && p.in[to].Canon == "have" && counts(to+1) && p.knows(p.words(from, to)):
 		name := p.merged(from, to)
 		name.Written = holderToken
