@@ -193,6 +193,13 @@ func (h *hand) onChain() []int {
 	return out
 }
 
+// onlyHangs tells whether the row is nothing but a branch that hangs from the work, fastened
+// to it by a slip stitch: a stem, or a tie.
+func (h *hand) onlyHangs() bool {
+	along := len(h.onChain())
+	return along > 1 && len(h.row)-along == 1 && h.stitch(h.row[len(h.row)-1]).Kind.Class == stitch.Slip && h.stitch(h.base[0]).Kind != chainStitch()
+}
+
 // compareOn compares a part of a stated count that names what its stitches stand on.
 func (h *hand) compareOn(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	if p.On == "" {
