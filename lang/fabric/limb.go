@@ -193,11 +193,10 @@ func (h *hand) onChain() []int {
 	return out
 }
 
-// onlyHangs tells whether the row is nothing but a branch that hangs from the work, fastened
-// to it by a slip stitch: a stem, or a tie.
-func (h *hand) onlyHangs() bool {
-	along := len(h.onChain())
-	return along > 1 && len(h.row)-along == 1 && h.stitch(h.row[len(h.row)-1]).Kind.Class == stitch.Slip && h.stitch(h.base[0]).Kind != chainStitch()
+// hangs tells a line that the label of a branch begins where no row is open, `Stem - ch 8, …`:
+// it hangs from the work, and is no branch of a row.
+func (h *hand) hangs(n *syntax.Branch) bool {
+	return n.Labelled && h.plainLine && !h.keeps && len(h.row) == 0 && len(h.base) > 0 && h.stitch(h.base[0]).Kind != chainStitch()
 }
 
 // compareOn compares a part of a stated count that names what its stitches stand on.
