@@ -15,7 +15,24 @@ func (f *fault) branch() string {
 	if f.Name == "" {
 		return "the branch"
 	}
-	return "branch " + f.row.Tree.AsWritten(f.Name)
+	return branchCalled(f.row, f.Name)
+}
+
+// branchCalled is a branch as its pattern calls it: by a noun of the writer's own, or by the
+// word and a name.
+func branchCalled(row *fabric.Row, name string) string {
+	labelled := false
+	for _, r := range row.Piece.Rows {
+		labelled = labelled || r.Tree.Label.Limb == name
+		syntax.Walk(r.Tree.Clauses, func(c syntax.Clause) {
+			b, ok := c.Node.(*syntax.Branch)
+			labelled = labelled || ok && b.Labelled && b.Name == name
+		})
+	}
+	if labelled {
+		return "the " + name
+	}
+	return "branch " + row.Tree.AsWritten(name)
 }
 
 // ground is how a message speaks of what a row is worked on where it goes wrong.
@@ -24,7 +41,7 @@ func (f *fault) ground() string {
 	case f.OnBranch && f.Branch == "":
 		return "this branch"
 	case f.OnBranch:
-		return "branch " + f.row.Tree.AsWritten(f.Branch)
+		return branchCalled(f.row, f.Branch)
 	case f.Kind == fabric.PlaceAbsent && f.Base > 0:
 		return "Row " + strconv.Itoa(f.Base)
 	case f.row.Before() == nil:

@@ -131,7 +131,7 @@ func madeAndSaid(row *fabric.Row, off *sized[*fabric.Tally], m *mending) string 
 		}
 		n := off.num(func(t *fabric.Tally) int { return t.Compared[i].Made })
 		numbers = append(numbers, n)
-		made = append(made, counted(n, statedNoun(row, c)))
+		made = append(made, counted(n, statedNoun(row, c))+onWhat(row, c))
 		said = append(said, off.num(func(t *fabric.Tally) int { return t.Compared[i].Stated }))
 	}
 	text := "makes " + both(made) + ", says " + both(said)
@@ -157,6 +157,14 @@ func stopsShort(row *fabric.Row, size int) string {
 		}
 	}
 	return ""
+}
+
+// onWhat says what a part of a stated count names that its stitches stand on.
+func onWhat(row *fabric.Row, c fabric.Compared) string {
+	if c.On == "" {
+		return ""
+	}
+	return " on the " + row.Tree.AsWritten(c.On)
 }
 
 // statedNoun is what a part of a stated count is a number of, in the words of

@@ -2,6 +2,7 @@ package lint
 
 import (
 	"slices"
+	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -44,7 +45,7 @@ func checkReturnUnknown(p *Pass) {
 		}
 		message := "nothing to return from: no branch is open here"
 		if len(open) > 0 {
-			message = "no " + f.branch() + " to return to: " + returnable(open) + " can be returned to"
+			message = "no " + strings.TrimPrefix(f.branch(), "the ") + " to return to: " + returnable(open) + " can be returned to"
 		}
 		finding := Finding{Message: message}
 		if fixes := p.returns(f, open); len(fixes) > 0 {

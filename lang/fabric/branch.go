@@ -56,6 +56,9 @@ func (h *hand) innermost() *branch {
 
 // openBranch leaves the work along a new chain.
 func (h *hand) openBranch(n *syntax.Branch) {
+	if h.hangs(n) {
+		return
+	}
 	h.closeUnmarked()
 	h.chainOf()
 	name := n.Name
@@ -505,7 +508,7 @@ func (h *hand) pop() branch {
 	h.home = h.home.and(arrival{n, h.progressOf(n - 1)})
 	h.branches = h.branches[: n-1 : n-1]
 	made := run{min(b.row, len(h.row)), len(h.row)}
-	if b.name != "" {
+	if b.marked {
 		h.grown = h.grown.with(b.name, h.ownOf(&b))
 	}
 	h.twigged = true
@@ -616,6 +619,9 @@ func (h *hand) returnsLater() bool {
 	for i := range h.branches {
 		open = append(open, h.branches[i].name)
 	}
+	if h.goesOn {
+		return true // or the next line does
+	}
 	depth := len(open)
 	for _, c := range h.after {
 		switch n := c.Node.(type) {
@@ -681,7 +687,7 @@ func (h *hand) closeBranches() {
 		if h.owes(&b) {
 			h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span, N: h.remaining(syntax.Noun{})})
 		} else if left := h.remaining(syntax.Noun{}); left > 0 && (b.row > 0 || b.marked) && h.known {
-			h.fault(Fault{Kind: BranchChainLeft, N: left, Base: b.chains, Span: b.span})
+			h.fault(Fault{Kind: BranchChainLeft, Name: b.name, N: left, Base: b.chains, Span: b.span})
 		}
 		h.pop()
 	}

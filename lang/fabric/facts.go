@@ -151,6 +151,8 @@ type Row struct {
 	StatedAt source.Span
 	// Joined and Turned tell how the row ends; Round whether it is worked round.
 	Joined, Turned, Round bool
+	// Continued is set for a line that goes on with the row of the one before it.
+	Continued bool
 	// Repeats is how many rows this instruction stands for (`Rows 3-8` is 6), by size.
 	Repeats []int
 	// Side is the side that faces by the turns, where it is known and the same in
@@ -319,6 +321,7 @@ const (
 // Compared is one part of a stated count against what was made.
 type Compared struct {
 	Name   string // as the pattern calls it, "" for stitches
+	On     string // the branch, or what branches grow from, on which alone they are counted; "" for the row
 	Stated int
 	Made   int
 	Result Agreement

@@ -86,6 +86,7 @@ type hand struct {
 	keeps     bool          // it goes on with the row before it
 	goesOn    bool          // the next line, without a label, goes on with this row
 	goesRound bool          // it does so along the other side of the chain
+	lastRow   *grownRow     // the row that was worked last, nil where it is not known
 	limbs     *limbs        // what the piece calls its branches
 	referred  bool          // the words at work are another row's, which this one is said to be like
 	stated    *syntax.Total // how many the row says it makes, nil where it does not
@@ -106,18 +107,19 @@ type hand struct {
 
 // rowAtWork is what every row begins anew.
 type rowAtWork struct {
-	row     []int // what it has made
-	rowMade int   // stitches of it that count
-	steps   []step
-	works   bool
-	begun   bool // a stitch was worked or a beginning chain settled
-	known   bool
-	blame   source.Span
-	faults  []Fault
-	over    bool        // a bound was met and said
-	met     Reading     // readings that had a choice
-	against Reading     // readings taken against the default by habit
-	said    source.Span // where a count without brackets is stated
+	row      []int // what it has made
+	rowMade  int   // stitches of it that count
+	stepFrom int   // how long it was when the step at work began, of a row told in several lines
+	steps    []step
+	works    bool
+	begun    bool // a stitch was worked or a beginning chain settled
+	known    bool
+	blame    source.Span
+	faults   []Fault
+	over     bool        // a bound was met and said
+	met      Reading     // readings that had a choice
+	against  Reading     // readings taken against the default by habit
+	said     source.Span // where a count without brackets is stated
 
 	joined, turned bool // how it ends
 	turnedFirst    bool // it turns before its first stitch

@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"stitchproof/lang/nearest"
+	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
 
@@ -57,11 +58,24 @@ func (l *limbs) isStem(name string) bool {
 		return true
 	case l == nil || len(name) < 3 || strings.ContainsFunc(name, unicode.IsDigit) || l.worded && l.homes["stem"] > 0:
 		return false
+	case l.homes[name] > 1:
+		return true
 	case slices.ContainsFunc(l.names, func(other string) bool { return noun(other) == noun(name) }):
-		return false
+		return l.strangers() == 1
 	}
 	_, slip := nearest.To(name, l.names)
-	return !slip || l.homes[name] > 1
+	return !slip
+}
+
+// strangers is how many names that are gone home to call no branch.
+func (l *limbs) strangers() int {
+	n := 0
+	for home := range l.homes {
+		if home != "" && !slices.ContainsFunc(l.names, func(name string) bool { return syntax.CalledBy(name, home) }) {
+			n++
+		}
+	}
+	return n
 }
 
 // owes tells whether a branch must be told to be come home from. One that a label names
@@ -82,11 +96,19 @@ func (h *hand) grownAs(name string) (own []int, done bool) {
 		return own, true
 	}
 	for other, stitches := range h.grown.all() {
-		if syntax.CalledBy(other, name) {
-			return stitches, true
+		if syntax.CalledBy(other, name) && (!done || latest(stitches) > latest(own)) {
+			own, done = stitches, true
 		}
 	}
-	return nil, false
+	return own, done
+}
+
+// latest is the stitch of some that was made last, -1 for none.
+func latest(stitches []int) int {
+	if len(stitches) == 0 {
+		return -1
+	}
+	return stitches[len(stitches)-1]
 }
 
 // outAndBack works one of the pattern's own stitches that is a branch: out along a chain, and
@@ -99,4 +121,99 @@ func (h *hand) outAndBack(own *ownStitch) {
 		h.closeBranch()
 	}
 	h.calledSince(from, own.name)
+}
+
+// grownRow is a row that is done, of which a sentence after it may tell how many stitches
+// stand on each of its branches.
+type grownRow struct {
+	row     []int
+	made    int
+	objects named[int]
+	leaving *past[run]
+}
+
+// grew keeps what a row is made of, for what is told of it afterwards.
+func (h *hand) grew(known bool) {
+	h.lastRow = nil
+	if known {
+		h.lastRow = &grownRow{h.row, h.rowMade, h.objects, h.leaving}
+	}
+}
+
+// speaksOf is the hand as it stood at the end of the row that a count speaks of: this one or, in a
+// line that works nothing, the one before it.
+func (h *hand) speaksOf(stated *syntax.Total) *hand {
+	if h.works || h.lastRow == nil || !slices.ContainsFunc(stated.Parts, func(p syntax.Part) bool { return p.On != "" }) {
+		return h
+	}
+	then := *h
+	r := h.lastRow
+	then.row, then.rowMade, then.objects, then.leaving, then.works = r.row, r.made, r.objects, r.leaving, true
+	return &then
+}
+
+// on lists the stitches of the row that stand on what a count names: one list for each
+// branch that is meant. It gives false where nothing is called so.
+func (h *hand) on(name string) (own [][]int, ok bool) {
+	_, home := h.limbs.homes[name]
+	main := name == "stem" || strings.HasPrefix(name, "main ")
+	stitches, done := h.grownAs(name)
+	switch {
+	case h.leaving != nil && (main || home && !done) && h.limbs.isStem(name):
+		return [][]int{h.offBranches()}, true
+	case done && !main:
+		return [][]int{stitches}, true
+	}
+	for other, stitches := range h.grown.all() {
+		if strings.HasPrefix(other, name+" ") || noun(other) == strings.TrimSuffix(name, "s") {
+			own = append(own, stitches)
+		}
+	}
+	if along := h.onChain(); len(own) == 0 && len(along) > 0 && len(along) < len(h.row) {
+		return [][]int{along}, true
+	}
+	return own, len(own) > 0
+}
+
+// onChain lists the row's stitches that stand in chains, which are not those with which it is
+// then joined to other work.
+func (h *hand) onChain() []int {
+	var out []int
+	for _, i := range h.row {
+		if s := h.stitch(i); !s.IsSpace() && s.Into >= 0 && !h.stitch(s.Into).IsSpace() && h.stitch(s.Into).Kind == chainStitch() {
+			out = append(out, i)
+		}
+	}
+	if n := len(out); n > 1 {
+		last, before := h.stitch(out[n-1]), h.stitch(out[n-2])
+		if last.Kind.Class == stitch.Slip && last.Into == before.Into {
+			out = out[:n-1] // it fastens the work where that was joined, wherever that is
+		}
+	}
+	return out
+}
+
+// hangs tells a line that the label of a branch begins where no row is open, `Stem - ch 8, …`:
+// it hangs from the work, and is no branch of a row.
+func (h *hand) hangs(n *syntax.Branch) bool {
+	return n.Labelled && h.plainLine && !h.keeps && len(h.row) == 0 && len(h.base) > 0 && h.stitch(h.base[0]).Kind != chainStitch()
+}
+
+// compareOn compares a part of a stated count that names what its stitches stand on.
+func (h *hand) compareOn(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
+	if p.On == "" {
+		return h.compareEither(p, t, stated)
+	}
+	lists, ok := h.on(p.On)
+	if !ok {
+		return h.compareEither(p, t, stated)
+	}
+	var c Compared
+	for _, own := range lists {
+		if c = h.compareAlong(own, p, t, stated); c.Result != Agrees {
+			break
+		}
+	}
+	c.On = p.On
+	return c
 }

@@ -260,8 +260,8 @@ func (k *worker) goOn(from *worker) {
 func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 	var found *syntax.Total
 	var at source.Span
-	for _, c := range clauses {
-		if t, ok := c.Node.(*syntax.Total); ok && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) {
+	for i, c := range clauses {
+		if t, ok := c.Node.(*syntax.Total); ok && !onTheWay(clauses[i:]) && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) {
 			found, at = t, c.Span
 		}
 		if r, ok := c.Node.(*syntax.Repeat); ok && r.Limit == syntax.Unstated {
@@ -274,6 +274,19 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 		return asCount(clauses[last].Node), clauses[last].Span // `As Row 2. 21 sc.`
 	}
 	return found, at
+}
+
+// onTheWay tells a count after which the row goes on with a branch, or comes home from one:
+// it counts what was worked last.
+func onTheWay(clauses []syntax.Clause) bool {
+	branches := false
+	for _, c := range clauses {
+		switch c.Node.(type) {
+		case *syntax.Branch, *syntax.Return:
+			branches = true
+		}
+	}
+	return branches && worksOn(clauses[1:])
 }
 
 // job is an instruction being worked in one size.
@@ -430,10 +443,16 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	}
 	next := k.piece.Rows[row.Index+1].Tree
 	steps := next.Label.Step || next.Label.Bare && byStep(k.piece.Tree)
-	if next.Label.Kind != syntax.Unlabelled && !steps || reference(next.Clauses) != nil || len(next.Clauses) == 0 {
+	if next.Label.Limb != "" {
+		return len(k.h.limbs.homes) > 0, false
+	}
+	first := firstStep(next.Clauses)
+	if next.Label.Kind != syntax.Unlabelled && !steps || reference(next.Clauses) != nil || first == nil {
 		return false, false
 	}
-	switch n := next.Clauses[0].Node.(type) {
+	switch n := first.(type) {
+	case *syntax.Return, *syntax.Branch:
+		return true, false
 	case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Skip, *syntax.Bracket, *syntax.Unread, *syntax.Likewise:
 		return true, false // what is not understood may go on with it
 	case *syntax.Turn:
@@ -444,13 +463,37 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	return false, false
 }
 
-// byStep tells whether the bare numbers before a piece's lines number its steps,
-// not its rows: the first of them only lays the chain.
-func byStep(tree *syntax.Piece) bool {
-	for _, r := range tree.Rows {
-		if r.Label.Bare {
-			return lays(r.Clauses) && !worksOn(r.Clauses)
+// firstStep is the first clause that is no remark, nil for none.
+func firstStep(clauses []syntax.Clause) syntax.Node {
+	for _, c := range clauses {
+		if _, remark := c.Node.(*syntax.Remark); !remark {
+			return c.Node
 		}
+	}
+	return nil
+}
+
+// byStep tells whether the bare numbers before a piece's lines number its steps,
+// not its rows: the first of them only lays the chain, or one leaves for a branch or
+// comes home.
+func byStep(tree *syntax.Piece) bool {
+	first := true
+	for _, r := range tree.Rows {
+		if !r.Label.Bare {
+			continue
+		}
+		switch n := firstStep(r.Clauses).(type) {
+		case *syntax.Branch:
+			return true
+		case *syntax.Return:
+			if n.Told {
+				return true
+			}
+		}
+		if first && lays(r.Clauses) && !worksOn(r.Clauses) {
+			return true
+		}
+		first = false
 	}
 	return false
 }
@@ -473,6 +516,10 @@ func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	k.h.startRow(row.Index, u.tree.Label)
 	k.h.referred = u.tree != row.Tree
 	clauses := u.tree.Clauses
+	if name := u.tree.Label.Limb; name != "" && k.h.keeps {
+		k.h.span = source.Span{Start: u.tree.Label.Span.Start, End: u.tree.Label.Span.End}
+		k.h.openBranch(&syntax.Branch{Name: name, Labelled: true})
+	}
 	if u.even {
 		clauses = evenRow(clauses, k.h.mainFor(nil))
 	}
@@ -513,6 +560,7 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 		return
 	}
 	k.h.cut = o.hand.ended
+	k.h.grew(o.tally.Known)
 	var ground []int
 	if !o.tally.Known && stated != nil {
 		ground = k.h.imagined(stated)
@@ -586,6 +634,7 @@ func (k *worker) record(row *Row, o outcome) {
 	if o.stated != nil && o.hand.said != (source.Span{}) {
 		row.Stated, row.StatedAt = o.stated, o.hand.said
 	}
+	row.Continued = o.hand.keeps
 	row.Joined, row.Turned, row.Round = o.hand.joined, o.hand.turned || o.hand.turnedFirst, o.hand.round
 	for i, s := range o.hand.steps {
 		if i >= len(row.Steps) {

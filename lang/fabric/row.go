@@ -28,6 +28,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.budget = new(maxSteps)
 	h.rowIndex, h.clause, h.plainLine = index, 0, label.Kind == syntax.Unlabelled
 	if h.keeps {
+		h.stepFrom = len(h.row)
 		h.home, h.faults, h.steps, h.blame = nil, nil, nil, source.Span{}
 		return
 	}
@@ -58,7 +59,9 @@ func (h *hand) endRow() {
 	if h.chains > 0 && !h.turned && len(h.row) > 0 && (h.inner || h.round && !h.joined) {
 		h.space() // the last chains of a repeat or a round are its last space
 	}
-	h.closeBranches()
+	if !h.goesOn {
+		h.closeBranches()
+	}
 	if h.works && h.known && !h.full && len(h.row) > 0 && !(h.plainLine && h.onlySlips()) && !h.continued() {
 		h.leftOver()
 	}
@@ -214,7 +217,7 @@ func (h *hand) allInOneChain() bool {
 // continued tells whether the row is left open and the next line goes on with
 // it: a leaf told one stitch a line is one row.
 func (h *hand) continued() bool {
-	open := h.goesRound || !h.full && h.remaining(syntax.Noun{}) > 0
+	open := h.goesRound || !h.full && h.remaining(syntax.Noun{}) > 0 || len(h.branches) > 0
 	return h.goesOn && open && h.works && h.known && !h.turned && !h.joined && len(h.row) > 0
 }
 
@@ -542,9 +545,11 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 	for _, i := range h.row {
 		t.Chains += h.stitch(i).Chains
 	}
-	if stated != nil && t.Works {
-		for _, p := range stated.Parts {
-			t.Compared = append(t.Compared, h.counted(h.compareEither(p, &t, stated), p.Noun, &t))
+	if stated != nil {
+		if of := h.speaksOf(stated); t.Works || of != h {
+			for _, p := range stated.Parts {
+				t.Compared = append(t.Compared, of.counted(of.compareOn(p, &t, stated), p.Noun, &t))
+			}
 		}
 	}
 	if h.trusting || h.ofOneRepeat(t.Compared) {
@@ -622,7 +627,7 @@ func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Comp
 	if c.Result != Disagrees {
 		return c
 	}
-	for _, row := range [...][]int{h.offBranches(), h.afterFirstSpace()} {
+	for _, row := range [...][]int{h.row[min(h.stepFrom, len(h.row)):], h.offBranches(), h.afterFirstSpace()} {
 		if c.Result == Disagrees && len(row) < len(h.row) {
 			c = h.compareIn(row, c, p, t, stated)
 		}
@@ -641,8 +646,16 @@ func (h *hand) afterFirstSpace() []int {
 // compareIn compares with some of the row's stitches, and gives what the whole of it
 // came to where those do not agree either.
 func (h *hand) compareIn(own []int, c Compared, p syntax.Part, t *Tally, stated *syntax.Total) Compared {
-	stem, along := *h, *t
-	stem.row, along.Made, along.Chains = own, 0, 0
+	if other := h.compareAlong(own, p, t, stated); other.Result == Agrees {
+		return other
+	}
+	return c
+}
+
+// compareAlong compares with some of the row's stitches alone.
+func (h *hand) compareAlong(own []int, p syntax.Part, t *Tally, stated *syntax.Total) Compared {
+	part, along := *h, *t
+	part.row, along.Made, along.Chains = own, 0, 0
 	for _, i := range own {
 		s := h.stitch(i)
 		along.Chains += s.Chains
@@ -650,10 +663,7 @@ func (h *hand) compareIn(own []int, c Compared, p syntax.Part, t *Tally, stated 
 			along.Made++
 		}
 	}
-	if other := stem.compare(p, &along, stated); other.Result == Agrees {
-		return other
-	}
-	return c
+	return part.compare(p, &along, stated)
 }
 
 // turningOf is how many stitches of a kind are turning or beginning chains: a count

@@ -445,8 +445,11 @@ func (f *folder) peek() Node {
 // countStands tells whether a stated count may stand here: at the end, or
 // before what ends a row.
 func (f *folder) countStands() bool {
+	if f.branches() {
+		return true // what was worked along a branch is counted as it is done
+	}
 	switch f.peek().(type) {
-	case nil, *Join, *Turn, *Finish, *NoJoin, *Yarn, *MakeUp, *Total, *Remark, *Unread, *Mark:
+	case nil, *Join, *Turn, *Finish, *NoJoin, *Yarn, *MakeUp, *Total, *Remark, *Unread, *Mark, *Branch, *Return:
 		return true
 	case *Marker: // `(6 sc) Place marker in first st.`
 		return !slices.ContainsFunc(f.in[f.at+2:], func(c Clause) bool { return steps(c.Node) })
@@ -460,11 +463,16 @@ func (f *folder) countStands() bool {
 	return false
 }
 
+// branches tells whether a branch has left the row.
+func (f *folder) branches() bool {
+	return slices.ContainsFunc(f.out, func(c Clause) bool { _, ok := c.Node.(*Branch); return ok })
+}
+
 // plainCount tells a count that cannot be an instruction: a number alone, or
 // so many stitches.
 func plainCount(t *Total) bool {
 	for _, p := range t.Parts {
-		if p.Noun.Kind == NounStitch || p.Noun.Kind == NounChain {
+		if (p.Noun.Kind == NounStitch || p.Noun.Kind == NounChain) && p.On == "" {
 			return false
 		}
 	}

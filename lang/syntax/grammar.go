@@ -506,9 +506,12 @@ type gBegCh struct {
 }
 
 type gPart struct {
-	Pos  lexer.Position
-	N    *gNum  `parser:"@@? ( Name ( ?= 'sp' | 'loop' | 'group' ) )?"`
-	Noun *gNoun `parser:"@@"`
+	Pos   lexer.Position
+	Bare  *gNum  `parser:"(   @@ ( ?= 'on' )"`
+	N     *gNum  `parser:"  | @@? ( Name ( ?= 'sp' | 'loop' | 'group' ) )?"`
+	Noun  *gNoun `parser:"    @@ )"`
+	Limbs *gNum  `parser:"( 'on' ( 'each' 'of'? @@? )?"`
+	On    string `parser:"  @( Name | 'stem' | 'branch' ) ( ?= EOF | Comma | Semi | Sign | 'and' | 'plus' | 'with' ) )?"`
 }
 
 // 2 rows of White; next 4 rounds each of A: a stripe
@@ -749,7 +752,7 @@ type gWordName struct {
 // return; return to A; return to stem
 type gReturn struct {
 	Pos lexer.Position
-	To  *gWordName `parser:"'return' ( 'to' 'branch'? @@ )?"`
+	To  *gWordName `parser:"'return' ( 'to' ( 'branch' ( ?! EOF ) )? @@ )?"`
 }
 
 // RS facing

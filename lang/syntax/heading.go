@@ -171,7 +171,7 @@ func finishes(line string) bool {
 // ch 26`.
 func (d *document) runIn(line string, span source.Span) bool {
 	h, ok := splitHeading(line)
-	if !ok || h.mark == ":" && !h.capitals && !d.started && !h.ring {
+	if !ok || h.mark == ":" && !h.capitals && (!d.started && !h.ring || d.branches(line, span)) {
 		return false
 	}
 	name := source.Span{Start: span.Start + len(line) - len(strings.TrimLeftFunc(line, isBlank)), End: span.Start + h.name}
@@ -180,6 +180,19 @@ func (d *document) runIn(line string, span source.Span) bool {
 	d.add(block{kind: blockText, span: source.Span{Start: body, End: span.End}})
 	d.started, d.section = true, ""
 	return true
+}
+
+// branches tells the label of a branch, the way home from which the next line tells.
+func (d *document) branches(line string, span source.Span) bool {
+	if tokens := Lex(line, Standard()); len(tokens) == 0 || tokens[0].Written != limbToken {
+		return false
+	}
+	next := d.file.Text.LineOf(span.Start) + 1
+	if next >= d.file.Text.Lines() {
+		return false
+	}
+	tokens := Lex(d.file.Text.Slice(d.file.Text.Line(next)), Standard())
+	return len(tokens) > 0 && tokens[0].Kind == Word && tokens[0].Canon == "return"
 }
 
 // runInHeading is a heading with the instruction that it runs into.

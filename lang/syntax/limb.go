@@ -15,9 +15,10 @@ import (
 
 // What a token is, where its kind does not tell.
 const (
-	limbToken  = "limb"  // the label of a branch
-	limbsToken = "limbs" // the label of several, which a repeat makes
-	homeToken  = "home"  // a way home in other words than `return`
+	limbToken   = "limb"   // the label of a branch
+	limbsToken  = "limbs"  // the label of several, which a repeat makes
+	holderToken = "holder" // what is said to have so many stitches
+	homeToken   = "home"   // a way home in other words than `return`
 )
 
 // maxLimb is the most words that name a limb.
@@ -49,11 +50,19 @@ func (l *scanner) nameLimbs(tokens []Token) []Token {
 			out, i = more, to
 			continue
 		}
+		if to, more := p.tells(out, i); to > i {
+			out, i = more, to
+			continue
+		}
 		if to, more := p.ofLimb(out, i); to > i {
 			out, i = more, to
 			continue
 		}
-		out = append(out, tokens[i])
+		t := tokens[i]
+		if t.Kind == Name && t.Canon == "far" && i > 0 && l.spelled(tokens[i-1]) == "so" {
+			t.Kind, t.Canon = Word, "" // 13 sl sts so far on the stem
+		}
+		out = append(out, t)
 		i++
 	}
 	return out
@@ -79,6 +88,19 @@ func (p *pruner) know(name string) {
 		p.known, p.own = known, true
 	}
 	endings(name, func(tail string) { p.known[tail] = true })
+	endings(OneOf(name), func(tail string) { p.known[tail] = true })
+}
+
+// OneOf is what one of several limbs is called that are named together: a `barb` of the
+// `first pair of barbs`.
+func OneOf(name string) string {
+	if _, of, several := strings.Cut(name, " of "); several {
+		name = of
+	}
+	if strings.HasSuffix(name, "s") && !strings.HasSuffix(name, "ss") {
+		return name[:len(name)-1]
+	}
+	return name
 }
 
 // endings visits a name of several words and what is left of it without the first ones.
@@ -336,7 +358,7 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	for j < len(p.in) && j < from+maxLimb && p.names(p.in[j]) {
 		j++
 	}
-	if j == from || way == from || !p.leads(way, from) || !p.nameable(p.in[from], p.in[j-1]) || p.hasOf(from, j) || j < len(p.in) && !p.after(j) {
+	if j == from || way == from || !p.leads(way, from) || !(j == from+1 && isBranch(p.in[from])) && !p.nameable(p.in[from], p.in[j-1]) || p.hasOf(from, j) || j < len(p.in) && !p.after(j) {
 		return i, nil
 	}
 	name := p.words(from, j)
@@ -424,16 +446,47 @@ func (p *pruner) ofLimb(out []Token, i int) (end int, more []Token) {
 	for from < len(p.in) && p.in[from].Kind == Word && p.in[from].Canon == "" {
 		from++
 	}
+	if last := from + 1; t.Canon == "on" && from < len(p.in) && p.in[from].Kind == Ordinal && len(p.known) > 0 && (last == len(p.in) || separates(p.in[last]) || p.in[last].Canon == "and") {
+		return last, append(append(append(out, t), p.in[i+1:from]...), p.merged(from, last)) // 10 dc on the second
+	}
 	for to := min(len(p.in), from+maxLimb); to > from; to-- {
 		if !p.names(p.in[from]) || !p.names(p.in[to-1]) || !p.knows(p.words(from, to)) {
 			continue
 		}
-		t.Canon = "of"
+		if i > 0 && p.in[i-1].Canon == "remaining" {
+			t.Canon = "of" // the 5 ch left on it
+		}
 		out = append(append(out, t), p.in[i+1:from]...)
 		if name := p.merged(from, to); name.Canon != "stem" && name.Canon != "branch" {
 			return to, append(out, name)
 		}
 		return to, append(out, p.in[from:to]...)
+	}
+	return i, nil
+}
+
+// tells reads the beginning of a sentence that tells how many stitches there are, at token
+// i: `that is 30 sl sts`, `the rib has 24 ss`. It gives the token after it, i for none.
+func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
+	if i > 0 && p.in[i-1].Kind != Period {
+		return i, nil
+	}
+	from := i
+	for from < len(p.in) && p.in[from].Kind == Word && p.in[from].Canon == "" {
+		from++
+	}
+	to := from
+	for to < len(p.in) && to < from+maxLimb && p.names(p.in[to]) {
+		to++
+	}
+	counts := func(i int) bool { return i < len(p.in) && p.in[i].Kind == Number }
+	switch {
+	case from > i && from < len(p.in) && p.in[from].Kind == Name && p.in[from].Canon == "is" && counts(from+1):
+		return from + 1, append(append(out, p.in[i:from]...), Token{Kind: Word, Canon: "have", Span: p.in[from].Span})
+	case to > from && to < len(p.in) && p.in[to].Kind == Word && p.in[to].Canon == "have" && counts(to+1) && p.knows(p.words(from, to)):
+		name := p.merged(from, to)
+		name.Written = holderToken
+		return to, append(append(out, p.in[i:from]...), name)
 	}
 	return i, nil
 }

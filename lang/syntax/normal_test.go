@@ -243,7 +243,7 @@ func normalRows(n *syntax.Rows) string {
 func normalParts(parts []syntax.Part) string {
 	out := make([]string, len(parts))
 	for i, p := range parts {
-		out[i] = words(num("", p.Number), normalNoun(p.Noun))
+		out[i] = words(num("", p.Number), normalNoun(p.Noun), after("on", p.On), num("of each of ", p.Limbs))
 	}
 	return strings.Join(out, " + ")
 }

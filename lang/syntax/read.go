@@ -726,7 +726,12 @@ func (r *reader) counts(g *gCounts) Counts {
 }
 
 func (r *reader) part(g *gPart) Part {
-	p := Part{Number: r.num(g.N)}
+	p := Part{Number: r.num(g.N), On: g.On, Limbs: r.num(g.Limbs)}
+	if g.Bare != nil {
+		p.Number = r.num(g.Bare)
+		r.refused = r.refused || g.On == ""
+		return p
+	}
 	p.Noun = r.noun(g.Noun)
 	if p.Noun.Kind == NounTurning && p.Noun.Length.Written() {
 		p.Noun.Kind = NounSpace // `dc and ch 2` counts as `dc and ch-2 sp`
@@ -769,7 +774,7 @@ func (r *reader) total(g *gTotal) Node {
 	}
 	for _, p := range g.Parts {
 		part := r.part(p)
-		if !part.Number.Written() && len(out.Parts) > 0 && p.Noun.Space != nil && p.Noun.Space.Sp == "" || part.Noun.Kind == NounTurning {
+		if !part.Number.Written() && len(out.Parts) > 0 && p.Noun != nil && p.Noun.Space != nil && p.Noun.Space.Sp == "" || part.Noun.Kind == NounTurning {
 			part = Part{Number: One(1), Noun: Noun{Kind: NounTurning}} // `(25 dc + ch 3)`
 		}
 		if !part.Number.Written() {

@@ -170,6 +170,7 @@ type lister struct {
 	told     source.Span // a bracket within the clause that says how its stitch is drawn
 	called   StitchRef   // what a bracket within the clause calls what is worked
 	body     []Clause    // what a bracket within the clause says that its stitch is made of
+	each     string      // what each of the branches is called that the repeat to come makes
 }
 
 // collect adds a token to the clause.
@@ -292,11 +293,12 @@ func (l *lister) token(i, hi int) int {
 // limb takes the label of a branch, or of several that are told in one.
 func (l *lister) limb(t Token) {
 	l.flush(SepComma)
-	c := Clause{Span: t.Span, Sep: SepStop, Node: &Branch{Name: t.Canon, Labelled: true}}
 	if t.Written == limbsToken {
-		c.Node = &Remark{}
+		l.out = append(l.out, Clause{Span: t.Span, Sep: SepStop, Node: &Remark{}})
+		l.each = OneOf(t.Canon)
+		return
 	}
-	l.out = append(l.out, c)
+	l.out = append(l.out, Clause{Span: t.Span, Sep: SepStop, Node: &Branch{Name: t.Canon, Labelled: true}})
 }
 
 // ends tells whether the words collected end a row: it is joined, turned or left open.
@@ -434,15 +436,25 @@ func (l *lister) ofRows() bool {
 // tallying tells a comma within a stated count (`— 9 hdc, 6 puffs`).
 func (l *lister) tallying(i int) bool {
 	tokens := l.b.tokens
-	if !l.counting || len(l.flat) == 0 || i+2 >= len(tokens) || tokens[i+1].Kind != Number {
+	if i+1 < len(tokens) && tokens[i+1].Kind == Word && tokens[i+1].Canon == "and" {
+		i++
+	}
+	if len(l.flat) == 0 || !l.counting && !tellsCount(l.flat) || i+2 >= len(tokens) || tokens[i+1].Kind != Number {
 		return false
 	}
 	switch after := tokens[i+2]; after.Canon {
-	case "ch", "st", "sp", "loop", "group", "corner":
+	case "ch", "st", "sp", "loop", "group", "corner", "on":
 		return true
 	default:
 		return after.Kind != Word
 	}
+}
+
+// tellsCount tells a sentence that begins by telling how many there are on something: `you
+// have 39 dc on the stem, 13 dc on …`.
+func tellsCount(flat []Token) bool {
+	first := firstWord(flat)
+	return first.Kind == Word && first.Canon == "have" && slices.ContainsFunc(flat, func(t Token) bool { return t.Kind == Word && t.Canon == "on" })
 }
 
 // placing tells the comma of `in next ch-3 sp, work 3 dc`.
@@ -847,6 +859,11 @@ func (l *lister) flush(sep Separator) {
 		}
 		return
 	}
+	if total := countHeld(flat); total != nil {
+		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
+		l.dropNote()
+		return
+	}
 	if total := inAll(flat); total != nil {
 		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
 		l.dropNote()
@@ -871,6 +888,28 @@ func inAll(flat []Token) *Total {
 		return nil
 	}
 	return asTotal(flat[1 : n-2])
+}
+
+// countHeld reads how many stitches something is said to have: `rib has 24 ss in all`. It gives
+// nil for anything else.
+func countHeld(flat []Token) *Total {
+	if len(flat) < 3 || flat[0].Written != holderToken {
+		return nil
+	}
+	rest := flat[2:]
+	if n := len(rest); n > 2 && rest[n-2].Canon == "in" && rest[n-1].Written == "all" {
+		rest = rest[:n-2]
+	}
+	total := asTotal(rest)
+	if total == nil {
+		return nil
+	}
+	said := *total
+	said.Parts = slices.Clone(total.Parts)
+	for i := range said.Parts {
+		said.Parts[i].On = flat[0].Canon
+	}
+	return &said
 }
 
 // dropNote takes in a bracket that says how the clause's stitch is drawn, and leaves
@@ -1022,6 +1061,10 @@ func (l *lister) read(node Node, span source.Span, sep Separator) {
 		node = &with
 	}
 	l.called = StitchRef{}
+	if _, chains := node.(*Chain); chains && l.each != "" {
+		l.out = append(l.out, Clause{Span: source.At(span.Start), Sep: SepStop, Node: &Branch{Name: l.each, Labelled: true}})
+		l.each = ""
+	}
 	if w, ok := node.(*Work); ok && l.note.Said && (sep != SepNone || l.note.Span.Start <= span.End) {
 		with := *w
 		with.Counts = l.note

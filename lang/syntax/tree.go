@@ -148,6 +148,10 @@ type Counts struct {
 type Part struct {
 	Number Num
 	Noun   Noun
+	// On is what they stand on, where only those are counted: a branch, or what it grows
+	// from. Limbs is how many branches there are that have so many each.
+	On    string
+	Limbs Num
 }
 
 // Skip passes over places: `sk next 2 sts`.

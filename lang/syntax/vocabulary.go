@@ -202,7 +202,9 @@ func (v *Vocabulary) Defining(words []OwnWord, sizes []string) *Vocabulary {
 			if w.limbs == nil {
 				w.limbs = map[string]bool{}
 			}
-			endings(word.Text, func(name string) { w.limbs[name] = true })
+			for _, name := range [...]string{word.Text, OneOf(word.Text)} {
+				endings(name, func(tail string) { w.limbs[tail] = true })
+			}
 			continue
 		}
 		if w.own == nil {

@@ -89,9 +89,13 @@ func (b *CountBranch) stands(now *fabric.BranchState) {
 	}
 }
 
-// close brings the innermost branch up to date as it comes home.
+// close brings the innermost branch up to date as it comes home. One that left in an earlier
+// line is drawn there.
 func (t *tree) close(b *fabric.BranchState) {
 	last := len(t.open) - 1
+	if last < 0 {
+		return
+	}
 	t.list[t.open[last]].stands(b)
 	t.open = t.open[:last]
 }
