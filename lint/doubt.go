@@ -45,6 +45,9 @@ func (d doubts) follow(f *fabric.Fabric, piece *fabric.Piece, size int) {
 	var wrong []*fabric.Row      // since a row that came out right
 	for _, row := range piece.Rows {
 		t := &row.Tallies[size]
+		if beginsAnew(row) {
+			ground, wrong = certain, nil
+		}
 		d[row][size] = ground
 		again := refersTo(row.Tree, size, numbers)
 		switch {
@@ -57,9 +60,11 @@ func (d doubts) follow(f *fabric.Fabric, piece *fabric.Piece, size int) {
 		case trusted(row, t):
 			ground = supposed
 		case unsound(row, t) || len(missized(row.Tree, f.Sizes())) > 0:
-			ground = doubtful
+			if ground = doubtful; hangsOnNone(row, t) {
+				wrong = nil
+			}
 			wrong, numbers = append(wrong, row), append(numbers, row.Tree.Label.Numbers...)
-		case t.Works && t.Agrees() == fabric.Agrees:
+		case t.Works && (t.Agrees() == fabric.Agrees || hangsOnNone(row, t)):
 			ground, wrong = certain, nil
 		case again:
 			wrong = append(wrong, row)
@@ -139,7 +144,7 @@ func trusted(row *fabric.Row, t *fabric.Tally) bool {
 		return false
 	}
 	noun := row.Stated.Parts[0].Noun
-	k := noun.Stitch.Meaning.US
+	k := noun.Stitch.Meaning.In(stitch.Unsettled)
 	return noun.Kind == syntax.NounAny || noun.Kind == syntax.NounNone || noun.Kind == syntax.NounStitch && k != nil && k.Class == stitch.Plain
 }
 
@@ -152,58 +157,26 @@ func (d doubts) counts(row *fabric.Row, size int) bool {
 	switch {
 	case d[row][size] == certain:
 		return !hasFault(t, misfits...)
-	case numbersAll(row.Tree.Clauses):
+	case hangsOnNone(row, t):
 		return true
 	}
 	return d[row][size] == supposed && (len(t.Faults) == 0 || outOfNumber(t))
 }
 
-// numbersAll tells whether every step of a row is worked so many times, whatever
-// lies below it: `2 sc in first st, 5 sc, (2 sc in next st) 3 times`.
-func numbersAll(steps []syntax.Clause) bool {
-	works := false
-	for i, c := range steps {
-		switch n := c.Node.(type) {
-		case *syntax.Work:
-			if works && closesRound(n) && !slices.ContainsFunc(steps[i+1:], worksClause) {
-				continue
-			}
-			works = true
-			if k := n.Stitch.Meaning.US; k == nil || k.Class != stitch.Plain && k.Class != stitch.Increase && k.Class != stitch.Decrease {
-				return false
-			}
-			if len(n.Places) > 1 || !n.Number.Written() && (len(n.Places) == 0 || !n.Places[0].Number.Written()) || n.Joins || n.HeldBack || n.Times.Written() {
-				return false
-			}
-			for _, p := range n.Places {
-				if p.Noun.Kind == syntax.NounEdge && n.Number.Written() {
-					continue // `34 dc evenly along the edge`
-				}
-				if p.To.Kind != syntax.ToNothing || p.Each && !p.Number.Written() || p.From != syntax.FromHere || p.Noun.Kind > syntax.NounStitch {
-					return false
-				}
-			}
-		case *syntax.Repeat:
-			if n.Limit != syntax.Times && n.Limit != syntax.More || len(n.Ending) > 0 || n.Stops || n.Omits != nil || !numbersAll(n.Body) {
-				return false
-			}
-			works = true
-		case *syntax.Chain:
-			if works || n.Counts.Said || n.Number.PerSize() || n.Number.At(0) != 1 {
-				return false // it may stand for a stitch
-			}
-		case *syntax.Turn, *syntax.Total, *syntax.Remark, *syntax.Join, *syntax.Skip, *syntax.Marker:
-		default:
-			return false
-		}
-	}
-	return works
+// hangsOnNone tells whether a row numbers all that it works, so that what it makes
+// does not hang on the rows below.
+func hangsOnNone(row *fabric.Row, t *fabric.Tally) bool {
+	open, all := fabric.NumbersAll(row.Tree.Clauses)
+	return all && !slices.ContainsFunc(t.Compared, func(c fabric.Compared) bool {
+		off := max(c.Made-c.Stated, c.Stated-c.Made)
+		return c.Result == fabric.Disagrees && off <= open
+	})
 }
 
-// closesRound tells the slip stitch into the first stitch that joins a round.
-func closesRound(w *syntax.Work) bool {
-	k := w.Stitch.Meaning.US
-	return k != nil && k.Class == stitch.Slip && len(w.Places) == 1 && w.Places[0].Pick == syntax.PickFirst && w.Places[0].Nth == 1
+// beginsAnew tells whether a line lays a chain or a ring of its own to work on: nothing
+// that lies before it bears on what follows.
+func beginsAnew(row *fabric.Row) bool {
+	return !row.Works() && (longestChain(row.Tree) > tallest || has[*syntax.MagicRing](row.Tree))
 }
 
 // refersTo tells whether a row repeats one of some rows.

@@ -49,6 +49,9 @@ func checkRowShort(p *Pass) {
 		if divides.MatchString(f.row.Tree.Text) {
 			continue // `Divide for neck: sc in next 12 sts, turn`
 		}
+		if f.mayGoOn() {
+			continue
+		}
 		if f.turnsEarly() {
 			left, of := f.num(func(f fabric.Fault) int { return f.N }), f.num(func(f fabric.Fault) int { return f.Base })
 			p.noteIn(f.sizes, p.mending(f.row).offered(Finding{
@@ -62,6 +65,13 @@ func checkRowShort(p *Pass) {
 				f.num(func(f fabric.Fault) int { return f.Base }) + " unworked and does not say so",
 		})
 	}
+}
+
+// mayGoOn tells whether the line after a row is one that cannot be counted and both have
+// no more than a number before them: they may be steps of one row.
+func (f *fault) mayGoOn() bool {
+	next := f.row.After()
+	return f.row.Tree.Label.Bare && next != nil && next.Tree.Label.Bare && !next.Tallies[f.sizes[0]].Known
 }
 
 // turnsEarly tells whether a row turns back before its end and all counts bear that out: its

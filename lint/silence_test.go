@@ -27,6 +27,7 @@ Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
 Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
 `
 	plainRow = "Ch 1, sc in each st across; turn. (12 sc)\n"
+	lostRow  = "Row 2: Ch 1, hedge in each st across; turn.\n" // nobody can count it
 	tall2    = "Row 2: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
 	tall3    = "Row 3: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
 	head     = "Pattern: Dormouse\nTerms: US\n\nPiece: Head\nRnd 1: 6 sc in magic ring. (6 sc)\nRnds 2-9: Sc in each st around. (6 sc)\n"
@@ -230,6 +231,14 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"what follows from a chain that lacks a value", "count-mismatch", "Pattern: Cuff\nTerms: US\nSizes: S (M, L)\n\nPiece: Cuff\nCh 21 (23).\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (20 (22, 24) sc)\nFasten off.\n", 0},
 		{"a chain and its count", "sizes-mismatch", "Pattern: Cuff\nTerms: US\nSizes: S (M, L)\n\nPiece: Cuff\nCh 21. (21)\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (20 sc)\nFasten off.\n", 0},
 		{"what follows from a value short", "count-mismatch", gradedHead + "Ch 21 (23, 25).\n" + gradedRow + "Fasten off.\n", 0},
+		{"numbers on a row that is not counted", "count-mismatch", mat + lostRow + "Row 3: Ch 1, sc in next 5 sts, 2 sc in next st, sc in next 6 sts; turn. (14 sc)\nFasten off.\n", 1},
+		{"right numbers on a row that is not counted", "count-mismatch", mat + lostRow + "Row 3: Ch 1, sc in next 5 sts, 2 sc in next st, sc in next 6 sts; turn. (13 sc)\nFasten off.\n", 0},
+		{"what lies on numbers", "count-mismatch", mat + lostRow + "Row 3: Ch 1, sc in next 5 sts, 2 sc in next st, sc in next 6 sts; turn. (13 sc)\nRow 4: Ch 1, sc in each st across; turn. (12 sc)\nFasten off.\n", 1},
+		{"words of UK alone, by number", "count-mismatch", strings.NewReplacer("US", "UK", "sc", "dc").Replace(mat) + lostRow + "Row 3: Ch 1, htr in next 5 sts, 2 htr in next st, htr in next 6 sts; turn. (14 htr)\nFasten off.\n", 1},
+		{"a chain that may stand for one of the numbers", "count-mismatch", mat + lostRow + "Row 3: Ch 3, dc in next 11 sts; turn. (11 dc)\nFasten off.\n", 0},
+		{"a fresh chain behind a row that is not counted", "count-mismatch", mat + lostRow + "With B, ch 9.\nRow 3: Sc in 2nd ch from hook and in each ch across. (9 sc)\nFasten off.\n", 1},
+		{"a last sentence of several kinds", "count-mismatch", mat + "Row 2: Ch 1, sc in next 4 sts, ch 3, sk next 3 sts, sc in next 5 sts; turn. 9 sc and 1 ch-3 sp.\nFasten off.\n", 0},
+		{"a wrong last sentence of several kinds", "count-mismatch", mat + "Row 2: Ch 1, sc in next 4 sts, ch 3, sk next 3 sts, sc in next 5 sts; turn. 8 sc and 1 ch-3 sp.\nFasten off.\n", 1},
 		{"a size that comes to the other side", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 3 (4, 5, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 1},
 		{"told of sizes is not told of all", "side-parity", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 3 (4, 5, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 0},
 		{"one turn and no side", "turn-missing", mat + "Row 2: Ch 1, sc in each st across. (12 sc)\nRow 3: " + plainRow + "Fasten off.\n", 0},

@@ -127,10 +127,18 @@ func (h *hand) leftPast(p syntax.Place) int {
 	return slices.IndexFunc(h.left, func(l leftOut) bool { return len(l.places) > n })
 }
 
-// onLeft stands on a run of places left unworked. It gives false for none.
+// onLeft stands on a run of places left unworked, or on what nobody knows where a row left
+// some of which that is so. It gives false for none.
 func (h *hand) onLeft(i int) bool {
 	if i < 0 {
-		return false
+		if i = slices.IndexFunc(h.left, func(l leftOut) bool { return l.unseen }); i < 0 {
+			return false
+		}
+		h.left = slices.Delete(slices.Clone(h.left), i, i+1)
+		h.standOn(nil)
+		h.adrift = true
+		h.lose()
+		return true
 	}
 	left := h.left[i].places
 	h.left = slices.Delete(slices.Clone(h.left), i, i+1)
@@ -152,7 +160,7 @@ func (h *hand) comeBack(p syntax.Place) bool {
 		h.left = slices.Delete(slices.Clone(h.left), i, i+1)
 		if want := h.at + p.Number.Or(h.size, 1); !p.Each && len(base) >= want {
 			if rest := base[want:]; len(rest) > 0 {
-				h.left = slices.Insert(h.left, i, leftOut{rest, left.turns})
+				h.left = slices.Insert(h.left, i, leftOut{rest, left.turns, left.unseen})
 			}
 			base = base[:want:want]
 			break

@@ -142,11 +142,11 @@ func (h *hand) arrive() {
 	h.spare = true
 }
 
-// risesBy tells whether so many chains reach the height of the stitch that the
-// row goes on with: the slip stitches before them only led there.
+// risesBy tells whether so many chains may rise to the stitch that the row goes on
+// with, as many writers give hdc one only: the slip stitches before them only led there.
 func (h *hand) risesBy(chains int) bool {
 	k := h.firstStitch(h.after)
-	return k != nil && k.Class == stitch.Plain && k.Turning == chains
+	return k != nil && k.Plain().Class == stitch.Plain && chains > 0 && chains <= k.Plain().Turning
 }
 
 // comesFull comes back to the place that the round was led to, which is its

@@ -145,6 +145,8 @@ type rowAtWork struct {
 	closing    bool             // the stitch worked last is closed by the motions that follow
 	spacing    *spacing         // chains made between stitches, nil for none
 	trusting   bool             // how many it makes is taken from what it says
+	landed     bool             // it lies on no more than what its own words show
+	brought    int              // the chains on the hook before it
 
 	skipped      int   // the place skipped last, -1 for none
 	run          []int // the stitches and spaces skipped since the last stitch
@@ -189,6 +191,7 @@ type edged struct {
 type leftOut struct {
 	places []int
 	turns  int
+	unseen bool // nobody knows how many they are
 }
 
 // turningSaid is what a row of the piece said of its turning chain; later

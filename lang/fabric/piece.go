@@ -206,14 +206,14 @@ const MostTurning = 4
 
 // finished tells whether a piece is fastened off.
 func finished(tree *syntax.Piece) bool {
-	for _, r := range tree.Rows {
-		for _, c := range r.Clauses {
-			if _, ok := c.Node.(*syntax.Finish); ok {
-				return true
-			}
-		}
-	}
-	return false
+	return slices.ContainsFunc(tree.Rows, func(r *syntax.Row) bool { return fastensOff(r.Clauses) })
+}
+
+func fastensOff(clauses []syntax.Clause) bool {
+	return slices.ContainsFunc(clauses, func(c syntax.Clause) bool {
+		_, ok := c.Node.(*syntax.Finish)
+		return ok
+	})
 }
 
 // firstNumber is the number of a piece's first row, 0 where a line without
@@ -239,6 +239,30 @@ func lays(clauses []syntax.Clause) bool {
 		}
 	}
 	return false
+}
+
+// laysAlone tells whether a line is a foundation chain and no more.
+func laysAlone(clauses []syntax.Clause, size int) bool {
+	chains := 0
+	for _, c := range clauses {
+		switch n := c.Node.(type) {
+		case *syntax.Chain:
+			chains = max(chains, n.Number.At(size))
+		case *syntax.Yarn, *syntax.Remark, *syntax.Marker, *syntax.Total:
+		default:
+			return false
+		}
+	}
+	return chains > mostRising
+}
+
+// mostRising is the most chains that a row begins with: the height of a tr and a space.
+// More are a foundation; common practice.
+const mostRising = 6
+
+// unseen tells whether of what lies below nobody knows more than its number, if that.
+func (h *hand) unseen() bool {
+	return h.adrift || len(h.base) > 0 && h.stitch(h.base[0]).Row == OfStated
 }
 
 // goOn takes up the work where another piece left it.
@@ -345,6 +369,10 @@ func (k *worker) begin(row *Row) *job {
 		return nil
 	}
 	k.faced = false
+	if laysAlone(row.Tree.Clauses, k.size) && k.h.unseen() {
+		k.h.standOn(nil)
+		k.h.adrift, k.h.laid, k.h.chains = false, false, 0
+	}
 	k.h.goesOn, k.h.goesRound = k.followed(row)
 	k.h.goesOn = k.h.goesOn && len(units) == 1
 	return &job{worker: k, units: units, before: k.h.rowMade}
@@ -399,6 +427,7 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 		j, u := jobs[n], jobs[n].units[i]
 		row.Spent += maxSteps - *trials[n].hand.budget
 		o = j.mended(trials[n], o)
+		o.tally.Faults = j.withoutTold(o.tally.Faults, u.tree)
 		if trials[n].stated == nil && o.hand.travelled() {
 			o.tally.Works, o.tally.Made, o.tally.Parts = false, 0, nil
 			o.hand.row = o.hand.row[:0:0] // its stitches are apart: no row counts them
@@ -418,6 +447,26 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 	return on
 }
 
+// withoutTold leaves out the faults that a row has in the earlier piece from which it is
+// worked again: they are told there.
+func (k *worker) withoutTold(faults []Fault, tree *syntax.Row) []Fault {
+	if len(faults) == 0 {
+		return faults
+	}
+	for _, p := range k.fabric.Pieces {
+		for _, row := range p.Rows {
+			if row.Tree != tree || p == k.piece {
+				continue
+			}
+			was := row.Tallies[k.size].Faults
+			return slices.DeleteFunc(slices.Clone(faults), func(f Fault) bool {
+				return slices.ContainsFunc(was, func(w Fault) bool { return w.Kind == f.Kind && w.N == f.N && w.Name == f.Name })
+			})
+		}
+	}
+	return faults
+}
+
 // finish records what the instruction came to.
 func (j *job) finish(row *Row) {
 	o := j.out
@@ -430,6 +479,7 @@ func (j *job) finish(row *Row) {
 			return
 		}
 		o = said(o, row.start())
+		j.h.cut = j.h.cut || fastensOff(row.Tree.Clauses)
 	}
 	j.record(row, o)
 }
@@ -522,6 +572,9 @@ func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	}
 	if u.even {
 		clauses = evenRow(clauses, k.h.mainFor(nil))
+	}
+	if row.Stated != nil && !row.Tree.Label.Step {
+		k.h.landOn(clauses)
 	}
 	return trial{k.h, clauses, stated}
 }

@@ -35,7 +35,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.footing = nil
 	onlyJoined := h.opened && !h.works // `Join yarn in first skipped st.` in a line of its own
 	spiral := h.unjoined || h.spiral && h.round && !h.joined
-	h.rowAtWork = rowAtWork{known: !h.adrift, loop: label.Loop, opened: onlyJoined, skipped: -1, gap: -1}
+	h.rowAtWork = rowAtWork{known: !h.adrift, loop: label.Loop, opened: onlyJoined, skipped: -1, gap: -1, brought: h.chains}
 	h.spiral, h.unjoined = spiral, false
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 	h.other, h.full, h.loose, h.bySpaces, h.overSpaces, h.beyond = false, false, false, false, false, nil

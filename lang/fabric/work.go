@@ -164,6 +164,7 @@ func (h *hand) chain(n *syntax.Chain) {
 		h.settle(h.main) // what is said of the chain before this one is not said of both
 	}
 	if v := n.Number.At(h.size); v > 0 {
+		h.layBrought()
 		h.chains += v
 		h.inner = h.nested
 		if n.Counts.Said {
@@ -171,6 +172,29 @@ func (h *hand) chain(n *syntax.Chain) {
 		} else if h.chains == 2 && h.beginsMesh() {
 			h.counts = syntax.Counts{Said: true, As: []syntax.Part{{Noun: syntax.Noun{Kind: syntax.NounSpace, Length: syntax.One(1)}}}}
 		}
+	}
+}
+
+// layBrought lays the foundation that a line of its own made, where the row begins with
+// chains of its own and goes on in the next chain: `Row 1: Ch 1, sc in each ch across`.
+// Those chains turn, and none of them is worked into.
+func (h *hand) layBrought() {
+	if h.plainLine || h.base != nil || h.ring || h.brought <= mostRising || h.chains != h.brought || len(h.branches) > 0 {
+		return
+	}
+	for _, c := range h.after {
+		places := placesOf(c.Node)
+		if len(places) == 0 {
+			if worksOn([]syntax.Clause{c}) {
+				return
+			}
+			continue
+		}
+		if p := places[0]; p.From == syntax.FromHere && (p.Pick == syntax.PickNext || p.Pick == syntax.PickFirst) && p.Noun.Kind <= syntax.NounChain && p.Noun.Kind != syntax.NounStitch {
+			h.foundation()
+			h.laid, h.reversed = true, true
+		}
+		return
 	}
 }
 
@@ -544,7 +568,7 @@ func (h *hand) leave(p syntax.Place) {
 	} else {
 		h.full = true
 	}
-	h.left = append([]leftOut{{h.base[h.at:to:to], h.turns}}, h.left...)
+	h.left = append([]leftOut{{h.base[h.at:to:to], h.turns, h.landed || !h.known}}, h.left...)
 	h.at, h.sub = to, 0
 }
 

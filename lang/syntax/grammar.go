@@ -678,7 +678,7 @@ type gRows struct {
 	PieceN *gNum    `parser:"  @@? )? )"`
 	Long   *gNum    `parser:"( 'for' 'next'? ( @@ 'more'? ( 'row' | 'rnd' ) 'more'?"`
 	AllN   *gNum    `parser:"  | 'have' 'of'? @@ ( 'row' | 'rnd' ) ) 'have'? ( ?= EOF )"`
-	UntilN *gNum    `parser:"| ( 'until' | 'to' ) ( ( 'have' | 'work' )* @@ ( 'row' | 'rnd' ) ( 'have' | 'work' | 'made' | Name )* | ( 'end' 'of' )? ( 'row' | 'rnd' | 'rowend' ) @@ Name? 'made'? ) ( ?= EOF ) | 'across' @@ ( ?= EOF ) )?"`
+	UntilN *gNum    `parser:"| ( 'until' | 'to' ) ( ( 'have' | 'work' )* @@ ( 'row' | 'rnd' ) ( 'have' | 'work' | 'made' | 'in' | 'each' | Name )* | ( 'end' 'of' )? ( 'row' | 'rnd' | 'rowend' ) @@ Name? 'made'? ) ( ?= EOF ) | 'across' @@ ( ?= EOF ) )?"`
 	Times  *gTimesN `parser:"@@?"`
 	Until  bool     `parser:"@( 'until' | 'to' | 'for' )?"`
 	Rest   []string `parser:"@( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign | Enclosed | Period | Star )*"`

@@ -782,6 +782,11 @@ func (r *reader) total(g *gTotal) Node {
 		}
 		out.Parts = append(out.Parts, part)
 	}
+	if n := len(out.Parts) - 1; g.Of && n > 0 && slices.ContainsFunc(out.Parts[:n], func(p Part) bool {
+		return p.Noun.Kind == out.Parts[n].Noun.Kind && p.Noun.Stitch.Word == out.Parts[n].Noun.Stitch.Word
+	}) {
+		out.Parts = out.Parts[:n] // `(34 sc; 4 sc between markers)`: those are among the others
+	}
 	return out
 }
 

@@ -238,6 +238,7 @@ func (l *lister) token(i, hi int) int {
 	case Period:
 		l.flush(SepStop)
 		l.endLead()
+		l.counting = l.complete(l.b.tokens[i+1 : hi])
 	case Dash:
 		if l.ranging(i) {
 			l.collect(t)
@@ -276,6 +277,9 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma) // `1 dc in each tr to end working last dc in top of 3 ch`
 			break
 		}
+		if l.hookTaken() && beginsStep(t) {
+			l.takeHook() // `using the 5 mm hook make 90 ch`
+		}
 		if t.Kind == Word && t.Canon == "beg" && l.startsIn(i, hi) {
 			l.flush(SepComma) // `sc in each ch across starting with 2nd ch from hook`
 		}
@@ -311,6 +315,60 @@ func (l *lister) ends() bool {
 		return true
 	}
 	return false
+}
+
+// complete tells whether the row is worked to its end, and the next sentence, behind
+// which nothing is worked, is what it counts: `… to end, turn. 6 shells, 7 dc`.
+// Where the row is not closed, one number alone may be work, of which the places
+// left tell.
+func (l *lister) complete(rest []Token) bool {
+	n := len(l.out)
+	if l.depth > 0 || n == 0 {
+		return false
+	}
+	total := countsOnly(rest)
+	if total == nil {
+		return false
+	}
+	switch last := l.out[n-1].Node.(type) {
+	case *Join:
+		return !last.Ring && slices.ContainsFunc(l.out[:n-1], worksPlaced)
+	case *Turn:
+		return !last.Rotate && slices.ContainsFunc(l.out[:n-1], worksPlaced)
+	case *NoJoin, *Leave:
+		return slices.ContainsFunc(l.out[:n-1], worksPlaced)
+	case *RepeatFrom:
+		return last.Limit == ToEnd && len(total.Parts) > 1
+	case *Ending:
+		return last.Step != nil && len(total.Parts) > 1
+	case *Work:
+		return len(last.Places) > 0 && last.Places[len(last.Places)-1].To.Kind == ToTheEnd && len(total.Parts) > 1
+	}
+	return false
+}
+
+// worksPlaced tells a clause that works stitches into places, or works others again.
+func worksPlaced(c Clause) bool {
+	switch n := c.Node.(type) {
+	case *Work:
+		return len(n.Places) > 0
+	case *Group, *Repeat, *RepeatFrom:
+		return true
+	}
+	return false
+}
+
+// countsOnly reads a sentence of numbers of stitches, behind which nothing is worked,
+// nil for any other.
+func countsOnly(tokens []Token) *Total {
+	end := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Period })
+	if end < 0 {
+		end = len(tokens)
+	}
+	if holds(tokens[end:], Stitch) {
+		return nil
+	}
+	return asTotal(tokens[:end])
 }
 
 // lead takes words before a colon that say how often what comes is worked: `4 times: sc
@@ -365,6 +423,31 @@ func named(tokens []Token) bool {
 		}
 	}
 	return true
+}
+
+// hookTaken tells whether the clause so far says with which hook, and which yarn, the work
+// goes on, and no more.
+func (l *lister) hookTaken() bool {
+	n := len(l.flat)
+	if n < 2 || l.flat[0].Kind != Word || l.flat[0].Canon != "with" || holds(l.flat, Stitch) {
+		return false
+	}
+	isHook := func(t Token) bool { return t.Kind == Word && t.Canon == "hook" }
+	return isHook(l.flat[n-1]) || l.flat[n-1].Kind == Name && slices.ContainsFunc(l.flat, isHook)
+}
+
+// takeHook ends a clause that says with which hook, and which yarn, the work goes on.
+func (l *lister) takeHook() {
+	c := Clause{Span: spanOf(l.flat), Sep: SepComma, Node: &Remark{}}
+	if last := l.flat[len(l.flat)-1]; last.Kind == Name {
+		c.Node = &Yarn{Yarn: last.Canon}
+	}
+	l.out, l.flat = append(l.out, c), nil
+}
+
+// beginsStep tells a word that a step may begin with: `make`, `ch`, a stitch.
+func beginsStep(t Token) bool {
+	return t.Kind == Stitch || t.Kind == Word && (t.Canon == "work" || t.Canon == "ch")
 }
 
 // startsIn tells whether the words from token i on say in which chain the stitches
