@@ -42,6 +42,9 @@ Fasten off.
 
 func checkHookSize(p *Pass) {
 	for _, h := range p.Materials.Hooks {
+		if largest := stock.LargestSteel(); h.Steel && h.MM > largest {
+			p.Report(Finding{Span: h.Span, Message: "a steel hook of " + mm(h.MM) + ", and the largest of any table is " + mm(largest)})
+		}
 		for _, l := range h.Labels {
 			published := l.Published()
 			switch {

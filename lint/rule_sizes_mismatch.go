@@ -2,6 +2,7 @@ package lint
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"stitchproof/lang/syntax"
@@ -74,6 +75,11 @@ func (p *Pass) graded() []amounts {
 	for _, f := range p.File.Header {
 		if gradedFields[f.Key] || syntax.IsMeasure(f.Key) {
 			out = append(out, measures(f.Value, f.ValueSpan.Start)...)
+		}
+	}
+	for _, f := range p.Materials.Finished {
+		if !slices.Contains(p.File.Header, f) {
+			out = append(out, measures(f.Value, f.ValueSpan.Start)...) // a sentence says it
 		}
 	}
 	for _, line := range p.Materials.Lines {

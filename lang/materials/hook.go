@@ -12,6 +12,7 @@ import (
 // Hook is one hook of the list.
 type Hook struct {
 	MM     float64 // 0 where only a label is given
+	Steel  bool    // it is said to be of steel, and of nothing else
 	Span   source.Span
 	Labels []HookLabel
 }
@@ -29,6 +30,12 @@ var (
 	hookLabel = phrase.MustCompile(`\b(?:(US|U\.S\.|USA|UK|U\.K\.)\s*)?((?i)steel\s*)?((?i)size\s*|no\.?\s*|#)?(?:([B-X])\b(?:[-/ ]([B-X])\b)?)?(?:[-/ ]?(\d{1,3}(?:½|(?:\.5| ?1/2)?\b)))?`)
 )
 
+// What a hook is made of: steel alone, or something else as well.
+var (
+	steelWord  = phrase.MustCompile(`(?i)\bsteel\b`)
+	otherStuff = phrase.MustCompile(`(?i)\b(?:or|and|alumini?um|wood(?:en)?|bamboo|plastic)\b`)
+)
+
 // readHooks reads `4 mm (US G-6)`, `G/6 (4.00 mm)`, `US 7 (4.5 mm)`,
 // `5 mm (H-8) and 4 mm (G-6)`. Labels go with the size they stand nearest to in
 // the order written; where they cannot be matched they are left out.
@@ -41,6 +48,11 @@ func readHooks(value string, span source.Span, text *source.Text) []Hook {
 	for _, m := range hookMM.FindAllStringSubmatchIndex(value, -1) {
 		mm, _ := strconv.ParseFloat(strings.Replace(value[m[2]:m[3]], ",", ".", 1), 64) // the pattern lets only numbers through
 		out = append(out, Hook{MM: mm, Span: source.Span{Start: m[0], End: m[1]}.Shift(span.Start)})
+	}
+	if steelWord.MatchString(value) && !otherStuff.MatchString(value) {
+		for i := range out {
+			out[i].Steel = true
+		}
 	}
 	labels := hookLabels(hookMM.ReplaceAllStringFunc(value, func(s string) string { return strings.Repeat("~", len(s)) }), span.Start)
 	switch {

@@ -91,10 +91,13 @@ func Read(file *syntax.File) *List {
 		if supply[f.Key] {
 			l.Given = l.Given || f.Value != ""
 			text = append(text, f.Name, f.Value)
+			if f.Key == "notions" {
+				text = append(text, file.Text.Slice(f.KeySpan)) // `Buttons: 3`
+			}
 		}
 	}
 	headed, loose := supplyLines(file)
-	l.Given = l.Given || len(headed) > 0 || inARow(file.Text, loose) >= listLines // fewer may be part of a sentence, and not all
+	l.Given = l.Given || len(headed) > 0 || inARow(file.Text, loose) >= listed // fewer may be part of a sentence, and not all
 	for _, span := range slices.Concat(headed, loose) {
 		line := file.Text.Slice(span)
 		text = append(text, line)

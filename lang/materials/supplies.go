@@ -14,7 +14,7 @@ import (
 func supplyLines(file *syntax.File) (headed, loose []source.Span) {
 	begin := firstRow(file)
 	for _, span := range file.Prose {
-		if span.Start < begin && !slices.Contains(file.Supplies, span) && listsSupplies(file.Text.Slice(span)) {
+		if span.Start < begin && !slices.Contains(file.Supplies, span) && supplied(file.Text.Slice(span)) > 0 {
 			loose = append(loose, span)
 		}
 	}
@@ -27,9 +27,9 @@ func supplyLines(file *syntax.File) (headed, loose []source.Span) {
 	return file.Supplies, loose
 }
 
-// listsSupplies tells whether a line says by itself what is needed: a hook with its size,
-// a weight of yarn by name and number, yarns by letters, or a notion alone.
-func listsSupplies(line string) bool {
+// supplied is how many things a line says by itself to be needed: a hook with its size,
+// a weight of yarn by name and number, yarns by letters, a notion alone.
+func supplied(line string) (things int) {
 	for _, item := range items(line) {
 		text := line[item.Start:item.End]
 		if gaugeWords.MatchString(text) {
@@ -37,31 +37,34 @@ func listsSupplies(line string) bool {
 		}
 		for _, part := range partsOf(text) {
 			part := text[part.Start:part.End]
-			if sizedHook.MatchString(part) && !fastener.MatchString(part) || isNotion(part) {
-				return true
+			if sizedHook.MatchString(part) && !fastener.MatchString(part) || slices.ContainsFunc(strings.Split(part, " and "), isNotion) {
+				things++
 			}
 		}
 		if describesYarn(text) {
-			return true
+			things++
 		}
 	}
-	return coded.MatchString(line) && amountOf.MatchString(line)
+	if things == 0 && coded.MatchString(line) && amountOf.MatchString(line) {
+		things = 1
+	}
+	return things
 }
 
 // amountOf is an amount of yarn.
 var amountOf = phrase.MustCompile(`\d ?(?:g|m|yds?|yards|oz|met(?:re|er)s|gram(?:me)?s)\b`)
 
-// listLines are so many lines in a row that list something each that they are a list.
-const listLines = 3
+// listed are so many things in lines below one another that these are a list.
+const listed = 3
 
-// inARow is how many of some lines stand below one another.
+// inARow is how many things some lines that stand below one another name.
 func inARow(text *source.Text, lines []source.Span) int {
 	most, run := 0, 0
 	for i, span := range lines {
 		if i == 0 || text.LineOf(span.Start)-text.LineOf(lines[i-1].End) != 1 {
 			run = 0
 		}
-		run++
+		run += supplied(text.Slice(span))
 		most = max(most, run)
 	}
 	return most
@@ -108,7 +111,8 @@ func abbreviated(before string) bool {
 
 var cutShort = map[string]bool{"no": true, "approx": true, "oz": true, "yd": true, "yds": true}
 
-// partsOf are what stands between the commas of an item that are not in brackets.
+// partsOf are what stands between the commas of an item, or in the cells of a table, that
+// are not in brackets.
 func partsOf(item string) []source.Span {
 	var out []source.Span
 	start, depth := 0, 0
@@ -118,7 +122,7 @@ func partsOf(item string) []source.Span {
 			depth++
 		case ')', ']':
 			depth--
-		case ',':
+		case ',', '|':
 			if depth <= 0 {
 				out = append(out, source.Span{Start: start, End: i})
 				start = i + 1

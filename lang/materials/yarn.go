@@ -94,14 +94,14 @@ type lettered struct {
 // `moss (A) and frost (B)`, `A: moss, B: frost`, `A moss, 40 m; B frost, 60 m`.
 var (
 	letterFirst = phrase.MustCompile(`\b([A-Z]|MC|CC\d?) ?[(\[](\pL[^()\[\]]*)[)\]]`)
-	letterLast  = phrase.MustCompile(`(\pL[\pL-]*) ?[(\[]([A-Z]|MC|CC\d?)[)\]]`)
+	letterLast  = phrase.MustCompile(`(\pL[\pL-]*) ?[(\[]([A-Z]|MC|CC\d?)(?:[,;:] [^()\[\]]*)?[)\]]`)
 	letterBare  = phrase.MustCompile(`(?:^|[:;]\s*)([A-Z]|MC|CC\d?) (\p{Ll}[^,;.:=()]*)`)
 	letterMark  = phrase.MustCompile(`\b([A-Z]|MC|CC\d?)(?:[:=]| [–—-])\s*(\pL[^,;.:=]*)`)
 )
 
 // letterAlone is a letter in brackets that names the yarn described: `Moss DK wool, 25 m (A)`.
 // Those of sizes and of hooks are none.
-var letterAlone = phrase.MustCompile(`[(\[]([A-F]|MC|CC\d?)[)\]]`)
+var letterAlone = phrase.MustCompile(`[(\[](?:[\pL ]*\b(?:colou?r|yarn) )?([A-F]|MC|CC\d?)[)\]]`)
 
 // letteredYarns are the yarns that a description gives letters to: several, of which it
 // names at least A and B, or MC and another, or one.

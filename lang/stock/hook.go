@@ -62,6 +62,17 @@ func AnyIs(labels []Label, mm float64) bool {
 	})
 }
 
+// LargestSteel is the size of the largest steel hook in millimetres.
+func LargestSteel() float64 {
+	largest := 0.
+	for _, l := range labels() {
+		if strings.HasSuffix(l.Kind, "steel") {
+			largest = max(largest, l.MM.High)
+		}
+	}
+	return largest
+}
+
 // UsualLabel is the label of a kind for a size in millimetres, the fullest
 // there is.
 func UsualLabel(kind string, mm float64) (Label, bool) {

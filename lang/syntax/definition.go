@@ -5,8 +5,8 @@ import (
 	"slices"
 	"strings"
 	"unicode"
-	"unicode/utf8"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 )
@@ -22,6 +22,22 @@ func (d *document) definition(trimmed string, span source.Span) bool {
 
 // definitionMarks separate a word from its meaning.
 var definitionMarks = [...]string{" = ", "=", ": ", " – ", " — ", " - ", " … ", " → ", " : "}
+
+// marksIn are the marks that may part a text into a word and its meaning, in the order in
+// which they are tried: the dots of a list set in two columns, and each of the others where
+// it stands first.
+func marksIn(text string) iter.Seq[source.Span] {
+	return func(yield func(source.Span) bool) {
+		if at := dotsLead.FindStringIndex(text); at != nil && !yield(source.Span{Start: at[0], End: at[1]}) {
+			return
+		}
+		for _, mark := range definitionMarks {
+			if at := strings.Index(text, mark); at >= 0 && !yield(source.Span{Start: at, End: at + len(mark)}) {
+				return
+			}
+		}
+	}
+}
 
 // inList tells a line that stands in a list of definitions and defines no word
 // itself: `* * = repeat to the end`, `3x – three single crochets`.
@@ -39,8 +55,8 @@ func (d *document) inList(trimmed string, span source.Span) bool {
 		})
 		return true
 	}
-	for _, mark := range definitionMarks {
-		if name, _, found := strings.Cut(trimmed, mark); found && strings.TrimSpace(mark) != ":" && len(Lex(name, Standard())) <= maxNamed {
+	for mark := range marksIn(trimmed) {
+		if strings.TrimSpace(trimmed[mark.Start:mark.End]) != ":" && len(Lex(trimmed[:mark.Start], Standard())) <= maxNamed {
 			d.add(block{kind: blockProse, span: span, listed: true})
 			return true
 		}
@@ -58,9 +74,12 @@ func shapingWord(word string) bool {
 func (d *document) defined(trimmed string, span source.Span, special bool) bool {
 	line := d.file.Text.Slice(span)
 	at := span.Start + strings.Index(line, trimmed)
-	for _, mark := range definitionMarks {
-		name, meaning, found := strings.Cut(trimmed, mark)
-		if !found || strings.TrimSpace(meaning) == "" {
+	if !special && spellsSeveral(trimmed) {
+		return d.inFull(trimmed, at)
+	}
+	for cut := range marksIn(trimmed) {
+		name, mark, meaning := trimmed[:cut.Start], trimmed[cut.Start:cut.End], trimmed[cut.End:]
+		if strings.TrimSpace(meaning) == "" {
 			continue
 		}
 		names := definedNames(name)
@@ -80,13 +99,16 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		if !special && (hasSizes(meaning) || strings.TrimSpace(mark) == ":" && inCapitals(name) && opensWork(meaning)) {
 			continue // `SLEEVES: 36 (39, 42) ch`, `BORDER: With A, …`
 		}
+		if !special && !known && d.section == "" && strings.Contains(mark, "...") {
+			continue // `MOTIF (make 9) ... With A, ch 2`
+		}
 		if !special && !known && (mark == ": " || mark == " : ") && !readsAsWork(meaning) {
 			continue
 		}
 		if !special && !known && strings.TrimSpace(mark) != "=" && !readsAsWork(meaning) {
 			continue
 		}
-		bodyAt := at + len(name) + len(mark)
+		bodyAt := at + cut.End
 		d.add(block{
 			kind: blockDefinition, span: source.Span{Start: at, End: span.End}, names: names,
 			nameSpan: source.Span{Start: at, End: at + len(strings.TrimRight(name, " "))},
@@ -105,19 +127,17 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 // is short for, or a line of several.
 func (d *document) inFull(trimmed string, at int) bool {
 	first := trimmed
-	if definesSeveral(trimmed) {
-		for part := range cutAtSeparators(trimmed) {
-			first = trimmed[part.Start:part.End]
-			break
-		}
+	if parts := entriesIn(trimmed); parts != nil {
+		first = trimmed[parts[0].Start:parts[0].End]
 	}
 	name, meaning, found := cutAtMark(first)
 	names := definedNames(name)
 	if !found || len(names) == 0 {
 		return false
 	}
-	start := at + strings.Index(trimmed, name)
-	body := start + len(name) + strings.Index(first[strings.Index(first, name)+len(name):], meaning)
+	from := strings.Index(first, name)
+	start := at + strings.Index(trimmed, first) + from
+	body := start + len(name) + strings.Index(first[from+len(name):], meaning)
 	d.add(block{
 		kind: blockDefinition, span: source.Span{Start: at, End: at + len(trimmed)}, names: names[:1],
 		nameSpan: source.Span{Start: start, End: start + len(name)},
@@ -130,9 +150,12 @@ func (d *document) inFull(trimmed string, at int) bool {
 // words that are defined.
 func definedNames(s string) []string {
 	name, rest, found := strings.Cut(s, "(")
-	name = strings.Trim(name, " *•-_")
+	name = strings.Trim(name, " *•-_|`")
 	if strings.Count(s, "(") > strings.Count(s, ")") {
 		return nil // the mark stands in brackets: `Make 50 (54: 58)`
+	}
+	if one, other, both := strings.Cut(name, ", "); both && !found && sameWord(one, other) {
+		return []string{one, other} // `st, sts`
 	}
 	if name == "" || amounts(name) || len(strings.Fields(name)) > 4 || len(name) > 32 || strings.ContainsAny(name, ",.;*[") {
 		return nil
@@ -220,10 +243,13 @@ func readsAsWork(meaning string) bool {
 // goes on with the meaning before it.
 func (d *document) listed(span source.Span) {
 	var last *Definition
-	for part := range cutAtSeparators(d.text(span)) {
+	for _, part := range listParts(d.text(span)) {
 		at := part.Shift(span.Start)
 		text := d.text(at)
 		name, meaning, found := cutAtMark(text)
+		if m := inBrackets.FindStringSubmatch(text); !found && m != nil {
+			name, meaning, found = m[1], m[2], true
+		}
 		names := definedNames(name)
 		if !found || len(names) == 0 || !unicode.IsLetter(firstRune(names[0])) {
 			if last != nil && strings.TrimFunc(text, isBlank) != "" {
@@ -242,68 +268,91 @@ func (d *document) listed(span source.Span) {
 	}
 }
 
-// cutAtSeparators gives what stands between the commas, semicolons and raised dots of a
-// text that are not in brackets.
-func cutAtSeparators(text string) iter.Seq[source.Span] {
-	return func(yield func(source.Span) bool) {
-		start, depth := 0, 0
-		for i, r := range text {
-			switch punctuation(r) {
-			case Open:
-				depth++
-			case Close:
-				depth--
-			case Comma, Semi, Sign:
-				if depth > 0 || punctuation(r) == Sign && r != '·' {
-					continue
-				}
-				if !yield(source.Span{Start: start, End: i}) {
-					return
-				}
-				start = i + utf8.RuneLen(r)
+// cutOutside cuts a text at some signs where they are not in brackets.
+func cutOutside(text string, signs []string) []source.Span {
+	var out []source.Span
+	start, depth := 0, 0
+	for i, r := range text {
+		switch punctuation(r) {
+		case Open:
+			depth++
+			continue
+		case Close:
+			depth--
+			continue
+		}
+		if depth > 0 || i < start {
+			continue
+		}
+		for _, sign := range signs {
+			if strings.HasPrefix(text[i:], sign) {
+				out = append(out, source.Span{Start: start, End: i})
+				start = i + len(sign)
+				break
 			}
 		}
-		yield(source.Span{Start: start, End: len(text)})
 	}
+	return append(out, source.Span{Start: start, End: len(text)})
 }
 
 // cutAtMark parts a word from its meaning, neither of them empty. Where no mark stands
 // between them, what the word is short for tells where it ends.
 func cutAtMark(text string) (name, meaning string, found bool) {
-	for _, mark := range definitionMarks {
-		name, meaning, found = strings.Cut(text, mark)
-		if name = strings.TrimFunc(name, isBlank); found && name != "" && strings.TrimFunc(meaning, isBlank) != "" {
+	for mark := range marksIn(text) {
+		name, meaning = strings.TrimFunc(text[:mark.Start], isBlank), text[mark.End:]
+		if name != "" && strings.TrimFunc(meaning, isBlank) != "" {
 			return name, meaning, true
 		}
 	}
 	return cutBeforeFull(text)
 }
 
+// longestEntry is more than a word and the same in full take.
+const longestEntry = 80
+
 // cutBeforeFull parts a word from the same in full that stands right behind it: `sl st
-// slip stitch`, `sp(s) space(s)`.
+// slip stitch`, `sp(s) space(s)`, `ch, chain`, `ch (chain)`, `*ch* chain`.
 func cutBeforeFull(text string) (name, meaning string, found bool) {
 	trimmed := strings.TrimFunc(text, isBlank)
+	if len(trimmed) > longestEntry {
+		return "", "", false
+	}
 	if tableRow(trimmed) {
 		if cells := cellsOf(trimmed); len(cells) == 2 && sameWord(cells[0], cells[1]) {
 			return cells[0], cells[1], true
 		}
 		return "", "", false
 	}
+	for _, way := range [...]*phrase.Phrase{inItalics, behindIt} {
+		if m := way.FindStringSubmatch(trimmed); m != nil && len(m[1]) < len(m[2]) && sameWord(m[1], m[2]) {
+			return m[1], m[2], true
+		}
+	}
 	for i, r := range trimmed {
 		if r != ' ' && r != '\t' {
 			continue
 		}
-		if name, meaning := trimmed[:i], trimmed[i+1:]; sameWord(name, meaning) {
+		if name, meaning := strings.TrimSuffix(trimmed[:i], ","), trimmed[i+1:]; sameWord(name, meaning) {
 			return name, meaning, true
 		}
 	}
 	return "", "", false
 }
 
+// inBrackets is an entry of a list that has the meaning in brackets.
+var inBrackets = phrase.MustCompile(`^\s*([^\s()]+(?: [^\s()]+)?) \(([^()]+)\)\.?\s*$`)
+
+var (
+	// inItalics is a word set off from what it is short for, and behindIt one with that
+	// behind it in brackets.
+	inItalics = phrase.MustCompile("^[*_`]*([^*_`]+)[*_`]+:? +(\\S.*)$")
+	behindIt  = phrase.MustCompile(`^(\S[^()]*(?:\(e?s\))?) \((.+)\)\.?$`)
+)
+
 // sameWord tells whether two spellings are one word of the trade, in the singular or with
 // the ending of the plural behind it in brackets.
 func sameWord(a, b string) bool {
-	short, full := Lex(pluralEnding.Replace(a), Standard()), Lex(pluralEnding.Replace(b), Standard())
+	short, full := Lex(singular(a), Standard()), Lex(singular(b), Standard())
 	if len(short) != 1 || len(full) != 1 || short[0].Kind != full[0].Kind {
 		return false
 	}
@@ -313,6 +362,9 @@ func sameWord(a, b string) bool {
 	}
 	return one.Kind == Word && one.Canon != "" && one.Canon == other.Canon
 }
+
+// singular is a word of a list without the marks around it and the ending of the plural.
+func singular(s string) string { return pluralEnding.Replace(strings.Trim(s, " .*_`|")) }
 
 var pluralEnding = strings.NewReplacer("(s)", "", "(es)", "")
 
@@ -341,18 +393,60 @@ func (d *document) inFields() {
 	}
 }
 
-// definesSeveral tells a list in one paragraph from a single definition: it has a
-// mark behind most of its commas and semicolons, or it is one with `=`, whose meanings
-// may have commas of their own.
-func definesSeveral(text string) bool {
-	parts, marked := 0, 0
-	for part := range cutAtSeparators(text) {
-		name, _, found := cutAtMark(text[part.Start:part.End])
-		if parts++; found && len(definedNames(name)) > 0 {
-			marked++
+// definesSeveral tells a list in one paragraph from a single definition.
+func definesSeveral(text string) bool { return entriesIn(text) != nil }
+
+// listParts are the entries of what is known to be a list in one paragraph.
+func listParts(text string) []source.Span {
+	if parts := entriesIn(text); parts != nil {
+		return parts
+	}
+	return cutOutside(text, entryEnds[0])
+}
+
+// spellsSeveral tells a list in one paragraph that needs no heading: most of its entries
+// are words of the trade with the same in full behind them.
+func spellsSeveral(text string) bool {
+	parts, full := entriesIn(text), 0
+	for _, part := range parts {
+		if name, meaning, found := cutAtMark(text[part.Start:part.End]); found && sameWord(name, meaning) {
+			full++
 		}
 	}
-	return marked > 1 && 2*marked > parts || parts > 1 && strings.Count(text, "=") > 1
+	return full > 1 && 2*full > len(parts)
+}
+
+// entryEnds are the signs that part the entries of a list in one paragraph, in the order
+// in which they are tried: all that may, then one alone, where the others stand within an entry.
+var entryEnds = [...][]string{{",", "，", "、", ";", "·"}, {";"}, {"|"}, {" - "}}
+
+// entriesIn parts a list in one paragraph into its entries, nil for what is none: it has a
+// mark in most of what its signs part, or it is one with `=`, whose meanings may have commas
+// of their own.
+func entriesIn(text string) []source.Span {
+	for i, ends := range entryEnds {
+		parts, marked := cutOutside(text, ends), 0
+		for _, part := range parts {
+			name, _, found := cutAtMark(text[part.Start:part.End])
+			if found && len(definedNames(name)) > 0 {
+				marked++
+			}
+		}
+		if marked > 1 && 2*marked > len(parts) || i == 0 && len(parts) > 1 && strings.Count(text, "=") > 1 {
+			return parts
+		}
+	}
+	return nil
+}
+
+// headsList tells what stands before a list of abbreviations and its colon from the first
+// of its entries.
+func headsList(key, list string) bool {
+	if !spellsSeveral(list) {
+		return false
+	}
+	first := entriesIn(list)[0]
+	return !sameWord(key, list[first.Start:first.End])
 }
 
 func (d *document) readDefinition(b *block) {

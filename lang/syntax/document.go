@@ -196,7 +196,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 	case d.definition(trimmed, span):
 	case d.inList(trimmed, span):
 	case !d.started && d.unknownField(line, span):
-	case isNote(trimmed):
+	case isNote(trimmed), d.subheads(trimmed, d.file.Text.LineOf(span.Start)):
 		d.add(block{kind: blockProse, span: span})
 	case d.titles(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)
@@ -238,15 +238,18 @@ func runsIntoWork(value string) bool {
 	}
 }
 
+// mostUnknownWords is the most words of a key that nobody knows.
+const mostUnknownWords = 3
+
 // unknownField keeps a header line whose key nobody knows.
 func (d *document) unknownField(line string, span source.Span) bool {
-	key, value, found := strings.Cut(line, ":")
+	key, value, found := cutKey(line)
 	key = trimKey(key)
-	if !found || len(d.file.Header) == 0 || strings.TrimSpace(value) == "" || len(strings.Fields(key)) > 3 || labelled(line) ||
-		!unicode.IsUpper(firstRune(key)) {
+	measure := IsMeasure(key) && len(FindLengths(value)) > 0
+	if !found || labelled(line) || strings.TrimSpace(value) == "" || !unicode.IsUpper(firstRune(key)) || len(strings.Fields(key)) > mostUnknownWords && !measure {
 		return false
 	}
-	if measure := IsMeasure(key) && len(FindLengths(value)) > 0; !measure && (readsAsWork(value) || speaksOfWork(readRow(line, 0, Standard()))) {
+	if !measure && (len(d.file.Header) == 0 || tableRow(line) || readsAsWork(value) || speaksOfWork(readRow(line, 0, Standard()))) {
 		return false
 	}
 	d.file.Header = append(d.file.Header, fieldOf(line, span.Start, strings.ToLower(key), ""))
@@ -337,6 +340,44 @@ func (d *document) ownWords() []OwnWord {
 			}
 		}
 		words = append(words, d.blocks[i].digest.words...)
+	}
+	return append(words, d.yarnWords()...)
+}
+
+// yarnWords are those of the words with a colon behind them that the list of yarns has.
+func (d *document) yarnWords() []OwnWord {
+	var words []OwnWord
+	var listed map[string]bool
+	for i := range d.blocks {
+		for _, word := range d.blocks[i].digest.leads {
+			if listed == nil {
+				listed = d.yarnsListed()
+			}
+			if listed[word] {
+				words = append(words, OwnWord{Text: word, Yarn: true})
+				listed[word] = false
+			}
+		}
+	}
+	return words
+}
+
+// yarnsListed are the words, in lower case, of what the header says of yarns.
+func (d *document) yarnsListed() map[string]bool {
+	words := map[string]bool{}
+	add := func(text string) {
+		for _, w := range strings.FieldsFunc(text, func(r rune) bool { return !unicode.IsLetter(r) }) {
+			words[strings.ToLower(w)] = true
+		}
+	}
+	for _, f := range d.file.Header {
+		if f.Key == "yarn" || f.Key == "materials" {
+			add(f.Name)
+			add(d.text(f.ValueSpan))
+		}
+	}
+	for _, line := range d.file.Supplies {
+		add(d.text(line))
 	}
 	return words
 }

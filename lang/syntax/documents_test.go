@@ -21,6 +21,87 @@ func TestDocuments(t *testing.T) {
 }
 
 var documents = []document{
+	{"abbreviations with dots", `Sloe wrist
+Abbreviations and terms (US)
+ch ........ chain
+sc...single crochet
+st, sts ... stitch, stitches
+
+Row 1: ch 8.
+`, `prose "Sloe wrist"
+prose "Abbreviations and terms (US)"
+definition ch is chain
+definition sc is single crochet
+definition st|sts is stitch, stitches
+row 1: chain 8
+`},
+	{"abbreviations under a heading of the pattern's own", `What these letters stand for
+ch, chain
+hdc, half double crochet
+
+Row 1: ch 8.
+`, `prose "What these letters stand for"
+definition ch is chain
+definition hdc is half double crochet
+row 1: chain 8
+`},
+	{"abbreviations in one line", `Shorthand: ch (chain), sc (single crochet), sc2tog (a loop out of each of 2 sts, then through all).
+ch chain | rep repeat | st(s) stitch(es)
+
+*ch* chain - *hdc* half double crochet - *st(s)* stitch(es)
+
+Row 1: ch 8.
+`, `field abbreviations = ch (chain), sc (single crochet), sc2tog (a loop out of each of 2 sts, then through all).
+definition ch is chain
+definition sc is single crochet
+definition sc2tog is a loop out of each of 2 sts, then through all
+definition ch is chain
+prose "ch chain | rep repeat | st(s) stitch(es)"
+definition rep is repeat
+definition st|s is stitch(es)
+definition ch is chain
+prose "*ch* chain - *hdc* half double crochet - *st(s)* stitch(es)"
+definition hdc is half double crochet
+definition st|s is stitch(es)
+row 1: chain 8
+`},
+	{"dots behind a heading", `HAWS (make 9) ... Starting at the middle with Leaf Green, ch 3.
+Row 1: ch 8.
+`, `prose "HAWS (make 9) ..."
+no label: remark, chain 3
+row 1: chain 8
+`},
+	{"the header in a table and in columns", `| Thing | What |
+|---|---|
+| Hook | 4 mm (G-6) |
+| Size | 6 in (15 cm) wide |
+
+Finished     20 cm round
+Front edge: 11 cm
+
+Row 1: ch 8.
+`, `prose "| Thing | What |"
+prose "|---|---|"
+field hook = 4 mm (G-6)
+field sizes = 6 in (15 cm) wide
+field finished size = 20 cm round
+field front edge = 11 cm
+row 1: chain 8
+`},
+	{"a heading in capitals that says how many", `HAW LEAF - make 2
+
+Row 1: ch 8.
+
+Work even
+Next row: ch 8.
+`, `piece HAW LEAF make 2
+row 1: chain 8
+prose "Work even"
+next row: chain 8
+`},
+	{"words in italics before a colon", `Row 1: ch 8, *second twig:* ch 5.
+`, `row 1: chain 8, remark, chain 5
+`},
 	{"header", `Pattern: Hawthorn pin
 Designer: the hedge
 Terms: US

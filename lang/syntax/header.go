@@ -17,16 +17,19 @@ var headerKeys = map[string]string{
 	"hook": "hook", "hooks": "hook", "crochet hook": "hook", "hook size": "hook",
 	"yarn": "yarn", "yarns": "yarn", "thread": "yarn", "wool": "yarn", "colour": "yarn", "color": "yarn", "colours": "yarn", "colors": "yarn",
 	"gauge": "gauge", "tension": "gauge",
-	"finished size": "finished size", "finished measurements": "finished size", "measurements": "finished size", "measures": "finished size",
+	"finished": "finished size", "finished size": "finished size", "finished measurements": "finished size", "measurements": "finished size", "measures": "finished size",
 	"to fit": "to fit", "to fit bust": "to fit", "to fit chest": "to fit", "to fit head": "to fit",
-	"notions": "notions", "you will also need": "notions", "other materials": "notions", "extras": "notions",
+	"notions": "notions", "you will also need": "notions", "you'll also need": "notions", "also needed": "notions", "also required": "notions",
+	"also": "notions", "other": "notions", "others": "notions", "other materials": "notions", "other supplies": "notions", "extras": "notions", "sundries": "notions",
+	"accessories": "notions", "bits and bobs": "notions", "odds and ends": "notions", "requirements": "materials",
 	"materials": "materials", "you will need": "materials", "what you need": "materials", "what you will need": "materials", "what you'll need": "materials",
 	"you'll need": "materials", "you need": "materials", "supplies": "materials", "supplies needed": "materials", "materials needed": "materials",
 	"tools and materials": "materials", "materials and tools": "materials", "tools": "notions", "equipment": "notions", "haberdashery": "notions",
 	"skill level": "skill level", "level": "skill level", "difficulty": "skill level",
 	"stitch multiple": "stitch multiple", "multiple": "stitch multiple", "pattern multiple": "stitch multiple",
 	"turning chains": "turning chains", "turning chain": "turning chains",
-	"abbreviations": "abbreviations", "stitches used": "abbreviations", "abbreviations used": "abbreviations",
+	"abbreviations": "abbreviations", "abbreviations and terms": "abbreviations", "terms and abbreviations": "abbreviations",
+	"abbreviations and stitches": "abbreviations", "stitches and abbreviations": "abbreviations", "stitches used": "abbreviations", "abbreviations used": "abbreviations",
 	"special stitches": "special stitches", "special stitch": "special stitches", "stitch guide": "special stitches",
 	"special abbreviations": "special stitches", "special terms": "special stitches",
 	"notes": "notes", "note": "notes", "pattern notes": "notes", "tips": "notes", "tip": "notes", "hint": "notes", "remember": "notes",
@@ -49,32 +52,57 @@ var sections = map[string]bool{
 var supplies = map[string]bool{"materials": true, "notions": true, "yarn": true}
 
 // trimKey is a key without the marks of a list or a heading.
-func trimKey(key string) string { return strings.Trim(key, " \t*#_-•") }
+func trimKey(key string) string { return strings.Trim(key, " \t*#_-•|") }
 
 // readField reads `Key: value`, `Yarn A: …`. The line begins at offset at.
 func readField(line string, at int) (*Field, bool) {
-	key, _, found := cutKey(line)
+	key, value, found := cutKey(line)
 	trimmed := trimKey(key)
 	if !found || len(trimmed) > 40 {
 		return nil, false
 	}
 	canonical, name := headerKey(trimmed)
+	if canonical == "" && headsList(trimmed, value) {
+		canonical = "abbreviations" // whatever it is called
+	}
 	if canonical == "" {
 		return nil, false
 	}
 	return fieldOf(line, at, canonical, name), true
 }
 
-// cutKey parts the key of a field from its value, at a colon or where dots lead from one to
-// the other: `Hook ..... 4 mm`.
+// cutKey parts the key of a field from its value: between the cells of a table, at a colon,
+// or where dots or blanks lead from one to the other: `Hook ..... 4 mm`, `Hook    4 mm`.
 func cutKey(line string) (key, value string, found bool) {
-	if key, value, found = strings.Cut(line, ":"); found && !strings.Contains(key, "...") {
+	if trimmed := strings.TrimFunc(line, isBlank); tableRow(trimmed) {
+		key, value, found = strings.Cut(trimmed[1:], "|")
+		return key, value, found && strings.Trim(value, " \t|-:") != ""
+	}
+	if key, value, found = strings.Cut(line, ":"); found && !strings.Contains(key, "...") && !inColumns(line, len(key)) {
 		return key, value, true
 	}
-	if at := dotsLead.FindStringIndex(line); at != nil && headerKeys[strings.ToLower(line[:at[0]])] != "" {
-		return line[:at[0]], line[at[1]:], true
+	for _, lead := range [...]*phrase.Phrase{dotsLead, columns} {
+		at := lead.FindStringIndex(line)
+		if at == nil {
+			continue
+		}
+		if known(line[:at[0]]) {
+			return line[:at[0]], line[at[1]:], true
+		}
 	}
 	return key, value, found
+}
+
+// known tells a key of the header by itself, or a measure.
+func known(key string) bool {
+	canonical, name := headerKey(trimKey(key))
+	return canonical != "" && name == "" || IsMeasure(trimKey(key))
+}
+
+// inColumns tells whether a line is set in columns before an offset, with a key in the first.
+func inColumns(line string, before int) bool {
+	at := columns.FindStringIndex(line)
+	return at != nil && at[0] < before && known(line[:at[0]])
 }
 
 // dotsLead are the dots of a list that is set in two columns.
@@ -87,7 +115,10 @@ func fieldOf(line string, at int, canonical, name string) *Field {
 	trimmed := trimKey(key)
 	keyAt := at + strings.Index(line, trimmed)
 	valueText := strings.Trim(value, " \t*")
-	valueAt := at + len(line) - len(value)
+	if tableRow(strings.TrimFunc(line, isBlank)) {
+		valueText = strings.Trim(value, " \t*|")
+	}
+	valueAt := at + strings.LastIndex(line, value)
 	if valueText != "" {
 		valueAt += strings.Index(value, valueText)
 	}
@@ -123,7 +154,8 @@ func headerKey(key string) (canonical, name string) {
 }
 
 // measureWord is what a measure of a piece is called: `sole length`.
-var measureWord = phrase.MustCompile(`(?i)\b(?:length|width|height|depth|circumference|diameter|bust|chest|around|wide|long|tall|deep)$`)
+var measureWord = phrase.MustCompile(`(?i)\b(?:length|width|height|depth|circumference|diameter|bust|chest|around|wide|long|tall|deep|edge|panel)$|` +
+	`^(?:length|width|height|depth|circumference|diameter)\b`)
 
 // IsMeasure tells whether the key of a header field is a measure of a piece, in the words
 // of the pattern.

@@ -69,8 +69,25 @@ func (d *document) titles(trimmed string, at int) bool {
 	if n := firstOf(next); next == "" || n > 0 {
 		return n < 2
 	}
+	if _, _, entry := cutBeforeFull(next); entry || spellsSeveral(next) {
+		return false // it heads a list of abbreviations
+	}
 	r := readRow(next, 0, Standard())
 	return (at == 0 || d.bare(at-1) == "") && leads(r) && !makesUp(r)
+}
+
+// subheads tells a heading within a piece that reads as work: `Work even` on a line of its
+// own above a row.
+func (d *document) subheads(trimmed string, at int) bool {
+	if at == 0 || d.bare(at-1) != "" || endsSentence(trimmed) || len(strings.Fields(trimmed)) > maxNamed || !labelled(d.bare(at+1)) {
+		return false
+	}
+	list, _ := build(settled(Lex(trimmed, Standard()), 0))
+	if len(list) != 1 {
+		return false
+	}
+	_, even := list[0].Node.(*Even)
+	return even
 }
 
 // inYarn is the yarn that a heading says a piece is worked in: `Cup (make 8) - with A`.
@@ -112,8 +129,9 @@ func (d *document) resting() bool {
 // stitches`, `**Notes**`, `## Materials`.
 func (d *document) sectionHead(trimmed string) string {
 	plain := strings.Trim(trimmed, "#*_:. ")
-	key, _ := headerKey(plain)
-	if !sections[key] || strings.Contains(plain, ":") {
+	bare := howManyLast.ReplaceAllString(plain, "") // `Abbreviations (US)`
+	key, name := headerKey(bare)
+	if !sections[key] || bare != plain && name != "" || strings.Contains(plain, ":") {
 		return ""
 	}
 	return key
@@ -140,7 +158,7 @@ func (d *document) bareHeading(trimmed string) bool {
 	if found && !strings.HasSuffix(after, ")") {
 		return false
 	}
-	name, _, _ = strings.Cut(name, ",")
+	name, _, _ = strings.Cut(makeLast.ReplaceAllString(name, ""), ",")
 	letters := 0
 	for _, r := range name {
 		if unicode.IsLower(r) {

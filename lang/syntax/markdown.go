@@ -169,11 +169,20 @@ func instructsIn(tokens []Token) bool {
 	return false
 }
 
-// emphasis passes over the stars around a stated count, which mark no repeat:
-// `*(24 sts)*`.
+// emphasis passes over the stars around a stated count, or around words with a colon behind
+// them, which mark no repeat: `*(24 sts)*`, `*second twig:* ch 5`.
 func emphasis(tokens []Token) {
 	for i := 0; i+1 < len(tokens); i++ {
-		if tokens[i].Kind != Star || tokens[i+1].Kind != Open || tokens[i].Span.End != tokens[i+1].Span.Start {
+		if tokens[i].Kind != Star || tokens[i].Span.End != tokens[i+1].Span.Start {
+			continue
+		}
+		if end := i + lead(tokens[i:]); end > i {
+			for _, k := range [...]int{i, end} {
+				tokens[k].Kind, tokens[k].Canon = Word, ""
+			}
+			continue
+		}
+		if tokens[i+1].Kind != Open {
 			continue
 		}
 		for j := i + 2; j+1 < len(tokens); j++ {
@@ -191,6 +200,19 @@ func emphasis(tokens []Token) {
 			break
 		}
 	}
+}
+
+// lead finds the star that ends such words where a star begins them, 0 for none.
+func lead(tokens []Token) int {
+	for i := 1; i < len(tokens)-1 && i <= maxNamed+1; i++ {
+		switch t, next := tokens[i], tokens[i+1]; {
+		case i > 1 && t.Kind == Colon && next.Kind == Star && next.Canon == tokens[0].Canon && t.Span.End == next.Span.Start:
+			return i + 1
+		case t.Kind != Name && t.Kind != Word && t.Kind != Ordinal && t.Kind != Hyphen:
+			return 0
+		}
+	}
+	return 0
 }
 
 // setApart reads a stated count in bold, or between strokes, as one in brackets: `join.

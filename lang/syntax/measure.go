@@ -30,9 +30,9 @@ func (l Length) Written() bool { return len(l.Vals) > 0 }
 var millimetres = map[string]float64{"mm": 1, "cm": 10, "m": 1000, "in": 25.4, "ft": 12 * 25.4, "yd": 36 * 25.4}
 
 // A length is a number, or a list of them, before a unit: `20 cm`, `8½ in`,
-// `20 (22, 24) cm`, `4"`.
+// `20 (22, 24) cm`, `20 (22:24) cm`, `4"`.
 var (
-	lengthText = phrase.MustCompile(`(?i)((?:[\d½¼¾⅓⅔⅛⅜⅝⅞.,/()\[\]{} -]*[\d½¼¾⅓⅔⅛⅜⅝⅞)\]}])?)\s*[-–]?\s*(mm|cms?|m|inch(?:es)?|ins?|centimet(?:re|er)s?|met(?:re|er)s?|yds?|yards?|ft|feet|["”″])(?:[^a-z]|$)`)
+	lengthText = phrase.MustCompile(`(?i)((?:(?:[\d½¼¾⅓⅔⅛⅜⅝⅞.,/()\[\]{} -]|\d(?::\d)+)*[\d½¼¾⅓⅔⅛⅜⅝⅞)\]}])?)\s*[-–]?\s*(mm|cms?|m|inch(?:es)?|ins?|centimet(?:re|er)s?|met(?:re|er)s?|yds?|yards?|ft|feet|["”″])(?:[^a-z]|$)`)
 	valueText  = phrase.MustCompile(`(\d+(?:[.,]\d+)?)?(?: ?(\d)/(\d)| ?([½¼¾⅓⅔⅛⅜⅝⅞]))?`)
 )
 
@@ -169,7 +169,7 @@ func ParseGauge(text string) Gauge {
 	for _, at := range gaugeStitches.FindAllStringSubmatchIndex(text, -1) {
 		number, after := text[at[2]:at[3]], text[at[4]:at[5]]
 		word := gauged(after)
-		if _, unit := millimetres[word]; unit || strings.HasPrefix(word, "row") || strings.HasPrefix(word, "rnd") || strings.HasPrefix(word, "round") || strings.HasPrefix(word, "inch") {
+		if _, unit := millimetres[word]; unit || ofRepeat[word] || strings.HasPrefix(word, "row") || strings.HasPrefix(word, "rnd") || strings.HasPrefix(word, "round") || strings.HasPrefix(word, "inch") {
 			continue
 		}
 		g.Stitches, g.Of = values(number)[0], word
@@ -180,6 +180,9 @@ func ParseGauge(text string) Gauge {
 	}
 	return g
 }
+
+// ofRepeat are what a gauge gives the width of where it counts no stitch: `1 repeat of 13 sts`.
+var ofRepeat = map[string]bool{"rep": true, "repeat": true, "repeats": true, "pattern": true}
 
 // gauged is the stitch that a gauge counts: the longest run of words that names
 // one, else the first word.

@@ -52,6 +52,8 @@ func TestLengthsOfOneUnit(t *testing.T) {
 		"light (3), 50 m (60 m)":  {50000, 60000},
 		"(20) cm":                 {200},
 		"[S] (20, 22) cm":         {200, 220},
+		"20 (22:24) cm":           {200, 220, 240},
+		"Row 3: 20 cm":            {200},
 	} {
 		var got []float64
 		for _, l := range syntax.FindLengths(text) {
@@ -71,6 +73,7 @@ func TestGauges(t *testing.T) {
 		"7 rows = 10 cm; 14 sts = 10 cm":        {Stitches: 14, Rows: 7, Length: 100, Of: "sts"},
 		"13 single crochet and 14 rnds = 10 cm": {Stitches: 13, Rows: 14, Length: 100, Of: "single crochet"},
 		"12 rnds = 4 in":                        {Rows: 12, Length: 101.6},
+		"1 repeat of 12 sts = 9 cm":             {Stitches: 12, Length: 90, Of: "sts"},
 		"not important":                         {},
 	} {
 		got := syntax.ParseGauge(text)

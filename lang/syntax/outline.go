@@ -192,6 +192,7 @@ type digest struct {
 	made  []string  // words that may name a stitch made where it is first worked
 	words []OwnWord // that it defines
 	lists []int     // how long its lists of numbers are
+	leads []string  // words with a colon behind them, which may be what yarns are called
 	// turning are the sentences of prose that say what beginning chains count for.
 	turning []source.Span
 	vocab   *Vocabulary
@@ -235,9 +236,12 @@ func digestText(text string) *digest {
 	for _, name := range limbNames(tokens) {
 		g.words = append(g.words, OwnWord{Text: strings.Clone(name), Limb: true})
 	}
-	for _, t := range tokens {
-		if t.Kind == Number && t.Values.PerSize() {
+	for i, t := range tokens {
+		switch {
+		case t.Kind == Number && t.Values.PerSize():
 			g.lists = append(g.lists, len(t.Values.Vals))
+		case t.Kind == Name && !callsYarn(t) && i+1 < len(tokens) && tokens[i+1].Kind == Colon:
+			g.leads = append(g.leads, strings.Clone(t.Canon))
 		}
 	}
 	return g

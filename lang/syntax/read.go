@@ -1104,7 +1104,13 @@ func (r *reader) written(g *gPiece) string {
 // light it is.
 func (r *reader) namesYarn(at int) bool {
 	t := r.tokens[at]
-	return t.Written == "colour" || len(t.Canon) == 1 && t.Canon != "x" || lightness[t.Canon]
+	return callsYarn(t) && t.Canon != "x"
+}
+
+// callsYarn tells the name of a yarn: one that the pattern lists, a colour, how light it is,
+// or the letters that yarns go by.
+func callsYarn(t Token) bool {
+	return t.Written == "colour" || len(t.Canon) == 1 || lightness[t.Canon] || t.Canon == "mc" || strings.TrimRight(t.Canon, "0123456789") == "cc"
 }
 
 var lightness = map[string]bool{"light": true, "dark": true, "contrasting": true, "medium": true, "bright": true, "pale": true}

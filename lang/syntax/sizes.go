@@ -46,7 +46,13 @@ var (
 	// measured takes the measures that a size is given by: `29 cm x 32 cm`.
 	measured = phrase.MustCompile(`(?i)^(?:about |approx(?:\.|imately)? )?\d[\d .,/½¼¾]*(?:cms?|in(?:ch(?:es)?)?|["”″])? ?(?:\([^()]*\) ?)?(?:(?:x|×|by) ?\d|wide|across|square|around)`)
 	// sizeWords are no part of a size's name.
-	sizeWords = phrase.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only)\b`)
+	sizeWords = phrase.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only|as)\b`)
+	// inUnits begins the same length again in other units: `11 cm / 4.25 in`.
+	inUnits = phrase.MustCompile(`^[\s,]*(?:[(\[/=]|or\b)\s*(?:about |approx(?:\.|imately)? |ca\.? )?$`)
+	// measuredAs begins with the way that a length goes, or how something is held.
+	measuredAs = phrase.MustCompile(`(?i)^[\s)\]]*(?:in )?(?:wide|width|across|square|around|round|long|length|tall|high|height|deep|depth|diameter|circumference|sitting|standing|thick)\b`)
+	// columns part the values of a table that is set in spaces.
+	columns = phrase.MustCompile(`\t| {2,}`)
 )
 
 // inFirstSize leaves one number of each list of numbers: `ch 76 (82) 88` is
@@ -58,7 +64,7 @@ var sizeList = phrase.MustCompile(`(\d+)(?: ?[({\[][\d ,/:–-]+[)}\]](?: ?\d+)?
 // saidSizes reads the names of the sizes from a sentence, nil where it names
 // none.
 func saidSizes(text string) []string {
-	if m := sizesListed.FindStringSubmatch(otherThings.ReplaceAllString(text, "")); m != nil {
+	if m := sizesListed.FindStringSubmatch(otherThings.ReplaceAllString(text, "")); m != nil && !measuresOne(m[1]) {
 		return sizeNames(m[1])
 	}
 	if m := sizesBracketed.FindStringSubmatch(text); m != nil && !sizesPointedAt.MatchString(m[1]+" "+m[2]) {
@@ -82,6 +88,9 @@ var spreadRun = phrase.MustCompile(`\d+(?:-\d+){2,}`)
 // `S, M, L`. A stroke joins the two names of one size (`XS/S (M/L)`), but where it
 // parts three or more, or nothing else parts any.
 func sizeNames(value string) []string {
+	if !strings.ContainsAny(value, "([{,/:;|") {
+		value = columns.ReplaceAllString(strings.TrimSpace(value), ",")
+	}
 	value = spreadRun.ReplaceAllStringFunc(value, func(run string) string { return strings.ReplaceAll(run, "-", ",") })
 	var out []string
 	for _, c := range cutSizes(value) {
@@ -115,37 +124,46 @@ func cutSizes(value string) []string {
 	return out
 }
 
-// measuresOne tells the measures of one size, in brackets again in the other units, from
-// the names of several: `29 cm x 32 cm (11 x 12 in)`.
+// measuresOne tells the measures of one size from the names of several: each in other units
+// again (`29 cm x 32 cm (11 x 12 in)`), or with the way that it goes (`60 cm round (20 cm
+// deep)`). A hook that is given in millimetres is no size of a piece.
 func measuresOne(value string) bool {
-	if !measured.MatchString(value) {
-		return false
-	}
+	lengths := FindLengths(value)
 	metric, other := false, false
-	for _, l := range FindLengths(value) {
+	for i, l := range lengths {
+		if l.Unit == "mm" || measuredAs.MatchString(value[l.Span.End:]) {
+			return true
+		}
 		metric, other = metric || l.Metric(), other || !l.Metric()
+		if i == 1 && len(lengths) == 2 && len(l.Vals) == 1 && lengths[0].Metric() != l.Metric() && inUnits.MatchString(value[lengths[0].Span.End:l.Span.Start]) {
+			return true
+		}
 	}
-	return metric && other || !strings.ContainsAny(value, "([{")
+	return measured.MatchString(value) && (metric && other || !strings.ContainsAny(value, "([{"))
 }
 
 // sizesToTell is how many numbers of several values must agree before they are
 // taken to be one for each size of a pattern that names none.
 const sizesToTell = 3
 
+// shareToTell is how many lists of numbers must agree for each that is of another length,
+// in which a value may be lost.
+const shareToTell = 6
+
 // sizesInNumbers numbers the sizes of a pattern that does not name them, where
-// its lists of numbers are all of one length.
+// its lists of numbers are of one length, or nearly all.
 func (d *document) sizesInNumbers() []string {
-	length, lists := 0, 0
+	lists, length, most := map[int]int{}, 0, 0
+	all := 0
 	for i := range d.blocks {
 		for _, n := range d.blocks[i].digest.lists {
-			if lists > 0 && n != length {
-				return nil
+			all++
+			if lists[n]++; lists[n] > most {
+				length, most = n, lists[n]
 			}
-			length = n
-			lists++
 		}
 	}
-	if lists < sizesToTell {
+	if most < sizesToTell || most < all && most < shareToTell*(all-most) {
 		return nil
 	}
 	var out []string

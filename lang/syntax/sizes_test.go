@@ -98,24 +98,29 @@ func TestSizesPlaces(t *testing.T) {
 // TestSizeNames finds the sizes of a pattern in the header.
 func TestSizeNames(t *testing.T) {
 	for text, want := range map[string]string{
-		"S (M, L, XL)":               "S|M|L|XL",
-		"S, M, L":                    "S|M|L",
-		"child (adult)":              "child|adult",
-		"2 (4) 6 (8) 10 years":       "2|4|6|8|10 years",
-		"S/M/L":                      "S|M|L",
-		"S [M: L]":                   "S|M|L",
-		"S (M) [L]":                  "S|M|L",
-		"S (M, L) [XL] {2X}":         "S|M|L|XL|2X",
-		"XS/S (M/L, XL/2X)":          "XS/S|M/L|XL/2X",
-		"XS/S, M/L, XL/2X":           "XS/S|M/L|XL/2X",
-		"S/M (L/XL)":                 "S/M|L/XL",
-		"(S/M/L)":                    "S|M|L",
-		"S/M":                        "S|M",
-		"29 cm x 32 cm (11 x 12 in)": "",
-		"about 60 cm wide, blocked":  "",
-		"20 x 25 cm (30 x 40 cm)":    "20 x 25 cm|30 x 40 cm",
-		"one size":                   "",
-		"":                           "",
+		"S (M, L, XL)":                 "S|M|L|XL",
+		"S, M, L":                      "S|M|L",
+		"child (adult)":                "child|adult",
+		"2 (4) 6 (8) 10 years":         "2|4|6|8|10 years",
+		"S/M/L":                        "S|M|L",
+		"S [M: L]":                     "S|M|L",
+		"S (M) [L]":                    "S|M|L",
+		"S (M, L) [XL] {2X}":           "S|M|L|XL|2X",
+		"XS/S (M/L, XL/2X)":            "XS/S|M/L|XL/2X",
+		"XS/S, M/L, XL/2X":             "XS/S|M/L|XL/2X",
+		"S/M (L/XL)":                   "S/M|L/XL",
+		"(S/M/L)":                      "S|M|L",
+		"S/M":                          "S|M",
+		"29 cm x 32 cm (11 x 12 in)":   "",
+		"about 60 cm wide, blocked":    "",
+		"about 9 cm / 3.5 in standing": "",
+		"46 cm round (12 cm deep)":     "",
+		"18 in (46 cm)":                "",
+		"S    M    L":                  "S|M|L",
+		"30 cm, 40 cm, 50 cm":          "30 cm|40 cm|50 cm",
+		"20 x 25 cm (30 x 40 cm)":      "20 x 25 cm|30 x 40 cm",
+		"one size":                     "",
+		"":                             "",
 	} {
 		f := read("Sizes: " + text + "\nRow 1: ch 8.\n")
 		if got := strings.Join(f.Sizes, "|"); got != want {
@@ -148,11 +153,32 @@ func TestOtherSizes(t *testing.T) {
 		"White crochet thread size 10, lace (0), 45 m": "",
 		"size 10, lace (0)":                            "",
 		"hook size G (4 mm)":                           "",
+		"a size E-4 (3.5 mm) hook":                     "",
+		"Sizes are given as 1 (2, 3)":                  "1|2|3",
 		"30 size 6 glass beads (red)":                  "",
 		"Cotton jacket in sizes small (medium, large)": "small|medium|large",
 	} {
 		if got := strings.Join(read(text+"\nRow 1: ch 8.\n").Sizes, "|"); got != want {
 			t.Errorf("%s names %q, want %q", text, got, want)
+		}
+	}
+}
+
+// Ages may be picked without their unit.
+func TestAgesPicked(t *testing.T) {
+	f := read("Sizes: 0-3 months (3-6 months, 6-12 months)\n\nHat\nRow 1: ch 8.\n\nSizes 3-6 and 6-12 months only\nRow 2: ch 9.\n")
+	rows := rowsOf(f)
+	if got := rows[len(rows)-1].Only; len(got) != 2 || got[0] != 1 || got[1] != 2 {
+		t.Errorf("picks %v", got)
+	}
+}
+
+// A list that has lost a value leaves the sizes of the others as they are.
+func TestSizesInNumbers(t *testing.T) {
+	list := strings.Repeat("Row 1: ch 10 (12:14).\n", 6)
+	for text, want := range map[string]int{list: 3, list + "Row 2: ch 10 (12:14:16).\n": 3, "Row 1: ch 10 (12:14).\nRow 2: ch 1 (2:3:4).\n": 1} {
+		if got := read(text).SizeCount(); got != want {
+			t.Errorf("%s has %d sizes, want %d", text, got, want)
 		}
 	}
 }

@@ -51,6 +51,9 @@ func picked(text string, names []string) (only []int, length int, ok bool) {
 func namedSizes(text string, names []string) (only []int, ok bool) {
 	words := strings.FieldsFunc(joinedSize.Replace(strings.ToLower(text)), func(r rune) bool { return strings.ContainsRune(" ,/()[]{}.:*_", r) })
 	words = slices.DeleteFunc(words, func(w string) bool { return onlyWords[w] })
+	if bare := withoutAge(names); bare != nil {
+		names, words = bare, slices.DeleteFunc(words, ageWord.MatchString)
+	}
 	if len(words) == 1 && (words[0] == "all" || words[0] == "both" || words[0] == "every") {
 		return nil, true
 	}
@@ -64,6 +67,21 @@ func namedSizes(text string, names []string) (only []int, ok bool) {
 	slices.Sort(only)
 	only = slices.Compact(only)
 	return only, len(only) > 0
+}
+
+// withoutAge are the names of sizes that are all ages given in one word, without that: the
+// `3-6` of `Sizes 3-6 and 6-12 months`. It is nil for others.
+func withoutAge(names []string) []string {
+	out, unit := make([]string, len(names)), ""
+	for i, name := range names {
+		fields := strings.Fields(strings.ToLower(name))
+		last := len(fields) - 1
+		if last < 1 || !ageWord.MatchString(fields[last]) || unit != "" && fields[last] != unit {
+			return nil
+		}
+		unit, out[i] = fields[last], strings.Join(fields[:last], " ")
+	}
+	return out
 }
 
 // oneSize finds the size that some words begin with, and how many of them name it.

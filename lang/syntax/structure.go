@@ -229,8 +229,11 @@ func (l *lister) token(i, hi int) int {
 			break
 		}
 		if len(l.flat) == 1 && l.flat[0].Kind == Name {
-			// `B: sc 3` works in yarn B
-			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Yarn{Yarn: l.flat[0].Canon}})
+			var says Node = &Remark{} // `shoot: …` says what comes
+			if callsYarn(l.flat[0]) {
+				says = &Yarn{Yarn: l.flat[0].Canon} // `B: sc 3` works in yarn B
+			}
+			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: says})
 			l.flat = nil
 			break
 		}

@@ -180,11 +180,11 @@ func (n *wordNode) add(phrase string, e *wordEntry) {
 	n.entry = e
 }
 
-// OwnWord is a word that one pattern defines: a stitch, or what a branch is
-// called.
+// OwnWord is a word that one pattern defines: a stitch, or what a branch or a yarn
+// is called.
 type OwnWord struct {
-	Text   string
-	Branch bool
+	Text         string
+	Branch, Yarn bool
 	// Limb is set for a branch that is named by a label, and for what it grows from: the
 	// word keeps its meaning elsewhere.
 	Limb bool
@@ -211,8 +211,8 @@ func (v *Vocabulary) Defining(words []OwnWord, sizes []string) *Vocabulary {
 			w.own = &wordNode{}
 		}
 		phrase := fold(strings.ReplaceAll(word.Text, "-", " "))
-		if word.Branch {
-			w.own.add(phrase, &wordEntry{kind: Name, canon: fold(word.Text)})
+		if word.Branch || word.Yarn {
+			w.own.add(phrase, &wordEntry{kind: Name, canon: fold(word.Text), colour: word.Yarn})
 			continue
 		}
 		meaning := word.Stands

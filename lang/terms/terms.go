@@ -385,7 +385,8 @@ const (
 var (
 	// statement is a dialect, or both, named for the words of a pattern.
 	statement = phrase.MustCompile(`\b` + oneOrBoth + `\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names)\b|` +
-		`\b(?i:terms|terminology)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:|\s+(?i:are|is))\s*` + oneOrBoth + `\b`)
+		`\b(?i:terms|terminology)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:|\s+(?i:are|is))\s*` + oneOrBoth + `\b|` +
+		`\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?` + oneOrBoth + `\s*[)\]]`)
 	// nations are the dialects, of which a text names some.
 	nations = phrase.MustCompile(`(?i)\b(?:usa?|u\.s|american|uk|u\.k|british)\b`)
 )
