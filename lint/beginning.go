@@ -106,6 +106,7 @@ func (p *Pass) beginningOf(row *fabric.Row) (beginning, bool) {
 			}
 			if b.first == nil {
 				b.first, b.low, b.high = k, k.Turning, k.Turning
+				known = known && !n.Counts.Said // the chain is a leg of it: `2 ch, 1 tr in next tr (counts as tr2tog)`
 			}
 			low := k.Turning
 			if worked := n.Stitch.Meaning.In(p.Fabric.Dialect); worked != nil && worked.Class == stitch.Post {

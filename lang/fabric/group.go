@@ -28,7 +28,11 @@ func (h *hand) skip(p syntax.Place) {
 		p.Pick = syntax.PickNext
 	}
 	if len(h.base) > 0 && !h.begun && h.chains > 0 {
-		h.settle(h.main)
+		if h.legsCome() {
+			h.chains, h.counts, h.begun = 0, syntax.Counts{}, true
+		} else {
+			h.settle(h.main)
+		}
 		h.loopFromFirst()
 	}
 	held := h.held

@@ -400,6 +400,15 @@ func (h *hand) isLegs(said syntax.Counts) bool {
 	return len(said.As) == 1 && k.Class == stitch.Together
 }
 
+// legsCome tells whether the stitch that comes next says so.
+func (h *hand) legsCome() bool {
+	if len(h.coming) == 0 {
+		return false
+	}
+	w, ok := h.coming[0].Node.(*syntax.Work)
+	return ok && fromGround(w) && h.isLegs(w.Counts)
+}
+
 // standAsLeg makes the chains on the hook a leg of the stitch after them, over the first place
 // where the stitch goes into the one after that.
 func (h *hand) standAsLeg(p syntax.Place) {
