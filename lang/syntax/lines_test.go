@@ -208,6 +208,11 @@ no label: chain 66/72/78, even for 20
 piece MOTIF
 no label: yarn use a, chain 5, join into a ring
 `},
+	{"a sentence on what there is a number of", `Twelve squares make a good cushion front, three across and four down.
+Ch 8.
+`, `prose "Twelve squares make a good cushion front, three across and four down."
+no label: chain 8
+`},
 	{"rows that a gauge measures", `Rnds 1-3 = 5 cm across
 Row 1: ch 8.
 `, `prose "Rnds 1-3 = 5 cm across"

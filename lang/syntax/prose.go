@@ -60,10 +60,26 @@ func instructs(r *Row) bool {
 	if r.Label.Kind != Unlabelled && r.Label.Kind != Named && !r.Label.Bare {
 		return true
 	}
-	if rules(r) {
+	if rules(r) || tellsOf(r) {
 		return false
 	}
 	return makesUp(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+}
+
+// tellsOf tells a sentence on what there is a number of: `Twelve squares make a cushion, three
+// across and four down`.
+func tellsOf(r *Row) bool {
+	if len(r.Clauses) < 2 || r.Clauses[1].Sep > SepComma {
+		return false
+	}
+	total, begins := r.Clauses[0].Node.(*Total)
+	return begins && !total.Reached && slices.ContainsFunc(r.Clauses, func(c Clause) bool {
+		switch c.Node.(type) {
+		case *Likewise, *Unread:
+			return true
+		}
+		return false
+	})
 }
 
 // reaches tells a line that goes on until there are so many stitches.

@@ -32,7 +32,7 @@ var (
 	sizesListed = phrase.MustCompile(`(?i)\bsizes?[:,]? ([^.:;()]{1,20}\([^()]{1,60}\))`)
 	// otherThings are the sizes of what is no garment: `size 10 crochet thread`, `hook size
 	// H`, `thread size 10, lace`.
-	otherThings = phrase.MustCompile(`(?i)\b(?:threads?|cotton|yarns?|hooks?|needles?|beads?),? (?:in )?sizes? [\pL\d]+(?:, lace)?\b|\bsizes? [\pL\d]+,? (?:[\pL]+ ){0,2}(?:threads?|cotton|yarns?|lace|hooks?|needles?|beads?|buttons?|eyes)\b`)
+	otherThings = phrase.MustCompile(`(?i)\b(?:threads?|cotton|yarns?|hooks?|needles?|beads?),? (?:in )?sizes? [\pL\d]+(?:, lace)?\b|\bsizes? [\pL\d][\pL\d./-]*,?(?: ?\([^()]{1,30}\))?,? (?:[\pL]+ ){0,2}(?:threads?|cotton|yarns?|lace|hooks?|needles?|beads?|buttons?|eyes)\b`)
 	// sizesBracketed takes `Directions are for small size. Changes for medium and
 	// large sizes are in parentheses.`
 	sizesBracketed = phrase.MustCompile(`(?i)\b(?:directions|instructions|figures|pattern)\b[^.]*? for (.+?)[.;,] +(?:(?:changes|figures|those|numbers) for )?(.+?) in (?:brackets|parenthes[ei]s|parens|braces|\(|\{|\[)`)

@@ -153,6 +153,8 @@ func TestOtherSizes(t *testing.T) {
 		"White crochet thread size 10, lace (0), 45 m": "",
 		"size 10, lace (0)":                            "",
 		"hook size G (4 mm)":                           "",
+		"US size H-8 (5 mm) crochet hook":              "",
+		"size 7/4.5 mm (or to obtain gauge) hook":      "",
 		"a size E-4 (3.5 mm) hook":                     "",
 		"Sizes are given as 1 (2, 3)":                  "1|2|3",
 		"30 size 6 glass beads (red)":                  "",
