@@ -447,7 +447,7 @@ func (h *hand) firstStitch(body []syntax.Clause) *stitch.Stitch {
 				return k
 			}
 		case *syntax.Repeat:
-			if k := h.firstStitch(n.Body); k != nil {
+			if k := h.firstStitch(n.InOrder()); k != nil {
 				return k
 			}
 		case *syntax.Bracket:

@@ -101,7 +101,7 @@ func (h *hand) widened(p syntax.Place) syntax.Place {
 	if p.Nths.Written() {
 		p.Nth = p.Nths.At(h.size)
 	}
-	if !h.referred || h.count(p.Noun) > 0 {
+	if !h.referred || slices.ContainsFunc(h.base, func(i int) bool { return h.accepts(h.stitch(i), p.Noun) }) {
 		return p
 	}
 	switch n := &p.Noun; n.Kind {

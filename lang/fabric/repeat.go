@@ -10,6 +10,11 @@ import (
 // that runs to the end must leave room for; nil where nobody knows.
 func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	h.works = h.works || len(r.Body) > 0
+	if r.First > 0 {
+		turned := *r
+		turned.Body, turned.First = r.InOrder(), 0
+		r = &turned
+	}
 	if turnsWithin(r.Body) && len(h.branches) == 0 {
 		h.lose() // each time is a row of its own
 		return
@@ -367,7 +372,7 @@ func round(r *syntax.Repeat, n int) []syntax.Clause {
 	if !r.ByTurns {
 		return r.Body
 	}
-	turn := (r.First + n - 1) % len(r.Body)
+	turn := (n - 1) % len(r.Body)
 	return r.Body[turn : turn+1]
 }
 

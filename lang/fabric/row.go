@@ -1048,7 +1048,7 @@ func decided(trials []trial) []outcome {
 		first[i] = t.work(0)
 		met |= first[i].hand.met
 		fit = fit && first[i].cost() == 0
-		known = known && (first[i].tally.Known || t.stated == nil)
+		known = known && (first[i].tally.Known || t.stated == nil || first[i].hand.over)
 	}
 	if !fit || !known {
 		for _, flip := range flips(met) {

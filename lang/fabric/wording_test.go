@@ -251,7 +251,7 @@ func (v *voice) group(s step) string {
 }
 
 func (v *voice) each(s step, round bool) string {
-	blanks := []string{"{k}", v.long(s.stitch), "{s}", v.short(s.stitch), "{n}", v.num(s.n), "{a}", along(round), "{st}", v.noun(s.noun, false), "{sts}", v.noun(s.noun, true)}
+	blanks := []string{"{k}", v.long(s.stitch), "{s}", v.short(s.stitch), "{n}", v.num(s.n), "{a}", along(round), "{w}", whole(round), "{st}", v.noun(s.noun, false), "{sts}", v.noun(s.noun, true)}
 	switch {
 	case s.limit == toLast:
 		to := v.toLast(s)
@@ -263,7 +263,7 @@ func (v *voice) each(s step, round bool) string {
 	case is(s.n, 1):
 		return text(v.say("{k} in each {st} {a}", "{k} in each {st} to end", "{k} {a}", "1 {k} in each {st} {a}", "{k} in every {st} {a}",
 			"{k} in each of the remaining {sts}", "{k} in next {st} and in each {st} {a}", "work 1 {k} in each", "{k} in back loop of each {st} {a}",
-			"{s} in both loops of each {st}", "{k} in all {sts} {a}"), blanks...)
+			"{s} in both loops of each {st}", "{k} in all {sts} {a}", "{s} {w}", "work {k} in {w}", "{k} in each and every {st} {a}"), blanks...)
 	}
 	return text(v.say("{n} {s} in each {st} {a}", "work {n} {s} in each {st} {a}", "{n} {k} in every {st} {a}"), blanks...)
 }
@@ -275,10 +275,21 @@ func (v *voice) turns(s step, round bool) string {
 	} else if v.pick(2) == 1 {
 		to = "to end"
 	}
+	if s.limit == toEnd && v.pick(3) == 2 {
+		return text(v.say("{a} in odd sts, {b} in even sts", "{b} in every even st and {a} in every odd st", "{a} in odd-numbered sts and {b} in even-numbered sts"),
+			"{a}", v.short(s.parts[0].stitch), "{b}", v.short(s.parts[1].stitch))
+	}
 	return text(v.say("{a} and {b} alternately {to}", "1 {a}, 1 {b} alternately {to}", "work {a} and {b} alternately {to}", "alternate {a} and {b} {to}",
 		"alternate between {a} and {b} {to}", "alternating {a} and {b} {to}", "[{a}, {b}] alternately {to}", "{a}, {b}, keep alternating {to}",
 		"{a}, {b}, rep {a} and {b} {to}", "{a}, keep alternating {a} and {b} {to}"),
 		"{a}", v.short(s.parts[0].stitch), "{b}", v.short(s.parts[1].stitch), "{to}", to)
+}
+
+func whole(round bool) string {
+	if round {
+		return "the whole round"
+	}
+	return "the whole row"
 }
 
 func along(round bool) string {
@@ -291,9 +302,10 @@ func along(round bool) string {
 // toLast words how many places are left.
 func (v *voice) toLast(s step) string {
 	if is(s.last, 1) {
-		return "to last " + v.noun(s.noun, false)
+		return text(v.say("to last {st}", "to last {st}", "until 1 {st} remains", "until only 1 {st} is left"), "{st}", v.noun(s.noun, false))
 	}
-	return "to last " + v.num(s.last) + " " + v.noun(s.noun, true)
+	return text(v.say("to last {n} {sts}", "to last {n} {sts}", "until {n} {sts} remain", "until only {n} {sts} are left", "until there are {n} {sts} left", "until you reach the last {n} {sts}"),
+		"{n}", v.num(s.last), "{sts}", v.noun(s.noun, true))
 }
 
 func (v *voice) repeat(s step, round bool) string {

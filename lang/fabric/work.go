@@ -557,6 +557,9 @@ func (h *hand) everyNth(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 	if h.remaining(p.Noun) < p.Nth {
 		h.missing(p.Noun, p.Nth-h.remaining(p.Noun))
 	}
+	if p.Odd && h.remaining(p.Noun) > 0 {
+		h.nextPlaces(k, own, n, 1, p.Noun)
+	}
 	for h.remaining(p.Noun) >= p.Nth && !h.stopped() {
 		between(p.Nth - 1)
 		h.nextPlaces(k, own, n, 1, p.Noun)

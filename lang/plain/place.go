@@ -71,6 +71,9 @@ func (s *speaker) picked(p syntax.Place, each bool, noun string) string {
 	case syntax.PickLast:
 		return several("last ")
 	case syntax.PickNth:
+		if p.Each && p.From == syntax.FromHere && p.Of == nil {
+			return "every " + syntax.Nth(p.Nth) + " " + noun + when(p.Odd, ", from the first on")
+		}
 		return several(syntax.Nth(max(p.Nth, 1)) + " ")
 	case syntax.PickAny:
 		return "any " + noun

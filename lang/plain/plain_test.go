@@ -48,6 +48,8 @@ func TestClausesInPlainWords(t *testing.T) {
 		{"[sc 2, inc] 6 times", "6 times in all [2 sc, one in each of the next 2 stitches; 1 inc in the next stitch]"},
 		{"*dc, ch 1, sk 1; rep from * across", "repeated to the end [1 dc in the next stitch; 1 chain; skip the next stitch]"},
 		{"*dc in next 2 sts, ch 2; rep from * 5 more times", "once and then 5 times more [2 dc, one in each of the next 2 stitches; 2 chains]"},
+		{"inc in every 3rd st", "1 inc in every 3rd stitch"},
+		{"sc in odd sts", "1 sc in every 2nd stitch, from the first on"},
 		{"sc and dc alternately across", "by turns, repeated to the end [1 sc in the next stitch; 1 dc in the next stitch]"},
 		{"sc in first st, alternate sc and dc across", "1 sc in the first stitch\nby turns, from step 2 on, repeated to the end [1 sc in the next stitch; 1 dc in the next stitch]"},
 		{"*sc 3, inc; rep from * to last 3 sts", "repeated as far as the last 3 stitches [3 sc, one in each of the next 3 stitches; 1 inc in the next stitch]"},

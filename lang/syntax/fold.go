@@ -87,6 +87,9 @@ func (f *folder) clause(c Clause) {
 			c.Node = &Remark{}
 			break
 		}
+		if f.oddAndEven(c, n) {
+			return
+		}
 		if n.Between.Chains.Written() {
 			f.spaced(c, n)
 			return
@@ -102,6 +105,9 @@ func (f *folder) clause(c Clause) {
 	case *Skip:
 		if f.startsIn(c, n.Place) {
 			return
+		}
+		if otherEach(n.Place) {
+			c.Node = f.skipsOthers(n.Place)
 		}
 	case *Leave:
 		f.leaves(n.Place)
@@ -561,6 +567,9 @@ func (f *folder) repeat(c Clause, n *RepeatFrom) {
 	switch {
 	case n.From != "" && f.last != nil:
 		f.again(c, n, r)
+		return
+	case n.Pattern:
+		f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Likewise{}})
 		return
 	case n.From != "":
 		f.b.problems = append(f.b.problems, Problem{RepeatUnanchored, c.Span})

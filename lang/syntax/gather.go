@@ -156,6 +156,50 @@ func (f *folder) alternate(c Clause, n *Alternate) {
 	f.out = append(f.out[:k], c)
 }
 
+// oddAndEven takes stitches in odd places and others in even ones, which go by turns:
+// `sc in odd sts, dc in even sts`.
+func (f *folder) oddAndEven(c Clause, n *Work) bool {
+	k := len(f.out)
+	if len(n.Places) != 1 || !f.othersBefore(n.Places[0]) {
+		return false
+	}
+	r := &Repeat{StopAt: -1, ByTurns: true}
+	r.Limit, r.Last = limitOf(n.Places[0].To)
+	if n.Places[0].Odd {
+		r.First = 1
+	}
+	for _, turn := range [...]Clause{f.out[k-1], c} {
+		w := *turn.Node.(*Work)
+		w.Places = []Place{{Noun: w.Places[0].Noun}}
+		r.Body = append(r.Body, Clause{Span: turn.Span, Sep: turn.Sep, Node: &w})
+	}
+	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: r}
+	return true
+}
+
+// skipsOthers is what skipping every other place says: nothing new where the others
+// were just worked, else how, which is not known.
+func (f *folder) skipsOthers(p Place) Node {
+	if f.othersBefore(p) {
+		return &Remark{}
+	}
+	return &Likewise{}
+}
+
+// othersBefore tells whether the clause before works just those places that are not
+// among every other one.
+func (f *folder) othersBefore(p Place) bool {
+	k := len(f.out)
+	if k == f.inside() || f.out[k-1].Sep != SepComma || !otherEach(p) {
+		return false
+	}
+	before, ok := f.out[k-1].Node.(*Work)
+	return ok && len(before.Places) == 1 && otherEach(before.Places[0]) && before.Places[0].Odd != p.Odd
+}
+
+// otherEach tells every other place, be they the odd ones or the even ones.
+func otherEach(p Place) bool { return p.Each && p.Pick == PickNth && p.Nth == 2 }
+
 // takesATurn tells a stitch of a list that goes on, wherever it goes next.
 func takesATurn(c Clause) bool {
 	w, ok := c.Node.(*Work)

@@ -40,6 +40,7 @@ type gClause struct {
 	Bracketed *gBracketed `parser:"| @@ EOF"`
 	Shared    *gShared    `parser:"| @@ EOF"`
 	Shaping   *gShaping   `parser:"| @@ EOF"`
+	Back      *gBack      `parser:"| @@ EOF"`
 	Work      *gWork      `parser:"| @@ EOF"`
 	Remark    *gRemark    `parser:"| @@ EOF"`
 	Loop      *gLoop      `parser:"| @@ EOF"`
@@ -69,15 +70,16 @@ type gClause struct {
 
 // rep from * 5 more times; rep from * to ** once; *...* 6 times; rep around
 type gRepFrom struct {
-	Pos   lexer.Position
-	Rep   bool    `parser:"( ?! 'likewise' ) (   @'rep'"`
-	From  *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? ( Ordinal | 'last' )? @@"`
-	To    *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
-	Marks bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
-	Beg   bool    `parser:"| ( 'from' @'beg' ( 'of'? ( 'row' | 'rnd' ) )? ) )?"`
-	From2 *gStar  `parser:"| 'from' @@"`
-	To2   *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
-	Tail  *gTimes `parser:"( ( 'around' | 'across' ) ( ?= Number ) )? @@? ( 'likewise' | 'for' Name+ )?"`
+	Pos     lexer.Position
+	Pattern bool    `parser:"( ?! 'likewise' ) (   ( 'rep' | 'continue' ) @'pattern' ( ?= 'to' | 'until' | 'across' | 'around' )"`
+	Rep     bool    `parser:"|   @'rep'"`
+	From    *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? ( Ordinal | 'last' )? @@"`
+	To      *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
+	Marks   bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
+	Beg     bool    `parser:"| ( 'from' @'beg' ( 'of'? ( 'row' | 'rnd' ) )? ) )?"`
+	From2   *gStar  `parser:"| 'from' @@"`
+	To2     *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
+	Tail    *gTimes `parser:"( ( 'around' | 'across' ) ( ?= Number ) )? @@? ( 'likewise' | 'for' Name+ )?"`
 }
 
 // alternate sc and dc across; rep sc and dc to end; dc alternately across; keep
@@ -108,8 +110,11 @@ type gUntil struct {
 
 // from the second; starting in 2nd ch from hook: where the first stitch goes
 type gStart struct {
-	Pos lexer.Position
-	At  *gOrd `parser:"( 'from' | 'work'? 'beg' ( 'in' | 'at' | 'from' | 'with' ) ) @@ ( 'ch' | 'st' )? ( 'from' 'hook' )?"`
+	Pos    lexer.Position
+	At     *gOrd `parser:"( 'from' | 'work'? 'beg' ( 'in' | 'at' | 'from' | 'with' ) ) ( @@"`
+	Stitch bool  `parser:"  ( 'ch' | @'st' )?"`
+	Hook   bool  `parser:"  @( 'from' 'hook' )?"`
+	Same   bool  `parser:"| @( 'same' 'st' ( 'as' 'join' )? ) )"`
 }
 
 // for 2 rows: what stands before it is worked in each
@@ -145,7 +150,7 @@ type gTimesN struct {
 	M     *gNum  `parser:"  @@"`
 	More2 bool   `parser:"( ( 'x' | '×' ) | @'more'? 'times'"`
 	More3 bool   `parser:"    @'more'?"`
-	All   bool   `parser:"    @( 'in' 'each' )? ) ( 'around' | 'across' )?"`
+	All   bool   `parser:"    @( 'in' 'each' )? ( 'have' ( ?= EOF ) )? ) ( 'around' | 'across' )?"`
 	More4 bool   `parser:"| @'more'?"`
 	Once  *gOnce `parser:"  @@"`
 	More5 bool   `parser:"  @'more'? ( 'around' | 'across' )? ) ( 'instead' 'of' ( Number 'times' | 'once' ) )?"`
@@ -164,12 +169,12 @@ type gOnce struct {
 // How far: across; around; to last 3 sts; until 1 st remains; to marker.
 type gExtent struct {
 	Pos    lexer.Position
-	Except bool    `parser:"( 'across' | 'around' )* ( ( ( 'to' | 'until' | 'over' | @( 'except' | 'but' ) ) 'within'? | 'within' )"`
+	Except bool    `parser:"( 'across' | 'around' )* ( ( ( 'to' | 'until' | 'over' | @( 'except' | 'but' ) ) 'within'? 'reach'? | 'within' )"`
 	Last   bool    `parser:"( @'last'"`
 	N      *gNum   `parser:"    @@?"`
 	Noun   *gNoun  `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) )?"`
-	M      *gNum   `parser:"  | 'have'? @@"`
-	MNoun  *gNoun  `parser:"    @@? ( 'remaining' | 'from' 'end' | 'of' 'end' | 'at' 'end' 'remaining'? )"`
+	M      *gNum   `parser:"  | ( 'have' | 'only' )* @@"`
+	MNoun  *gNoun  `parser:"    @@? ( 'remaining'+ | ( 'from' | 'of' | 'before' ) 'end' | 'at' 'end' 'remaining'? )"`
 	Short  *gNum   `parser:"  | ( @@ 'st' ( 'of' | 'from' ) ( ?= ( 'next' | 'other' )? ( 'marker' | 'marked' ) ) )?"`
 	Marker bool    `parser:"    ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
 	Corner bool    `parser:"  | 'next'? @'corner' ( ?! Number | 'ch' | 'sp' )"`
@@ -239,7 +244,7 @@ type gMod struct {
 	Number  *gNum     `parser:"| @@"`
 	Pair    *gPair    `parser:"| @@"`
 	Ordinal *gOrd     `parser:"| @@"`
-	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'corresponding' | 'successive' | 'already' | 'made' | 'between' ( ?= EOF | 'at' ) | 'after' ( ?= EOF ) )"`
+	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'odd' | 'down the chain' | 'corresponding' | 'successive' | 'already' | 'made' | 'between' ( ?= EOF | 'at' ) | 'after' ( ?= EOF ) )"`
 }
 
 // in same st as join; in same sp as last dc
@@ -301,7 +306,7 @@ type gBelow struct {
 // sc in next 5 sts; 2 dc in each of next 3 sts; 5 sc; inc x 6; sc across
 type gWork struct {
 	Pos      lexer.Position
-	Loop1    *gLoopIn   `parser:"( ?! Stitch Stitch 'made' ) ( 'continue' 'to'? | 'beg' 'with'? ( ?= Number Stitch ) )? 'work'? @@?"`
+	Loop1    *gLoopIn   `parser:"( ?! Stitch Stitch 'made' ) ( 'continue' 'to'? | 'beg' 'with'? ( ?= Number Stitch ) | 'place' ( ?= Number? Stitch 'in' ) )? 'work'? @@?"`
 	In       bool       `parser:"@( 'in' ( ?= Stitch ) )?"`
 	N        *gNum      `parser:"( 'rs' | 'ws' )? ( @@ ( 'more' )? | 'more' | Ordinal ( ?= Stitch ) )?"`
 	Once1    *gOnce     `parser:"@@?"`
@@ -327,6 +332,13 @@ type gWork struct {
 	For      *gFor      `parser:"@@?"`
 	ToJoin   bool       `parser:"( 'to' 'weave' )? @( ( 'to' | 'and' ) ( 'join' | 'form' | 'work' ( ?= 'ring' ) ) )?"`
 	Ring     bool       `parser:"( ( 'in' | 'to' )? @'ring' )?"`
+}
+
+// work back along the chain with sl st: with the stitch after it
+type gBack struct {
+	Pos    lexer.Position
+	N      *gNum    `parser:"'work' 'back' 'across'? ( @@? 'ch' | 'down the chain' ) ( 'with' | 'in' )"`
+	Stitch *gStitch `parser:"@@ 'across'?"`
 }
 
 // shell of 5 dc: what one is made of

@@ -300,7 +300,7 @@ func normalPlace(p syntax.Place) string {
 	if p.Pick == syntax.PickFirst {
 		nth = 0 // first says it
 	}
-	return words(picked, count("nth=", nth), size, when(each && p.Pick != syntax.PickNext && p.Pick != syntax.PickRemaining, "each"), when(p.Center, "center"),
+	return words(picked, count("nth=", nth), when(p.Odd, "from the first"), size, when(each && p.Pick != syntax.PickNext && p.Pick != syntax.PickRemaining, "each"), when(p.Center, "center"),
 		noun, preps[p.Prep], when(p.Loop != syntax.BothLoops, loops[p.Loop]), origins[p.From], of, after("of", p.Name),
 		num("of row ", p.Row), count("rows below ", p.Below), when(p.Elsewhere, "elsewhere"), to)
 }

@@ -122,6 +122,9 @@ func (r *reader) place(g *gWhere) Place {
 	if short := beforeMarker(g); short != nil {
 		return Place{Each: true, To: ToLimit{Kind: ToMarker, Number: r.num(short)}}
 	}
+	if left := beforeEnd(g); left != nil {
+		return Place{Each: true, To: ToLimit{Kind: ToLastN, Number: r.num(left)}}
+	}
 	r.mods(&p, g.Mods)
 	if g.Prep == "" && len(g.Mods) == 1 && g.Mods[0].Word == "side" {
 		p.Noun = Noun{Kind: NounEdge, Word: "side"} // `5 sc down side`
@@ -175,6 +178,14 @@ func beforeMarker(g *gWhere) *gNum {
 		return nil
 	}
 	if word := g.Mods[len(g.Mods)-1].Noun.Word; word != "marker" && word != "marked" {
+		return nil
+	}
+	return g.Mods[0].Number
+}
+
+// beforeEnd gives the number of `to 2 sts before the end`, nil for any other place.
+func beforeEnd(g *gWhere) *gNum {
+	if len(g.Mods) != 4 || g.Prep != "to" || g.Mods[1].Noun == nil || g.Mods[1].Noun.Word != "st" || g.Mods[2].Word != "before" || g.Mods[3].Word != "end" {
 		return nil
 	}
 	return g.Mods[0].Number
@@ -282,6 +293,8 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			}
 			settleOwner(p)
 			return
+		case m.Word == "odd", m.Word == "even" && i+1 < len(mods) && mods[i+1].Noun != nil:
+			p.Each, p.Pick, p.Nth, p.Odd = true, PickNth, 2, m.Word == "odd"
 		default:
 			r.placeWord(p, m.Word)
 		}
@@ -291,7 +304,7 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 // ofPiece reads `of the first leg` as a place on another piece. The post of a
 // stitch is called a leg by nobody who counts them.
 func (r *reader) ofPiece(p *Place, g *gPieceOf) {
-	if g.Name == "post" && r.tokens[g.Pos.Offset+1].Written != "leg" {
+	if g.Name == "half" || g.Name == "post" && r.tokens[g.Pos.Offset+1].Written != "leg" {
 		r.refuse(g.Pos.Offset)
 		return
 	}
@@ -373,6 +386,8 @@ func (r *reader) placeWord(p *Place, word string) {
 		p.Loop = loopNamed(word)
 	case "corresponding":
 		p.Elsewhere = true
+	case "down the chain":
+		p.Pick, p.Noun = PickRemaining, Noun{Kind: NounChain, Word: "ch"}
 	case "other":
 		if p.Each && p.Noun.Kind == NounNone {
 			p.Pick, p.Nth = PickNth, 2 // `inc in every other st`

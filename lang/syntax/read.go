@@ -218,6 +218,8 @@ func (r *reader) clause(g *gClause) Node {
 		return r.again(g.Again)
 	case g.Shaping != nil:
 		return r.shapingTimes(g.Shaping)
+	case g.Back != nil:
+		return r.back(g.Back)
 	case g.Along != nil:
 		return &Along{}
 	case g.Place != nil:
@@ -262,10 +264,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Comment != nil:
 		return &Remark{}
 	case g.Start != nil:
-		if nth := r.ordinal(g.Start.At); nth > 1 {
-			return &Skip{Place: Place{Number: One(nth - 1), Noun: Noun{Kind: NounChain, Word: "ch"}, From: FromHook}}
-		}
-		return &Remark{}
+		return r.start(g.Start)
 	case g.Long != nil:
 		return &Long{Rows: r.num(g.Long.Rows)}
 	case g.YarnAt != nil && g.YarnAt.Name == nil:
@@ -278,6 +277,18 @@ func (r *reader) clause(g *gClause) Node {
 		return r.workAt(g.At)
 	}
 	return nil
+}
+
+// start reads where the first stitch goes as the skip of what lies before.
+func (r *reader) start(g *gStart) Node {
+	if g.Same || r.ordinal(g.At) == 1 {
+		return &Remark{}
+	}
+	before := Place{Number: One(r.ordinal(g.At) - 1), Noun: Noun{Kind: NounChain, Word: "ch"}, From: FromHook}
+	if g.Stitch && !g.Hook {
+		before.Noun, before.From = Noun{Kind: NounAny, Word: "st"}, FromHere
+	}
+	return &Skip{Place: before}
 }
 
 // motion finds where the hook goes.
@@ -379,7 +390,7 @@ func (r *reader) closed(g *gAgain) Node {
 }
 
 func (r *reader) repeatFrom(g *gRepFrom) Node {
-	out := &RepeatFrom{Limit: Unstated, Beginning: g.Beg}
+	out := &RepeatFrom{Limit: Unstated, Beginning: g.Beg, Pattern: g.Pattern}
 	if g.From != nil {
 		out.From = g.From.Text
 	}
@@ -392,7 +403,7 @@ func (r *reader) repeatFrom(g *gRepFrom) Node {
 	if g.Marks {
 		out.From = "*"
 	}
-	if g.Tail == nil && g.From == nil && !g.Rep {
+	if g.Tail == nil && g.From == nil && !g.Rep && !g.Pattern {
 		r.refused = true
 	}
 	if g.Tail == nil {
@@ -1008,8 +1019,11 @@ func (r *reader) work(g *gWork) Node {
 	if s := r.shaping(g, out); s != nil {
 		return s
 	}
-	if closesPicot(g, out) || slipsBack(g, out) {
+	switch {
+	case closesPicot(g, out):
 		out.Picot, out.Places = true, nil
+	case len(g.Where) > 0 && goesBack(g.Where[0]):
+		backAlong(out)
 	}
 	return r.slip(g, out)
 }
@@ -1041,17 +1055,43 @@ func closesPicot(g *gWork, w *Work) bool {
 	return made && (of.Noun.Kind == NounStitch || of.Noun.Kind == NounAny)
 }
 
-// slipsBack reads `sl st in each ch back down`, `sl st back along the chain`: all
-// the chains before it become a cord, which is an ornament as a picot is.
-func slipsBack(g *gWork, w *Work) bool {
+// back reads `work back along the chain with sl st`.
+func (r *reader) back(g *gBack) Node {
+	w := &Work{Stitch: r.stitch(g.Stitch), Places: []Place{{Number: r.num(g.N), Noun: Noun{Kind: NounChain, Word: "ch"}}}}
+	backAlong(w)
+	return w
+}
+
+func goesBack(g *gWhere) bool {
+	return slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "back" || m.Word == "down the chain" })
+}
+
+// backAlong reads stitches that go back over the chains before them: slip stitches whose
+// number is not said make a cord of them, which is an ornament as a picot is; others go
+// into so many of them, or into all but those that are skipped for their height.
+func backAlong(w *Work) {
 	k := w.Stitch.Meaning.In(stitch.Unsettled)
-	if k == nil || k.Class != stitch.Slip || len(w.Places) != 1 || len(g.Where) == 0 || w.Places[0].From == FromHook || w.Places[0].Loop != BothLoops {
-		return false
+	if k == nil || k.Class != stitch.Slip && k.Class != stitch.Plain || len(w.Places) != 1 || w.Loop != BothLoops {
+		return
 	}
-	if n := w.Places[0].Noun.Kind; n != NounChain && n != NounNone {
-		return false
+	p := w.Places[0]
+	if p.Noun.Kind != NounChain && !(p.Noun.Kind == NounNone && k.Class == stitch.Slip) || p.From != FromHere || p.Of != nil || p.Name != "" {
+		return
 	}
-	return slices.ContainsFunc(g.Where[0].Mods, func(m *gMod) bool { return m.Word == "back" })
+	n := p.Number
+	if !n.Written() {
+		n = w.Number
+	}
+	if k.Class == stitch.Slip && !n.Written() {
+		w.Picot, w.Places = true, nil
+		return
+	}
+	noun := Noun{Kind: NounChain, Word: "ch"}
+	rest := Place{Pick: PickRemaining, Noun: noun}
+	if n.Written() {
+		rest.Pick, rest.Number, w.Number = PickNext, n.plus(One(-1)), Num{}
+	}
+	w.Places = []Place{{Pick: PickNth, Nth: max(2, k.Turning+1), Noun: noun, From: FromHook}, rest}
 }
 
 // stitch is what is made, nil for none: `for picot`, `to form picot`.

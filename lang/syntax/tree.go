@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 
 	"stitchproof/lang/source"
@@ -233,6 +234,14 @@ type Repeat struct {
 	First   int
 }
 
+// InOrder is the body as it is worked, from the step on that begins.
+func (r *Repeat) InOrder() []Clause {
+	if r.First == 0 {
+		return r.Body
+	}
+	return slices.Concat(r.Body[r.First:], r.Body[:r.First])
+}
+
 // Alternate works stitches by turns: `alternate sc and dc across`. A single one goes by
 // turns with those before it (`sc, dc alternately`), none with all that stand there (`keep
 // alternating`). After folding it is a Repeat.
@@ -253,6 +262,8 @@ type Mark struct{ Text string }
 // that found no star are left.
 type RepeatFrom struct {
 	From, To string
+	// Pattern is set in `repeat the pattern`: the steps that are marked, or elsewhere.
+	Pattern bool
 	// Beginning is set in `repeat from the beginning`.
 	Beginning bool
 	Limit     Limit
@@ -564,6 +575,8 @@ type Place struct {
 	// Nth is the ordinal of PickNth; Nths has it for each size, where they differ.
 	Nth  int
 	Nths Num
+	// Odd is set where the first of every Nth is meant, and not the last: `in odd sts`.
+	Odd  bool
 	Noun Noun
 	Prep Prep
 	Loop Loop
