@@ -56,9 +56,6 @@ func (h *hand) innermost() *branch {
 
 // openBranch leaves the work along a new chain.
 func (h *hand) openBranch(n *syntax.Branch) {
-	if h.hangs(n) {
-		return
-	}
 	h.closeUnmarked()
 	h.chainOf()
 	name := n.Name
