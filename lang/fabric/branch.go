@@ -616,7 +616,7 @@ func (h *hand) returnsLater() bool {
 	for i := range h.branches {
 		open = append(open, h.branches[i].name)
 	}
-	if h.goesOn {
+	if h.goesOn && h.innermost().labelled {
 		return true // or the next line does
 	}
 	depth := len(open)
