@@ -56,9 +56,6 @@ func (h *hand) innermost() *branch {
 
 // openBranch leaves the work along a new chain.
 func (h *hand) openBranch(n *syntax.Branch) {
-	if h.hangs(n) {
-		return
-	}
 	h.closeUnmarked()
 	h.chainOf()
 	name := n.Name
@@ -619,7 +616,7 @@ func (h *hand) returnsLater() bool {
 	for i := range h.branches {
 		open = append(open, h.branches[i].name)
 	}
-	if h.goesOn {
+	if h.goesOn && h.innermost().labelled {
 		return true // or the next line does
 	}
 	depth := len(open)

@@ -82,7 +82,7 @@ type hand struct {
 
 	// The instruction, of which a row may have several.
 	rowIndex  int
-	plainLine bool          // it has no label
+	plainLine bool          // it has no label, or only the name of what hangs from the work
 	keeps     bool          // it goes on with the row before it
 	goesOn    bool          // the next line, without a label, goes on with this row
 	goesRound bool          // it does so along the other side of the chain

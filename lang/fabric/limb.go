@@ -193,12 +193,6 @@ func (h *hand) onChain() []int {
 	return out
 }
 
-// hangs tells a line that the label of a branch begins where no row is open, `Stem - ch 8, …`:
-// it hangs from the work, and is no branch of a row.
-func (h *hand) hangs(n *syntax.Branch) bool {
-	return n.Labelled && h.plainLine && !h.keeps && len(h.row) == 0 && len(h.base) > 0 && h.stitch(h.base[0]).Kind != chainStitch()
-}
-
 // compareOn compares a part of a stated count that names what its stitches stand on.
 func (h *hand) compareOn(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	if p.On == "" {

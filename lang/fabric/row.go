@@ -26,7 +26,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 		h.laid = true
 	}
 	h.budget = new(maxSteps)
-	h.rowIndex, h.clause, h.plainLine = index, 0, label.Kind == syntax.Unlabelled
+	h.rowIndex, h.clause, h.plainLine = index, 0, label.Kind == syntax.Unlabelled || label.Limb != ""
 	if h.keeps {
 		h.stepFrom = len(h.row)
 		h.home, h.faults, h.steps, h.blame = nil, nil, nil, source.Span{}
