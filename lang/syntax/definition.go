@@ -113,7 +113,7 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 			kind: blockDefinition, span: source.Span{Start: at, End: span.End}, names: names,
 			nameSpan: source.Span{Start: at, End: at + len(strings.TrimRight(name, " "))},
 			body:     source.Span{Start: bodyAt, End: at + len(trimmed)},
-			special:  special || !known || varies(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning),
+			special:  special || !known && !(strings.Contains(mark, "...") && !readsWhole(meaning)) || varies(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning),
 		})
 		return true
 	}
@@ -223,6 +223,18 @@ func varies(name string) bool {
 	}
 	k := tokens[0].Stitch.In(stitch.Unsettled)
 	return k != nil && (k.Class == stitch.Group || k.Class == stitch.Texture)
+}
+
+// readsWhole tells whether no step of a meaning is left unread.
+func readsWhole(meaning string) bool {
+	list, _ := build(settled(Lex(meaning, Standard()), 0))
+	return !slices.ContainsFunc(list, func(c Clause) bool {
+		switch c.Node.(type) {
+		case *Unread, *Likewise:
+			return true
+		}
+		return false
+	})
 }
 
 func readsAsWork(meaning string) bool {

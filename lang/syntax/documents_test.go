@@ -24,6 +24,7 @@ var documents = []document{
 	{"abbreviations with dots", `Sloe wrist
 Abbreviations and terms (US)
 ch ........ chain
+hw ........ haw: 3 sc in next st or whatever is beneath it
 sc...single crochet
 st, sts ... stitch, stitches
 
@@ -31,6 +32,7 @@ Row 1: ch 8.
 `, `prose "Sloe wrist"
 prose "Abbreviations and terms (US)"
 definition ch is chain
+definition hw is haw: 3 sc in next st or whatever is beneath it
 definition sc is single crochet
 definition st|sts is stitch, stitches
 row 1: chain 8
