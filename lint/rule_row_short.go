@@ -67,11 +67,12 @@ func checkRowShort(p *Pass) {
 	}
 }
 
-// mayGoOn tells whether the line after a row is one that cannot be counted and both have
-// no more than a number before them: they may be steps of one row.
+// mayGoOn tells whether the line after a row cannot be counted or sends branches out, and
+// both have no more than a number before them: they may be steps of one row.
 func (f *fault) mayGoOn() bool {
 	next := f.row.After()
-	return f.row.Tree.Label.Bare && next != nil && next.Tree.Label.Bare && !next.Tallies[f.sizes[0]].Known
+	step := func(l syntax.Label) bool { return l.Bare || l.Step }
+	return step(f.row.Tree.Label) && next != nil && step(next.Tree.Label) && (next.Branched() || !next.Tallies[f.sizes[0]].Known)
 }
 
 // turnsEarly tells whether a row turns back before its end and all counts bear that out: its

@@ -329,8 +329,8 @@ func (l *lister) complete(rest []Token) bool {
 	if l.depth > 0 || n == 0 {
 		return false
 	}
-	total := countsOnly(rest)
-	if total == nil {
+	parts := countsOnly(rest)
+	if parts == 0 {
 		return false
 	}
 	switch last := l.out[n-1].Node.(type) {
@@ -341,11 +341,11 @@ func (l *lister) complete(rest []Token) bool {
 	case *NoJoin, *Leave:
 		return slices.ContainsFunc(l.out[:n-1], worksPlaced)
 	case *RepeatFrom:
-		return last.Limit == ToEnd && len(total.Parts) > 1
+		return last.Limit == ToEnd && parts > 1
 	case *Ending:
-		return last.Step != nil && len(total.Parts) > 1
+		return last.Step != nil && parts > 1
 	case *Work:
-		return len(last.Places) > 0 && last.Places[len(last.Places)-1].To.Kind == ToTheEnd && len(total.Parts) > 1
+		return len(last.Places) > 0 && last.Places[len(last.Places)-1].To.Kind == ToTheEnd && parts > 1
 	}
 	return false
 }
@@ -361,17 +361,43 @@ func worksPlaced(c Clause) bool {
 	return false
 }
 
-// countsOnly reads a sentence of numbers of stitches, behind which nothing is worked,
-// nil for any other.
-func countsOnly(tokens []Token) *Total {
+// countsOnly tells how many things a sentence counts behind which nothing is worked, 0
+// for any other sentence.
+func countsOnly(tokens []Token) int {
 	end := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Period })
 	if end < 0 {
 		end = len(tokens)
 	}
 	if holds(tokens[end:], Stitch) {
-		return nil
+		return 0
 	}
-	return asTotal(tokens[:end])
+	if total := asTotal(tokens[:end]); total != nil {
+		return len(total.Parts)
+	}
+	if tallies(tokens[:end]) {
+		return 2
+	}
+	return 0
+}
+
+// tallies tells words that can only count several things, though of one of them nobody
+// knows what it is: `5 shells, 2 half shells, 6 dc`.
+func tallies(tokens []Token) bool {
+	items, begins := 0, true
+	for _, t := range tokens {
+		switch {
+		case t.Kind == Comma:
+			begins = true
+		case begins:
+			if t.Kind != Number {
+				return false
+			}
+			items, begins = items+1, false
+		case t.Kind != Stitch && t.Kind != Name && !(t.Kind == Word && (t.Canon == "" || t.Canon == "st" || t.Canon == "group")):
+			return false
+		}
+	}
+	return items > 1 && !begins
 }
 
 // lead takes words before a colon that say how often what comes is worked: `4 times: sc
@@ -958,6 +984,11 @@ func (l *lister) flush(sep Separator) {
 	if counting {
 		if total := asTotal(flat); total != nil {
 			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
+			l.dropNote()
+			return
+		}
+		if tallies(flat) {
+			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Remark{}})
 			l.dropNote()
 			return
 		}
