@@ -82,6 +82,21 @@ func TestHostileTexts(t *testing.T) {
 	}
 }
 
+// Rows of which each has more places than the one below, and each step of which looks for
+// its place in all of them, are given up before long.
+func TestGrowingRows(t *testing.T) {
+	_, a := analyzed(t, `Terms: US
+
+Ch 40.
+Row 1: Sc in 8th ch from hook, *ch 3, skip 3 ch, sc in next ch; rep from * across; turn.
+Row 2: Ch 4, 3 dc in first loop, *ch 1, 3 dc in next loop; rep from * across, ending with 4 dc; turn.
+Row 3: Ch 4, sc under ch 1, *ch 3, sc under next; rep from * across; turn.
+Repeat Rows 2 and 3 23 times.
+Fasten off.
+`)
+	assert.Less(t, a.Fabric.Pieces[0].Rows[4].Spent, 1_000_000)
+}
+
 // analyzed analyzes a text and says how many bytes were taken on the way.
 func analyzed(t *testing.T, text string) (uint64, *lint.Analysis) {
 	t.Helper()

@@ -278,6 +278,7 @@ func (h *hand) passedAtTip() int {
 
 // count is how many places of a kind the row below has.
 func (h *hand) count(n syntax.Noun) int {
+	h.look(len(h.base))
 	total := 0
 	for _, i := range h.base {
 		if h.accepts(h.stitch(i), n) {
@@ -286,6 +287,13 @@ func (h *hand) count(n syntax.Noun) int {
 	}
 	return total
 }
+
+// look charges a look at so many places to the row's budget: a step that looks at all of a
+// huge row costs as much as many steps.
+func (h *hand) look(places int) { *h.budget -= places / lookedAtOnce }
+
+// lookedAtOnce is how many places are looked at in the time of a step.
+const lookedAtOnce = 500
 
 // headway is what was last known of a ground: so many stitches lay between
 // two of its places.
