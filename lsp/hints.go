@@ -66,6 +66,7 @@ func branches(row *fabric.Row, i int) string {
 		}
 	case len(step.Home) == 0:
 		return ""
+	case len(at) == 0 && (i == 0 || len(row.Steps[i-1].Ledger) == 0): // back from a branch of an earlier line
 	case len(at) == 0: // back on the stem, which has not moved meanwhile
 		at = row.Steps[i-1].Ledger[:1]
 	}

@@ -308,6 +308,8 @@ func (l *lister) limb(t Token) {
 	l.out = append(l.out, Clause{Span: t.Span, Sep: SepStop, Node: &Branch{Name: t.Canon, Labelled: true}})
 }
 
+func isStar(n Node) bool { _, ok := n.(*Mark); return ok }
+
 // ends tells whether the words collected end a row: it is joined, turned or left open.
 func (l *lister) ends() bool {
 	if len(l.flat) == 0 {
@@ -1179,7 +1181,9 @@ func (l *lister) read(node Node, span source.Span, sep Separator) {
 	}
 	l.called = StitchRef{}
 	if _, chains := node.(*Chain); chains && l.each != "" {
-		l.out = append(l.out, Clause{Span: source.At(span.Start), Sep: SepStop, Node: &Branch{Name: l.each, Labelled: true}})
+		if star := l.out[len(l.out)-1]; isStar(star.Node) {
+			l.out = append(l.out, Clause{Span: star.Span, Sep: SepStop, Node: &Branch{Name: l.each, Labelled: true}})
+		}
 		l.each = ""
 	}
 	if w, ok := node.(*Work); ok && l.note.Said && (sep != SepNone || l.note.Span.Start <= span.End) {
