@@ -79,8 +79,11 @@ func checkAbbreviationUnknown(p *Pass) {
 	if len(order) == 0 {
 		return
 	}
-	near := neighbours(p)
+	near, explained := neighbours(p), listOf(p.File).known
 	for _, word := range order {
+		if explained[word] {
+			continue // though what it says is not understood
+		}
 		at := places[word]
 		f := Finding{Span: at[0], Message: fmt.Sprintf("no stitch is called %s, and the pattern does not explain it", quoted(p.File.Text.Slice(at[0])))}
 		for _, again := range at[1:] {
