@@ -73,7 +73,9 @@ func (p *Pass) piecesThere() {
 				p.notOfKind(k, c, s.abs(c.at))
 			}
 		}
-		for _, part := range partsIn.of(p, s) {
+	}
+	for s, all := range partsIn.in(p) {
+		for _, part := range all {
 			if p.partMissing(part, whole) {
 				p.Report(Finding{Span: s.abs(part.at), Message: "no piece of the pattern makes " + quoted(part.name)})
 			}
