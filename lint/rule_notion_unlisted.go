@@ -2,7 +2,6 @@ package lint
 
 import (
 	"strings"
-	"sync"
 
 	"stitchproof/lang/materials"
 	"stitchproof/lang/source"
@@ -39,12 +38,24 @@ Fasten off.
 	Check: checkNotionUnlisted,
 }
 
-// notionsIn are the names of the notions that a section may speak of.
-var notionsIn = &fact[[]string]{func(_ *Pass, s section) []string {
-	var out []string
+// notionTold is where instructions first ask for a notion.
+type notionTold struct {
+	name string
+	at   source.Span // in the section
+}
+
+// notionsIn are the notions that the instructions of a section ask for.
+var notionsIn = &fact[[]notionTold]{func(p *Pass, s section) []notionTold {
+	if s.piece == nil {
+		return nil
+	}
+	var out []notionTold
 	for _, n := range materials.Notions() {
-		if n.May(s.told) {
-			out = append(out, n.Name)
+		if !n.May(s.told) {
+			continue
+		}
+		if at, found := p.toldOf(&n, p.directionsIn(s)); found {
+			out = append(out, notionTold{n.Name, s.place(at)})
 		}
 	}
 	return out
@@ -54,19 +65,17 @@ func checkNotionUnlisted(p *Pass) {
 	if !p.Materials.Given {
 		return
 	}
-	told := map[string]bool{}
-	for _, names := range notionsIn.in(p) {
-		for _, name := range names {
-			told[name] = true
+	told := map[string]source.Span{}
+	for s, all := range notionsIn.in(p) {
+		for _, n := range all {
+			if _, before := told[n.name]; !before {
+				told[n.name] = s.abs(n.at)
+			}
 		}
 	}
-	directions := sync.OnceValue(p.directions)
 	for _, n := range materials.Notions() {
-		if !told[n.Name] || p.Materials.Has(&n) || n.Handy && !p.Materials.ListsNotions() {
-			continue
-		}
-		at, found := p.toldOf(&n, directions())
-		if !found {
+		at, asked := told[n.Name]
+		if !asked || p.Materials.Has(&n) || n.Handy && !p.Materials.ListsNotions() {
 			continue
 		}
 		f := Finding{
@@ -91,7 +100,7 @@ func isOrAre(name string) string {
 	return "is"
 }
 
-// toldOf is the first place where the instructions, given by their places, ask for a notion.
+// toldOf is the first place where some instructions ask for a notion.
 func (p *Pass) toldOf(n *materials.Notion, directions []source.Span) (at source.Span, found bool) {
 	for _, span := range directions {
 		text := p.File.Text.Slice(span)

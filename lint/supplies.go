@@ -12,23 +12,14 @@ import (
 	"stitchproof/lang/syntax"
 )
 
-// directions lists the parts of the file that tell a maker what to do: the
-// rows, and the prose that stands among them or after them.
-func (p *Pass) directions() []source.Span {
+// directionsIn lists the parts of a piece's section that tell a maker what to do: the rows,
+// and the prose that stands among them or after them.
+func (p *Pass) directionsIn(s section) []source.Span {
 	var out []source.Span
-	begin := p.File.Text.Len()
-	for _, piece := range p.File.Pieces {
-		begin = min(begin, piece.Span.Start)
-		for _, row := range piece.Rows {
-			out = append(out, row.Written())
-		}
+	for _, row := range s.rows() {
+		out = append(out, row.Tree.Written())
 	}
-	for _, span := range p.File.Prose {
-		if span.Start > begin {
-			out = append(out, span)
-		}
-	}
-	return out
+	return append(out, s.those(p.File.Prose)...)
 }
 
 // yarnUse is a yarn where a row names it.
