@@ -29,7 +29,7 @@ var byHand = phrase.MustCompile(`\b(?:sew(?:n|ing)?|join|attach|lay|arrange|(?:w
 // assembliesIn are those sentences of a section, in their order.
 var assembliesIn = &fact[[]assembly]{func(p *Pass, s section) []assembly {
 	text := strings.ToLower(s.text)
-	if len(text) != len(s.text) || !byHand.MatchString(strings.ReplaceAll(text, "\n", " ")) {
+	if len(text) != len(s.text) || !byHand.May(strings.ReplaceAll(text, "\n", " ")) {
 		return nil
 	}
 	text = withoutComments(p.File, s, text)
