@@ -257,7 +257,8 @@ func (h *hand) countsFromHook(p syntax.Place) bool {
 	if p.Pick != syntax.PickNth || p.From != syntax.FromHere || p.Of != nil || len(h.row) > 0 || h.chains < p.Nth {
 		return false
 	}
-	return p.Noun.Kind == syntax.NounChain && len(h.base) > 0 || p.Noun.Kind == syntax.NounAny && h.base == nil && !h.ring && len(h.branches) == 0
+	founds := h.base == nil && !h.ring && len(h.branches) == 0
+	return p.Noun.Kind == syntax.NounChain && (len(h.base) > 0 || founds) || p.Noun.Kind == syntax.NounAny && founds
 }
 
 // onHook tells whether a numbered chain is one of those on the hook, partway through

@@ -368,16 +368,18 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	if !p.knows(name) && (bare || !p.branches && !p.worksChains(j)) {
 		return i, nil
 	}
-	first := Token{Kind: Word, Canon: "return", Written: homeToken, Span: p.in[i].Span}
+	goal := spanOf(p.in[way:from])
+	verb := source.Span{Start: goal.Start, End: goal.Start + 1}
+	if bare {
+		goal.Start = verb.End // the words that lead there stand for both
+	} else {
+		verb = spanOf(p.in[i:way])
+	}
+	first := Token{Kind: Word, Canon: "return", Written: homeToken, Span: verb}
 	if p.in[i].Canon == "return" && p.in[i].Kind == Word {
 		first.Written = ""
 	}
-	if !bare {
-		first.Span = spanOf(p.in[i:way])
-		out = append(out, first, Token{Kind: Word, Canon: "to", Span: spanOf(p.in[way:from])})
-	} else {
-		out = append(out, first, Token{Kind: Word, Canon: "to", Span: source.At(first.Span.End)})
-	}
+	out = append(out, first, Token{Kind: Word, Canon: "to", Span: goal})
 	to := p.merged(from, j)
 	if to.Canon == "stem" {
 		to.Kind = Word

@@ -37,7 +37,7 @@ var (
 	// large sizes are in parentheses.`
 	sizesBracketed = phrase.MustCompile(`(?i)\b(?:directions|instructions|figures|pattern)\b[^.]*? for (.+?)[.;,] +(?:(?:changes|figures|those|numbers) for )?(.+?) in (?:brackets|parenthes[ei]s|parens|braces|\(|\{|\[)`)
 	// sizesPointedAt are not named: `for the smallest size first, with larger sizes in brackets`.
-	sizesPointedAt = phrase.MustCompile(`(?i)\b(?:first|smallest|smaller|largest|larger|bigger|other|others|rest|remaining|further|following)\b`)
+	sizesPointedAt = phrase.MustCompile(`(?i)\b(?:first|smallest|other|others|rest|remaining|further|following)\b`)
 	// sizeLetters takes `(S) M (L)`, and sizeYears `(2 (4) 6 (8) 10 yrs)`.
 	sizeLetters = phrase.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M|[1-6]X)\b ?[)\]}]?[ ,/]*){3,}`)
 	sizeYears   = phrase.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
