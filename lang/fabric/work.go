@@ -339,11 +339,10 @@ func (h *hand) work(w *syntax.Work) {
 		ref = h.lastStitch
 	}
 	h.lastStitch, h.closing = ref, false
-	switch {
-	case !w.Counts.Said || h.chains == 0:
-	case fromGround(w) && h.isLegs(w.Counts):
+	if legs := fromGround(w) && h.isLegs(w.Counts); legs {
 		h.standAsLeg(w.Places[0])
-	default:
+		defer h.countAs(len(h.row), h.standsFor(h.main, w.Counts))
+	} else if w.Counts.Said && h.chains > 0 {
 		h.counts = w.Counts
 	}
 	k, own := h.words.stitch(ref)
@@ -412,9 +411,23 @@ func (h *hand) legsCome() bool {
 // standAsLeg makes the chains on the hook a leg of the stitch after them, over the first place
 // where the stitch goes into the one after that.
 func (h *hand) standAsLeg(p syntax.Place) {
+	if h.chains == 0 {
+		return // a skip before it has taken them so
+	}
 	h.chains, h.counts, h.begun = 0, syntax.Counts{}, true
 	if p.Pick == syntax.PickNext && !h.skippedFirst && h.at == 0 && h.toStitch() {
 		h.at++
+	}
+}
+
+// countAs makes the stitch with an index in the row, if there is one, of a kind that it is
+// said to count as.
+func (h *hand) countAs(i int, k *stitch.Stitch) {
+	if i < len(h.row) {
+		s := h.stitch(h.row[i])
+		m := *s.Manner
+		m.Kind = k
+		s.Manner = &m
 	}
 }
 
