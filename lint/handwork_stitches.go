@@ -88,7 +88,7 @@ func (p *Pass) stitchesThere() {
 	for s, all := range stitchCountsIn.in(p) {
 		for _, c := range all {
 			var there numbers
-			switch piece := p.sections.nth[s.memory] - 1; c.kind {
+			switch piece := p.sections.pieceOf(s); c.kind {
 			case stitchesLeftFree:
 				there = free()
 			case stitchesOfPiece:

@@ -64,12 +64,7 @@ var notionsSaidIn = &fact[[]notionCount]{func(p *Pass, s section) []notionCount 
 	var out []notionCount
 	for _, a := range assembliesIn.of(p, s) {
 		for _, m := range notionSaid.FindAllStringSubmatchIndex(a.text, -1) {
-			group := func(i int) string {
-				if m[2*i] < 0 {
-					return ""
-				}
-				return a.text[m[2*i]:m[2*i+1]]
-			}
+			group := func(i int) string { return groupOf(a.text, m, i) }
 			from := m[2]
 			if m[4] >= 0 {
 				from = m[4]

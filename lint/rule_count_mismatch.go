@@ -81,11 +81,8 @@ func idle(row *fabric.Row) bool {
 	if below == nil {
 		return chain == 0
 	}
-	return chain == 0 && !statesCountOf(row, below) || chain > 0 && chain <= tallest
+	return chain == 0 && !statesCountOf(row, below) || chain > 0 && chain <= fabric.MostRising
 }
-
-// tallest is the most chains that a row is begun with; more are a foundation.
-const tallest = 6
 
 func longestChain(r *syntax.Row) int {
 	longest := 0

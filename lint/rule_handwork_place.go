@@ -87,7 +87,7 @@ func checkHandworkPlace(p *Pass) {
 	for s, all := range handworkIn.in(p) {
 		for _, h := range all {
 			if h.calls {
-				p.rowsThere(p.sections.nth[s.memory]-1, s.abs(h.at), last)
+				p.rowsThere(p.sections.pieceOf(s), s.abs(h.at), last)
 			}
 			if h.branchy {
 				p.branchesThere(p.toStop(s.abs(h.at)), made)

@@ -97,12 +97,7 @@ var putTogetherIn = &fact[[]madeUpFrom]{func(p *Pass, s section) []madeUpFrom {
 // piecesIn finds them in a sentence.
 func piecesIn(sentence string) []madeUpFrom {
 	var out []madeUpFrom
-	group := func(m []int, i int) string {
-		if m[2*i] < 0 {
-			return ""
-		}
-		return sentence[m[2*i]:m[2*i+1]]
-	}
+	group := func(m []int, i int) string { return groupOf(sentence, m, i) }
 	add := func(m []int, f madeUpFrom) {
 		f.at, f.of, f.with = source.Span{Start: m[0], End: m[1]}, strings.Clone(f.of), strings.Clone(f.with)
 		out = append(out, f)
@@ -135,6 +130,14 @@ func piecesIn(sentence string) []madeUpFrom {
 		add(m, madeUpFrom{of: group(m, 1), number: len(names)})
 	}
 	return out
+}
+
+// groupOf is the ith group of a match in a text, "" where it took no part in that.
+func groupOf(text string, match []int, i int) string {
+	if match[2*i] < 0 {
+		return ""
+	}
+	return text[match[2*i]:match[2*i+1]]
 }
 
 // inWords reads a number in figures or in words, 0 for none.

@@ -97,6 +97,9 @@ func (t *tellers) oneOf(key any) (one *memory, known bool) {
 	return one, known
 }
 
+// pieceOf is the number of the piece that a section is, -1 above the first.
+func (all *sections) pieceOf(s section) int { return all.nth[s.memory] - 1 }
+
 // every is the numbers of all sections.
 func (all *sections) every() iter.Seq[int] {
 	return func(yield func(int) bool) {

@@ -29,7 +29,7 @@ func (h *hand) skip(p syntax.Place) {
 	}
 	if len(h.base) > 0 && !h.begun && h.chains > 0 {
 		if h.legsCome() {
-			h.chains, h.counts, h.begun = 0, syntax.Counts{}, true
+			h.beginAfterChains()
 		} else {
 			h.settle(h.main)
 		}

@@ -253,12 +253,12 @@ func laysAlone(clauses []syntax.Clause, size int) bool {
 			return false
 		}
 	}
-	return chains > mostRising
+	return chains > MostRising
 }
 
-// mostRising is the most chains that a row begins with: the height of a tr and a space.
+// MostRising is the most chains that a row begins with: the height of a tr and a space.
 // More are a foundation; common practice.
-const mostRising = 6
+const MostRising = 6
 
 // unseen tells whether of what lies below nobody knows more than its number, if that.
 func (h *hand) unseen() bool {
@@ -567,7 +567,7 @@ func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	k.h.referred = u.tree != row.Tree
 	clauses := u.tree.Clauses
 	if name := u.tree.Label.Limb; name != "" && k.h.keeps {
-		k.h.span = source.Span{Start: u.tree.Label.Span.Start, End: u.tree.Label.Span.End}
+		k.h.span = u.tree.Label.Span
 		k.h.openBranch(&syntax.Branch{Name: name, Labelled: true})
 	}
 	if u.even {

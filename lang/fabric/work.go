@@ -179,7 +179,7 @@ func (h *hand) chain(n *syntax.Chain) {
 // chains of its own and goes on in the next chain: `Row 1: Ch 1, sc in each ch across`.
 // Those chains turn, and none of them is worked into.
 func (h *hand) layBrought() {
-	if h.plainLine || h.base != nil || h.ring || h.brought <= mostRising || h.chains != h.brought || len(h.branches) > 0 {
+	if h.plainLine || h.base != nil || h.ring || h.brought <= MostRising || h.chains != h.brought || len(h.branches) > 0 {
 		return
 	}
 	for _, c := range h.after {
@@ -357,7 +357,7 @@ func (h *hand) work(w *syntax.Work) {
 	}
 	h.works = true
 	if h.risesInto(k, w.Places) {
-		h.chains, h.counts, h.begun = 0, syntax.Counts{}, true
+		h.beginAfterChains()
 	}
 	if h.arriveWith(own, w.Places) {
 		return
@@ -408,13 +408,16 @@ func (h *hand) legsCome() bool {
 	return ok && fromGround(w) && h.isLegs(w.Counts)
 }
 
+// beginAfterChains begins the row behind the chains on the hook, which are no stitch of it.
+func (h *hand) beginAfterChains() { h.chains, h.counts, h.begun = 0, syntax.Counts{}, true }
+
 // standAsLeg makes the chains on the hook a leg of the stitch after them, over the first place
 // where the stitch goes into the one after that.
 func (h *hand) standAsLeg(p syntax.Place) {
 	if h.chains == 0 {
 		return // a skip before it has taken them so
 	}
-	h.chains, h.counts, h.begun = 0, syntax.Counts{}, true
+	h.beginAfterChains()
 	if p.Pick == syntax.PickNext && !h.skippedFirst && h.at == 0 && h.toStitch() {
 		h.at++
 	}

@@ -228,13 +228,16 @@ func varies(name string) bool {
 // readsWhole tells whether no step of a meaning is left unread.
 func readsWhole(meaning string) bool {
 	list, _ := build(settled(Lex(meaning, Standard()), 0))
-	return !slices.ContainsFunc(list, func(c Clause) bool {
-		switch c.Node.(type) {
-		case *Unread, *Likewise:
-			return true
-		}
-		return false
-	})
+	return !slices.ContainsFunc(list, notWhole)
+}
+
+// notWhole tells a clause that is not read, or only as something that goes on as elsewhere.
+func notWhole(c Clause) bool {
+	switch c.Node.(type) {
+	case *Unread, *Likewise:
+		return true
+	}
+	return false
 }
 
 func readsAsWork(meaning string) bool {

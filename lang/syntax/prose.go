@@ -73,13 +73,7 @@ func tellsOf(r *Row) bool {
 		return false
 	}
 	total, begins := r.Clauses[0].Node.(*Total)
-	return begins && !total.Reached && slices.ContainsFunc(r.Clauses, func(c Clause) bool {
-		switch c.Node.(type) {
-		case *Likewise, *Unread:
-			return true
-		}
-		return false
-	})
+	return begins && !total.Reached && slices.ContainsFunc(r.Clauses, notWhole)
 }
 
 // reaches tells a line that goes on until there are so many stitches.

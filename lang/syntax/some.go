@@ -2,7 +2,6 @@ package syntax
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -19,12 +18,12 @@ var onlyWords = map[string]bool{"for": true, "the": true, "in": true, "size": tr
 
 // sizeLine tells a line of its own that says for which sizes the next ones hold. What
 // the sizes are called is not known yet where lines are sorted.
-var sizeLine = regexp.MustCompile(`(?i)^[*_#\- ]*(?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;=]{1,40}? only|[^.:;=]{1,40}? sizes? only)[*_ ]*[:.]?[*_ ]*$`)
+var sizeLine = phrase.MustCompile(`(?i)^[*_#\- ]*(?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;=]{1,40}? only|[^.:;=]{1,40}? sizes? only)[*_ ]*[:.]?[*_ ]*$`)
 
 // sizeLead takes such words before a colon or dash, or in brackets within a label.
 var (
-	sizeLead  = regexp.MustCompile(`(?i)^[*_ ]*((?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;,()]{1,40}|sizes? [^.:;]{1,40}? only|[^.:;]{1,40}? only))[*_ ]*(?:[:;—–]| - )[*_ ]*`)
-	sizeInner = regexp.MustCompile(`(?i)^[^:.;]{1,30}[(\[]([^()\[\]:;]{1,40} only)[)\]]\s*[:.]`)
+	sizeLead  = phrase.MustCompile(`(?i)^[*_ ]*((?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;,()]{1,40}|sizes? [^.:;]{1,40}? only|[^.:;]{1,40}? only))[*_ ]*(?:[:;—–]| - )[*_ ]*`)
+	sizeInner = phrase.MustCompile(`(?i)^[^:.;]{1,30}[(\[]([^()\[\]:;]{1,40} only)[)\]]\s*[:.]`)
 )
 
 // picked gives the sizes, by index, that the words before an instruction, or in its

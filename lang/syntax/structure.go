@@ -463,7 +463,6 @@ func (l *lister) hookTaken() bool {
 	if n < 2 || l.flat[0].Kind != Word || l.flat[0].Canon != "with" || holds(l.flat, Stitch) {
 		return false
 	}
-	isHook := func(t Token) bool { return t.Kind == Word && t.Canon == "hook" }
 	return isHook(l.flat[n-1]) || l.flat[n-1].Kind == Name && slices.ContainsFunc(l.flat, isHook)
 }
 
