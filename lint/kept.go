@@ -4,12 +4,10 @@ import (
 	"cmp"
 	"fmt"
 	"iter"
-	"runtime"
 	"slices"
-	"sync"
-	"sync/atomic"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/materials"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -56,47 +54,49 @@ func sectionsOf(look *Pass, kept knowledge) (*sections, knowledge) {
 	return all, knowledge{of, all.found}
 }
 
-// runOnPieces runs rules on each piece by itself, and on what the pattern defines.
-func (s Settings) runOnPieces(rules []*Rule, look *Pass) (found []Finding) {
-	moot := map[string]bool{}
-	for _, r := range rules {
-		moot[r.Name] = r.Moot != nil && r.Moot(look)
-	}
+// onPieces is what rules find in each section by itself, and in what the pattern defines.
+type onPieces struct {
+	settings Settings
+	rules    []*Rule
+	look     *Pass
+	fresh    []int       // the sections of which it is not known
+	in       [][]Finding // of each section, with places counted from where it begins
+}
+
+// onPieces takes what is known of the sections.
+func (s Settings) onPieces(rules []*Rule, look *Pass) *onPieces {
 	all := look.sections.list
-	in := make([][]Finding, len(all))
-	var fresh []int
+	o := &onPieces{settings: s, rules: rules, look: look, in: make([][]Finding, len(all))}
 	for i, sec := range all {
 		if known, ok := sec.recall(foundInSection); ok {
-			in[i] = known.([]Finding)
+			o.in[i] = known.([]Finding)
 		} else {
-			fresh = append(fresh, i)
+			o.fresh = append(o.fresh, i)
 		}
 	}
-	atOnce(len(fresh), func(i int) { in[fresh[i]] = s.foundIn(all[fresh[i]], rules, look) })
-	for i, sec := range all {
-		for _, f := range in[i] {
+	return o
+}
+
+// run runs the rules on the ith section of which it is not known what they find.
+func (o *onPieces) run(i int) {
+	n := o.fresh[i]
+	o.in[n] = o.settings.foundIn(o.look.sections.list[n], o.rules, o.look)
+}
+
+// findings are those that the whole pattern does not make moot.
+func (o *onPieces) findings() (found []Finding) {
+	moot := map[string]bool{}
+	for _, r := range o.rules {
+		moot[r.Name] = r.Moot != nil && r.Moot(o.look)
+	}
+	for i, sec := range o.look.sections.list {
+		for _, f := range o.in[i] {
 			if !moot[f.Rule] {
 				found = append(found, f.shift(sec.at.Start))
 			}
 		}
 	}
 	return found
-}
-
-// atOnce does something n times, as many at once as there are processors.
-func atOnce(n int, do func(i int)) {
-	var next atomic.Int64
-	work := func() {
-		for i := int(next.Add(1)) - 1; i < n; i = int(next.Add(1)) - 1 {
-			do(i)
-		}
-	}
-	var all sync.WaitGroup
-	for range min(n, runtime.GOMAXPROCS(0)) - 1 {
-		all.Go(work)
-	}
-	work()
-	all.Wait()
 }
 
 // foundIn is what rules find in a section, with places counted from where it begins. It is
@@ -132,6 +132,15 @@ func (a *Analysis) keptFor(b *Analysis) knowledge {
 		return knowledge{}
 	}
 	return a.known
+}
+
+// materialsOf is what a later text says is needed, which is what this one does where all
+// that may say it is as it was.
+func (a *Analysis) materialsOf(b *Analysis) *materials.List {
+	if a.around != nil && slices.Equal(a.File.Sizes, b.File.Sizes) && a.around.says(b.around) && a.around.needs(b.around) {
+		return a.Materials
+	}
+	return materials.Read(b.File)
 }
 
 // around is what a pattern says outside of its rows. Rules look at a piece by itself and at

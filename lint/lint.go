@@ -9,7 +9,6 @@ package lint
 import (
 	"cmp"
 	"fmt"
-	"runtime/debug"
 	"slices"
 	"sync"
 	"time"
@@ -189,15 +188,16 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 		}
 		begun := time.Now()
 		file := syntax.ReadAfter(before.File, text)
-		worked := fabric.WorkAfter(before.Fabric, file, s.Dialect)
-		s.took(Counting, begun)
-		a := &Analysis{Settings: s, Text: text, File: file, Fabric: worked, around: aroundOf(file)}
+		a := &Analysis{Settings: s, Text: text, File: file, around: aroundOf(file)}
+		atOnce(2, func(i int) {
+			if i == 0 {
+				a.Fabric = fabric.WorkAfter(before.Fabric, file, s.Dialect)
+				s.took(Counting, begun)
+			} else {
+				a.Materials = before.materialsOf(a)
+			}
+		})
 		kept := before.keptFor(a)
-		if kept.of != nil && before.around.needs(a.around) {
-			a.Materials = before.Materials
-		} else {
-			a.Materials = materials.Read(file)
-		}
 		look := a.look()
 		look.sections, a.known = sectionsOf(&look, kept)
 		a.Findings = s.run(rules, look)
@@ -218,7 +218,7 @@ func guarded(text *source.Text, analyze func() *Analysis) (a *Analysis) {
 	defer func() {
 		if broken := recover(); broken != nil {
 			a = Unread(text, InternalFailure, fmt.Sprintf("reading this file broke down, and nothing in it is checked: %v; please report it", broken))
-			a.Trace = string(debug.Stack())
+			a.Trace = stackOf(broken)
 		}
 	}()
 	return analyze()
@@ -250,10 +250,17 @@ func (s Settings) run(rules []*Rule, look Pass) []Finding {
 		}
 		look.allowances.ran(r)
 	}
-	found := s.runOnPieces(ofPiece, &look)
-	for _, r := range ofPattern {
-		found = append(found, s.runOne(&look, r)...)
-	}
+	onPieces := s.onPieces(ofPiece, &look)
+	inPattern := make([][]Finding, len(ofPattern))
+	atOnce(len(onPieces.fresh)+len(ofPattern), func(i int) {
+		if i < len(onPieces.fresh) {
+			onPieces.run(i)
+		} else {
+			i -= len(onPieces.fresh)
+			inPattern[i] = s.runOne(&look, ofPattern[i])
+		}
+	})
+	found := slices.Concat(append(inPattern, onPieces.findings())...)
 	found = look.allowances.filter(look.File.Text, found)
 	for _, r := range last {
 		found = append(found, s.runOne(&look, r)...)
