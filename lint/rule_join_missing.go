@@ -71,7 +71,14 @@ func (p *Pass) joinExpected(row *fabric.Row) bool {
 	if next == nil || !next.Round || !next.Joined || row.Turned || len(row.Tree.Unread()) > 0 || has[*syntax.NoJoin](row.Tree) || has[*syntax.Likewise](row.Tree) {
 		return false
 	}
-	return !interrupted(row, next) && beginningChain(next) != nil && !p.endsInSlip(row)
+	return !interrupted(row, next) && beginningChain(next) != nil && !p.endsInSlip(row) && !p.inSpiral(row)
+}
+
+// inSpiral tells whether the round before one is open as well, where rounds begin with no
+// chain: what comes of a spiral that is joined later.
+func (p *Pass) inSpiral(row *fabric.Row) bool {
+	before := row.Before()
+	return before != nil && before.Round && !before.Joined && beginningChain(row) == nil && beginningChain(before) == nil && !p.endsInSlip(before)
 }
 
 // endsInSlip tells whether the last stitch of a round is a slip stitch, which

@@ -139,9 +139,13 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"the last row", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: " + plainRow + "Row 4: Ch 1, sc in each st across. (12 sc)\nFasten off.\n", 0},
 		{"the yarn is cut", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across. Fasten off. (12 sc)\nRow 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 0},
 
+		{"along the chain of another piece", "count-mismatch", mat + "Fasten off.\n\nEdge\nWith RS facing, join yarn with sl st in first ch of the starting chain.\nRow 1: Ch 1, sc in each of the 12 ch across. (12 sc)\nFasten off.\n", 0},
+		{"as another piece to a row by name", "count-mismatch", mat + "Fasten off.\n\nEdge\nWork as for Mat to the end of the first ribbed row. (9 sc)\nFasten off.\n", 0},
+		{"a sentence on what is made", "ending-missing", strings.Replace(mat, "Terms: US\n", "Terms: US\nA wild rose. Twelve squares make a cushion front, three across and four down.\n", 1) + "Fasten off.\n", 0},
 		{"no join", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 1},
 		{"joined in other words", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around; join as before. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
 		{"said not to join", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around; do not join. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
+		{"a spiral up to there", "join-missing", "Terms: US\nRnd 1: 6 sc in magic ring. (6 sc)\nRnd 2: 2 sc in each st. (12 sc)\nRnd 3: Sc in each st. (12 sc)\nRnd 4: " + plainRnd + "Rnd 5: " + plainRnd + "Fasten off.\n", 0},
 		{"the last round", "join-missing", disc + "Rnd 3: " + plainRnd + "Rnd 4: Ch 1, sc in each st around. (12 sc)\nFasten off.\n", 0},
 		{"a spiral from there on", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. (12 sc)\nRnd 4: Sc in each st around. (12 sc)\nRnd 5: Sc in each st around. (12 sc)\nFasten off.\n", 0},
 

@@ -71,23 +71,49 @@ func (l *limbs) isStem(name string) bool {
 func (l *limbs) strangers() int {
 	n := 0
 	for home := range l.homes {
-		if home != "" && !slices.ContainsFunc(l.names, func(name string) bool { return syntax.CalledBy(name, home) }) {
+		if home != "" && !l.branch(home) {
 			n++
 		}
 	}
 	return n
 }
 
+// branch tells whether a name that is gone home to is that of a branch.
+func (l *limbs) branch(home string) bool {
+	return slices.ContainsFunc(l.names, func(name string) bool { return syntax.CalledBy(name, home) })
+}
+
 // owes tells whether a branch must be told to be come home from. One that a label names
-// need not be where no other of its kind is: its chain is at an end, and the row goes on.
+// need not be where no other of its kind is, or nothing is told to come home to what it grows
+// from: its chain is at an end, and the row goes on.
 func (h *hand) owes(b *branch) bool {
 	switch {
 	case !b.marked || !b.labelled:
 		return b.marked
 	case b.chains > maxSpike:
-		return len(h.limbs.homes) > 0
+		return h.limbs.goHomeTo(h.grownFrom(b))
 	}
 	return h.limbs.returned[noun(b.name)]
+}
+
+// grownFrom is the name of the branch that an open one grows from, "" for the row.
+func (h *hand) grownFrom(b *branch) string {
+	at := slices.IndexFunc(h.branches, func(other branch) bool { return other.span == b.span && other.name == b.name })
+	if at < 1 {
+		return ""
+	}
+	return h.branches[at-1].name
+}
+
+// goHomeTo tells whether the work is told anywhere to come home to a branch or, where the name
+// is "", to what is none.
+func (l *limbs) goHomeTo(name string) bool {
+	for home := range l.homes {
+		if home == "" || name != "" && syntax.CalledBy(name, home) || name == "" && !l.branch(home) {
+			return true
+		}
+	}
+	return false
 }
 
 // grownAs lists the stitches of a branch that is done, by its name or the end of it.

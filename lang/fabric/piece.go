@@ -111,6 +111,8 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 		k.goOn(before[len(before)-1][k.size])
 		k.number = 0
 	case first <= 1:
+		k.h.adrift = alongOtherChain(tree, k.size)
+		k.headless = k.h.adrift
 	case len(before) > 0 && before[len(before)-1][k.size].number == first-1:
 		k.goOn(before[len(before)-1][k.size])
 	default:
@@ -198,6 +200,25 @@ func needsBelow(clauses []syntax.Clause) (needs, told bool) {
 		}
 	}
 	return false, false
+}
+
+// alongOtherChain tells whether a piece begins along more chains than are laid for it: those
+// of another piece, `join with a ss in the first ch of the starting chain`.
+func alongOtherChain(tree *syntax.Piece, size int) bool {
+	laid := 0
+	for _, r := range tree.Rows {
+		for _, c := range r.Clauses {
+			if n, ok := c.Node.(*syntax.Chain); ok {
+				laid += n.Number.At(size)
+			} else if places := placesOf(c.Node); len(places) > 0 {
+				p := places[0]
+				return laid <= MostTurning && p.From == syntax.FromHere && p.Each && p.Noun.Kind == syntax.NounChain && p.Number.At(size) > MostTurning
+			} else if worksOn([]syntax.Clause{c}) {
+				return false
+			}
+		}
+	}
+	return false
 }
 
 // MostTurning is the most chains that a row begins with to reach its height, which

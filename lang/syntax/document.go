@@ -536,10 +536,14 @@ func (d *document) parts(block source.Span) []part {
 			r.Instruction = r.asItem() // `8. Fasten off.`
 		}
 		if n := introduction(r); n > 0 {
-			add(source.Span{Start: span.Start, End: span.Start + n}, nil)
 			rest := d.text(span)[n:]
-			span.Start += n + len(rest) - len(strings.TrimLeftFunc(rest, isBlank))
-			r = d.newRow(span)
+			work := source.Span{Start: span.Start + n + len(rest) - len(strings.TrimLeftFunc(rest, isBlank)), End: span.End}
+			if r = d.newRow(work); !instructs(r) {
+				add(span, nil)
+				continue
+			}
+			add(source.Span{Start: span.Start, End: span.Start + n}, nil)
+			span = work
 		}
 		add(span, r.Instruction)
 	}

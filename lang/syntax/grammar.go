@@ -686,13 +686,13 @@ type gRows struct {
 	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* Comma? )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`
 	Piece  *gPiece  `parser:"| @@"`
-	Mark   string   `parser:"  ( ( ( 'to' | 'until' ) ( ( 'end' 'of' )? ( 'row' | 'rnd' | 'rowend' ) | @Star ) | 'across' ( ?= Number ) )"`
+	Mark   string   `parser:"  ( ( ( 'to' | 'until' ) ( ( 'end' 'of' )? ( 'row' | 'rnd' | 'rowend' ) | @Star ) | 'across' ( 'of' ( 'row' | 'rnd' ) )? ( ?= Number ) )"`
 	PieceN *gNum    `parser:"  @@? )? )"`
 	Long   *gNum    `parser:"( 'for' 'next'? ( @@ 'more'? ( 'row' | 'rnd' ) 'more'?"`
 	AllN   *gNum    `parser:"  | 'have' 'of'? @@ ( 'row' | 'rnd' ) ) 'have'? ( ?= EOF )"`
 	UntilN *gNum    `parser:"| ( 'until' | 'to' ) ( ( 'have' | 'work' )* @@ ( 'row' | 'rnd' ) ( 'have' | 'work' | 'made' | 'in' | 'each' | Name )* | ( 'end' 'of' )? ( 'row' | 'rnd' | 'rowend' ) @@ Name? 'made'? ) ( ?= EOF ) | 'across' @@ ( ?= EOF ) )?"`
 	Times  *gTimesN `parser:"@@?"`
-	Until  bool     `parser:"@( 'until' | 'to' | 'for' )?"`
+	Until  bool     `parser:"@( 'until' | 'to' | 'for' | 'across' ( ?= 'of' ) )?"`
 	Rest   []string `parser:"@( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign | Enclosed | Period | Star )*"`
 }
 

@@ -190,6 +190,9 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		}
 		break
 	}
+	if fork && i < len(p.in) && p.in[i].Kind == Comma {
+		i++ // for the fork, ch 4
+	}
 	found.end = i
 	if star != "" || marked == fork {
 		return found, false

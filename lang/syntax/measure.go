@@ -30,9 +30,9 @@ func (l Length) Written() bool { return len(l.Vals) > 0 }
 var millimetres = map[string]float64{"mm": 1, "cm": 10, "m": 1000, "in": 25.4, "ft": 12 * 25.4, "yd": 36 * 25.4}
 
 // A length is a number, or a list of them, before a unit: `20 cm`, `8½ in`,
-// `20 (22, 24) cm`, `20 (22:24) cm`, `4"`.
+// `20 (22, 24) cm`, `20 (22: 24) cm`, `4"`.
 var (
-	lengthText = phrase.MustCompile(`(?i)((?:(?:[\d½¼¾⅓⅔⅛⅜⅝⅞.,/()\[\]{} -]|\d(?::\d)+)*[\d½¼¾⅓⅔⅛⅜⅝⅞)\]}])?)\s*[-–]?\s*(mm|cms?|m|inch(?:es)?|ins?|centimet(?:re|er)s?|met(?:re|er)s?|yds?|yards?|ft|feet|["”″])(?:[^a-z]|$)`)
+	lengthText = phrase.MustCompile(`(?i)((?:(?:[\d½¼¾⅓⅔⅛⅜⅝⅞.,/()\[\]{} -]|\d(?::\d)+|[(\[]\d[\d½¼¾⅓⅔⅛⅜⅝⅞.,/ ]*(?:: ?\d[\d½¼¾⅓⅔⅛⅜⅝⅞.,/ ]*)+)*[\d½¼¾⅓⅔⅛⅜⅝⅞)\]}])?)\s*[-–]?\s*(mm|cms?|m|inch(?:es)?|ins?|centimet(?:re|er)s?|met(?:re|er)s?|yds?|yards?|ft|feet|["”″])(?:[^a-z]|$)`)
 	valueText  = phrase.MustCompile(`(\d+(?:[.,]\d+)?)?(?: ?(\d)/(\d)| ?([½¼¾⅓⅔⅛⅜⅝⅞]))?`)
 )
 

@@ -73,7 +73,12 @@ func tellsOf(r *Row) bool {
 		return false
 	}
 	total, begins := r.Clauses[0].Node.(*Total)
-	return begins && !total.Reached && slices.ContainsFunc(r.Clauses, notWhole)
+	return begins && !total.Reached && (slices.ContainsFunc(r.Clauses, notWhole) || !slices.ContainsFunc(r.Tokens, namesStitch))
+}
+
+// namesStitch tells a word for a stitch, a chain, or stitches of any kind.
+func namesStitch(t Token) bool {
+	return t.Kind == Stitch || t.Kind == Word && (t.Canon == "ch" || t.Canon == "st")
 }
 
 // reaches tells a line that goes on until there are so many stitches.

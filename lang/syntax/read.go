@@ -576,7 +576,9 @@ func (r *reader) rows(g *gRows) Node {
 		out.Changed = true
 	}
 	if g.Until && g.Piece != nil {
-		out.UpTo = ideas(r.tokens[g.Piece.Pos.Offset:], func(t *Token) bool { return t.Canon == "to" || t.Canon == "until" || t.Canon == "for" })
+		out.UpTo = ideas(r.tokens[g.Piece.Pos.Offset:], func(t *Token) bool {
+			return t.Canon == "to" || t.Canon == "until" || t.Canon == "for" || t.Canon == "across"
+		})
 	}
 	return out
 }
