@@ -56,7 +56,6 @@ var falseAlarms = map[string][]string{
 	"32-bramble-spray.txt":   {"row-over", "row-short"}, // side shoots in lines of their own
 	"34-stag-antlers.txt":    {"small-parts"},           // fancy dress for a grown-up
 	"35-fern-frond.txt":      {"row-order"},             // `Work 1 large leaflet` as a step
-	"42-filet-panel.txt":     {"count-mismatch"},        // dc and blocks, both of the same row
 	"43-first-frost-hat.txt": {"count-mismatch"},        // `go to Body` of some sizes
 }
 

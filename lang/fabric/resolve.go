@@ -29,6 +29,8 @@ type ownStitch struct {
 	name string // "" for several stitches that are told where they are worked
 	// body is the definition read as clauses; nil where it is prose.
 	body []syntax.Clause
+	// overSpace is what is worked where a space lies below, nil for the body.
+	overSpace []syntax.Clause
 	// uses and makes are said, or 0.
 	uses, makes syntax.Num
 	// spans is how many places the body works over where nothing is said.
@@ -89,7 +91,10 @@ func (w *words) define(d *syntax.Definition) {
 			own.body, own.kind, own.same = nil, k, true
 		}
 	}
-	own.spans, own.spread, own.branches = spanned(own.body), spread(own.body), alongOwnChain(own.body)
+	if d.OverSpace != nil && along(d.OverStitches) && workable(d.OverStitches) && workable(d.OverSpace) {
+		own.body, own.overSpace = d.OverStitches, d.OverSpace
+	}
+	own.spans, own.spread, own.branches = spanned(own.body), own.overSpace != nil || spread(own.body), alongOwnChain(own.body)
 	for _, name := range d.Names {
 		w.own[spelled(name)] = own
 	}
@@ -185,6 +190,21 @@ func belowBody(p syntax.Place) bool {
 // spread tells whether a definition's body passes over stitches as it goes.
 func spread(body []syntax.Clause) bool {
 	return slices.ContainsFunc(body, func(c syntax.Clause) bool { _, ok := c.Node.(*syntax.Skip); return ok })
+}
+
+// along tells whether a definition's body goes along several places, as the squares of a
+// filet do, and is not all worked in one.
+func along(body []syntax.Clause) bool { return spread(body) || placesAlong(body) > 1 }
+
+// placesAlong is how many places a definition's body names.
+func placesAlong(body []syntax.Clause) int {
+	n := 0
+	for _, c := range body {
+		for _, p := range placesOf(c.Node) {
+			n += max(1, p.Number.At(0))
+		}
+	}
+	return n
 }
 
 // shaping is the increase or decrease that a definition names before it says how

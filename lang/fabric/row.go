@@ -752,6 +752,9 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 	if own == nil && k != nil && k.Class == stitch.Picot {
 		return h.picots(), true
 	}
+	if own != nil && own.overSpace != nil {
+		return h.squares(own)
+	}
 	if name := h.groupName(k, own); name != "" {
 		if n := h.named(name); n > 0 {
 			return n + h.beginsAs(name, n), true
@@ -788,6 +791,17 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 		return 0, false // stitches worked together may be what the count calls clusters
 	}
 	return total, true
+}
+
+// squares counts those of a filet, however they came to be: open ones by their spaces, and
+// solid ones by what is left of the row's stitches, of which one stands at the end of each
+// square and one at the row's beginning. It gives false where no whole squares are left.
+func (h *hand) squares(own *ownStitch) (int, bool) {
+	if c, open := own.body[0].Node.(*syntax.Chain); open {
+		return h.countSpaces(syntax.Noun{Kind: syntax.NounSpace, Length: c.Number}, false), true
+	}
+	solid, width := h.rowMade-1-h.countSpaces(syntax.Noun{Kind: syntax.NounSpace, Word: "sp"}, false), placesAlong(own.body)
+	return solid / width, solid >= 0 && solid%width == 0
 }
 
 // beginsAs is 1 where the row begins, from its beginning chain on, with what one

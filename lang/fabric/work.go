@@ -463,12 +463,23 @@ func (h *hand) apart(n syntax.Num, do func()) {
 
 func (h *hand) workTimes(w *syntax.Work, k *stitch.Stitch, own *ownStitch) {
 	times := w.Times.Or(h.size, 1)
+	if times > 1 && inOneSpace(w) {
+		all := *w
+		all.Number, all.Times = syntax.One(times*w.Number.Or(h.size, 1)), syntax.Num{}
+		h.workOnce(&all, k, own)
+		return
+	}
 	for range times {
 		if h.stopped() {
 			return
 		}
 		h.workOnce(w, k, own)
 	}
+}
+
+// inOneSpace tells `dc in next ch-2 sp twice`, which puts both in that one.
+func inOneSpace(w *syntax.Work) bool {
+	return len(w.Places) == 1 && w.Places[0].Pick == syntax.PickNext && w.Places[0].Noun.Kind == syntax.NounSpace && !w.Places[0].Each && !w.Places[0].Number.Written()
 }
 
 // picotChains is how many chains a stitch that closes a picot takes up: all
@@ -715,7 +726,7 @@ func (h *hand) own(own *ownStitch, place int) {
 	h.tell(own.name, 1)
 	switch {
 	case own.spread:
-		h.list(own.body)
+		h.list(h.bodyOf(own))
 		return
 	case own.branches:
 		h.worked(func() { h.outAndBack(own) })
@@ -734,6 +745,14 @@ func (h *hand) own(own *ownStitch, place int) {
 	from := h.made()
 	h.worked(func() { h.inPlace(own.body, place) })
 	h.calledSince(from, own.name)
+}
+
+// bodyOf is what one of the pattern's own stitches is here, over stitches or over a space.
+func (h *hand) bodyOf(own *ownStitch) []syntax.Clause {
+	if own.overSpace != nil && h.at < h.end && h.stitch(h.base[h.at]).IsSpace() {
+		return own.overSpace
+	}
+	return own.body
 }
 
 // calledSince marks what was made from an index on as one of the pattern's own stitches.
@@ -776,7 +795,10 @@ func (h *hand) inPlace(body []syntax.Clause, place int) {
 // nextPlaces works n into each of the next m places of a kind.
 func (h *hand) nextPlaces(k *stitch.Stitch, own *ownStitch, n, m int, noun syntax.Noun) {
 	e := h.usesOf(k, own)
-	if k.Class != stitch.Picot {
+	switch {
+	case own != nil && own.spread:
+		h.settle(h.mainOf(own.body)) // its own chains are not those of the beginning
+	case k.Class != stitch.Picot:
 		h.settle(k)
 	}
 	for i := range m {

@@ -37,7 +37,7 @@ func Plural(noun string) string {
 	switch {
 	case !short[last] && (len(last) < 4 || !strings.ContainsAny(last, "aeiou") || strings.ContainsAny(last, "0123456789") || strings.HasSuffix(last, "s")):
 		return noun
-	case strings.HasSuffix(last, "ch"):
+	case strings.HasSuffix(last, "ch"), strings.HasSuffix(last, "sh"):
 		return noun + "es"
 	}
 	return noun + "s"

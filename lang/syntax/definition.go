@@ -89,7 +89,11 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		if !special && definesSeveral(trimmed) {
 			meaning, _, _ = strings.Cut(meaning, ";") // the first of them tells
 		}
-		known := knownWord(names[0])
+		bodyAt := at + cut.End
+		if word, n := calledAlso(meaning); n > 0 {
+			names, meaning, bodyAt = append(names, word), meaning[n:], bodyAt+n
+		}
+		known := knownWord(names[0]) && !callsAnew(names, meaning) || callsRow(names[0], meaning)
 		if strings.TrimSpace(mark) == ":" && known && !special && !knownStitch(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning) {
 			continue // `Foundation: ch 35`
 		}
@@ -108,7 +112,6 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		if !special && !known && strings.TrimSpace(mark) != "=" && !readsAsWork(meaning) {
 			continue
 		}
-		bodyAt := at + cut.End
 		d.add(block{
 			kind: blockDefinition, span: source.Span{Start: at, End: span.End}, names: names,
 			nameSpan: source.Span{Start: at, End: at + len(strings.TrimRight(name, " "))},
@@ -209,6 +212,30 @@ func knownWord(name string) bool {
 	return len(tokens) == 1 && tokens[0].Kind != Name && tokens[0].Canon != "group" && (len(name) > 1 || name != strings.ToUpper(name))
 }
 
+// alsoCalled takes the full name before what a word is made of: `om ... open mesh: ch 2, …`.
+var alsoCalled = phrase.MustCompile(`^\s*(\pL[\pL -]{2,24}):\s+`)
+
+// calledAlso gives that name and how long it is with its colon, 0 for none.
+func calledAlso(meaning string) (word string, n int) {
+	m := alsoCalled.FindStringSubmatchIndex(meaning)
+	if m == nil || len(strings.Fields(meaning[m[2]:m[3]])) > 3 || !readsAsWork(meaning[m[1]:]) {
+		return "", 0
+	}
+	return meaning[m[2]:m[3]], m[1]
+}
+
+// callsAnew tells a word of the trade, no stitch, that the pattern takes for something of its
+// own: `bl (block): dc in next 3 dc`.
+func callsAnew(names []string, meaning string) bool {
+	return len(names) > 1 && len(names[1]) > len("es") && !knownStitch(names[0]) && !knownWord(names[1]) && readsAsWork(meaning)
+}
+
+// callsRow tells a letter that rows or rounds go by: `R = round`.
+func callsRow(name, meaning string) bool {
+	is, of := Lex(name, Standard()), Lex(meaning, Standard())
+	return len(is) == 1 && is[0].Canon == "r" && len(of) > 0 && (of[0].Canon == "row" || of[0].Canon == "rnd")
+}
+
 func knownStitch(name string) bool {
 	tokens := Lex(name, Standard())
 	return len(tokens) == 1 && tokens[0].Kind == Stitch
@@ -227,6 +254,9 @@ func varies(name string) bool {
 
 // readsWhole tells whether no step of a meaning is left unread.
 func readsWhole(meaning string) bool {
+	if stitches, space, both := either(meaning); both {
+		return readsWhole(stitches) && readsWhole(space)
+	}
 	list, _ := build(settled(Lex(meaning, Standard()), 0))
 	return !slices.ContainsFunc(list, notWhole)
 }
@@ -472,11 +502,29 @@ func (d *document) readDefinition(b *block) {
 	}
 	def := &Definition{Names: b.names, Span: b.span, NameSpan: b.nameSpan, Text: d.text(b.body), Special: b.special, Listed: b.listed}
 	if b.special {
-		b.digest = b.digest.in(d.file.Vocab, func(g *digest) { g.parts = []part{{row: d.newRow(b.body).Instruction}} })
-		def.Row = &Row{At: b.body.Start, Instruction: b.digest.parts[0].row}
+		b.digest = b.digest.in(d.file.Vocab, func(g *digest) { g.parts = d.meanings(b.body) })
+		rows := make([]*Row, len(b.digest.parts))
+		for i, p := range b.digest.parts {
+			rows[i] = &Row{At: b.body.Start, Instruction: p.row}
+		}
+		if def.Row = rows[0]; len(rows) > 1 {
+			def.OverStitches, def.OverSpace = rows[1].Clauses, rows[2].Clauses
+		}
 		def.Uses, def.Makes = saidEffect(def.Row.Tokens)
 	}
 	d.file.Definitions = append(d.file.Definitions, def)
+}
+
+// meanings reads what a definition says and, where it tells them apart, what is worked over
+// stitches and what over a space.
+func (d *document) meanings(body source.Span) []part {
+	out := []part{{row: d.newRow(body).Instruction}}
+	if stitches, space, both := either(d.text(body)); both {
+		for _, one := range [...]string{stitches, space} {
+			out = append(out, part{row: readRow(one, body.Start, d.words).Instruction})
+		}
+	}
+	return out
 }
 
 // saidEffect reads `uses 1 st, makes 5 dc`.

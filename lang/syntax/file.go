@@ -59,6 +59,9 @@ type Definition struct {
 	// nil where it is prose.
 	Text string
 	Row  *Row
+	// OverStitches and OverSpace are its steps where stitches lie below, and where a space does;
+	// nil where it does not tell them apart.
+	OverStitches, OverSpace []Clause
 	// Uses and Makes are said in `shell: uses 1 st, makes 5 dc`.
 	Uses, Makes Num
 	// Listed is set where the definition stands in a list within a paragraph,

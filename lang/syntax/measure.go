@@ -181,8 +181,12 @@ func ParseGauge(text string) Gauge {
 	return g
 }
 
-// ofRepeat are what a gauge gives the width of where it counts no stitch: `1 repeat of 13 sts`.
-var ofRepeat = map[string]bool{"rep": true, "repeat": true, "repeats": true, "pattern": true}
+// ofRepeat are what a gauge gives the width of where it counts no stitch: `1 repeat of 13 sts`,
+// `4 meshes and 4 rows`.
+var ofRepeat = map[string]bool{
+	"rep": true, "repeat": true, "repeats": true, "pattern": true,
+	"square": true, "squares": true, "mesh": true, "meshes": true, "block": true, "blocks": true,
+}
 
 // gauged is the stitch that a gauge counts: the longest run of words that names
 // one, else the first word.

@@ -276,7 +276,7 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma)
 			break
 		}
-		if t.Written == "working" && l.inEach() && i+2 < hi && (l.b.tokens[i+1].Canon == "last" || l.b.tokens[i+1].Kind == Number) && l.b.tokens[i+2].Kind == Stitch {
+		if t.Written == "working" && (l.inEach() || l.counted()) && l.lastOnes(i+1, hi) {
 			l.flush(SepComma) // `1 dc in each tr to end working last dc in top of 3 ch`
 			break
 		}
@@ -931,6 +931,21 @@ func (l *lister) inEach() bool {
 		}
 	}
 	return false
+}
+
+// counted tells whether the step so far is a number of stitches and no more: `14 dc`.
+func (l *lister) counted() bool {
+	n := len(l.flat)
+	return n > 1 && l.flat[n-1].Kind == Stitch && l.flat[n-2].Kind == Number
+}
+
+// lastOnes tells whether the tokens from i on speak of the last stitches of the step: `the last
+// dc`, `last 2 dc`.
+func (l *lister) lastOnes(i, hi int) bool {
+	for i < hi && l.b.tokens[i].Kind == Word && l.b.tokens[i].Canon == "" {
+		i++
+	}
+	return i+1 < hi && (l.b.tokens[i].Canon == "last" || l.b.tokens[i].Kind == Number) && l.b.tokens[i+1].Kind == Stitch
 }
 
 // placed tells whether the stitch at i is worked somewhere: `and dc in next st`.

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"sync"
 
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/numeral"
 	"stitchproof/lang/stitch"
 )
@@ -222,6 +223,7 @@ func (v *Vocabulary) Defining(words []OwnWord, sizes []string) *Vocabulary {
 		entry := &wordEntry{kind: Stitch, canon: phrase, stitch: meaning, capital: phrase == "a" && word.Text == "A"}
 		w.own.add(phrase, entry)
 		w.own.add(phrase+"s", entry)
+		w.own.add(inflect.Plural(phrase), entry) // meshes
 	}
 	return w
 }
