@@ -111,7 +111,7 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 		k.goOn(before[len(before)-1][k.size])
 		k.number = 0
 	case first <= 1:
-		k.h.adrift = alongOtherChain(tree, k.size)
+		k.h.adrift = alongOther(tree, k.size)
 		k.headless = k.h.adrift
 	case len(before) > 0 && before[len(before)-1][k.size].number == first-1:
 		k.goOn(before[len(before)-1][k.size])
@@ -202,18 +202,38 @@ func needsBelow(clauses []syntax.Clause) (needs, told bool) {
 	return false, false
 }
 
-// alongOtherChain tells whether a piece begins along more chains than are laid for it: those
-// of another piece, `join with a ss in the first ch of the starting chain`.
-func alongOtherChain(tree *syntax.Piece, size int) bool {
-	laid := 0
+// alongOther tells whether a piece begins along more places than it lays: chains of another
+// piece, `join with a ss in the first ch of the starting chain`, or stitches where the yarn is
+// joined to what is there.
+func alongOther(tree *syntax.Piece, size int) bool {
+	laid, joined := 0, false
 	for _, r := range tree.Rows {
 		for _, c := range r.Clauses {
-			if n, ok := c.Node.(*syntax.Chain); ok {
+			switch n := c.Node.(type) {
+			case *syntax.Chain:
 				laid += n.Number.At(size)
-			} else if places := placesOf(c.Node); len(places) > 0 {
+				continue
+			case *syntax.Yarn:
+				joined = joined || n.Action == syntax.YarnJoin
+				continue
+			case *syntax.Join:
+				if n.Ring || laid > 0 {
+					return false
+				}
+				joined = true
+				continue
+			}
+			if places := placesOf(c.Node); len(places) > 0 {
 				p := places[0]
-				return laid <= MostTurning && p.From == syntax.FromHere && p.Each && p.Noun.Kind == syntax.NounChain && p.Number.At(size) > MostTurning
-			} else if worksOn([]syntax.Clause{c}) {
+				if laid > MostTurning || p.From != syntax.FromHere || p.Noun.Kind > syntax.NounChain {
+					return false
+				}
+				if joined {
+					return p.Each || p.Number.At(size) > laid
+				}
+				return p.Noun.Kind == syntax.NounChain && p.Each && p.Number.At(size) > MostTurning
+			}
+			if worksOn([]syntax.Clause{c}) {
 				return false
 			}
 		}
@@ -703,7 +723,7 @@ func (k *worker) record(row *Row, o outcome) {
 	row.Tallies[k.size] = o.tally
 	if k.headless && o.tally.Works {
 		k.headless = false
-		row.Tallies[k.size].Blame = row.start() // said once
+		row.Tallies[k.size].Blame = firstWorking(row) // said once
 	}
 	if o.stated != nil && o.hand.said != (source.Span{}) {
 		row.Stated, row.StatedAt = o.stated, o.hand.said
@@ -787,6 +807,17 @@ func lastWorking(row *Row) source.Span {
 	for i := len(row.Tree.Clauses) - 1; i >= 0; i-- {
 		if worksOn(row.Tree.Clauses[i : i+1]) {
 			return row.Tree.Clauses[i].Span
+		}
+	}
+	return row.start()
+}
+
+// firstWorking is the first clause of a row that works on what lies below, the first of all
+// where none does.
+func firstWorking(row *Row) source.Span {
+	for i, c := range row.Tree.Clauses {
+		if _, chain := c.Node.(*syntax.Chain); !chain && worksOn(row.Tree.Clauses[i:i+1]) {
+			return c.Span
 		}
 	}
 	return row.start()

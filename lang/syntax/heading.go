@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 
@@ -59,7 +60,7 @@ func (d *document) titles(trimmed string, at int) bool {
 	}
 	tokens := Lex(trimmed, Standard())
 	if len(trimmed) > maxTitle || len(strings.Fields(trimmed)) > maxNamed+4 || endsSentence(trimmed) && !strings.HasSuffix(trimmed, ")") ||
-		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || tokens[0].Kind != Name && !partWords[tokens[0].Canon] || !made && !d.resting() {
+		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || tokens[0].Kind != Name && !partWords[tokens[0].Canon] && !deedParts[strings.ToLower(trimmed)] || !made && !d.resting() {
 		return false
 	}
 	next := d.bare(at + 1)
@@ -73,7 +74,15 @@ func (d *document) titles(trimmed string, at int) bool {
 		return false // it heads a list of abbreviations
 	}
 	r := readRow(next, 0, Standard())
-	return (at == 0 || d.bare(at-1) == "") && leads(r) && !makesUp(r)
+	return (at == 0 || d.bare(at-1) == "") && leads(r) && (!makesUp(r) || joinsYarn(r) && labelled(d.bare(at+2)))
+}
+
+// joinsYarn tells a line that joins yarn somewhere, as an edging begins.
+func joinsYarn(r *Row) bool {
+	return slices.ContainsFunc(r.Clauses, func(c Clause) bool {
+		y, ok := c.Node.(*Yarn)
+		return ok && y.Action == YarnJoin
+	})
 }
 
 // subheads tells a heading within a piece that reads as work: `Work even` on a line of its
@@ -323,6 +332,9 @@ func speaksOfCrochet(name string) bool {
 var partWords = map[string]bool{
 	"edge": true, "side": true, "corner": true, "top": true, "center": true, "tail": true, "post": true, "base": true, "group": true, "stem": true, "back": true, "front": true,
 }
+
+// deedParts are parts that are called as what is done in finishing.
+var deedParts = map[string]bool{"hem": true, "trim": true, "wrap": true, "lace": true}
 
 // inCapitals tells `LEFT FRONT` and `2nd LEAF` from a name in small letters.
 func inCapitals(name string) bool {
