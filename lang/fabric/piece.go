@@ -387,7 +387,7 @@ func (c crew) instruction(row *Row) {
 // begin makes ready to work an instruction, nil where its rows cannot be
 // told.
 func (k *worker) begin(row *Row) *job {
-	if !row.Tree.HasSize(k.size) {
+	if !row.Tree.HasSize(k.size) || countsNone(row.Stated, k.size) {
 		row.Tallies[k.size] = skipped(row.Stated)
 		return nil
 	}
@@ -428,6 +428,13 @@ func lastRow(units []unit) int {
 		}
 	}
 	return len(units) - 1
+}
+
+// countsNone tells a count that has a dash for a size, which skips the row: `- (46, 50) sts`.
+func countsNone(stated *syntax.Total, size int) bool {
+	return stated != nil && slices.ContainsFunc(stated.Parts, func(p syntax.Part) bool {
+		return p.Number.PerSize() && p.Number.At(size) == syntax.None
+	})
 }
 
 // rowsIn is how many rows some units are: of those of a piece, the lines between its rows are

@@ -168,7 +168,7 @@ func givesValue(section, line string) bool {
 	case "gauge", "finished size":
 		return len(FindLengths(line)) > 0
 	case "sizes":
-		return sizeLetters.MatchString(line) && sizeNames(line) != nil || measured.MatchString(line)
+		return (sizeLetters.MatchString(line) || onlySizes.MatchString(line)) && sizeNames(line) != nil || measured.MatchString(line)
 	case "hook":
 		return hookSaid.MatchString(line)
 	}

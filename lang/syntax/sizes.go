@@ -37,7 +37,7 @@ var (
 	// large sizes are in parentheses.`
 	sizesBracketed = phrase.MustCompile(`(?i)\b(?:directions|instructions|figures|pattern)\b[^.]*? for (.+?)[.;,] +(?:(?:changes|figures|those|numbers) for )?(.+?) in (?:brackets|parenthes[ei]s|parens|braces|\(|\{|\[)`)
 	// sizesPointedAt are not named: `for the smallest size first, with larger sizes in brackets`.
-	sizesPointedAt = phrase.MustCompile(`(?i)\b(?:first|smallest|other|others|rest|remaining|further|following)\b`)
+	sizesPointedAt = phrase.MustCompile(`(?i)\b(?:first|smallest|other|others|rest|remaining|further|following|(?:larger|bigger) sizes)\b`)
 	// sizeLetters takes `(S) M (L)`, and sizeYears `(2 (4) 6 (8) 10 yrs)`.
 	sizeLetters = phrase.MustCompile(`(?:[(\[{]? ?\b(?:[2-6]?X{0,3}[SL]|M|[1-6]X)\b ?[)\]}]?[ ,/]*){3,}`)
 	sizeYears   = phrase.MustCompile(`(?i)\(?(\d+ ?\([0-9 ,()]+) ?(?:years|yrs|months|mos)\b`)
@@ -45,6 +45,8 @@ var (
 	ageWord = phrase.MustCompile(`(?i)^(?:yrs?|years?|mos|months)$`)
 	// measured takes the measures that a size is given by: `29 cm x 32 cm`.
 	measured = phrase.MustCompile(`(?i)^(?:about |approx(?:\.|imately)? )?\d[\d .,/½¼¾]*(?:cms?|in(?:ch(?:es)?)?|["”″])? ?(?:\([^()]*\) ?)?(?:(?:x|×|by) ?\d|wide|across|square|around)`)
+	// onlySizes is a line of nothing but the names of sizes: `Small (Medium, Large)`.
+	onlySizes = phrase.MustCompile(`^\pL[\pL '.-]{0,23}[(\[{][\pL '.,:/-]{2,80}[)\]}]$`)
 	// sizeWords are no part of a size's name.
 	sizeWords = phrase.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only|as)\b`)
 	// inUnits begins the same length again in other units: `11 cm / 4.25 in`.
@@ -82,7 +84,7 @@ func saidSizes(text string) []string {
 
 // spreadRun is a run of sizes joined by hyphens, as in `2 (4-6-8)`. Two numbers
 // with one between are a single size: `2-4 (6-8)`.
-var spreadRun = phrase.MustCompile(`\d+(?:-\d+){2,}`)
+var spreadRun = phrase.MustCompile(`\d+(?:-\d+){2,}|\b(?:\d?X{0,3}[SL]|M)(?:-(?:\d?X{0,3}[SL]|M)){2,}\b`)
 
 // sizeNames reads the names of `S (M, L, XL)`, `2 (4) 6 (8) 10 yrs`,
 // `S, M, L`. A stroke joins the two names of one size (`XS/S (M/L)`), but where it
@@ -92,6 +94,9 @@ func sizeNames(value string) []string {
 		value = columns.ReplaceAllString(strings.TrimSpace(value), ",")
 	}
 	value = spreadRun.ReplaceAllStringFunc(value, func(run string) string { return strings.ReplaceAll(run, "-", ",") })
+	if parted := strings.Split(value, " - "); len(parted) > 2 {
+		value = strings.Join(parted, ",") // `2/3 - 4/5 - 6/7 years`
+	}
 	var out []string
 	for _, c := range cutSizes(value) {
 		c = sizeWords.ReplaceAllString(strings.TrimPrefix(strings.TrimSpace(c), "and "), "")

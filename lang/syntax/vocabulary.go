@@ -816,16 +816,26 @@ func (l *scanner) countedThing(i int) bool {
 	return false
 }
 
-// stroked reads the `/91/101` of `81/91/101`.
+// stroked reads the `/91/101` of `81/91/101` and, where there are so many sizes, the
+// `-91-101` of `81-91-101`.
 func (l *scanner) stroked(i int) (values []int, length int) {
+	if values, length = l.joined(i, Sign); len(values) >= 2 || len(values) == 1 && l.vocab.Sizes == 2 {
+		return values, length
+	}
+	if values, length = l.joined(i, Hyphen); len(values) >= 2 && len(values)+1 == l.vocab.Sizes {
+		return values, length
+	}
+	return nil, 0
+}
+
+// joined reads the numbers after one at raw token i that strokes or hyphens join to it without
+// a blank.
+func (l *scanner) joined(i int, by Kind) (values []int, length int) {
 	j := i
-	for j+2 < len(l.raw) && l.raw[j+1].kind == Sign && l.raw[j+1].lower == "/" && l.raw[j+1].glued &&
+	for j+2 < len(l.raw) && l.raw[j+1].kind == by && (by != Sign || l.raw[j+1].lower == "/") && l.raw[j+1].glued &&
 		l.raw[j+2].kind == Number && l.raw[j+2].glued {
 		values = append(values, l.raw[j+2].value)
 		j += 2
 	}
-	if n := len(values) + 1; n >= 3 || n >= 2 && n == l.vocab.Sizes {
-		return values, j - i + 1
-	}
-	return nil, 0
+	return values, j - i + 1
 }
