@@ -147,6 +147,9 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 	if ref.Changed {
 		return nil, false
 	}
+	if ref.Called != "" {
+		return k.byName(row, ref.Called)
+	}
 	if ref.Last.Written() {
 		n := ref.Last.At(k.size)
 		if n > len(k.last) {
@@ -174,6 +177,17 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		}
 	}
 	return out, true
+}
+
+// byName finds the last row of a name that stands above in the piece: `Dec row: …`.
+func (k *worker) byName(row *Row, name string) ([]unit, bool) {
+	for i := row.Index - 1; i >= 0; i-- {
+		tree := row.Piece.Rows[i].Tree
+		if tree.Label.Called(name) {
+			return []unit{{tree: tree}}, true
+		}
+	}
+	return nil, false
 }
 
 // goesOnFrom tells whether a row ends by saying that the work goes on from it, the

@@ -83,7 +83,7 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 			continue
 		}
 		names := definedNames(name)
-		if len(names) == 0 {
+		if len(names) == 0 || !special && namesARow(names[0]) {
 			continue
 		}
 		if !special && definesSeveral(trimmed) {
@@ -93,7 +93,7 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		if word, n := calledAlso(meaning); n > 0 {
 			names, meaning, bodyAt = append(names, word), meaning[n:], bodyAt+n
 		}
-		known := knownWord(names[0]) && !callsAnew(names, meaning) || callsRow(names[0], meaning)
+		known := knownWord(names[0]) && !callsAnew(names, meaning) || callsRow(names[0], meaning) || callsColour(names[0], meaning)
 		if strings.TrimSpace(mark) == ":" && known && !special && !knownStitch(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning) {
 			continue // `Foundation: ch 35`
 		}
@@ -180,6 +180,18 @@ func amounts(name string) bool {
 		len(tokens) > 1 && tokens[1].Kind == Number && (tokens[0].Canon == "row" || tokens[0].Canon == "rnd")
 }
 
+// namesARow tells the label of a row that goes by a name: `Dec row`.
+func namesARow(name string) bool {
+	tokens := Lex(name, Standard())
+	return len(tokens) > 1 && endsInRow(tokens)
+}
+
+// endsInRow tells words whose last one is for a row: behind a stitch, `round` reads as around.
+func endsInRow(tokens []Token) bool {
+	last := tokens[len(tokens)-1].Canon
+	return last == "row" || last == "rnd" || last == "around"
+}
+
 // spellsOut tells whether a meaning is the word itself in full: `rep: repeat`.
 func spellsOut(name, meaning string) bool {
 	word := Lex(name, Standard())[0]
@@ -229,6 +241,13 @@ func calledAlso(meaning string) (word string, n int) {
 func callsAnew(names []string, meaning string) bool {
 	return len(names) > 1 && len(names[1]) > len("es") && !knownStitch(names[0]) && !knownWord(names[1]) && readsAsWork(meaning)
 }
+
+// callsColour tells the letters of a yarn: `MC = main color`.
+func callsColour(name, meaning string) bool {
+	return name == strings.ToUpper(name) && colourMeant.MatchString(meaning)
+}
+
+var colourMeant = phrase.MustCompile(`(?i)^\s*(?:the )?(?:main|contrast(?:ing)?|second|other) (?:colou?r|yarn|shade)\b`)
 
 // callsRow tells a letter that rows or rounds go by: `R = round`.
 func callsRow(name, meaning string) bool {

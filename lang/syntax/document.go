@@ -284,7 +284,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 			d.file.Header = append(d.file.Header, f)
 			return true
 		}
-		if d.section != "notes" && (beginsInstruction(trimmed) || beginsPart(trimmed)) {
+		if d.section != "notes" && !(d.section == "gauge" && givesGauge(trimmed)) && (beginsInstruction(trimmed) || beginsPart(trimmed)) {
 			d.section = ""
 			return false
 		}

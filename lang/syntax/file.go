@@ -187,6 +187,17 @@ type Label struct {
 // "" for none.
 func (l Label) Name() string { return strings.Trim(l.Text, "*_:. ") }
 
+// Called tells whether the row goes by a name, which stands without the word row: `Dec row
+// (RS)` is called `decrease`.
+func (l Label) Called(name string) bool {
+	bare, _, _ := strings.Cut(l.Name(), "(")
+	own, of := Lex(bare, Standard()), Lex(name, Standard())
+	n := len(own) - 1
+	return l.Kind == Named && n > 0 && endsInRow(own) && slices.EqualFunc(own[:n], of, func(a, b Token) bool {
+		return a.Canon == b.Canon || a.Kind == Stitch && b.Kind == Stitch && a.Stitch == b.Stitch
+	})
+}
+
 // WhichRows tells even from odd rows.
 type WhichRows uint8
 

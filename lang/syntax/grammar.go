@@ -685,6 +685,7 @@ type gRows struct {
 	Row    bool     `parser:"| @( 'row' | 'rnd' | 'r' )"`
 	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* Comma? )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`
+	Called *gCalled `parser:"| @@"`
 	Piece  *gPiece  `parser:"| @@"`
 	Mark   string   `parser:"  ( ( ( 'to' | 'until' ) ( ( 'end' 'of' )? ( 'row' | 'rnd' | 'rowend' ) | @Star ) | 'across' ( 'of' ( 'row' | 'rnd' ) )? ( ?= Number ) )"`
 	PieceN *gNum    `parser:"  @@? )? )"`
@@ -699,6 +700,12 @@ type gRows struct {
 type gPiece struct {
 	Pos   lexer.Position
 	Words []string `parser:"@( Ordinal ( ?= Name | 'group' ) )? @( Name | 'group' | 'back' | 'front' | 'side' | 'edge' | 'stem' | Stitch )+ @( Number ( ?! 'times' | 'more' | 'row' | 'rnd' | Stitch ) )?"`
+}
+
+// rep dec row 3 more times: a row by its name
+type gCalled struct {
+	Pos   lexer.Position
+	Words []string `parser:"@( Name | Stitch )+ ( 'row' | 'rnd' | 'around' ) ( ?= EOF | Number ( 'more' | 'times' ) | 'once' | 'more' )"`
 }
 
 type gNths struct {

@@ -175,6 +175,13 @@ func givesValue(section, line string) bool {
 	return false
 }
 
+// givesGauge tells a line that says what goes to a length: `With larger hook, 16 hdc and 12 rows
+// = 4 in.`
+func givesGauge(line string) bool {
+	g := ParseGauge(line)
+	return strings.Contains(line, "=") && g.Length > 0 && (g.Stitches > 0 || g.Rows > 0)
+}
+
 // hookSaid takes the size of a hook: `5 mm`, `US G-6`, `steel 7`.
 var hookSaid = phrase.MustCompile(`\d ?-?mm\b|\b(?:US|UK|(?i:size|steel)) ?[A-Z\d]|\b[B-Z][-/]\d`)
 

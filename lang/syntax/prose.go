@@ -255,7 +255,7 @@ func acts(n Node) bool {
 	case *Work:
 		return len(n.Places) > 0 || n.Number.Written()
 	case *Rows:
-		return len(n.List) > 0 || n.Last.Written() || n.Piece != "" && !idle[n.Piece]
+		return len(n.List) > 0 || n.Last.Written() || n.Called != "" || n.Piece != "" && !idle[n.Piece]
 	case *Bracket:
 		return !unread(n.Body)
 	case *Repeat:

@@ -548,6 +548,9 @@ func (r *reader) rows(g *gRows) Node {
 	if g.Piece != nil && slices.Contains(g.Piece.Words, "follows") {
 		r.refused = true // how it goes is told next
 	}
+	if g.Called != nil {
+		out.Called = ideas(r.tokens[g.Called.Pos.Offset:g.Called.Pos.Offset+len(g.Called.Words)], nil)
+	}
 	if g.Piece != nil {
 		out.Piece, out.PieceRow, out.Mark = r.written(g.Piece), r.num(g.PieceN), g.Mark
 	}

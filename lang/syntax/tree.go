@@ -356,6 +356,8 @@ type MagicRing struct{}
 type Rows struct {
 	List []RowSpan
 	Last Num // `rep last 2 rows`
+	// Called is the row referred to by its name, without the word row: `rep dec row`.
+	Called string
 	// Piece is the piece referred to, as far as PieceRow or Mark.
 	Piece    string
 	PieceRow Num
