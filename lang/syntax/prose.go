@@ -256,6 +256,8 @@ func acts(n Node) bool {
 		return len(n.Places) > 0 || n.Number.Written()
 	case *Rows:
 		return len(n.List) > 0 || n.Last.Written() || n.Called != "" || n.Piece != "" && !idle[n.Piece]
+	case *Join:
+		return n.Place.Elsewhere && n.Place.Name == "" // `join at the underarm seam`
 	case *Bracket:
 		return !unread(n.Body)
 	case *Repeat:
