@@ -77,8 +77,8 @@ type gRepFrom struct {
 	To      *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
 	Marks   bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
 	Beg     bool    `parser:"| ( 'from' @'beg' ( 'of'? ( 'row' | 'rnd' ) )? ) )?"`
-	From2   *gStar  `parser:"| 'from' @@"`
-	To2     *gStar  `parser:"    ( Dash | Hyphen | 'to' ) @@ )?"`
+	From2   *gStar  `parser:"| 'work'? 'from' @@"`
+	To2     *gStar  `parser:"    ( ( Dash | Hyphen | 'to' ) @@ )? )?"`
 	Tail    *gTimes `parser:"( ( 'around' | 'across' ) ( ?= Number ) )? @@? ( 'likewise' | 'for' Name+ )?"`
 }
 

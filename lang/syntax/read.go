@@ -395,7 +395,10 @@ func (r *reader) repeatFrom(g *gRepFrom) Node {
 		out.From = g.From.Text
 	}
 	if g.From2 != nil {
-		out.From, out.To = g.From2.Text, g.To2.Text
+		out.From = g.From2.Text
+	}
+	if g.To2 != nil {
+		out.To = g.To2.Text
 	}
 	if g.To != nil {
 		out.To = g.To.Text
