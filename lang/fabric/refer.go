@@ -362,7 +362,9 @@ func evenRow(clauses []syntax.Clause, main *stitch.Stitch) []syntax.Clause {
 	out := make([]syntax.Clause, len(clauses))
 	copy(out, clauses)
 	for i, c := range out {
-		if _, ok := c.Node.(*syntax.Even); ok {
+		if even, ok := c.Node.(*syntax.Even); ok && even.Stitch.Written() {
+			out[i].Node = &syntax.Work{Stitch: even.Stitch, Places: []syntax.Place{{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}}}}
+		} else if ok {
 			out[i].Node = &syntax.Work{
 				Stitch: syntax.StitchRef{Word: main.ID, Meaning: stitch.Meaning{US: main, UK: main}},
 				Places: []syntax.Place{{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}}},

@@ -43,7 +43,11 @@ func (s *speaker) step(node syntax.Node) string {
 	case *syntax.MakeUp:
 		return "handwork, in which no stitch is counted" + when(n.LongTail, ", with the long tail")
 	case *syntax.Even:
-		return "one stitch in each" + numbered(" for ", n.Number) + when(n.Number.Written(), " rows") + ", without shaping"
+		name := "stitch"
+		if n.Stitch.Written() {
+			name = s.stitch(n.Stitch)
+		}
+		return "one " + name + " in each" + numbered(" for ", n.Number) + when(n.Number.Written(), " rows") + ", without shaping"
 	case *syntax.Branch:
 		return "begin a branch" + after(" called ", s.row.AsWritten(n.Name))
 	case *syntax.Return:

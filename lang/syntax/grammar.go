@@ -150,7 +150,7 @@ type gTimesN struct {
 	M     *gNum  `parser:"  @@"`
 	More2 bool   `parser:"( ( 'x' | '×' ) | @'more'? 'times'"`
 	More3 bool   `parser:"    @'more'?"`
-	All   bool   `parser:"    @( 'in' 'each' )? ( 'have' ( ?= EOF ) )? ) ( 'around' | 'across' )?"`
+	All   bool   `parser:"    @( 'in' 'each' | 'have' ( ?= EOF ) )? ) ( 'around' | 'across' )?"`
 	More4 bool   `parser:"| @'more'?"`
 	Once  *gOnce `parser:"  @@"`
 	More5 bool   `parser:"  @'more'? ( 'around' | 'across' )? ) ( 'instead' 'of' ( Number 'times' | 'once' ) )?"`
@@ -603,7 +603,8 @@ type gTurn struct {
 // join; join with sl st in first sc; join to form ring; join B with sl st in next st
 type gJoin struct {
 	Pos    lexer.Position
-	Last   *gNoun    `parser:"( 'rs' | 'ws' )? 'join' ( 'rnd' | 'ends' | 'last' @@ )?"`
+	Ring   bool      `parser:"( 'rs' | 'ws' )? ( 'join' | @( 'form' 'in'? 'ring' ( ?= 'with' ) ) )"`
+	Last   *gNoun    `parser:"( 'rnd' | 'ends' | 'last' @@ )?"`
 	Yarn   *gName    `parser:"@@?"`
 	Stitch *gStitch  `parser:"( 'with' 'work'? Number? @@ )?"`
 	Yarn2  *gName    `parser:"( 'with' @@ )?"`
@@ -739,9 +740,11 @@ type gEnding struct {
 // work even for 4 rows
 type gEven struct {
 	Pos    lexer.Position
-	M      *gNum    `parser:"( 'continue' | 'work' )* ( Number Sign? 'inch' ( ?= 'in' 'pattern' | 'even' ) | @@ 'more'? ( 'row' | 'rnd' ) )?"`
+	Rows   *gNum    `parser:"(   'work' @@ 'more'? ( 'row' | 'rnd' ) ( 'of' | 'in' | 'with' ) ( 'even' | Number )?"`
+	Of     *gStitch `parser:"    @@ ( 'in' 'each' ( 'st' | Stitch ) )? ( 'around' | 'across' )? ( ?= EOF )"`
+	M      *gNum    `parser:"| ( 'continue' | 'work' )* ( Number Sign? 'inch' ( ?= 'in' 'pattern' | 'even' ) | @@ 'more'? ( 'row' | 'rnd' ) )?"`
 	N      *gNum    `parser:"( 'even' | 'in' 'pattern' | 'even' 'in' 'pattern' | 'in' 'pattern' 'even' ) ( ( 'for' | 'over' | 'on' ) @@ ( 'row' | 'rnd' | 'more' | 'st' )+"`
-	Stitch *gStitch `parser:"| 'in' @@ ( 'across' | 'around' )? )?"`
+	Stitch *gStitch `parser:"| 'in' @@ ( 'across' | 'around' )? )? )"`
 }
 
 // branch A; branch: ch 9

@@ -227,6 +227,9 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Loop != nil:
 		return r.loopNote(g.Loop)
 	case g.Even != nil:
+		if g.Even.Of != nil {
+			return &Even{Number: r.num(g.Even.Rows), Stitch: r.stitch(g.Even.Of)}
+		}
 		if g.Even.M != nil {
 			return &Even{Number: r.num(g.Even.M)}
 		}
@@ -681,7 +684,7 @@ func (r *reader) join(g *gJoin) Node {
 		return &Join{Ring: true, With: with}
 	}
 	place.Elsewhere = place.Elsewhere || place.Number.Written() && elsewhere(place) // `join 3 blocks`
-	return &Join{Place: place, Ring: g.Form, With: with}
+	return &Join{Place: place, Ring: g.Ring || g.Form, With: with}
 }
 
 func (r *reader) yarnName(g *gName) string {

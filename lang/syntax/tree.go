@@ -380,8 +380,12 @@ type RowSpan struct{ From, To Num }
 // Long says over how many rows an instruction goes: `sc around for 4 rounds`.
 type Long struct{ Rows Num }
 
-// Even works without shaping: `work even for 4 rows`.
-type Even struct{ Number Num }
+// Even works without shaping: `work even for 4 rows`, in the stitch of the row below or in one
+// that is named: `work 2 rows in sc`.
+type Even struct {
+	Number Num
+	Stitch StitchRef
+}
 
 // Branch begins a branch that chains out from the work.
 type Branch struct {
