@@ -41,6 +41,7 @@ type gClause struct {
 	Shared    *gShared    `parser:"| @@ EOF"`
 	Shaping   *gShaping   `parser:"| @@ EOF"`
 	Back      *gBack      `parser:"| @@ EOF"`
+	Even      *gEven      `parser:"| @@ EOF"`
 	Work      *gWork      `parser:"| @@ EOF"`
 	Remark    *gRemark    `parser:"| @@ EOF"`
 	Loop      *gLoop      `parser:"| @@ EOF"`
@@ -49,7 +50,6 @@ type gClause struct {
 	Again     *gAgain     `parser:"| @@ EOF"`
 	Along     *gAlong     `parser:"| @@ EOF"`
 	Place     *gPlace1st  `parser:"| @@ EOF"`
-	Even      *gEven      `parser:"| @@ EOF"`
 	Marker    *gMarker    `parser:"| @@ EOF"`
 	Yarn      *gYarn      `parser:"| @@ EOF"`
 	Side      *gSide      `parser:"| @@ EOF"`
@@ -535,7 +535,7 @@ type gStriped struct {
 // (24 sc) as the inside of a bracket; 24 sts; you have 12 dc and 4 ch-2 sps
 type gTotal struct {
 	Pos    lexer.Position
-	Have   bool     `parser:"( 'for' ( ?= 'have' ) )? @( 'have' | Dash | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
+	Have   bool     `parser:"( 'for' ( ?= 'have' ) )? @( 'have' | Dash | Hyphen | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
 	Shaped *gStitch `parser:"(   @@"`
 	By     *gNum    `parser:"    @@ 'st' EOF"`
 	Bare   *gNum    `parser:"  | @@ ( 'in' 'have' | 'have' )? 'more'? EOF"`
@@ -729,12 +729,19 @@ type gEnding struct {
 	Mirror bool        `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | 'at' ( Name | 'edge' | 'back' | 'front' | 'side' )+ | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) ) )"`
 }
 
-// work even for 4 rows
+// work even for 4 rows; work without increasing or decreasing
 type gEven struct {
 	Pos    lexer.Position
-	M      *gNum    `parser:"( 'continue' | 'work' )* ( Number Sign? 'inch' ( ?= 'in' 'pattern' | 'even' ) | @@ 'more'? ( 'row' | 'rnd' ) )?"`
-	N      *gNum    `parser:"( 'even' | 'in' 'pattern' | 'even' 'in' 'pattern' | 'in' 'pattern' 'even' ) ( ( 'for' | 'over' | 'on' ) @@ ( 'row' | 'rnd' | 'more' | 'st' )+"`
-	Stitch *gStitch `parser:"| 'in' @@ ( 'across' | 'around' )? )?"`
+	Not    []*gShaper `parser:"'work'? 'with'? ( 'no' | 'not' ) 'any'? 'more'? @@ ( ( 'or' | 'and' ) 'no'? @@ )?"`
+	M      *gNum      `parser:"| ( 'continue' | 'work' )* ( Number Sign? 'inch' ( ?= 'in' 'pattern' | 'even' ) | @@ 'more'? ( 'row' | 'rnd' ) )?"`
+	N      *gNum      `parser:"( 'even' | 'in' 'pattern' | 'even' 'in' 'pattern' | 'in' 'pattern' 'even' ) ( ( 'for' | 'over' | 'on' ) @@ ( 'row' | 'rnd' | 'more' | 'st' )+"`
+	Stitch *gStitch   `parser:"| 'in' @@ ( 'across' | 'around' )? )?"`
+}
+
+// increase; decreasing; shaping
+type gShaper struct {
+	Pos    lexer.Position
+	Stitch *gStitch `parser:"@@ | 'increased' | 'decreased' | 'shaping'"`
 }
 
 // branch A; branch: ch 9

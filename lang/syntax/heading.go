@@ -90,8 +90,9 @@ func (d *document) subheads(trimmed string, at int) bool {
 	return even
 }
 
-// inYarn is the yarn that a heading says a piece is worked in: `Cup (make 8) - with A`.
-var inYarn = phrase.MustCompile(`(?i:\s*[-–—,(] *(?:with|using|in) (?:yarn |colou?r )?)(?:[A-Z]|MC|CC\d?)\)?[ .:*_]*$`)
+// inYarn is the yarn that a heading says a piece is worked in: `Cup (make 8) - with A`,
+// `Cup (make 8, colour A)`.
+var inYarn = phrase.MustCompile(`(?i:\s*[-–—,( ] *(?:(?:with|using|in) (?:(?:yarn|colou?r|shade) )?|(?:yarn|colou?r|shade) ))(?:[A-Z]|MC|CC\d?)\)?[ .:*_]*$`)
 
 // bare is a line without the blanks around it, "" beyond the end.
 func (d *document) bare(line int) string {
@@ -195,7 +196,9 @@ func (d *document) runIn(line string, span source.Span) bool {
 	name := source.Span{Start: span.Start + len(line) - len(strings.TrimLeftFunc(line, isBlank)), End: span.Start + h.name}
 	body := span.Start + h.body
 	d.add(block{kind: blockHeading, span: source.Span{Start: span.Start, End: body}, names: []string{d.text(name)}, nameSpan: name})
-	d.add(block{kind: blockText, span: source.Span{Start: body, End: span.End}})
+	if body < span.End {
+		d.add(block{kind: blockText, span: source.Span{Start: body, End: span.End}})
+	}
 	d.started, d.section = true, ""
 	return true
 }
@@ -248,6 +251,9 @@ func splitHeading(line string) (h runInHeading, ok bool) {
 	if n := besideRow1(line); n > 0 {
 		return runInHeading{name: len(strings.TrimRight(line[:n], " ")), body: n, capitals: true}, true
 	}
+	if m := bracketedHeading.FindStringSubmatchIndex(line); m != nil {
+		return runInHeading{name: m[5], body: m[1], capitals: true}, true
+	}
 	for _, at := range headingMark.FindAllStringIndex(line[:min(len(line), maxHeading)], -1) {
 		h = runInHeading{name: at[0], body: at[1], mark: strings.TrimSpace(line[at[0]:at[1]])}
 		if made := strings.IndexByte(h.mark, ')'); made >= 0 {
@@ -279,6 +285,10 @@ func besideRow1(line string) int {
 	}
 	return 0
 }
+
+// bracketedHeading takes a name in square brackets with how many pieces are made, and in
+// what: `[Wing] 2 pieces, brown.`
+var bracketedHeading = phrase.MustCompile(`^\s*[\[【] ?(\pL[^\[\]【】]{0,40}?) ?[\]】][ :,]*((?i:make )?(?:\d{1,2}|(?i:` + numeral.Expression(1, 12) + `)) (?i:pieces?|pcs?)\b[^.]*)(?:\.\s*|$)`)
 
 // maxHeading is how far into a line its heading may reach.
 const maxHeading = 64
@@ -427,6 +437,9 @@ type naming struct {
 
 func namingIn(heading string, vocab *Vocabulary) (n naming) {
 	n.name, n.cut = heading, -1
+	if m := bracketedHeading.FindStringSubmatchIndex(heading); m != nil {
+		return naming{name: heading[m[2]:m[3]], cut: m[3], makes: firstNumber(heading[m[4]:m[5]], vocab)}
+	}
 	if at := inYarn.FindStringIndex(heading); at != nil {
 		n.name, n.cut = heading[:at[0]], at[0]
 	}
@@ -437,15 +450,21 @@ func namingIn(heading string, vocab *Vocabulary) (n naming) {
 	if !ok {
 		return n
 	}
-	for _, t := range Lex(rest, vocab) {
-		if t.Kind == Number {
-			n.makes = t.Values
-		}
-	}
+	n.makes = firstNumber(rest, vocab)
 	if n.makes.Written() {
 		n.name = strings.Trim(name, " :.—–")
 	}
 	return n
+}
+
+// firstNumber is the first number in a text, unwritten where there is none.
+func firstNumber(text string, vocab *Vocabulary) Num {
+	for _, t := range Lex(text, vocab) {
+		if t.Kind == Number {
+			return t.Values
+		}
+	}
+	return Num{}
 }
 
 // piece is the piece that instructions now belong to.

@@ -208,6 +208,17 @@ func (r *reader) clause(g *gClause) Node {
 		p := r.place(g.Shared.Where)
 		p.Prep = In
 		return &Group{Body: []Clause{{Node: &Work{Stitch: r.stitch(g.Shared.In)}}, {Node: &Work{Stitch: r.stitch(g.Shared.Post)}}}, Places: []Place{p}}
+	case g.Even != nil:
+		if g.Even.Not != nil {
+			return r.unshaped(g.Even.Not)
+		}
+		if g.Even.M != nil {
+			return &Even{Number: r.num(g.Even.M)}
+		}
+		if g.Even.Stitch != nil {
+			return &Work{Stitch: r.stitch(g.Even.Stitch), Places: []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}}}
+		}
+		return &Even{Number: r.num(g.Even.N)}
 	case g.Work != nil:
 		return r.work(g.Work)
 	case g.Striped != nil:
@@ -226,14 +237,6 @@ func (r *reader) clause(g *gClause) Node {
 		return r.placeFirst(g.Place)
 	case g.Loop != nil:
 		return r.loopNote(g.Loop)
-	case g.Even != nil:
-		if g.Even.M != nil {
-			return &Even{Number: r.num(g.Even.M)}
-		}
-		if g.Even.Stitch != nil {
-			return &Work{Stitch: r.stitch(g.Even.Stitch), Places: []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}}}
-		}
-		return &Even{Number: r.num(g.Even.N)}
 	case g.Marker != nil:
 		return r.marker(g.Marker)
 	case g.Yarn != nil:
@@ -760,8 +763,11 @@ func (r *reader) total(g *gTotal) Node {
 	case "decreased", "less":
 		out.Change = -1
 	}
-	if i := slices.IndexFunc(r.tokens, func(t Token) bool { return t.Kind != Word }); r.tokens[i].Kind == Sign && r.tokens[i].Canon == "+" {
+	switch first := r.tokens[slices.IndexFunc(r.tokens, func(t Token) bool { return t.Kind != Word })]; {
+	case first.Kind == Sign && first.Canon == "+":
 		out.Change = 1 // `(+2)`
+	case first.Kind == Hyphen:
+		out.Change = -1 // `(-2)`
 	}
 	if g.Shaped != nil { // `(dec 2 sts)`
 		k := r.stitch(g.Shaped).Meaning.In(stitch.Unsettled)
@@ -1245,6 +1251,17 @@ func (r *reader) oneEnd(g *gWhere) bool {
 	return slices.ContainsFunc(r.tokens[g.Pos.Offset:], func(t Token) bool {
 		return t.Kind == Word && (t.Canon == "end" || t.Canon == "beg" || t.Canon == "rowend")
 	})
+}
+
+// unshaped reads `without increasing or decreasing`.
+func (r *reader) unshaped(list []*gShaper) Node {
+	for _, g := range list {
+		if g.Stitch != nil && !shapes(r.stitch(g.Stitch).Meaning) {
+			r.refused = true
+			return nil
+		}
+	}
+	return &Even{}
 }
 
 // shapingTimes reads `decreasing 6 evenly`, and `decrease 4x1 st at each side in

@@ -2,6 +2,7 @@ package syntax
 
 import (
 	"slices"
+	"strings"
 
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -1093,7 +1094,7 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		l.changed(rows, spanOf(flat), sep) // `rep Rows 3-6, with more repeats each time`
 		return
 	}
-	if l.depth == 0 { // in brackets it is a remark
+	if node = inColour(flat); node == nil && l.depth == 0 { // in brackets it is a remark
 		node = l.gist(flat, sep)
 	}
 	if node == nil {
@@ -1102,11 +1103,30 @@ func (l *lister) clause(flat []Token, sep Separator) {
 	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: node})
 }
 
+// inColour reads a colour that stands alone behind the stitches that are worked in it, with
+// what they are for: `14 sc beige for the breast`. It gives nil for anything else.
+func inColour(flat []Token) Node {
+	upTo := slices.IndexFunc(flat, func(t Token) bool { return t.Kind == Word && t.Canon == "for" })
+	if upTo < 0 {
+		upTo = len(flat)
+	}
+	if flat[0].Written != "colour" || !named(flat[:upTo]) || upTo < len(flat) && !named(flat[upTo+1:]) {
+		return nil
+	}
+	var words []string
+	for _, t := range flat[:upTo] {
+		if t.Kind == Name {
+			words = append(words, t.Canon)
+		}
+	}
+	return &Yarn{Yarn: strings.Join(words, " ")}
+}
+
 // beginning finds the longest beginning of flat, of at most upTo tokens, that
 // is a clause of its own with another after it. It gives 0 for none.
 func (l *lister) beginning(flat []Token, upTo int) int {
 	for cut := min(upTo, len(flat)-1); cut > 0; cut-- {
-		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" &&
+		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" && flat[cut].Written != "colour" &&
 			!(flat[cut-1].Kind == Enclosed && l.b.totals[flat[cut-1].Group] != nil) {
 			continue
 		}
@@ -1129,7 +1149,7 @@ func (l *lister) inTwo(flat []Token, cut int, sep Separator) {
 	l.read(node, spanOf(flat[:cut]), SepNone)
 	at := len(l.out)
 	l.clause(flat[cut:], sep)
-	if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && flat[cut].Canon == "with" {
+	if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && (flat[cut].Canon == "with" || flat[cut].Written == "colour") {
 		before := *yarn
 		before.Before = true
 		l.out[at].Node = &before
