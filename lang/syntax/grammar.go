@@ -114,7 +114,7 @@ type gStart struct {
 	At     *gOrd `parser:"( 'from' | 'work'? 'beg' ( 'in' | 'at' | 'from' | 'with' ) ) ( @@"`
 	Stitch bool  `parser:"  ( 'ch' | @'st' )?"`
 	Hook   bool  `parser:"  @( 'from' 'hook' )?"`
-	Same   bool  `parser:"| @( 'same' 'st' ( 'as' 'join' )? ) )"`
+	Same   bool  `parser:"| @( ( 'same' 'st' | 'it' ) ( 'as' ( 'join' | Stitch ) )? | 'join' 'st' ) )"`
 }
 
 // for 2 rows: what stands before it is worked in each
@@ -177,7 +177,7 @@ type gExtent struct {
 	MNoun  *gNoun  `parser:"    @@? ( 'remaining'+ | ( 'from' | 'of' | 'before' ) 'end' | 'at' 'end' 'remaining'? )"`
 	Short  *gNum   `parser:"  | ( @@ 'st' ( 'of' | 'from' ) ( ?= ( 'next' | 'other' )? ( 'marker' | 'marked' ) ) )?"`
 	Marker bool    `parser:"    ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
-	Corner bool    `parser:"  | 'next'? @'corner' ( ?! Number | 'ch' | 'sp' )"`
+	Corner bool    `parser:"  | 'next'? @( 'corner' | 'center' ) ( ?! Number | 'ch' | 'sp' | 'st' | 'loop' | 'group' | Stitch )"`
 	Space  *gSpace `parser:"  | ( 'next' | 'center' | 'corner' )* @@ ( ?= EOF )"`
 	Tch    bool    `parser:"  | @'tch'"`
 	Rest   bool    `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | ( 'stem' | 'base' ) ( ?= EOF ) | @( 'piece' | 'long enough' ) ) ) | ( 'across' | 'around' ) 'stem' 'only'? ( ?= EOF ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name+ 'edge'? ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`
@@ -501,7 +501,7 @@ type gCounts struct {
 	End    lexer.Position
 	Beg    *gBegCh  `parser:"@@?"`
 	Not    bool     `parser:"( 'to' | 'of' )? @'not'?"`
-	Not2   bool     `parser:"'count' @'not'? ( 'as' | 'for' | 'in' )*"`
+	Not2   bool     `parser:"( 'count' @'not'? ( 'as' | 'for' | 'in' | 'to' )* | 'as' ( ?= ( Ordinal | Number ) Stitch ) )"`
 	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* ( 'of' 'next' ( 'row' | 'rnd' ) | 'of' ( 'row' | 'rnd' ) Number )? )?"`
 	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' )*"`
 }
@@ -514,7 +514,7 @@ type gNoStitch struct {
 
 type gBegCh struct {
 	Space *gSpace `parser:"'each'? ( 'tch' ( Hyphen? Number )? | @@"`
-	N     *gNum   `parser:"| 'ch' Hyphen? @@ | ( 'skip' Number? 'ch' | 'ch' ) ) ( 'at' 'beg' ( 'of' 'each'? ( 'row' | 'rnd' ) )? )?"`
+	N     *gNum   `parser:"| 'ch' Hyphen? @@ | Ordinal? ( ( 'skip' | 'remaining' ) Number? 'ch' | Number ( 'skip' | 'remaining' )? 'ch' | 'ch' ) ( 'skip' | 'remaining' )? ) ( 'at' 'beg' ( 'of' 'each'? ( 'row' | 'rnd' ) )? )?"`
 }
 
 type gPart struct {

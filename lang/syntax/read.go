@@ -763,11 +763,13 @@ func (r *reader) total(g *gTotal) Node {
 	case "decreased", "less":
 		out.Change = -1
 	}
-	switch first := r.tokens[slices.IndexFunc(r.tokens, func(t Token) bool { return t.Kind != Word })]; {
+	i := slices.IndexFunc(r.tokens, func(t Token) bool { return t.Kind != Word })
+	switch first := r.tokens[i]; {
 	case first.Kind == Sign && first.Canon == "+":
 		out.Change = 1 // `(+2)`
 	case first.Kind == Hyphen:
 		out.Change = -1 // `(-2)`
+		r.refused = r.refused || r.tokens[i+1].Kind != Number
 	}
 	if g.Shaped != nil { // `(dec 2 sts)`
 		k := r.stitch(g.Shaped).Meaning.In(stitch.Unsettled)
