@@ -107,6 +107,7 @@ func TestAssemblyOfWhatIsThere(t *testing.T) {
 		"Sew the crown of the hat to the brim at Rnd 30 of the hat.",
 		"Sew a button to the body. Sew the felt tail to the body.",
 		"Fold the cuff and sew the short ends together over the 5 sts of Row 20 of the cuff.",
+		"Fix the eyes between Rnds 7 and 8, one on each side of the foot.",
 		"Sew in all ends. Join the panels in the order shown in the chart, Rows 30-40.",
 		"Row by row, sew the panels together.",
 		"Sew the head to the body. 12 sts should show below the seam.",

@@ -33,9 +33,10 @@ func chainsMisnamed(row *fabric.Row) []Finding {
 		case row.Round:
 			continue // a tall stitch may close the round, or stand in the one below
 		default:
-			if of = row.Below(0); of != nil {
-				begun, _ = chainsBegun(of)
+			if of = row.Below(0); of == nil {
+				continue
 			}
+			begun, _ = chainsBegun(of)
 		}
 		for _, place := range c.Places() {
 			if len(begun) > 0 && place.Of != nil && place.Of.Noun.Kind == syntax.NounTurning && place.Of.Noun.Length.Written() {

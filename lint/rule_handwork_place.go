@@ -155,6 +155,8 @@ var (
 	goal = phrase.MustCompile(`\b(?:to|onto|on|of|in|into|at|along|around|over) (?:(?:the|each|your|both) )*([a-z])`)
 	// plainGoal begins what may be a part of any piece, or is none.
 	plainGoal = phrase.MustCompile(`^(?:first|last|other|opposite|foundation|beginning|starting|sides?|edge|top|bottom|rows?|rnds?|rounds?|r\d|place|it|them|secure|either|right|wrong|rs|ws|same|front|back|cent(?:er|re)|middle|ch|sts?|stitch(?:es)?|size|close|form)\b`)
+	// besideIt ends before what something is set beside, not on: `on each side of the beak`.
+	besideIt = phrase.MustCompile(`\b(?:each|either|both|one|this|that|left|right) sides? of (?:(?:the|each|your) )*$`)
 	// sewnOnto is what is set on, where no goal is said: `sew on the head`.
 	sewnOnto = phrase.MustCompile(`\b(?:sewn?|sewing|pin|stitch|set|attach|glue) on\b`)
 )
@@ -182,6 +184,9 @@ func (p *Pass) meant(within int, at source.Span, before, after string, last func
 	var goals []int
 	elsewhere := says(text, "chart")
 	for _, m := range goal.FindAllStringSubmatchIndex(text, -1) {
+		if besideIt.MatchString(text[:m[2]]) {
+			continue
+		}
 		all := p.piecesAt(text[m[2]:])
 		goals = append(goals, all...)
 		elsewhere = elsewhere || all == nil && !plainGoal.MatchString(text[m[2]:])

@@ -53,7 +53,7 @@ func exceptional(lacking, regular int) bool {
 func turnExpected(row, next *fabric.Row) bool {
 	a, b := row.Tree, next.Tree
 	switch {
-	case row.Round || next.Round || row.Joined || a.Label.Round || b.Label.Round:
+	case row.Round || next.Round || row.Joined || row.Turned || a.Label.Round || b.Label.Round:
 		return false
 	case b.Label.Kind != syntax.Numbered && b.Label.Kind != syntax.NextRow || a.Label.Kind == syntax.Named:
 		return false

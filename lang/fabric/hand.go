@@ -124,6 +124,7 @@ type rowAtWork struct {
 	joined, turned bool // how it ends
 	turnedFirst    bool // it turns before its first stitch
 	notTurned      bool
+	turning        bool // it is turned at its end, as the pattern says of every row
 	ended          bool // the yarn is fastened off
 
 	branches []branch

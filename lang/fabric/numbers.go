@@ -103,7 +103,7 @@ func (n *numbered) work(w *syntax.Work) bool {
 			continue
 		case p.To.Kind != syntax.ToNothing || p.Each && !p.Number.Written():
 			return false
-		case p.Noun.Kind == syntax.NounSpace && w.Number.Written() && (p.Each || !p.Number.Written()):
+		case (p.Noun.Kind == syntax.NounSpace || p.Noun.Kind == syntax.NounCorner) && w.Number.Written() && (p.Each || !p.Number.Written()):
 			n.apart = true // `8 sc in ch-8 sp`
 			continue
 		case p.From == syntax.FromHook && p.Nth == 2 && k.Turning <= 1:

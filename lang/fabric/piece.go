@@ -320,13 +320,13 @@ func (k *worker) goOn(from *worker) {
 	k.h.done = maps.Clone(from.h.done)
 }
 
-// statedIn finds the count that an instruction states: the last one, or the
-// parts of several that stand together.
+// statedIn finds the count that an instruction states: the last one. By how many it
+// changes is told beside it, `30 sts (+6)`, or alone.
 func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 	var found *syntax.Total
 	var at source.Span
 	for i, c := range clauses {
-		if t, ok := c.Node.(*syntax.Total); ok && !onTheWay(clauses[i:]) && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) {
+		if t, ok := c.Node.(*syntax.Total); ok && !onTheWay(clauses[i:]) && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) && !(t.Change != 0 && found != nil) {
 			found, at = t, c.Span
 		}
 		if r, ok := c.Node.(*syntax.Repeat); ok && r.Limit == syntax.Unstated {

@@ -60,6 +60,9 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case h.edge && p.Noun.Kind == syntax.NounCorner && h.count(p.Noun) == 0:
 		h.worked(func() { h.into(k, own, n, -1) }) // of the piece, not of a row
 		return
+	case h.edge && p.Noun.Kind == syntax.NounChain && p.Number.Written() && p.Pick == syntax.PickNext && p.Of == nil && h.count(p.Noun) == 0:
+		h.worked(func() { h.into(k, own, n*p.Number.At(h.size), -1) }) // those of the foundation, on the way round the piece
+		return
 	case evenly && numbered:
 		h.workHere(k, own, n, true)
 		return

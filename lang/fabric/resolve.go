@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -22,6 +23,8 @@ type words struct {
 	// tops is set where the pattern calls the top of any stitch a loop: it works
 	// into `successive loops`.
 	tops bool
+	// turns is set where the pattern says once that every row is turned at its end.
+	turns bool
 }
 
 // ownStitch is a stitch that the pattern defines.
@@ -59,6 +62,7 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 	}
 	w.marks, w.tops = f.Traits&syntax.SetsMarkers != 0, f.Traits&syntax.SuccessiveTops != 0
 	for _, span := range f.Prose {
+		w.turns = w.turns || everyTurn.MatchString(f.Text.Slice(span))
 		w.marks = w.marks || slices.ContainsFunc(syntax.Lex(f.Text.Slice(span), syntax.Standard()), func(t syntax.Token) bool { return t.Canon == "marker" })
 	}
 	w.defineInPassing(f)
@@ -69,6 +73,8 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 		switch {
 		case field.Key == "gauge":
 			w.gauge = syntax.ParseGauge(field.Value)
+		case field.Key == "notes":
+			w.turns = w.turns || everyTurn.MatchString(field.Value)
 		case field.Key == "turning chains":
 			w.readTurning(field.Value)
 		case field.Key == "stitch multiple" && len(f.Pieces) == 1:
@@ -77,6 +83,9 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 	}
 	return w
 }
+
+// everyTurn says once for all rows that they are turned: `Turn at the end of every row.`
+var everyTurn = phrase.MustCompile(`(?i)\bturn(?: (?:the |your )?work)? (?:after|at (?:the )?end of|on) (?:every|each) row\b|\b(?:every|each) row (?:is turned|ends with a turn)\b|(?:at|after) (?:the )?(?:end of )?(?:every|each) row,? turn\b`)
 
 func (w *words) define(d *syntax.Definition) {
 	own := &ownStitch{name: d.Names[0], uses: d.Uses, makes: d.Makes}

@@ -35,7 +35,8 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.footing = nil
 	onlyJoined := h.opened && !h.works // `Join yarn in first skipped st.` in a line of its own
 	spiral := h.unjoined || h.spiral && h.round && !h.joined
-	h.rowAtWork = rowAtWork{known: !h.adrift, loop: label.Loop, opened: onlyJoined, skipped: -1, gap: -1, brought: h.chains}
+	h.rowAtWork = rowAtWork{known: !h.adrift, loop: label.Loop, opened: onlyJoined, skipped: -1, gap: -1, brought: h.chains,
+		turning: h.words.turns && label.Kind == syntax.Numbered && !label.Round && !label.Bare}
 	h.spiral, h.unjoined = spiral, false
 	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
 	h.other, h.full, h.loose, h.bySpaces, h.overSpaces, h.beyond = false, false, false, false, false, nil
@@ -67,6 +68,10 @@ func (h *hand) endRow() {
 	}
 	if h.attached && h.known {
 		h.edgePlaces()
+	}
+	if h.turning && h.works && !h.joined && !h.turned && !h.notTurned && !h.goesOn {
+		h.turned = true
+		h.turns++
 	}
 }
 

@@ -338,6 +338,9 @@ func (v *voice) repeat(s step, round bool) string {
 		}
 	default:
 		forms = v.timesForms(s.m, starred)
+		if uniform(s.m) && !is(s.m, 1) && starred && !strings.Contains(body, `"`) {
+			forms = append(forms, `"{b}" {m} times`, `"{b}" x {d}`)
+		}
 	}
 	return text(v.say(forms...), "{b}", body, "{m}", v.num(s.m), "{d}", v.digits(s.m), "{r}", v.num(plus(s.m, -1)), "[", open, "]", shut, "{a}", along(round))
 }

@@ -478,6 +478,43 @@ Rows 2-20 (22) [24]: sc in next 4 (6) [8] sts. (4 (6) [8] sc)
 no label: chain 61/67/73
 row 2-20/22/24: work sc each=1 next 4/6/8 st, count 4/6/8 sc
 `},
+	{"names in square brackets", `[Yarn] wool in brown.
+[Stitches] chain (ch), single crochet (sc).
+[Caution] Not for a small child.
+
+[Body] 1 piece. Begin with a ring.
+Rnd 1: 6 sc in ring.
+
+[Wing] 2 pieces, brown.
+Rnd 1: 6 sc in ring.
+
+[Tail] 1 piece, brown. Make 7 ch.
+Row 1: sc in each ch.
+`, `field yarn = wool in brown.
+field abbreviations = chain (ch), single crochet (sc).
+definition chain is ch
+definition single crochet is sc
+field notes = Not for a small child.
+piece Body make 1
+set-up row: ring
+rnd 1: work sc each=6 next 1 ring
+piece Wing make 2
+rnd 1: work sc each=6 next 1 ring
+piece Tail make 1
+no label: chain 7
+row 1: work sc each=1 each ch to the end
+`},
+	{"a heading for the first rows", `# Frost shawl
+## First rows
+Row 1: ch 8.
+## Last rounds
+Rnd 2: ch 9.
+`, `prose "# Frost shawl"
+piece First rows
+row 1: chain 8
+piece Last rounds
+rnd 2: chain 9
+`},
 	{"nothing", "", ""},
 	{"only blank lines", "\n \n\t\n", ""},
 }

@@ -126,6 +126,10 @@ func (f *folder) clause(c Clause) {
 			return
 		}
 		c.Node = &Unread{}
+	case *Even:
+		if f.goneAround(n) {
+			c.Node = &Remark{}
+		}
 	case *MakeUp:
 		if k := len(f.out); k > 0 && n.LongTail {
 			if _, ok := f.out[k-1].Node.(*Finish); ok {
@@ -166,6 +170,22 @@ func (f *folder) leaves(p Place) {
 	with.Places = slices.Clone(w.Places)
 	with.Places[len(with.Places)-1].To = ToLimit{Kind: ToLastN, Number: p.Number, Noun: p.Noun}
 	f.out[k-1].Node = &with
+}
+
+// goneAround tells words that say again of the stitches before them that they keep the
+// number below: `sc in each st, without increasing`, `no increase, no decrease`.
+func (f *folder) goneAround(e *Even) bool {
+	k := len(f.out)
+	if k == 0 || e.Number.Written() {
+		return false
+	}
+	switch before := f.out[k-1].Node.(type) {
+	case *Even:
+		return true
+	case *Work:
+		return len(before.Places) > 0 && before.Places[len(before.Places)-1].To.Kind == ToTheEnd
+	}
+	return false
 }
 
 // joinsIn reads `with Rust, join with sc in any st` as joining that yarn: a round

@@ -41,6 +41,7 @@ type gClause struct {
 	Shared    *gShared    `parser:"| @@ EOF"`
 	Shaping   *gShaping   `parser:"| @@ EOF"`
 	Back      *gBack      `parser:"| @@ EOF"`
+	Even      *gEven      `parser:"| @@ EOF"`
 	Work      *gWork      `parser:"| @@ EOF"`
 	Remark    *gRemark    `parser:"| @@ EOF"`
 	Loop      *gLoop      `parser:"| @@ EOF"`
@@ -49,7 +50,6 @@ type gClause struct {
 	Again     *gAgain     `parser:"| @@ EOF"`
 	Along     *gAlong     `parser:"| @@ EOF"`
 	Place     *gPlace1st  `parser:"| @@ EOF"`
-	Even      *gEven      `parser:"| @@ EOF"`
 	Marker    *gMarker    `parser:"| @@ EOF"`
 	Yarn      *gYarn      `parser:"| @@ EOF"`
 	Side      *gSide      `parser:"| @@ EOF"`
@@ -114,7 +114,7 @@ type gStart struct {
 	At     *gOrd `parser:"( 'from' | 'work'? 'beg' ( 'in' | 'at' | 'from' | 'with' ) ) ( @@"`
 	Stitch bool  `parser:"  ( 'ch' | @'st' )?"`
 	Hook   bool  `parser:"  @( 'from' 'hook' )?"`
-	Same   bool  `parser:"| @( 'same' 'st' ( 'as' 'join' )? ) )"`
+	Same   bool  `parser:"| @( ( 'same' 'st' | 'it' ) ( 'as' ( 'join' | Stitch ) )? | 'join' 'st' ) )"`
 }
 
 // for 2 rows: what stands before it is worked in each
@@ -177,7 +177,7 @@ type gExtent struct {
 	MNoun  *gNoun  `parser:"    @@? ( 'remaining'+ | ( 'from' | 'of' | 'before' ) 'end' | 'at' 'end' 'remaining'? )"`
 	Short  *gNum   `parser:"  | ( @@ 'st' ( 'of' | 'from' ) ( ?= ( 'next' | 'other' )? ( 'marker' | 'marked' ) ) )?"`
 	Marker bool    `parser:"    ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
-	Corner bool    `parser:"  | 'next'? @'corner' ( ?! Number | 'ch' | 'sp' )"`
+	Corner bool    `parser:"  | 'next'? @( 'corner' | 'center' ) ( ?! Number | 'ch' | 'sp' | 'st' | 'loop' | 'group' | Stitch )"`
 	Space  *gSpace `parser:"  | ( 'next' | 'center' | 'corner' )* @@ ( ?= EOF )"`
 	Tch    bool    `parser:"  | @'tch'"`
 	Rest   bool    `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | ( 'stem' | 'base' ) ( ?= EOF ) | @( 'piece' | 'long enough' ) ) ) | ( 'across' | 'around' ) 'stem' 'only'? ( ?= EOF ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name+ 'edge'? ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`
@@ -501,7 +501,7 @@ type gCounts struct {
 	End    lexer.Position
 	Beg    *gBegCh  `parser:"@@?"`
 	Not    bool     `parser:"( 'to' | 'of' )? @'not'?"`
-	Not2   bool     `parser:"'count' @'not'? ( 'as' | 'for' | 'in' )*"`
+	Not2   bool     `parser:"( 'count' @'not'? ( 'as' | 'for' | 'in' | 'to' )* | 'as' ( ?= ( Ordinal | Number ) Stitch ) )"`
 	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* ( 'of' 'next' ( 'row' | 'rnd' ) | 'of' ( 'row' | 'rnd' ) Number )? )?"`
 	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' )*"`
 }
@@ -514,7 +514,7 @@ type gNoStitch struct {
 
 type gBegCh struct {
 	Space *gSpace `parser:"'each'? ( 'tch' ( Hyphen? Number )? | @@"`
-	N     *gNum   `parser:"| 'ch' Hyphen? @@ | ( 'skip' Number? 'ch' | 'ch' ) ) ( 'at' 'beg' ( 'of' 'each'? ( 'row' | 'rnd' ) )? )?"`
+	N     *gNum   `parser:"| 'ch' Hyphen? @@ | Ordinal? ( ( 'skip' | 'remaining' ) Number? 'ch' | Number ( 'skip' | 'remaining' )? 'ch' | 'ch' ) ( 'skip' | 'remaining' )? ) ( 'at' 'beg' ( 'of' 'each'? ( 'row' | 'rnd' ) )? )?"`
 }
 
 type gPart struct {
@@ -535,7 +535,7 @@ type gStriped struct {
 // (24 sc) as the inside of a bracket; 24 sts; you have 12 dc and 4 ch-2 sps
 type gTotal struct {
 	Pos    lexer.Position
-	Have   bool     `parser:"( 'for' ( ?= 'have' ) )? @( 'have' | Dash | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
+	Have   bool     `parser:"( 'for' ( ?= 'have' ) )? @( 'have' | Dash | Hyphen | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
 	Shaped *gStitch `parser:"(   @@"`
 	By     *gNum    `parser:"    @@ 'st' EOF"`
 	Bare   *gNum    `parser:"  | @@ ( 'in' 'have' | 'have' )? 'more'? EOF"`
@@ -737,14 +737,21 @@ type gEnding struct {
 	Mirror bool        `parser:"| ( 'with' | 'on' ) ( ( 'row' | 'rnd' ) Number | 'same' ( 'row' | 'rnd' ) | Ordinal ( 'row' | 'rnd' ) | ( 'rs' | 'ws' ) ( 'row' | 'rnd' | 'of' | 'work' | Name )* ) | 'at' ( Name | 'edge' | 'back' | 'front' | 'side' )+ | @( 'correspond' | 'in'? 'likewise' | 'in' 'pattern' 'likewise'? ) ) )"`
 }
 
-// work even for 4 rows
+// work even for 4 rows; work without increasing or decreasing
 type gEven struct {
 	Pos    lexer.Position
-	Rows   *gNum    `parser:"(   'work' @@ 'more'? ( 'row' | 'rnd' ) ( 'of' | 'in' | 'with' ) ( 'even' | Number )?"`
-	Of     *gStitch `parser:"    @@ ( 'in' 'each' ( 'st' | Stitch ) )? ( 'around' | 'across' )? ( ?= EOF )"`
-	M      *gNum    `parser:"| ( 'continue' | 'work' )* ( Number Sign? 'inch' ( ?= 'in' 'pattern' | 'even' ) | @@ 'more'? ( 'row' | 'rnd' ) )?"`
-	N      *gNum    `parser:"( 'even' | 'in' 'pattern' | 'even' 'in' 'pattern' | 'in' 'pattern' 'even' ) ( ( 'for' | 'over' | 'on' ) @@ ( 'row' | 'rnd' | 'more' | 'st' )+"`
-	Stitch *gStitch `parser:"| 'in' @@ ( 'across' | 'around' )? )? )"`
+	Rows   *gNum      `parser:"(   'work' @@ 'more'? ( 'row' | 'rnd' ) ( 'of' | 'in' | 'with' ) ( 'even' | Number )?"`
+	Of     *gStitch   `parser:"    @@ ( 'in' 'each' ( 'st' | Stitch ) )? ( 'around' | 'across' )? ( ?= EOF )"`
+	Not    []*gShaper `parser:"| 'work'? 'with'? ( 'no' | 'not' ) 'any'? 'more'? @@ ( ( 'or' | 'and' ) 'no'? @@ )?"`
+	M      *gNum      `parser:"| ( 'continue' | 'work' )* ( Number Sign? 'inch' ( ?= 'in' 'pattern' | 'even' ) | @@ 'more'? ( 'row' | 'rnd' ) )?"`
+	N      *gNum      `parser:"( 'even' | 'in' 'pattern' | 'even' 'in' 'pattern' | 'in' 'pattern' 'even' ) ( ( 'for' | 'over' | 'on' ) @@ ( 'row' | 'rnd' | 'more' | 'st' )+"`
+	Stitch *gStitch   `parser:"| 'in' @@ ( 'across' | 'around' )? )? )"`
+}
+
+// increase; decreasing; shaping
+type gShaper struct {
+	Pos    lexer.Position
+	Stitch *gStitch `parser:"@@ | 'increased' | 'decreased' | 'shaping'"`
 }
 
 // branch A; branch: ch 9

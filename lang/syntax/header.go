@@ -29,14 +29,15 @@ var headerKeys = map[string]string{
 	"stitch multiple": "stitch multiple", "multiple": "stitch multiple", "pattern multiple": "stitch multiple",
 	"turning chains": "turning chains", "turning chain": "turning chains",
 	"abbreviations": "abbreviations", "abbreviations and terms": "abbreviations", "terms and abbreviations": "abbreviations",
-	"abbreviations and stitches": "abbreviations", "stitches and abbreviations": "abbreviations", "stitches used": "abbreviations", "abbreviations used": "abbreviations",
+	"abbreviations and stitches": "abbreviations", "stitches and abbreviations": "abbreviations", "stitches used": "abbreviations", "abbreviations used": "abbreviations", "stitches": "abbreviations", "stitch key": "abbreviations",
+	"key to abbreviations": "abbreviations", "shorthand": "abbreviations", "glossary": "abbreviations",
 	"special stitches": "special stitches", "special stitch": "special stitches", "stitch guide": "special stitches",
 	"special abbreviations": "special stitches", "special terms": "special stitches",
 	"notes": "notes", "note": "notes", "pattern notes": "notes", "tips": "notes", "tip": "notes", "hint": "notes", "remember": "notes",
 	"designer": "designer", "design": "designer", "by": "designer",
 	"version": "version", "date": "version", "copyright": "version",
 	"swatch": "swatch", "for": "for", "age": "for", "ease": "ease", "fit": "ease", "stuffing": "notions", "eyes": "notions",
-	"made for": "for", "safety": "notes", "care": "notes", "construction": "notes",
+	"made for": "for", "safety": "notes", "caution": "notes", "warning": "notes", "please note": "notes", "care": "notes", "construction": "notes",
 }
 
 // mostKeyWords is the most words that a key has: `you will also need`, and a yarn with
@@ -71,12 +72,15 @@ func readField(line string, at int) (*Field, bool) {
 	return fieldOf(line, at, canonical, name), true
 }
 
-// cutKey parts the key of a field from its value: between the cells of a table, at a colon,
-// or where dots or blanks lead from one to the other: `Hook ..... 4 mm`, `Hook    4 mm`.
+// cutKey parts the key of a field from its value: between the cells of a table, behind
+// square brackets around it, at a colon, or where dots or blanks lead from one to the other: `Hook ..... 4 mm`, `Hook    4 mm`.
 func cutKey(line string) (key, value string, found bool) {
 	if trimmed := strings.TrimFunc(line, isBlank); tableRow(trimmed) {
 		key, value, found = strings.Cut(trimmed[1:], "|")
 		return key, value, found && strings.Trim(value, " \t|-:") != ""
+	}
+	if m := bracketedKey.FindStringSubmatchIndex(line); m != nil {
+		return line[m[2]:m[3]], line[m[1]:], m[1] < len(line)
 	}
 	if key, value, found = strings.Cut(line, ":"); found && !strings.Contains(key, "...") && !inColumns(line, len(key)) {
 		return key, value, true
@@ -92,6 +96,9 @@ func cutKey(line string) (key, value string, found bool) {
 	}
 	return key, value, found
 }
+
+// bracketedKey takes a key in square brackets before its value: `[Stitches] chain (ch), …`.
+var bracketedKey = phrase.MustCompile(`^\s*[\[【] ?(\pL[^\[\]【】]{0,40}?) ?[\]】][ :.]*`)
 
 // known tells a key of the header by itself, or a measure.
 func known(key string) bool {

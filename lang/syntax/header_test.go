@@ -51,13 +51,16 @@ func TestHeadingsWithAYarn(t *testing.T) {
 		"Nut, with MC":           "Nut|",
 		"Leaf (with C)":          "Leaf|",
 		"Sleeve with A":          "Sleeve with A|",
+		"Nut (make 3, colour A)": "Nut|3",
+		"Cup - make 3 in K":      "Cup|3",
+		"Leaf - make four in MC": "Leaf|4",
 	} {
 		f := Read(source.New("Acorns\n\n" + heading + "\nR1 6 sc in MR [6]\nR2 inc x6 [12]\n"))
 		got := ""
 		for _, p := range f.Pieces {
 			if p.Name != "" {
 				got = p.Name + "|" + p.Make.String()
-				assert.Equal(t, p.Name, strings.TrimSpace(strings.Split(f.Text.Slice(p.NameSpan), "(")[0]), heading)
+				assert.Equal(t, p.Name, strings.TrimSpace(strings.Split(strings.Replace(f.Text.Slice(p.NameSpan), "- make", "(", 1), "(")[0]), heading)
 			}
 		}
 		assert.Equal(t, want, got, heading)

@@ -23,7 +23,7 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		return true
 	case strings.HasPrefix(trimmed, "#"):
 		name = strings.TrimLeft(trimmed, "#")
-		if labelled(strings.TrimSpace(name)) {
+		if labelled(strings.TrimSpace(name)) && !firstOnes.MatchString(name) {
 			return false
 		}
 	case supplies[d.section] && byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1)):
@@ -36,6 +36,9 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 	d.addHeading(name, line, span)
 	return true
 }
+
+// firstOnes heads several rows: `First rows`, `Last rounds`.
+var firstOnes = phrase.MustCompile(`(?i)^\s*(?:first|last|next|main|remaining) (?:rows|rounds|rnds)\s*$`)
 
 // byLetter begins the line of a yarn that a list of them gives a letter.
 var byLetter = phrase.MustCompile(`^[-•* ]*(?:[A-Z]|MC|CC\d?) ?[:=]`)
@@ -52,7 +55,11 @@ func (d *document) addHeading(name, line string, span source.Span) {
 // name, above Row 1 or, where a paragraph begins with it, above an instruction
 // to work. A chain laid above it belongs to what it names.
 func (d *document) titles(trimmed string, at int) bool {
-	name := makeLast.ReplaceAllString(inYarn.ReplaceAllString(trimmed, ""), "")
+	name := trimmed
+	if at := yarnFrom(name); at >= 0 {
+		name = name[:at]
+	}
+	name = makeLast.ReplaceAllString(name, "")
 	made := len(name) < len(trimmed)
 	trimmed = name
 	if len(strings.Fields(trimmed)) > 2 && strings.ContainsAny(trimmed, "0123456789") {
@@ -99,8 +106,25 @@ func (d *document) subheads(trimmed string, at int) bool {
 	return even
 }
 
-// inYarn is the yarn that a heading says a piece is worked in: `Cup (make 8) - with A`.
-var inYarn = phrase.MustCompile(`(?i:\s*[-–—,(] *(?:with|using|in) (?:yarn |colou?r )?)(?:[A-Z]|MC|CC\d?)\)?[ .:*_]*$`)
+var (
+	// inYarn is the yarn that a heading says a piece is worked in: `Cup (make 8) - with A`, `Cup
+	// (make 8, colour A)`; behind how many are made with no mark before it: `Cup - make 8 in A`.
+	inYarn     = phrase.MustCompile(`(?i:\s*[-–—,(] *(?:(?:with|using|in) (?:(?:yarn|colou?r|shade) )?|(?:yarn|colou?r|shade) ))` + yarnLast)
+	madeInYarn = phrase.MustCompile(`(?i:` + copies + `)((?i: (?:with|using|in) (?:(?:yarn|colou?r|shade) )?)` + yarnLast + `)`)
+)
+
+const yarnLast = `(?:[A-Z]|MC|CC\d?)\)?[ .:*_]*$`
+
+// yarnFrom is where a heading begins to tell the yarn, -1 where it tells none.
+func yarnFrom(heading string) int {
+	if at := inYarn.FindStringIndex(heading); at != nil {
+		return at[0]
+	}
+	if at := madeInYarn.FindStringSubmatchIndex(heading); at != nil {
+		return at[2]
+	}
+	return -1
+}
 
 // bare is a line without the blanks around it, "" beyond the end.
 func (d *document) bare(line int) string {
@@ -204,7 +228,9 @@ func (d *document) runIn(line string, span source.Span) bool {
 	name := source.Span{Start: span.Start + len(line) - len(strings.TrimLeftFunc(line, isBlank)), End: span.Start + h.name}
 	body := span.Start + h.body
 	d.add(block{kind: blockHeading, span: source.Span{Start: span.Start, End: body}, names: []string{d.text(name)}, nameSpan: name})
-	d.add(block{kind: blockText, span: source.Span{Start: body, End: span.End}})
+	if body < span.End {
+		d.add(block{kind: blockText, span: source.Span{Start: body, End: span.End}})
+	}
 	d.started, d.section = true, ""
 	return true
 }
@@ -235,7 +261,7 @@ var (
 	// stop, a dash, dots, how many to make.
 	headingMark = phrase.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
 	// makeLast is the `– make 2` or `(make 2)` at the end of a heading.
-	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `\))$`)
+	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `\)?)$`)
 	// howManyLast is the `(2)` at the end of a heading's name.
 	howManyLast = phrase.MustCompile(`\s*\([^()]{1,40}\)$`)
 )
@@ -256,6 +282,9 @@ func splitHeading(line string) (h runInHeading, ok bool) {
 	}
 	if n := besideRow1(line); n > 0 {
 		return runInHeading{name: len(strings.TrimRight(line[:n], " ")), body: n, capitals: true}, true
+	}
+	if m := bracketedHeading.FindStringSubmatchIndex(line); m != nil {
+		return runInHeading{name: m[5], body: m[1], capitals: true}, true
 	}
 	for _, at := range headingMark.FindAllStringIndex(line[:min(len(line), maxHeading)], -1) {
 		h = runInHeading{name: at[0], body: at[1], mark: strings.TrimSpace(line[at[0]:at[1]])}
@@ -288,6 +317,10 @@ func besideRow1(line string) int {
 	}
 	return 0
 }
+
+// bracketedHeading takes a name in square brackets with how many pieces are made, and in
+// what: `[Wing] 2 pieces, brown.`
+var bracketedHeading = phrase.MustCompile(`^\s*[\[【] ?(\pL[^\[\]【】]{0,40}?) ?[\]】][ :,]*((?i:make )?(?:\d{1,2}|(?i:` + numeral.Expression(1, 12) + `)) (?i:pieces?|pcs?)\b[^.]*)(?:\.\s*|$)`)
 
 // maxHeading is how far into a line its heading may reach.
 const maxHeading = 64
@@ -439,8 +472,11 @@ type naming struct {
 
 func namingIn(heading string, vocab *Vocabulary) (n naming) {
 	n.name, n.cut = heading, -1
-	if at := inYarn.FindStringIndex(heading); at != nil {
-		n.name, n.cut = heading[:at[0]], at[0]
+	if m := bracketedHeading.FindStringSubmatchIndex(heading); m != nil {
+		return naming{name: heading[m[2]:m[3]], cut: m[3], makes: firstNumber(heading[m[4]:m[5]], vocab)}
+	}
+	if at := yarnFrom(heading); at >= 0 {
+		n.name, n.cut = heading[:at], at
 	}
 	name, rest, ok := strings.Cut(n.name, "(")
 	if at := makeLast.FindStringIndex(n.name); !ok && at != nil {
@@ -449,15 +485,21 @@ func namingIn(heading string, vocab *Vocabulary) (n naming) {
 	if !ok {
 		return n
 	}
-	for _, t := range Lex(rest, vocab) {
-		if t.Kind == Number {
-			n.makes = t.Values
-		}
-	}
+	n.makes = firstNumber(rest, vocab)
 	if n.makes.Written() {
 		n.name = strings.Trim(name, " :.—–")
 	}
 	return n
+}
+
+// firstNumber is the first number in a text, unwritten where there is none.
+func firstNumber(text string, vocab *Vocabulary) Num {
+	for _, t := range Lex(text, vocab) {
+		if t.Kind == Number {
+			return t.Values
+		}
+	}
+	return Num{}
 }
 
 // piece is the piece that instructions now belong to.

@@ -33,6 +33,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 		if n := len(out); n > 0 {
 			last := &out[n-1]
 			switch {
+			case last.Empty() && last.Loop == BothLoops && g.Prep == "across" && alongSide(g.Mods):
+				last.Noun = Noun{Kind: NounEdge, Word: "side"} // `22 sc evenly up the side`
+				continue
 			case last.Empty() && last.Loop == BothLoops && !p.Empty():
 				*last = p // `evenly along side edge`
 				continue
@@ -108,6 +111,32 @@ func (r *reader) places(gs []*gWhere) []Place {
 	return out
 }
 
+// alongSide tells words that only say that stitches go along a side, and how close.
+func alongSide(mods []*gMod) bool {
+	side := false
+	for _, m := range mods {
+		side = side || m.Word == "side"
+		if m.Word != "side" && m.Word != "evenly" {
+			return false
+		}
+	}
+	return side
+}
+
+// saysSide tells words that only say along which side row ends lie: `up side`, `down first
+// side`.
+func saysSide(mods []*gMod) bool {
+	side := false
+	for _, m := range mods {
+		edge := m.Noun != nil && m.Noun.Word == "edge" && m.Noun.Stitch == nil && m.Noun.Space == nil
+		side = side || edge || m.Word == "side"
+		if !edge && m.Ordinal == nil && m.Word != "side" && m.Word != "remaining" && m.Word != "last" && m.Word != "next" {
+			return false
+		}
+	}
+	return side
+}
+
 // place reads one phrase that names a place.
 func (r *reader) place(g *gWhere) Place {
 	p := Place{}
@@ -126,8 +155,8 @@ func (r *reader) place(g *gWhere) Place {
 		return Place{Each: true, To: ToLimit{Kind: ToLastN, Number: r.num(left)}}
 	}
 	r.mods(&p, g.Mods)
-	if g.Prep == "" && len(g.Mods) == 1 && g.Mods[0].Word == "side" {
-		p.Noun = Noun{Kind: NounEdge, Word: "side"} // `5 sc down side`
+	if g.Prep == "" && alongSide(g.Mods) {
+		p.Noun = Noun{Kind: NounEdge, Word: "side"} // `5 sc down side`, `22 sc evenly down the side`
 	}
 	if g.Prep == "" && p.Noun.Word == "top" && p.Of == nil && p.To.Kind == ToTheEnd {
 		p = Place{Noun: Noun{Kind: NounEdge, Word: "top"}} // `9 sc across top`
@@ -166,6 +195,8 @@ func (r *reader) place(g *gWhere) Place {
 		return Place{Each: true, To: ToLimit{Kind: ToLastN, Number: n, Noun: p.Noun}}
 	case g.Prep == "to" && p.Noun.Kind == NounMarker:
 		return Place{Each: true, To: ToLimit{Kind: ToMarker}}
+	case g.Prep == "to" && p.Center && p.Noun.Kind == NounNone:
+		return Place{Each: true, To: ToLimit{Kind: ToNext, Noun: Noun{Kind: NounCorner}}} // a shawl has one corner, its middle
 	case g.Prep == "to" && (p.Noun.Kind == NounCorner || p.Noun.Kind == NounSpace && p.Pick == PickNext && !p.Number.Written()):
 		return Place{Each: true, To: ToLimit{Kind: ToNext, Noun: p.Noun}}
 	}
@@ -211,6 +242,8 @@ func isGroupNoun(n Noun) bool {
 func (r *reader) mods(p *Place, mods []*gMod) {
 	for i, m := range mods {
 		switch {
+		case p.Noun.Kind == NounRowEnd && saysSide(mods[i:]):
+			return
 		case m.Extent != nil:
 			p.To = r.extent(m.Extent)
 		case m.Of != nil:

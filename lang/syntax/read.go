@@ -208,6 +208,8 @@ func (r *reader) clause(g *gClause) Node {
 		p := r.place(g.Shared.Where)
 		p.Prep = In
 		return &Group{Body: []Clause{{Node: &Work{Stitch: r.stitch(g.Shared.In)}}, {Node: &Work{Stitch: r.stitch(g.Shared.Post)}}}, Places: []Place{p}}
+	case g.Even != nil:
+		return r.even(g.Even)
 	case g.Work != nil:
 		return r.work(g.Work)
 	case g.Striped != nil:
@@ -226,17 +228,6 @@ func (r *reader) clause(g *gClause) Node {
 		return r.placeFirst(g.Place)
 	case g.Loop != nil:
 		return r.loopNote(g.Loop)
-	case g.Even != nil:
-		if g.Even.Of != nil {
-			return &Even{Number: r.num(g.Even.Rows), Stitch: r.stitch(g.Even.Of)}
-		}
-		if g.Even.M != nil {
-			return &Even{Number: r.num(g.Even.M)}
-		}
-		if g.Even.Stitch != nil {
-			return &Work{Stitch: r.stitch(g.Even.Stitch), Places: []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}}}
-		}
-		return &Even{Number: r.num(g.Even.N)}
 	case g.Marker != nil:
 		return r.marker(g.Marker)
 	case g.Yarn != nil:
@@ -390,6 +381,20 @@ func (r *reader) closed(g *gAgain) Node {
 		w.Places = []Place{{Pick: PickLast, Number: n, Noun: Noun{Kind: NounAny, Word: "st"}}}
 	}
 	return w
+}
+
+func (r *reader) even(g *gEven) Node {
+	switch {
+	case g.Not != nil:
+		return r.unshaped(g.Not)
+	case g.Of != nil:
+		return &Even{Number: r.num(g.Rows), Stitch: r.stitch(g.Of)}
+	case g.M != nil:
+		return &Even{Number: r.num(g.M)}
+	case g.Stitch != nil:
+		return &Work{Stitch: r.stitch(g.Stitch), Places: []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}}}
+	}
+	return &Even{Number: r.num(g.N)}
 }
 
 func (r *reader) repeatFrom(g *gRepFrom) Node {
@@ -769,8 +774,13 @@ func (r *reader) total(g *gTotal) Node {
 	case "decreased", "less":
 		out.Change = -1
 	}
-	if i := slices.IndexFunc(r.tokens, func(t Token) bool { return t.Kind != Word }); r.tokens[i].Kind == Sign && r.tokens[i].Canon == "+" {
+	i := slices.IndexFunc(r.tokens, func(t Token) bool { return t.Kind != Word })
+	switch first := r.tokens[i]; {
+	case first.Kind == Sign && first.Canon == "+":
 		out.Change = 1 // `(+2)`
+	case first.Kind == Hyphen:
+		out.Change = -1 // `(-2)`
+		r.refused = r.refused || r.tokens[i+1].Kind != Number
 	}
 	if g.Shaped != nil { // `(dec 2 sts)`
 		k := r.stitch(g.Shaped).Meaning.In(stitch.Unsettled)
@@ -1254,6 +1264,17 @@ func (r *reader) oneEnd(g *gWhere) bool {
 	return slices.ContainsFunc(r.tokens[g.Pos.Offset:], func(t Token) bool {
 		return t.Kind == Word && (t.Canon == "end" || t.Canon == "beg" || t.Canon == "rowend")
 	})
+}
+
+// unshaped reads `without increasing or decreasing`.
+func (r *reader) unshaped(list []*gShaper) Node {
+	for _, g := range list {
+		if g.Stitch != nil && !shapes(r.stitch(g.Stitch).Meaning) {
+			r.refused = true
+			return nil
+		}
+	}
+	return &Even{}
 }
 
 // shapingTimes reads `decreasing 6 evenly`, and `decrease 4x1 st at each side in

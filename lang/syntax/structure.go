@@ -2,6 +2,7 @@ package syntax
 
 import (
 	"slices"
+	"strings"
 
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -346,8 +347,10 @@ func (l *lister) complete(rest []Token) bool {
 		return last.Limit == ToEnd && parts > 1
 	case *Ending:
 		return last.Step != nil && parts > 1
+	case *Finish:
+		return parts > 1
 	case *Work:
-		return len(last.Places) > 0 && last.Places[len(last.Places)-1].To.Kind == ToTheEnd && parts > 1
+		return len(last.Places) > 0 && (last.Places[len(last.Places)-1].To.Kind == ToTheEnd || isSlip(last.Stitch)) && parts > 1
 	}
 	return false
 }
@@ -395,11 +398,39 @@ func tallies(tokens []Token) bool {
 				return false
 			}
 			items, begins = items+1, false
-		case t.Kind != Stitch && t.Kind != Name && !(t.Kind == Word && (t.Canon == "" || t.Canon == "st" || t.Canon == "group")):
+		case t.Kind != Stitch && t.Kind != Name && t.Kind != Hyphen && !(t.Kind == Word && (t.Canon == "" || t.Canon == "st" || t.Canon == "group")):
 			return false
 		}
 	}
 	return items > 1 && !begins
+}
+
+// tallied reads such a count of stitches and other things, nil for any other words. Of what
+// nobody knows there are groups.
+func tallied(tokens []Token) *Total {
+	if !tallies(tokens) || !holds(tokens, Stitch) {
+		return nil
+	}
+	total := &Total{}
+	for len(tokens) > 0 {
+		item := tokens
+		if end := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Comma }); end > 0 {
+			item = tokens[:end]
+		}
+		tokens = tokens[min(len(tokens), len(item)+1):]
+		if known := asTotal(item); known != nil {
+			total.Parts = append(total.Parts, known.Parts...)
+			continue
+		}
+		var words []string
+		for _, t := range item[1:] {
+			if t.Kind != Hyphen {
+				words = append(words, t.Canon)
+			}
+		}
+		total.Parts = append(total.Parts, Part{Number: item[0].Values, Noun: Noun{Kind: NounGroup, Word: strings.Join(words, " ")}})
+	}
+	return total
 }
 
 // lead takes words before a colon that say how often what comes is worked: `4 times: sc
@@ -642,6 +673,11 @@ func (l *lister) bracket(open, end int) int {
 	if side, ok := clauses.read(b.tokens[open+1 : end]).(*Side); ok {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}, Node: side})
+		return end
+	}
+	if total := tallied(b.tokens[open+1 : end]); total != nil && l.depth == 0 && asTotal(b.tokens[open+1:end]) == nil && !holds(b.tokens[end:], Stitch) {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total}) // `(5 shells, 2 half-shells, 6 sc)`
 		return end
 	}
 	if !l.leads() || l.toldHowOften(open, end) {
@@ -1003,6 +1039,11 @@ func (l *lister) flush(sep Separator) {
 			l.dropNote()
 			return
 		}
+		if total := tallied(flat); total != nil {
+			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
+			l.dropNote()
+			return
+		}
 		if tallies(flat) {
 			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Remark{}})
 			l.dropNote()
@@ -1112,16 +1153,41 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		node = l.gist(flat, sep)
 	}
 	if node == nil {
+		node = inColour(flat)
+	}
+	if node == nil {
 		node = &Unread{}
 	}
 	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: node})
+}
+
+// inColour reads a colour that stands alone behind the stitches that are worked in it, with
+// what they are for: `14 sc beige for the breast`. It gives nil for anything else.
+func inColour(flat []Token) Node {
+	if flat[0].Written != "colour" {
+		return nil
+	}
+	upTo := slices.IndexFunc(flat, func(t Token) bool { return t.Kind == Word && t.Canon == "for" })
+	if upTo < 0 {
+		upTo = len(flat)
+	}
+	if !named(flat[:upTo]) || upTo < len(flat) && !named(flat[upTo+1:]) {
+		return nil
+	}
+	var words []string
+	for _, t := range flat[:upTo] {
+		if t.Kind == Name {
+			words = append(words, t.Canon)
+		}
+	}
+	return &Yarn{Yarn: strings.Join(words, " ")}
 }
 
 // beginning finds the longest beginning of flat, of at most upTo tokens, that
 // is a clause of its own with another after it. It gives 0 for none.
 func (l *lister) beginning(flat []Token, upTo int) int {
 	for cut := min(upTo, len(flat)-1); cut > 0; cut-- {
-		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" &&
+		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" && !(flat[cut].Written == "colour" && (flat[cut-1].Kind == Stitch || flat[cut-1].Canon == "st")) &&
 			!(flat[cut-1].Kind == Enclosed && l.b.totals[flat[cut-1].Group] != nil) {
 			continue
 		}
@@ -1144,7 +1210,7 @@ func (l *lister) inTwo(flat []Token, cut int, sep Separator) {
 	l.read(node, spanOf(flat[:cut]), SepNone)
 	at := len(l.out)
 	l.clause(flat[cut:], sep)
-	if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && flat[cut].Canon == "with" {
+	if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && (flat[cut].Canon == "with" || flat[cut].Written == "colour") {
 		before := *yarn
 		before.Before = true
 		l.out[at].Node = &before

@@ -5,6 +5,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -68,7 +69,8 @@ type scanner struct {
 	vocab *Vocabulary
 	raw   []rawToken
 	// hashes is set where a hash marks a repeat: elsewhere it numbers hooks and yarns.
-	hashes bool
+	hashes  bool
+	closing int // where the quotation mark stands that closes what is repeated
 }
 
 // rawToken is a run of characters before words are looked up.
@@ -104,6 +106,18 @@ func (l *scanner) scan() {
 			continue
 		}
 		r, size := utf8.DecodeRuneInString(l.text[i:])
+		if end := l.quoted(r, i); end > 0 {
+			l.closing = end
+			l.add(Open, i, i+size, l.text[i:i+size], glued)
+			i, glued = i+size, true
+			continue
+		}
+		if l.closing == i && i > 0 {
+			l.closing = 0
+			l.add(Close, i, i+size, l.text[i:i+size], glued)
+			i, glued = i+size, true
+			continue
+		}
 		if isBlank(r) {
 			glued = false
 			i += size
@@ -326,6 +340,31 @@ func isBlank(r rune) bool {
 func isSoft(r rune) bool { return r == '\u00ad' || r == '\u200b' || r == '\u2060' }
 
 func isApostrophe(r rune) bool { return r == '\'' || r == '’' || r == 'ʼ' }
+
+// quotes are those that may open what is repeated, with those that close it.
+var quotes = map[rune]string{'"': "\"", '“': "”", '„': "“”", '«': "»", '「': "」"}
+
+// howOften follows what is repeated.
+var howOften = phrase.MustCompile(`^[ ,]*(?i:(?:rep(?:eat)? |work )?(?:(?:x|×) ?\d|\d+ ?(?:x\b|×|times|more)|(?:` + numeral.Expression(2, numeral.Most) + `) (?:more )?times|twice|once|around|to end))`)
+
+// quoted gives where the quotation marks close that open at an offset and hold what is
+// repeated: `"sc, inc" 6 times`. It gives 0 for any others.
+func (l *scanner) quoted(r rune, at int) int {
+	closing := quotes[r]
+	if closing == "" || l.closing > 0 {
+		return 0
+	}
+	from := at + utf8.RuneLen(r)
+	n := strings.IndexAny(l.text[from:], closing)
+	if n < 0 {
+		return 0
+	}
+	_, size := utf8.DecodeRuneInString(l.text[from+n:])
+	if !howOften.MatchString(l.text[from+n+size:]) {
+		return 0
+	}
+	return from + n
+}
 
 // fractionBefore tells whether a fraction stands right before an offset.
 func (l *scanner) fractionBefore(at int) bool {

@@ -290,6 +290,11 @@ func (l *scanner) group() []Token {
 			t.Span.Start, t.Span.End = r.start, l.raw[i+n-1].end
 			tokens = append(tokens, t)
 			i += n
+		case r.kind == Number && ofYarn(tokens) && !l.timesFollow(i+1) && !l.countedThing(i+1):
+			t := Token{Kind: Name, Canon: r.lower} // colour 2
+			t.Span.Start, t.Span.End = r.start, r.end
+			tokens = append(tokens, t)
+			i++
 		case r.kind == Open && l.ledList(i):
 			values, n := l.alternating(i - 1)
 			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[i+n-2].end]}
@@ -356,6 +361,13 @@ func (l *scanner) ordinalList(i int) (values []int, end int) {
 // `return to branch 2`.
 func calls(before []Token) bool {
 	return len(before) > 0 && before[len(before)-1].Kind == Word && before[len(before)-1].Canon == "branch"
+}
+
+// ofYarn tells whether the words so far end in one that the number of a yarn comes after:
+// `with colour 2`.
+func ofYarn(before []Token) bool {
+	n := len(before)
+	return n > 1 && before[n-1].Kind == Word && before[n-1].Canon == "yarn" && before[n-2].Kind != Number
 }
 
 // timesFollow tells whether raw token i says how often: `repeat branch 3 times`.

@@ -328,9 +328,15 @@ func (c *collector) add(e Evidence, at int) {
 	c.found[i] = e
 }
 
-// header finds what the header says: `Terms: UK`.
+// header finds what the header says: `Terms: UK`, `Abbreviations (UK): …`.
 func (c *collector) header() bool {
 	for _, field := range c.file.Header {
+		if key := c.file.Text.Slice(field.KeySpan); statement.MatchString(key) {
+			if d := dialectIn(key); d != stitch.Unsettled {
+				c.add(Evidence{Kind: Statement, Dialect: d, Text: key, Span: field.KeySpan}, 0)
+				return true
+			}
+		}
 		if field.Key == "terms" {
 			if d := dialectIn(c.file.Text.Slice(field.Span)); d != stitch.Unsettled {
 				c.add(Evidence{Kind: Statement, Dialect: d, Text: c.file.Text.Slice(field.Span), Span: field.Span}, 0)

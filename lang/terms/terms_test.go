@@ -29,6 +29,7 @@ func TestWhatSettlesTheTerms(t *testing.T) {
 		{"a note says it of the terms", "Pattern: Haw\nNotes\nCrochet terms used in this pattern are UK.\n\nRnd 1: 6 dc in ring.\n", uk, []terms.Kind{terms.Statement}},
 		{"a note says it behind a colon", "Haw\n\nNotes on terms: US\n\nRnd 1: 6 dc in ring.\n", us, []terms.Kind{terms.Statement}},
 		{"the heading of the list says it", "Haw\n\nAbbreviations and terms (USA)\nch = chain\ndc = double crochet\n\nRnd 1: 6 dc in ring.\n", us, []terms.Kind{terms.Statement}},
+		{"the key of a list in one paragraph says it", "Haw\n\nAbbreviations (British): ch, chain; dc, double crochet\n\nRnd 1: 6 dc in ring.\n", uk, []terms.Kind{terms.Statement}},
 		{"a comment says it, which no maker sees", "// terms: UK\nRnd 1: 6 dc in ring.\n", none, nil},
 		{"a note says both", "Pattern: Haw\nNotes\nWritten in US and UK terms.\n\nRnd 1: 6 dc in ring.\n", none, nil},
 		{"a hook says nothing", "Pattern: Haw\nHook: 4 mm (US G-6)\nRnd 1: 6 dc in ring.\n", none, nil},
