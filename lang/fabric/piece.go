@@ -228,7 +228,7 @@ func alongOther(tree *syntax.Piece, size int) bool {
 				if laid > MostTurning || p.From != syntax.FromHere || p.Noun.Kind > syntax.NounChain {
 					return false
 				}
-				if joined {
+				if joined || laid == 0 && p.Noun.Kind == syntax.NounChain {
 					return p.Each || p.Number.At(size) > laid
 				}
 				return p.Noun.Kind == syntax.NounChain && p.Each && p.Number.At(size) > MostTurning

@@ -919,7 +919,11 @@ func (l *lister) splits(i, hi int) bool {
 	if next >= hi {
 		return true
 	}
-	if len(l.flat) == 2 && l.flat[0].Canon == "ch" && l.flat[1].Kind == Number && l.b.tokens[next].Kind != Number && l.b.tokens[next].Canon != "ch" {
+	made := l.flat
+	if made[0].Kind == Word && made[0].Canon == "work" {
+		made = made[1:] // `make ch 68 and form a ring`
+	}
+	if len(made) == 2 && made[0].Canon == "ch" && made[1].Kind == Number && l.b.tokens[next].Kind != Number && l.b.tokens[next].Canon != "ch" {
 		return true // `ch 4 and down the side of next petal`
 	}
 	if t := l.b.tokens[next]; t.Kind == Word && (t.Canon == "in" || t.Canon == "over" || t.Canon == "made" || t.Canon == "to" && next+1 < hi && isLoop(l.b.tokens[next+1])) && (l.flat[0].Canon == "ch" || l.flat[0].Canon == "turn") {
