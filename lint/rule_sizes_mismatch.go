@@ -50,6 +50,13 @@ func checkSizesMismatch(p *Pass) {
 			lists = append(lists, amounts{span: row.Tree.Abs(t.Span), values: make([]float64, len(t.Values.Vals))})
 		}
 	}
+	for s, told := range listsTold.in(p) {
+		for _, t := range told {
+			if len(t.Values.Vals) != want {
+				lists = append(lists, amounts{span: s.abs(t.Span), values: make([]float64, len(t.Values.Vals))})
+			}
+		}
+	}
 	named := p.sizesField()
 	if length := p.otherwiseAgree(lists, want); length > 0 {
 		p.Report(Finding{
@@ -66,6 +73,37 @@ func checkSizesMismatch(p *Pass) {
 			p.Report(Finding{Span: l.span, Message: "a value that falls as the sizes grow: " + quoted(p.File.Text.Slice(l.span))})
 		}
 	}
+}
+
+// listsTold are the lists of numbers, one for each size, of things that are counted, in what a
+// piece says between its rows: `count in 17 (18, 20) sts from each edge`.
+var listsTold = &fact[[]syntax.Token]{func(p *Pass, s section) []syntax.Token {
+	if s.piece == nil {
+		return nil
+	}
+	var out []syntax.Token
+	for _, at := range s.those(p.File.Prose) {
+		tokens := syntax.Lex(p.File.Text.Slice(at), p.File.Vocab)
+		for i, t := range tokens {
+			if t.Kind == syntax.Number && t.Values.PerSize() && i+1 < len(tokens) && countable(tokens[i+1]) {
+				t.Span = s.place(t.Span.Shift(at.Start))
+				t.Canon, t.Values.Vals = "", slices.Clone(t.Values.Vals)
+				out = append(out, t)
+			}
+		}
+	}
+	return out
+}}
+
+// countable tells a word for what a pattern counts.
+func countable(t syntax.Token) bool {
+	switch t.Kind {
+	case syntax.Stitch:
+		return true
+	case syntax.Word:
+		return t.Canon == "st" || t.Canon == "row" || t.Canon == "rnd" || t.Canon == "ch" || t.Canon == "times"
+	}
+	return false
 }
 
 // graded are the lists of measurements that grow with the sizes: those of the header, and

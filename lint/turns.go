@@ -32,6 +32,37 @@ func missingTurns(piece *fabric.Piece) []*fabric.Row {
 	if exceptional(len(missing), turned) || turned > 0 && len(missing) == 1 && facesAbout(missing[0]) {
 		return missing
 	}
+	if turned > 0 {
+		return repeatedUnturned(piece)
+	}
+	return nil
+}
+
+// repeatedUnturned lists the flat rows that are worked over and over by themselves, `rep row 2
+// until …`, and do not say to turn: one of them is as many as they are worked.
+func repeatedUnturned(piece *fabric.Piece) []*fabric.Row {
+	var out []*fabric.Row
+	for _, r := range piece.Rows {
+		if of := repeatsAlone(r); of != nil && of.Works() && !endsTurned(of) && !beginsTurned(of) && turnExpected(of, of) && !slices.Contains(out, of) {
+			out = append(out, of)
+		}
+	}
+	return out
+}
+
+// repeatsAlone is the one row above that a row only repeats, nil for none.
+func repeatsAlone(r *fabric.Row) *fabric.Row {
+	for _, c := range r.Tree.Clauses {
+		ref, ok := c.Node.(*syntax.Rows)
+		if !ok || ref.Piece != "" || ref.Changed || len(ref.List) != 1 || ref.List[0].From.At(0) != ref.List[0].To.At(0) {
+			continue
+		}
+		for _, above := range r.Piece.Rows[:r.Index] {
+			if slices.Contains(above.Tree.Label.Each(0), ref.List[0].From.At(0)) {
+				return above
+			}
+		}
+	}
 	return nil
 }
 

@@ -256,6 +256,8 @@ func acts(n Node) bool {
 		return len(n.Places) > 0 || n.Number.Written()
 	case *Rows:
 		return len(n.List) > 0 || n.Last.Written() || n.Called != "" || n.Piece != "" && !idle[n.Piece]
+	case *Skip:
+		return n.Place.Number.Written() // `miss the centre 16 sts and rejoin yarn to the next st`
 	case *Join:
 		return n.Place.Elsewhere && n.Place.Name == "" // `join at the underarm seam`
 	case *Bracket:
