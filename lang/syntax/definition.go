@@ -150,7 +150,7 @@ func (d *document) inFull(trimmed string, at int) bool {
 // words that are defined.
 func definedNames(s string) []string {
 	name, rest, found := strings.Cut(s, "(")
-	name = strings.Trim(name, " *•-_|`")
+	name = strings.TrimSuffix(strings.Trim(name, " *•-_|`"), ".") // `beg. = beginning`
 	if strings.Count(s, "(") > strings.Count(s, ")") {
 		return nil // the mark stands in brackets: `Make 50 (54: 58)`
 	}
@@ -433,7 +433,7 @@ func spellsSeveral(text string) bool {
 
 // entryEnds are the signs that part the entries of a list in one paragraph, in the order
 // in which they are tried: all that may, then one alone, where the others stand within an entry.
-var entryEnds = [...][]string{{",", "，", "、", ";", "·"}, {";"}, {"|"}, {" - "}}
+var entryEnds = [...][]string{{",", "，", "、", ";", "·"}, {";"}, {"|"}, {" / "}, {" - "}}
 
 // entriesIn parts a list in one paragraph into its entries, nil for what is none: it has a
 // mark in most of what its signs part, or it is one with `=`, whose meanings may have commas

@@ -22,7 +22,7 @@ var headerKeys = map[string]string{
 	"notions": "notions", "you will also need": "notions", "you'll also need": "notions", "also needed": "notions", "also required": "notions",
 	"also": "notions", "other": "notions", "others": "notions", "other materials": "notions", "other supplies": "notions", "extras": "notions", "sundries": "notions",
 	"accessories": "notions", "bits and bobs": "notions", "odds and ends": "notions", "requirements": "materials",
-	"materials": "materials", "you will need": "materials", "what you need": "materials", "what you will need": "materials", "what you'll need": "materials",
+	"materials": "materials", "you will need": "materials", "what you need": "materials", "what you will need": "materials", "what i used": "materials", "i used": "materials", "what you'll need": "materials",
 	"you'll need": "materials", "you need": "materials", "supplies": "materials", "supplies needed": "materials", "materials needed": "materials",
 	"tools and materials": "materials", "materials and tools": "materials", "tools": "notions", "equipment": "notions", "haberdashery": "notions",
 	"skill level": "skill level", "level": "skill level", "difficulty": "skill level",
@@ -78,6 +78,9 @@ func cutKey(line string) (key, value string, found bool) {
 		key, value, found = strings.Cut(trimmed[1:], "|")
 		return key, value, found && strings.Trim(value, " \t|-:") != ""
 	}
+	if m := bracketKey.FindStringSubmatch(line); m != nil {
+		return m[1], m[2], true
+	}
 	if key, value, found = strings.Cut(line, ":"); found && !strings.Contains(key, "...") && !inColumns(line, len(key)) {
 		return key, value, true
 	}
@@ -92,6 +95,9 @@ func cutKey(line string) (key, value string, found bool) {
 	}
 	return key, value, found
 }
+
+// bracketKey takes a key in square brackets: `[Hook]  4 mm`.
+var bracketKey = phrase.MustCompile(`^\s*\[(\pL[^\[\]]{1,30})\]\s+(\S.*)$`)
 
 // known tells a key of the header by itself, or a measure.
 func known(key string) bool {
