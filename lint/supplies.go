@@ -45,6 +45,8 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 				name = n.Yarn
 			case *syntax.Work:
 				name = n.Yarn
+			case *syntax.Finish:
+				name = n.Yarn
 			}
 			if name != "" {
 				add(name, row.Tree.AsWritten(name), s.place(row.Tree.Abs(c.Span)))
@@ -66,8 +68,8 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 
 // The uses of a yarn that are no clause of a row.
 var (
-	// usedInHeading takes `Cup (make 8) - with A`.
-	usedInHeading = phrase.MustCompile(`(?: [–—-] |[,(] ?)(?i:with|using|in) (?i:(?:yarn|colou?r) )?([A-Z]|MC|CC\d?)[):.\r]*$`)
+	// usedInHeading takes `Cup (make 8) - with A`, `Cup (make 8 in A)`.
+	usedInHeading = phrase.MustCompile(`(?: [–—-] |[,(] ?(?i:(?:make|start|begin)[^,()]{0,9} )?)(?i:with|using|in) (?i:(?:yarn|colou?r) )?([A-Z]|MC|CC\d?)[):.\r]*$`)
 	// usedSaid takes `using colour D`, `with two strands of A`.
 	usedSaid = phrase.MustCompile(`\b(?i:with|using|in) (?i:(?:\d|double|` + numeral.Expression(2, 12) + `) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)`)
 )

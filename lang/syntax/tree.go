@@ -310,8 +310,12 @@ type Turn struct {
 // NoJoin says that a round is left open: `do not join`.
 type NoJoin struct{}
 
-// Finish ends a piece: `fasten off`.
-type Finish struct{ LongTail bool }
+// Finish ends a piece: `fasten off`. Where the yarn is named by its letter, the work goes on
+// if it was in another: `cut CC`.
+type Finish struct {
+	LongTail bool
+	Yarn     string
+}
 
 // MakeUp is handwork that no stitch is counted in: stuffing, sewing, weaving in.
 type MakeUp struct{ LongTail bool }
@@ -356,7 +360,8 @@ type MagicRing struct{}
 type Rows struct {
 	List []RowSpan
 	Last Num // `rep last 2 rows`
-	// Piece is the piece referred to, as far as PieceRow or Mark.
+	// Piece is the piece referred to, as far as PieceRow or Mark, or whose rows are those of
+	// List.
 	Piece    string
 	PieceRow Num
 	Mark     string
@@ -385,6 +390,7 @@ type Even struct{ Number Num }
 type Branch struct {
 	Name     string
 	Labelled bool // a label in the writer's own words names it, not the word
+	Behind   bool // its name stands behind its chain: `ch 4 for the fork`
 }
 
 // Return goes back to where a branch left its parent.
