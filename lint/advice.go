@@ -16,7 +16,7 @@ var (
 		`|\b(?:remove|take|keep)\b[^.;:]*\b(?:out of|away from|from)\b[^.;:,]{0,24}\b` + asleep)
 	// The three parts of an advice on small parts, which may take two sentences: `The eyes
 	// are small parts. For a child under three years embroider them instead.`
-	swallowed   = phrase.MustCompile(`\b(?:small parts?|swallow(?:ed|s)?|chok(?:e|ed|ing))\b`)
+	swallowed   = phrase.MustCompile(`\b(?:small parts?|swallow(?:ed|s)?|chok(?:e|ed|ing)|not safe|unsafe)\b`)
 	ofTheYoung  = phrase.MustCompile(`\b(?:under|younger than|below) (?:3|three|36)\b|\b(?:bab(?:y|ies)|infants?|toddlers?|(?:small|young|younger|little) child(?:ren)?)\b`)
 	withoutThem = phrase.MustCompile(`\b(?:not suitable|unsuitable|not for|never|do not|don't|must not|should not|leave (?:off|out|away|them)|omit|instead|embroider)\b`)
 )

@@ -16,11 +16,7 @@ import (
 // A slip in a piece whose branches go by nouns of the writer's own is told as one in branches
 // A and B is. The pieces themselves are silent (TestConstructionsAreCounted holds their counts).
 func TestBranchesByAnyNoun(t *testing.T) {
-	tests := []struct {
-		name, piece string
-		old, new    string
-		rule, says  string
-	}{
+	tellsSlips(t, []plainSlip{
 		{"a chain too short", "branches-by-their-own-nouns", "lower spine: ch 6", "lower spine: ch 5", "row-over", "1 ch more than the 4 there are on the lower spine"},
 		{"a chain too long", "branches-by-their-own-nouns", "lower spine: ch 6", "lower spine: ch 8", "branch-chain-left", "the lower spine is left with 2 of its 8 ch unworked"},
 		{"a chain too short on a branch of a branch", "branches-by-their-own-nouns", "bud: ch 3", "bud: ch 2", "row-over", "on the bud"},
@@ -50,9 +46,48 @@ func TestBranchesByAnyNoun(t *testing.T) {
 		{"a stalk", "stalk-joined-to-its-leaf", "(8 sl sts on the stalk)", "(9 sl sts on the stalk)", "count-mismatch", "says 9"},
 		{"a stalk too short", "stalk-joined-to-its-leaf", "Ch 9", "Ch 8", "row-over", ""},
 		{"a leaflet of its own", "branch-with-leaflets", "hdc in next ch, dc in next ch,", "dc in next ch,", "row-short", ""},
+
+		{"a spine too short on a stem that grows", "stem-drawn-in-one-go", "Ch 5; sl st", "Ch 4; sl st", "row-over", ""},
+		{"a spur too long on it", "stem-drawn-in-one-go", "Ch 8; sl st", "Ch 9; sl st", "row-over", ""},
+		{"a part of the stem too long", "stem-drawn-in-one-go", "Ch 6 for the middle", "Ch 7 for the middle", "row-short", ""},
+		{"a part of the stem too short", "stem-drawn-in-one-go", "Ch 9. This", "Ch 8. This", "stem-exhausted", ""},
+		{"the count of a twig on it", "stem-drawn-in-one-go", "[10 sts]", "[11 sts]", "count-mismatch", "says 11"},
+		{"a part of the stem lost", "stem-drawn-in-numbered-lines", "(3) Stalk: ch 5.\n", "", "stem-exhausted", ""},
+		{"a part of the way home lost", "stem-drawn-in-numbered-lines", "sc 5 on the ch of (3), ", "", "count-mismatch", ""},
+		{"a frond of a pair too long", "stem-drawn-in-numbered-lines", "*ch 7", "*ch 8", "branch-chain-left", "the frond is left with 1 of its 8 ch unworked"},
+		{"how many fronds", "stem-drawn-in-numbered-lines", "2 times in all", "3 times in all", "count-mismatch", ""},
+		{"an arm too long in a stitch of its own", "stitch-that-forks", "= ch 7", "= ch 8", "branch-chain-left", ""},
+		{"a fork too long in it", "stitch-that-forks", "ch 3 for the fork", "ch 4 for the fork", "branch-chain-left", ""},
+		{"how many of it", "stitch-that-forks", "4 long and 4", "3 long and 4", "count-mismatch", ""},
 		{"how many leaflets", "branch-with-leaflets", "and 1 leaflet", "and 2 leaflets", "count-mismatch", ""},
-	}
-	for _, test := range tests {
+	})
+}
+
+// A slip in a way of writing that is counted is told; without it the piece is silent.
+func TestSlipsInWaysOfWriting(t *testing.T) {
+	tellsSlips(t, []plainSlip{
+		{"the rows of another piece", "stitch-that-forks", "top layer. (12 sc)", "top layer. (14 sc)", "count-mismatch", "says 14"},
+		{"an increase of one size lost", "other-yarn-cut", "2 tr in next st) 11 times, sl st in top of 3 ch. [36 tr]", "2 tr in next st) 10 times, sl st in top of 3 ch. [36 tr]", "count-mismatch", ""},
+		{"a count of two sizes", "other-yarn-cut", "[24 (36) tr]", "[24 (37) tr]", "count-mismatch", "Adult Small"},
+		{"bobbles under a heading", "other-yarn-cut", "*1 dc in next 3 sts", "*1 dc in next 4 sts", "repeat-remainder", ""},
+		{"the count after a yarn is cut", "other-yarn-cut", "first RtrF. [24 (36, 48) sts]", "first RtrF. [24 (36, 46) sts]", "count-mismatch", ""},
+		{"a chain too short for a leaf in numbers", "leaf-round-its-chain-in-numbers", "Ch 8 with", "Ch 7 with", "row-over", ""},
+		{"a repeat by its two stars", "leaf-round-its-chain-in-numbers", "crochet *-* 2 times in all, finish", "crochet *-* 3 times in all, finish", "row-over", ""},
+		{"the other edge of the chain", "leaf-round-its-chain-in-numbers", "1 hdc in each of next 3 ch, 1 sc in last ch, sl st", "1 hdc in each of next 4 ch, 1 sc in last ch, sl st", "row-over", ""},
+	})
+}
+
+// plainSlip is a change in a piece of the counted constructions, with the rule that tells of it and
+// what that says.
+type plainSlip struct {
+	name, piece string
+	old, new    string
+	rule, says  string
+}
+
+func tellsSlips(t *testing.T, slips []plainSlip) {
+	t.Helper()
+	for _, test := range slips {
 		t.Run(test.name, func(t *testing.T) {
 			text, err := os.ReadFile(filepath.Join("../testdata/counted", test.piece+".crochet"))
 			require.NoError(t, err)

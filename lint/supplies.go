@@ -45,6 +45,8 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 				name = n.Yarn
 			case *syntax.Work:
 				name = n.Yarn
+			case *syntax.Finish:
+				name = n.Yarn
 			}
 			if name != "" {
 				add(name, row.Tree.AsWritten(name), s.place(row.Tree.Abs(c.Span)))

@@ -36,6 +36,7 @@ type ground struct {
 	sub        int   // chains of the space at `at` that are used already
 	end        int   // no place from here on may be used (`to last 3 sts`)
 	held       int   // the place worked into last, -1 for none
+	growing    bool  // it is a stem of which more may be chained before any of it is worked
 	loose      bool  // stitches were passed over on the way to a landmark: that is no fault
 	full       bool  // the work went to its end by words that say so
 	bySpaces   bool  // spaces were worked into or skipped by name
@@ -94,8 +95,31 @@ func (h *hand) chainOf() {
 		h.setChain(0)
 		return
 	}
-	h.space()
+	if !h.growStem() {
+		h.space()
+	}
 }
+
+// growStem lays the chains on the hook for a stem that is drawn in one go with what branches
+// from it: chained on after each of them, and worked on the way home. It gives false where
+// they belong to something else.
+func (h *hand) growStem() bool {
+	begins := h.base == nil && len(h.row) == 0 && !h.ring
+	if len(h.branches) > 0 || h.chains == 0 || !begins && !h.unworkedStem() {
+		return false
+	}
+	chain := h.first
+	if begins {
+		chain = nil
+	}
+	chain = append(slices.Clip(chain), h.chainNodes(h.chains)...)
+	h.ground = ground{base: reverse(chain), first: chain, held: -1, end: len(chain), growing: true}
+	h.chains, h.counts = 0, syntax.Counts{}
+	return true
+}
+
+// unworkedStem tells whether the work stands on a stem that is still being chained.
+func (h *hand) unworkedStem() bool { return h.growing && h.at == 0 }
 
 // setChain gives the innermost branch the chains on the hook, of which skip
 // are passed before the first stitch.
@@ -177,10 +201,21 @@ func (h *hand) openAt(name string) int {
 			}
 		}
 	}
+	for i := len(h.branches); i > 0; i-- {
+		if h.nameless(&h.branches[i-1]) && h.limbs.homes[name] == 0 && h.progressOf(i-1).left > 0 {
+			return i // it has no other name
+		}
+	}
 	if h.limbs.isStem(name) {
 		return 0
 	}
 	return -1
+}
+
+// nameless tells a branch that the words around it may call by any noun: none names it, or one
+// of the pattern's own stitches is made of it.
+func (h *hand) nameless(b *branch) bool {
+	return b.name == "" || h.words.own[spelled(b.name)] != nil
 }
 
 // comeHome goes on along a branch that others are still open on: they are over,
@@ -575,7 +610,7 @@ func (h *hand) returnTo(n *syntax.Return) {
 			return // the branch was at an end, and this is the way home from it
 		}
 	}
-	if depth < 0 && n.Told && h.openAt(n.To) == 0 {
+	if depth < 0 && (n.Told && h.openAt(n.To) == 0 || h.unworkedStem()) {
 		return // where the work is already
 	}
 	if depth < 0 {

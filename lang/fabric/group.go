@@ -93,6 +93,9 @@ func (h *hand) passesChain(n int) bool {
 // row below: `ch 8, skip first ch, sc in next 7 ch`. It tells whether it is.
 func (h *hand) passesTip(p syntax.Place) bool {
 	n := p.Number.Or(h.size, 1)
+	if b := h.innermost(); p.From == syntax.FromHook && h.chains > n && b != nil && b.chains == 0 {
+		return h.chainFromHook(h.mainOf(h.coming), n+1) // `branch A: ch 8; from the 2nd ch, sc 7`
+	}
 	named := p.Noun.Kind == syntax.NounChain
 	if len(h.base) == 0 || !named && (p.Noun.Kind != syntax.NounNone || p.Pick != syntax.PickFirst) || p.Of != nil || n >= h.chains {
 		return false

@@ -90,6 +90,8 @@ func (h *hand) owes(b *branch) bool {
 	switch {
 	case !b.marked || !b.labelled:
 		return b.marked
+	case b.parent.growing:
+		return false // the work stands at the foot of it, and the stem goes on from there
 	case b.chains > maxSpike:
 		return h.limbs.goHomeTo(h.grownFrom(b))
 	}

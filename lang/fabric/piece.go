@@ -107,7 +107,7 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 	edge := first <= 1 && onEdge(tree)
 	k.leans = k.leans || edge
 	switch {
-	case edge && len(before) > 0 && !finished(before[len(before)-1][k.size].piece.Tree):
+	case edge && len(before) > 0 && !before[len(before)-1][k.size].finished():
 		k.goOn(before[len(before)-1][k.size])
 		k.number = 0
 	case first <= 1:
@@ -171,7 +171,11 @@ func newRow(p *Piece, index int, tree *syntax.Row, sizes int) *Row {
 // edging under a heading of its own.
 func onEdge(tree *syntax.Piece) bool {
 	for _, r := range tree.Rows {
-		if needs, told := needsBelow(r.Clauses); told {
+		clauses := r.Clauses
+		if r.Label.Kind == syntax.NextRow { // whatever its yarn, it goes on
+			clauses = slices.DeleteFunc(slices.Clone(clauses), func(c syntax.Clause) bool { _, yarn := c.Node.(*syntax.Yarn); return yarn })
+		}
+		if needs, told := needsBelow(clauses); told {
 			return needs
 		}
 	}
@@ -245,9 +249,20 @@ func alongOther(tree *syntax.Piece, size int) bool {
 // is that of tr; a foundation has more. Common practice.
 const MostTurning = 4
 
-// finished tells whether a piece is fastened off.
-func finished(tree *syntax.Piece) bool {
-	return slices.ContainsFunc(tree.Rows, func(r *syntax.Row) bool { return fastensOff(r.Clauses) })
+// finished tells whether a piece is fastened off, and not only a yarn that it was worked in
+// before its last.
+func (k *worker) finished() bool {
+	named := false
+	for _, r := range k.piece.Tree.Rows {
+		for _, c := range r.Clauses {
+			if n, ok := c.Node.(*syntax.Finish); ok && n.Yarn == "" {
+				return true
+			} else if ok {
+				named = true
+			}
+		}
+	}
+	return named && k.h.cut
 }
 
 func fastensOff(clauses []syntax.Clause) bool {
@@ -542,7 +557,10 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	next := k.piece.Rows[row.Index+1].Tree
 	steps := next.Label.Step || next.Label.Bare && byStep(k.piece.Tree)
 	if next.Label.Limb != "" {
-		return len(k.h.limbs.homes) > 0, false
+		return len(k.h.limbs.homes) > 0 || steps, false
+	}
+	if steps && lays(next.Clauses) && !worksOn(next.Clauses) {
+		return true, false // more of the stem
 	}
 	first := firstStep(next.Clauses)
 	if next.Label.Kind != syntax.Unlabelled && !steps || reference(next.Clauses) != nil || first == nil {
@@ -614,9 +632,11 @@ func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	k.h.startRow(row.Index, u.tree.Label)
 	k.h.referred = u.tree != row.Tree
 	clauses := u.tree.Clauses
-	if name := u.tree.Label.Limb; name != "" && k.h.keeps {
+	if name := u.tree.Label.Limb; name != "" && (k.h.keeps || k.h.base == nil && u.tree.Label.Step) {
 		k.h.span = u.tree.Label.Span
 		k.h.openBranch(&syntax.Branch{Name: name, Labelled: true})
+		k.h.setApart()
+		k.h.laidBy() // each reading adds stitches of its own to the stem that it left
 	}
 	if u.even {
 		clauses = evenRow(clauses, k.h.mainFor(nil))

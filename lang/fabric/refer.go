@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"iter"
 	"math"
 	"slices"
 	"strings"
@@ -141,6 +142,9 @@ func cycle(list []unit, n int) []unit {
 
 // referred finds the rows that a reference names, in the order worked.
 func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
+	if ref.Piece != "" && len(ref.List) > 0 {
+		return k.rowsOf(ref)
+	}
 	if ref.Piece != "" {
 		return k.ofPiece(row, ref)
 	}
@@ -160,11 +164,7 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 	}
 	var out []unit
 	for _, s := range ref.List {
-		from, to := s.From.At(k.size), s.To.At(k.size)
-		if to-from > maxRow {
-			to = from
-		}
-		for n := from; n <= max(from, to); n++ {
+		for n := range k.span(s) {
 			u, ok := k.called(n)
 			if !ok && goesOnFrom(row.Tree, ref, n, k.size) {
 				return nil, false // `…; repeat from Row 7 until there are 40 rows`, said in Row 7
@@ -188,6 +188,52 @@ func (k *worker) byName(row *Row, name string) ([]unit, bool) {
 		}
 	}
 	return nil, false
+}
+
+// span gives the numbers of a run of rows.
+func (k *worker) span(s syntax.RowSpan) iter.Seq[int] {
+	from, to := s.From.At(k.size), s.To.At(k.size)
+	if to-from > maxRow {
+		to = from
+	}
+	return func(yield func(int) bool) {
+		for n := from; n <= max(from, to) && yield(n); n++ {
+		}
+	}
+}
+
+// rowsOf finds the rows of another piece that `work as Rnds 1-2 of the cup` names. What is
+// called so and is no piece is not looked up.
+func (k *worker) rowsOf(ref *syntax.Rows) ([]unit, bool) {
+	if ref.Changed {
+		return nil, false
+	}
+	k.leans = true
+	other := worker{fabric: k.fabric, size: k.size, h: k.h, rows: map[int]unit{}}
+	other.h.done = map[int][]int{}
+	for _, p := range k.fabric.called(ref.Piece) {
+		other.piece = p
+		for _, r := range p.Rows {
+			units, ok := other.units(r)
+			if !ok {
+				return nil, false
+			}
+			for _, u := range units {
+				other.note(r, u, r.Tallies[k.size].Works)
+			}
+		}
+	}
+	var out []unit
+	for _, s := range ref.List {
+		for n := range k.span(s) {
+			u, ok := other.rows[n]
+			if !ok {
+				return nil, false
+			}
+			out = append(out, u)
+		}
+	}
+	return out, true
 }
 
 // goesOnFrom tells whether a row ends by saying that the work goes on from it, the

@@ -92,6 +92,9 @@ func (w *words) define(d *syntax.Definition) {
 	meaning, known := stitch.Find(spelled(d.Names[0]))
 	own.kind = meaning.In(w.dialect)
 	if !known || own.kind == nil {
+		own.kind = w.calledFirst(d)
+	}
+	if own.kind == nil {
 		own.kind = &stitch.Stitch{ID: d.Names[0], Class: stitch.Group, Uses: 1, Makes: 1}
 	}
 	if d.Row != nil && workable(d.Row.Clauses) && !d.Makes.Written() {
@@ -107,6 +110,25 @@ func (w *words) define(d *syntax.Definition) {
 	for _, name := range d.Names {
 		w.own[spelled(name)] = own
 	}
+}
+
+// calledFirst is the textured stitch that a definition names before it says how that is made:
+// `MB = make bobble: (yo, insert hook, …)`; nil for none.
+func (w *words) calledFirst(d *syntax.Definition) *stitch.Stitch {
+	if d.Row == nil {
+		return nil
+	}
+	tokens := d.Row.Tokens
+	for len(tokens) > 0 && tokens[0].Kind == syntax.Word && (tokens[0].Canon == "work" || tokens[0].Canon == "") {
+		tokens = tokens[1:]
+	}
+	if len(tokens) < 2 || tokens[0].Kind != syntax.Stitch || tokens[1].Kind != syntax.Colon && tokens[1].Kind != syntax.Dash {
+		return nil
+	}
+	if k := w.named(tokens[0].Stitch); k != nil && k.Class == stitch.Texture {
+		return k
+	}
+	return nil
 }
 
 // defineInPassing takes the stitches that are named where they are first worked:
@@ -167,7 +189,7 @@ func spanned(body []syntax.Clause) int {
 	_, chains := body[0].Node.(*syntax.Chain)
 	for _, c := range body {
 		switch n := c.Node.(type) {
-		case *syntax.Chain, *syntax.Join, *syntax.Remark, *syntax.Total:
+		case *syntax.Chain, *syntax.Join, *syntax.Remark, *syntax.Total, *syntax.CountsNote, *syntax.Branch, *syntax.Return:
 		case *syntax.Work:
 			if !chains || len(n.Places) == 0 || slices.ContainsFunc(n.Places, belowBody) {
 				return 1
@@ -257,7 +279,7 @@ func workable(list []syntax.Clause) bool {
 				return false
 			}
 			made = true
-		case *syntax.Join, *syntax.LoopNote, *syntax.Total, *syntax.Remark, *syntax.CountsNote:
+		case *syntax.Join, *syntax.LoopNote, *syntax.Total, *syntax.Remark, *syntax.CountsNote, *syntax.Branch, *syntax.Return:
 		default:
 			return false
 		}

@@ -61,7 +61,9 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.GoBack:
 		h.onRow(n.Row.At(h.size))
 	case *syntax.Branch:
-		h.openBranch(n)
+		if !n.Behind { // else it was opened with its chain
+			h.openBranch(n)
+		}
 	case *syntax.Return:
 		h.returnTo(n)
 	case *syntax.Total:
@@ -76,6 +78,9 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.NoJoin:
 		h.round, h.unjoined = true, true
 	case *syntax.Finish:
+		if n.Yarn != "" && h.yarn != "" && n.Yarn != h.yarn {
+			return // the work goes on in its own
+		}
 		h.ended, h.cut = true, true
 	case *syntax.Motion:
 		if !h.closing {
@@ -132,6 +137,11 @@ func (h *hand) takeUp(next []syntax.Clause) {
 }
 
 func (h *hand) chain(n *syntax.Chain) {
+	if len(h.coming) > 0 {
+		if b, named := h.coming[0].Node.(*syntax.Branch); named && b.Behind {
+			h.openBranch(b)
+		}
+	}
 	h.arriveBy(n)
 	if !n.Number.Written() && n.Multiple.Written() {
 		h.layMultiple(n)

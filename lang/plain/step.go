@@ -39,7 +39,7 @@ func (s *speaker) step(node syntax.Node) string {
 	case *syntax.Shaping:
 		return shaping(n)
 	case *syntax.Finish:
-		return "fasten off" + when(n.LongTail, ", leaving a long tail")
+		return "fasten off" + after(" yarn ", s.row.AsWritten(n.Yarn)) + when(n.LongTail, ", leaving a long tail")
 	case *syntax.MakeUp:
 		return "handwork, in which no stitch is counted" + when(n.LongTail, ", with the long tail")
 	case *syntax.Even:
@@ -322,7 +322,12 @@ func (s *speaker) rows(n *syntax.Rows) string {
 		out += " row" + when(several, "s") + " " + strings.Join(spans, " and ")
 	}
 	out += numbered(" the last ", n.Last) + when(n.Last.Written(), " rows")
-	out += after(" what was said of ", n.Piece) + numbered(" as far as row ", n.PieceRow) + after(" as far as ", n.Mark)
+	if len(spans) > 0 {
+		out += after(" of ", n.Piece)
+	} else {
+		out += after(" what was said of ", n.Piece)
+	}
+	out += numbered(" as far as row ", n.PieceRow) + after(" as far as ", n.Mark)
 	if n.Long.Written() {
 		out += ", one after the other, " + when(n.InAll, "until there are ") + when(!n.InAll, "for ") + amount(n.Long, "row")
 	}

@@ -153,7 +153,7 @@ func (d *document) inFull(trimmed string, at int) bool {
 // words that are defined.
 func definedNames(s string) []string {
 	name, rest, found := strings.Cut(s, "(")
-	name = strings.Trim(name, " *•-_|`")
+	name = strings.TrimSuffix(strings.Trim(name, " *•-_|`"), ".") // `beg. = beginning`
 	if strings.Count(s, "(") > strings.Count(s, ")") {
 		return nil // the mark stands in brackets: `Make 50 (54: 58)`
 	}
@@ -233,7 +233,7 @@ func calledAlso(meaning string) (word string, n int) {
 	if m == nil || len(strings.Fields(meaning[m[2]:m[3]])) > 3 || !readsAsWork(meaning[m[1]:]) {
 		return "", 0
 	}
-	return meaning[m[2]:m[3]], m[1]
+	return strings.TrimPrefix(meaning[m[2]:m[3]], "make "), m[1]
 }
 
 // callsAnew tells a word of the trade, no stitch, that the pattern takes for something of its
@@ -482,7 +482,7 @@ func spellsSeveral(text string) bool {
 
 // entryEnds are the signs that part the entries of a list in one paragraph, in the order
 // in which they are tried: all that may, then one alone, where the others stand within an entry.
-var entryEnds = [...][]string{{",", "，", "、", ";", "·"}, {";"}, {"|"}, {" - "}}
+var entryEnds = [...][]string{{",", "，", "、", ";", "·"}, {";"}, {"|"}, {" / "}, {" - "}}
 
 // entriesIn parts a list in one paragraph into its entries, nil for what is none: it has a
 // mark in most of what its signs part, or it is one with `=`, whose meanings may have commas

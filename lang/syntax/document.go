@@ -96,7 +96,7 @@ func (d *document) sort(i int, fronted bool) {
 		d.fronted(trimmed, line, span)
 	case strings.HasPrefix(trimmed, commentMark):
 		d.comment(span)
-	case strings.HasPrefix(trimmed, ">"):
+	case strings.HasPrefix(trimmed, ">") && !supplies[d.section]: // there it is a list's mark
 		d.add(block{kind: blockProse, span: span})
 	case d.continuesField(line, span):
 		d.extendField(span)

@@ -428,6 +428,30 @@ prose "Tip: block it wet."
 prose "You can see the leaf in the picture above."
 row 2: work dc each=1 each st to the end
 `},
+	{"keys and headings in square brackets", `No. 3  HEDGE FERN
+
+[Hook]  steel hook 1.50 mm
+[Gauge]  sc 32 sts = 10 cm
+[Symbols]  ch = chain, sc = single crochet
+
+[Fern: 1 piece]
+(1) Stalk: ch 10.
+(2) Top frond: ch 4; from the 2nd ch, sc 3.
+
+[Finishing]
+Pin out the fern.
+`, `prose "No. 3  HEDGE FERN"
+field hook = steel hook 1.50 mm
+field gauge = sc 32 sts = 10 cm
+field abbreviations = ch = chain, sc = single crochet
+definition ch is chain
+definition sc is single crochet
+piece Fern: 1 piece
+row 1: remark, chain 10
+row 2: branch top frond, chain 4, skip next 1 ch from hook, work sc each=1 next 3 st
+piece Finishing
+no label: make up
+`},
 	{"instructions without a label", `Piece: Twig
 With B, make a magic ring.
 Ch 26.

@@ -247,11 +247,12 @@ type gMod struct {
 	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'odd' | 'down the chain' | 'corresponding' | 'successive' | 'already' | 'made' | 'between' ( ?= EOF | 'at' ) | 'after' ( ?= EOF ) )"`
 }
 
-// in same st as join; in same sp as last dc
+// in same st as join; in same sp as last dc; in sc that the spray grew from
 type gAs struct {
 	Pos   lexer.Position
 	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | 'tch' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number | Hyphen )+"`
 	Place bool `parser:"| @'placeof' ( Ordinal | Number | Stitch | 'st' | 'join' | 'tch' )+"`
+	Grown bool `parser:"| @( Name+ 'grown' )"`
 	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number | Hyphen )+ )"`
 }
 
@@ -279,11 +280,12 @@ type gOrd struct {
 	Text string `parser:"@Ordinal"`
 }
 
-// of branch A; of next shell; of ch-6; of Row 1; of rnd
+// of branch A; of next shell; of ch-6; of Row 1; of rnd; of the branch; of Step 3
 type gOf struct {
 	Pos    lexer.Position
 	Name   string `parser:"'of' ( ( 'branch' | 'stem' )? @Name"`
 	Stem   bool   `parser:"| @'stem'"`
+	Here   bool   `parser:"| @( 'branch' | 'step' Number )"`
 	RowNth *gOrd  `parser:"| @@? "`
 	RowN   *gNum  `parser:"( 'row' | 'rnd' ) @@? )"`
 }
@@ -593,10 +595,11 @@ type gLeave struct {
 // turn; do not turn; rotate; along opposite side of foundation ch; do not join or turn
 type gTurn struct {
 	Pos    lexer.Position
-	NoJoin bool `parser:"(   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
+	Spiral bool `parser:"(   @( ( 'work' | 'continue' )* 'in' 'spiral' ( 'not' 'join' )? )"`
+	NoJoin bool `parser:"|   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
 	Not    bool `parser:"  | @'not'?"`
 	Rotate bool `parser:"( 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
-	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side'"`
+	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? 'back'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side'"`
 	Base   bool `parser:"| 'work'? ( 'across' | 'on' | 'around' )+ @'foundation' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
@@ -616,7 +619,8 @@ type gJoin struct {
 type gName struct {
 	Pos   lexer.Position
 	End   lexer.Position
-	Words []string `parser:"( ( 'next' | 'any' | 'more' )? @( Name | 'yarn' )+ ( ( 'or' | 'and' ) @Name+ )* ) ( 'of' 'yarn' )?"`
+	N     *gNum    `parser:"( 'yarn' @@ ( ?= EOF )"`
+	Words []string `parser:"| ( 'next' | 'any' | 'more' )? @( Name | 'yarn' )+ ( ( 'or' | 'and' ) @Name+ )* ) ( 'of' 'yarn' )?"`
 }
 
 // with A; change to B in last st; drop A; carry A
@@ -650,12 +654,13 @@ type gMarkAt struct {
 	Last    bool  `parser:"| @'last' | ( Name | Word | Stitch | Dash | Hyphen | Sign )"`
 }
 
-// the last in top of ch-2; working behind the petals: remarks on other clauses
+// the last in top of ch-2; working behind the petals; work along the chain: remarks on
+// other clauses
 type gRemark struct {
 	Pos    lexer.Position
 	Made   *gStitch `parser:"( 'have' Number Name+ ( ?= EOF ) | Ordinal? 'beg'? @@ 'made'"`
 	Corner bool     `parser:"| @'corner' 'made'"`
-	Rest   bool     `parser:"| ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | ( 'row' | 'rnd' ) Number 'of' ( Name | Stitch )+ ( ?= EOF ) | Number 'skip' ( ?= EOF ) | ( 'last' ( 'st' | Stitch | Number )? ( 'in' | 'to' ) | 'work'? 'behind' | 'work'? 'back' ( 'across' | 'on' ) | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Rest   bool     `parser:"| ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | 'continue'? 'work'? 'back'? 'across' 'foundation'? 'ch' ( ?= EOF ) | ( 'row' | 'rnd' ) Number 'of' ( Name | Stitch )+ ( ?= EOF ) | Number 'skip' ( ?= EOF ) | ( 'last' ( 'st' | Stitch | Number )? ( 'in' | 'to' ) | 'work'? 'behind' | 'work'? 'back' ( 'across' | 'on' ) | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // work firmly; with hook 4 mm; brings thread in position for next row
@@ -685,6 +690,7 @@ type gRows struct {
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
 	Row    bool     `parser:"| @( 'row' | 'rnd' | 'r' )"`
 	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* Comma? )?"`
+	Of     *gPiece  `parser:"  ( 'of' @@ )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`
 	Called *gCalled `parser:"| @@"`
 	Piece  *gPiece  `parser:"| @@"`
@@ -700,7 +706,7 @@ type gRows struct {
 
 type gPiece struct {
 	Pos   lexer.Position
-	Words []string `parser:"@( Ordinal ( ?= Name | 'group' ) )? @( Name | 'group' | 'back' | 'front' | 'side' | 'edge' | 'stem' | Stitch )+ @( Number ( ?! 'times' | 'more' | 'row' | 'rnd' | Stitch ) )?"`
+	Words []string `parser:"@( Ordinal ( ?= Name | 'group' ) )? @( Name | 'group' | 'back' | 'front' | 'side' | 'edge' | 'stem' | 'top' | 'base' | 'tail' | Stitch )+ @( Number ( ?! 'times' | 'more' | 'row' | 'rnd' | Stitch ) )?"`
 }
 
 // rep dec row 3 more times: a row by its name
@@ -794,6 +800,7 @@ type gSide struct {
 type gFinish struct {
 	Pos  lexer.Position
 	Verb string   `parser:"( @( 'fasten' | 'weave' | 'leave' ) | 'work' Number? ( Name | Ordinal | 'more' )* @'trim' )"`
+	Yarn *gName   `parser:"@@?"`
 	Rest []string `parser:"@( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign | Enclosed | Period | Star )*"`
 }
 

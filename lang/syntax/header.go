@@ -22,7 +22,7 @@ var headerKeys = map[string]string{
 	"notions": "notions", "you will also need": "notions", "you'll also need": "notions", "also needed": "notions", "also required": "notions",
 	"also": "notions", "other": "notions", "others": "notions", "other materials": "notions", "other supplies": "notions", "extras": "notions", "sundries": "notions",
 	"accessories": "notions", "bits and bobs": "notions", "odds and ends": "notions", "requirements": "materials",
-	"materials": "materials", "you will need": "materials", "what you need": "materials", "what you will need": "materials", "what you'll need": "materials",
+	"materials": "materials", "you will need": "materials", "what you need": "materials", "what you will need": "materials", "what i used": "materials", "i used": "materials", "what you'll need": "materials",
 	"you'll need": "materials", "you need": "materials", "supplies": "materials", "supplies needed": "materials", "materials needed": "materials",
 	"tools and materials": "materials", "materials and tools": "materials", "tools": "notions", "equipment": "notions", "haberdashery": "notions",
 	"skill level": "skill level", "level": "skill level", "difficulty": "skill level",

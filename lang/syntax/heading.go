@@ -28,6 +28,8 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		}
 	case supplies[d.section] && byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1)):
 		return false // `Aran (4) acrylic:` over `A: primrose`
+	case inSquares.MatchString(trimmed):
+		name = strings.Trim(trimmed, "[]")
 	case d.bareHeading(trimmed):
 		name = strings.TrimRight(trimmed, ":.")
 	default:
@@ -39,6 +41,9 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 
 // firstOnes heads several rows: `First rows`, `Last rounds`.
 var firstOnes = phrase.MustCompile(`(?i)^\s*(?:first|last|next|main|remaining) (?:rows|rounds|rnds)\s*$`)
+
+// inSquares is a heading in square brackets: `[Leaf: 2 pieces]`.
+var inSquares = phrase.MustCompile(`^\[\p{Lu}\pL+[^\[\]]{0,50}\]$`)
 
 // byLetter begins the line of a yarn that a list of them gives a letter.
 var byLetter = phrase.MustCompile(`^[-•* ]*(?:[A-Z]|MC|CC\d?) ?[:=]`)
@@ -67,7 +72,7 @@ func (d *document) titles(trimmed string, at int) bool {
 	}
 	tokens := Lex(trimmed, Standard())
 	if len(trimmed) > maxTitle || len(strings.Fields(trimmed)) > maxNamed+4 || endsSentence(trimmed) && !strings.HasSuffix(trimmed, ")") ||
-		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || tokens[0].Kind != Name && !partWords[tokens[0].Canon] && !deedParts[strings.ToLower(trimmed)] || !made && !d.resting() {
+		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || !made && (tokens[0].Kind != Name && !partWords[tokens[0].Canon] && !deedParts[strings.ToLower(trimmed)] || !d.resting()) {
 		return false
 	}
 	next := d.bare(at + 1)
@@ -81,7 +86,7 @@ func (d *document) titles(trimmed string, at int) bool {
 		return false // it heads a list of abbreviations
 	}
 	r := readRow(next, 0, Standard())
-	return (at == 0 || d.bare(at-1) == "") && leads(r) && (!makesUp(r) || joinsYarn(r) && labelled(d.bare(at+2)))
+	return (at == 0 || d.bare(at-1) == "") && (made && d.numbersSoon(at+1) || leads(r) && (!makesUp(r) || joinsYarn(r) && labelled(d.bare(at+2))))
 }
 
 // joinsYarn tells a line that joins yarn somewhere, as an edging begins.
@@ -91,6 +96,9 @@ func joinsYarn(r *Row) bool {
 		return ok && y.Action == YarnJoin
 	})
 }
+
+// numbersSoon tells whether Row 1 stands below one line of prose.
+func (d *document) numbersSoon(line int) bool { return firstOf(d.bare(line+1)) == 1 }
 
 // subheads tells a heading within a piece that reads as work: `Work even` on a line of its
 // own above a row.
@@ -260,8 +268,8 @@ var (
 	// headingMark is what may stand between a heading and its instruction: a
 	// stop, a dash, dots, how many to make.
 	headingMark = phrase.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
-	// makeLast is the `– make 2` or `(make 2)` at the end of a heading.
-	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `\)?)$`)
+	// makeLast is the `– make 2`, `(make 2)` or `(make 2 in A)` at the end of a heading.
+	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `(?:,? (?:[^()]{1,20} )?(?:with|in|using) [^()]{1,20})?\)?)$`)
 	// howManyLast is the `(2)` at the end of a heading's name.
 	howManyLast = phrase.MustCompile(`\s*\([^()]{1,40}\)$`)
 )

@@ -117,6 +117,8 @@ func (r *labelReader) read() int {
 func (r *labelReader) numbered() int {
 	first := r.peek()
 	switch {
+	case r.bracketed():
+		return r.at
 	case r.word("next", "last"):
 		return r.next()
 	case r.word("foundation", "beg", "base") || first.Kind == Name && (first.Canon == "setup" || first.Canon == "set"):
@@ -129,6 +131,22 @@ func (r *labelReader) numbered() int {
 		return r.numberFirst()
 	}
 	return 0
+}
+
+// bracketed takes the number of a step in brackets: `(1) Stem: ch 10`.
+func (r *labelReader) bracketed() bool {
+	if r.at > 0 || len(r.tokens) < 4 || r.tokens[0].Kind != Open || r.tokens[1].Kind != Number || r.tokens[2].Kind != Close || r.tokens[1].Values.PerSize() {
+		return false
+	}
+	if after := r.tokens[3]; after.Kind != Name && !beginsAction(after) && after.Kind != Ordinal {
+		return false
+	}
+	r.at = 1
+	r.numbers()
+	r.label.Kind, r.label.Bare = Numbered, true
+	r.at = 3
+	r.name = r.at
+	return true
 }
 
 // maxNamed is the most words of a label such as `Left front edging:`.
@@ -162,7 +180,7 @@ func (r *labelReader) named() int {
 }
 
 // kindOfRow takes a label that says what kind of row it is: `Decrease row:`,
-// `Third-to-last row:`, `Joining round –`.
+// `Third-to-last row:`, `Joining round –`, `Bobble rnd 2:`.
 func (r *labelReader) kindOfRow() int {
 	if r.word("rep", "work", "as", "to", "from", "in", "with", "row", "rnd") || r.peek().Kind == Number {
 		return 0
@@ -177,8 +195,12 @@ func (r *labelReader) kindOfRow() int {
 		if tells[r.tokens[r.at-1].Canon] {
 			return 0
 		}
+		of := r.tokens[r.at-1]
 		if r.noun() {
 			r.label.Kind = Named
+			if r.peek().Kind == Number && (of.Kind == Stitch || of.Kind == Word && !partWords[of.Canon]) {
+				r.at++ // `Bobble rnd 2:`, but not the `Wing Rnd 1:` of a piece
+			}
 			if n := r.end(true); n > 0 && (r.tokens[n-1].Kind == Colon || r.tokens[n-1].Kind == Dash) {
 				return n
 			}
@@ -330,6 +352,7 @@ func (r *labelReader) dashAfter() bool {
 
 // numbers takes `3`, `3-8`, `4 and 6`, `4, 6 and 8`, `4 to Rnd 12`.
 func (r *labelReader) numbers() bool {
+	kind := r.peek().Kind
 	for {
 		t := r.peek()
 		if t.Kind != Number && t.Kind != Ordinal {
@@ -367,7 +390,7 @@ func (r *labelReader) numbers() bool {
 			}
 		}
 		r.noun()
-		if k := r.peek().Kind; k != Number && k != Ordinal {
+		if k := r.peek().Kind; k != Number && k != Ordinal || k == Ordinal && kind == Number { // `Step 2, first thorn.`
 			r.at = mark
 			return true
 		}
@@ -453,6 +476,7 @@ func (r *labelReader) end(strict bool) int {
 		}
 	}
 	r.ofWhat()
+	r.title()
 	r.name = r.at
 	marked := false
 	for range 2 {
@@ -490,6 +514,39 @@ func (r *labelReader) ofWhat() {
 		}
 	}
 }
+
+// mostTitled is the most words of a title behind the number of a row.
+const mostTitled = 7
+
+// title takes what a row is called, or whose it is, behind a comma, where a colon closes
+// that or a stop before the next step: `Rnd 6, Adult sizes:`, `Step 2, first thorn.`
+func (r *labelReader) title() {
+	if r.peek().Kind != Comma {
+		return
+	}
+	for i := r.at + 1; i < len(r.tokens) && i <= r.at+mostTitled; i++ {
+		switch t := r.tokens[i]; {
+		case t.Kind == Name && !tells[t.Canon], t.Kind == Ordinal, t.Kind == Hyphen, t.Kind == Comma, t.Kind == Sign && t.Canon == "&":
+		case isBranch(t), t.Kind == Word && !beginsAction(t) && !opensTitle[t.Canon]:
+		case t.Kind == Colon, t.Kind == Period && i > r.at+1 && i+1 < len(r.tokens) && (r.label.Step || beginsAction(r.tokens[i+1])):
+			r.sides(r.at+1, i)
+			if out := (&pruner{in: r.tokens}); r.label.Step && out.chainsOut(i+1) {
+				first := r.at + 1
+				for first < i && r.tokens[first].Kind == Word && r.tokens[first].Canon == "" {
+					first++
+				}
+				r.label.Limb = strings.ToLower(r.text[r.tokens[first].Span.Start:r.tokens[i-1].Span.End])
+			}
+			r.at = i
+			return
+		default:
+			return
+		}
+	}
+}
+
+// opensTitle are words behind which work is told, and no title.
+var opensTitle = map[string]bool{"with": true, "as": true, "in": true, "from": true, "beg": true, "foundation": true}
 
 // followed tells whether an instruction can begin right after the label.
 func (r *labelReader) followed() bool {

@@ -16,6 +16,7 @@ import (
 // What a token is, where its kind does not tell.
 const (
 	limbToken   = "limb"   // the label of a branch
+	behindToken = "behind" // the name of a branch behind its chain
 	limbsToken  = "limbs"  // the label of several, which a repeat makes
 	holderToken = "holder" // what is said to have so many stitches
 	homeToken   = "home"   // a way home in other words than `return`
@@ -117,20 +118,25 @@ type limbLabel struct {
 	at, from, to, end int
 	several           bool
 	word              bool // it is only called a branch, in italics
+	behind            bool // it stands behind the chain
 }
 
 // labels finds the labels of limbs: names with a colon, or `for the fork`, before a chain
 // that is then worked along from the hook.
 func (p *pruner) labels() []limbLabel {
 	var out []limbLabel
-	if !slices.ContainsFunc(p.in, isHook) {
-		return nil
+	if !holds(p.in, Ordinal) {
+		return nil // no chain is counted from the hook
 	}
 	for i := 0; i < len(p.in); i++ {
 		if !p.begins(i) {
 			continue
 		}
-		if found, ok := p.labelAt(i); ok {
+		found, ok := p.labelAt(i)
+		if !ok {
+			found, ok = p.labelBehind(i)
+		}
+		if ok {
 			out = append(out, found)
 			i = found.end - 1
 		}
@@ -204,6 +210,23 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	return found, p.chainsOut(i) && (found.several || !p.hasOf(found.from, found.to))
 }
 
+// labelBehind reads the name that stands behind a chain at token i, after the work has begun:
+// `ch 4 for the left fork, sl st in 2nd ch from hook`.
+func (p *pruner) labelBehind(i int) (limbLabel, bool) {
+	if !p.chainsOut(i) || !holds(p.in[:i], Stitch) || i+3 >= len(p.in) {
+		return limbLabel{}, false
+	}
+	found := limbLabel{at: i + 2, from: i + 2, behind: true}
+	for found.from < len(p.in) && p.in[found.from].Kind == Word && (p.in[found.from].Canon == "" || p.in[found.from].Canon == "for") {
+		found.from++
+	}
+	for found.to = found.from; found.to < len(p.in) && found.to < found.from+maxLimb && p.names(p.in[found.to]); found.to++ {
+	}
+	found.end = found.to
+	named := found.to > found.from && p.in[found.at].Canon == "for" && p.in[found.from].Canon != "other" && p.nameable(p.in[found.from], p.in[found.to-1]) && !p.hasOf(found.from, found.to)
+	return found, named && found.end < len(p.in) && separates(p.in[found.end])
+}
+
 // names tells whether a token may be one of those that name a limb.
 func (p *pruner) names(t Token) bool {
 	switch t.Kind {
@@ -257,15 +280,29 @@ func (p *pruner) chainsOut(i int) bool {
 	if !(a.Canon == "ch" && a.Kind == Word && (b.Kind == Number || b.Kind == Hyphen || b.Kind == Dash)) && !(a.Kind == Number && b.Kind == Word && b.Canon == "ch") {
 		return false
 	}
-	for _, t := range p.in[i+2 : min(len(p.in), i+2+farthestHook)] {
-		switch {
-		case isHook(t):
+	for j := i + 2; j < min(len(p.in), i+2+farthestHook); j++ {
+		switch t := p.in[j]; {
+		case p.countsFromHook(j):
 			return true
-		case t.Kind == Semi || t.Kind == Period:
+		case t.Kind == Semi && j > i+2, t.Kind == Period:
 			return false
 		}
 	}
 	return false
+}
+
+// countsFromHook tells whether token i says that chains are counted from the hook: by the
+// word, or in `from the 2nd ch`.
+func (p *pruner) countsFromHook(i int) bool {
+	if isHook(p.in[i]) {
+		return true
+	}
+	if i+1 >= len(p.in) || p.in[i].Kind != Ordinal || p.in[i+1].Canon != "ch" {
+		return false
+	}
+	for i--; i >= 0 && p.in[i].Kind == Word && p.in[i].Canon == ""; i-- {
+	}
+	return i >= 0 && p.in[i].Kind == Word && (p.in[i].Canon == "from" || p.in[i].Canon == "beg")
 }
 
 // branchesUnnamed tells whether a chain that no word names is worked along from the hook
@@ -292,9 +329,13 @@ func (p *pruner) label(out []Token, found limbLabel) []Token {
 		return p.endLabel(out, found)
 	}
 	name := p.merged(found.from, found.to)
-	name.Written = limbToken
-	if found.several {
+	switch {
+	case found.several:
 		name.Written = limbsToken
+	case found.behind:
+		name.Written = behindToken
+	default:
+		name.Written = limbToken
 	}
 	return p.endLabel(append(out, name), found)
 }
@@ -501,7 +542,7 @@ func limbNames(tokens []Token) []string {
 	var out []string
 	for i, t := range tokens {
 		switch {
-		case t.Kind == Name && (t.Written == limbToken || t.Written == limbsToken):
+		case t.Kind == Name && (t.Written == limbToken || t.Written == limbsToken || t.Written == behindToken):
 			out = append(out, t.Canon)
 		case t.Kind == Word && t.Canon == "return" && i+2 < len(tokens) && tokens[i+2].Kind == Name && len(tokens[i+2].Canon) > 2:
 			out = append(out, tokens[i+2].Canon)

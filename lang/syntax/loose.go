@@ -16,6 +16,9 @@ import (
 // comment, or work as elsewhere in the pattern.
 func loose(tokens []Token) Node {
 	only := false // for one of the sizes
+	if toEachSide(tokens) {
+		return &Remark{} // one to the left and one to the right
+	}
 	for i, t := range tokens {
 		switch {
 		case t.Kind == Enclosed || t.Kind == Comma:
@@ -40,6 +43,24 @@ func loose(tokens []Token) Node {
 	}
 	return nil
 }
+
+// toEachSide tells words that lay two things out, one to each side.
+func toEachSide(tokens []Token) bool {
+	sides := 0
+	for _, t := range tokens {
+		switch {
+		case t.Canon == "remaining", t.Canon == "right", t.Canon == "side" && t.Kind == Word:
+			sides++
+		case t.Kind == Number && t.Values.At(0) == 1, t.Kind == Word && sideWords[t.Canon]:
+		default:
+			return false
+		}
+	}
+	return sides > 0 && len(tokens) > 2 && tokens[0].Kind == Number
+}
+
+// sideWords stand between the sides that two things go to.
+var sideWords = map[string]bool{"": true, "to": true, "on": true, "in": true, "and": true, "each": true, "other": true}
 
 // gist reads words that are no clause, nor several: a sentence that tells how
 // something is, or work that begins with a known word and goes on beyond what any

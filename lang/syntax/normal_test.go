@@ -74,7 +74,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.NoJoin:
 		return "leave open"
 	case *syntax.Finish:
-		return words("fasten off", when(n.LongTail, "long tail"))
+		return words("fasten off", n.Yarn, when(n.LongTail, "long tail"))
 	case *syntax.MakeUp:
 		return words("make up", when(n.LongTail, "long tail"))
 	case *syntax.Yarn:

@@ -255,8 +255,8 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 		case m.As != nil:
 			switch {
 			case p.Pick == PickSame:
-			case m.As.Place:
-				p.Pick = PickSame // `in the place of the first 2 dc`
+			case m.As.Place, m.As.Grown:
+				p.Pick = PickSame // `in the place of the first 2 dc`, `in the sc that the spray grew from`
 			case m.As.Where:
 				p.Below = 1
 			default:

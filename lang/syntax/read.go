@@ -565,6 +565,9 @@ func (r *reader) rows(g *gRows) Node {
 	if g.Piece != nil {
 		out.Piece, out.PieceRow, out.Mark = r.written(g.Piece), r.num(g.PieceN), g.Mark
 	}
+	if g.Of != nil {
+		out.Piece = r.written(g.Of)
+	}
 	if g.Times != nil {
 		n, more := r.times(g.Times)
 		out.Number = n
@@ -641,7 +644,7 @@ func (r *reader) ending(g *gEnding) Node {
 }
 
 func (r *reader) turn(g *gTurn) Node {
-	if g.NoJoin {
+	if g.NoJoin || g.Spiral {
 		return &NoJoin{}
 	}
 	return &Turn{Not: g.Not, Rotate: g.Rotate || g.Other || g.Base, OtherSide: g.Other || g.Base, Foundation: g.Base}
@@ -693,6 +696,9 @@ func (r *reader) join(g *gJoin) Node {
 }
 
 func (r *reader) yarnName(g *gName) string {
+	if g.N != nil {
+		return r.num(g.N).String()
+	}
 	return strings.TrimSpace(strings.TrimPrefix(strings.Join(g.Words, " "), "yarn"))
 }
 
@@ -766,6 +772,17 @@ func (r *reader) part(g *gPart) Part {
 	return p
 }
 
+// shareNoun completes the `4 long` of `4 long and 4 short sprays`, where the pattern makes
+// short sprays: no stitch is meant.
+func shareNoun(parts []Part) {
+	for i := 0; i+1 < len(parts); i++ {
+		ref, next := &parts[i].Noun.Stitch, parts[i+1].Noun.Stitch
+		if _, noun, several := strings.Cut(next.Word, " "); several && ref.Word == "long" && next.Meaning == (stitch.Meaning{}) {
+			*ref = StitchRef{Word: "long " + noun}
+		}
+	}
+}
+
 func (r *reader) total(g *gTotal) Node {
 	out := &Total{}
 	switch g.Change {
@@ -819,6 +836,7 @@ func (r *reader) total(g *gTotal) Node {
 	}) {
 		out.Parts = out.Parts[:n] // `(34 sc; 4 sc between markers)`: those are among the others
 	}
+	shareNoun(out.Parts)
 	return out
 }
 
@@ -914,7 +932,7 @@ func (r *reader) into(g *gInto) Node {
 // successive tells `successive loops`, and the chain that stitches are worked
 // along (`22 sc on ch`), from loops and chains of any other kind.
 func successive(g *gWhere) bool {
-	if g.Prep == "on" && len(g.Mods) == 1 && g.Mods[0].Noun != nil && g.Mods[0].Noun.Word == "ch" {
+	if g.Prep == "on" && g.Mods[0].Noun != nil && g.Mods[0].Noun.Word == "ch" && (len(g.Mods) == 1 || g.Mods[1].Of != nil && g.Mods[1].Of.Here) {
 		return true
 	}
 	return slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "successive" })
@@ -928,7 +946,13 @@ func (r *reader) finish(g *gFinish) Node {
 		}
 	}
 	if g.Verb == "fasten" {
-		return &Finish{LongTail: long}
+		out := &Finish{LongTail: long}
+		if g.Yarn != nil {
+			if name := r.yarnName(g.Yarn); lettersYarn(name) {
+				out.Yarn = name
+			}
+		}
+		return out
 	}
 	return &MakeUp{LongTail: long}
 }
@@ -1171,7 +1195,12 @@ func (r *reader) namesYarn(at int) bool {
 // callsYarn tells the name of a yarn: one that the pattern lists, a colour, how light it is,
 // or the letters that yarns go by.
 func callsYarn(t Token) bool {
-	return t.Written == "colour" || len(t.Canon) == 1 || lightness[t.Canon] || t.Canon == "mc" || strings.TrimRight(t.Canon, "0123456789") == "cc"
+	return t.Written == "colour" || lightness[t.Canon] || lettersYarn(t.Canon)
+}
+
+// lettersYarn tells the letters that yarns go by.
+func lettersYarn(name string) bool {
+	return len(name) == 1 || name == "mc" || strings.TrimRight(name, "0123456789") == "cc"
 }
 
 var lightness = map[string]bool{"light": true, "dark": true, "contrasting": true, "medium": true, "bright": true, "pale": true}

@@ -15,6 +15,11 @@ func (d *document) sizes() {
 			d.file.Sizes = sizeNames(f.Value)
 		}
 	}
+	for _, f := range d.file.Header { // whom it fits may be what the sizes are called
+		if f.Key == "to fit" && d.file.Sizes == nil && len(FindLengths(f.Value)) == 0 {
+			d.file.Sizes = sizeNames(f.Value)
+		}
+	}
 	for i := 0; i < len(d.blocks) && d.file.Sizes == nil; i++ {
 		text := strings.Join(strings.Fields(d.text(d.blocks[i].span)), " ")
 		if labelled(text) {

@@ -1,6 +1,7 @@
 package syntax_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -172,6 +173,26 @@ func TestAgesPicked(t *testing.T) {
 	rows := rowsOf(f)
 	if got := rows[len(rows)-1].Only; len(got) != 2 || got[0] != 1 || got[1] != 2 {
 		t.Errorf("picks %v", got)
+	}
+}
+
+// Sizes may be picked behind a row's number, where several may go by a word that they share.
+func TestSizesPickedBehindANumber(t *testing.T) {
+	const head = "To fit: Child (Adult Small, Adult Large)\n\nHat\n"
+	for row, want := range map[string][]int{
+		"Rnd 6, Child only: sc around.":            {0},
+		"Rnd 6, Adult sizes: sc around.":           {1, 2},
+		"Rnd 6, Child and Adult Small: sc around.": {0, 1},
+		"Rnd 6, all sizes: sc around.":             nil,
+		"Rnd 6, the thorn round: sc around.":       nil,
+	} {
+		rows := rowsOf(read(head + row + "\n"))
+		if got := rows[len(rows)-1].Only; !slices.Equal(got, want) {
+			t.Errorf("%s picks %v, want %v", row, got, want)
+		}
+	}
+	if got := read("To fit: 81 (86, 91) cm bust\n\nHat\nRow 1: ch 8.\n").Sizes; got != nil {
+		t.Errorf("a measure names sizes %q", got)
 	}
 }
 

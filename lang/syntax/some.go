@@ -24,6 +24,8 @@ var sizeLine = phrase.MustCompile(`(?i)^[*_#\- ]*(?:for |in )?(?:the )?(?:(?:all
 var (
 	sizeLead  = phrase.MustCompile(`(?i)^[*_ ]*((?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;,()]{1,40}|sizes? [^.:;]{1,40}? only|[^.:;]{1,40}? only))[*_ ]*(?:[:;—–]| - )[*_ ]*`)
 	sizeInner = phrase.MustCompile(`(?i)^[^:.;]{1,30}[(\[]([^()\[\]:;]{1,40} only)[)\]]\s*[:.]`)
+	// sizeBehind takes them behind a row's number: `Rnd 6, Adult sizes:`.
+	sizeBehind = phrase.MustCompile(`^[^:.;,()]{1,20}\d, (\pL[^:.;()]{0,40}):`)
 )
 
 // picked gives the sizes, by index, that the words before an instruction, or in its
@@ -38,9 +40,11 @@ func picked(text string, names []string) (only []int, length int, ok bool) {
 			return only, len(m[0]), true
 		}
 	}
-	if m := sizeInner.FindStringSubmatch(text); m != nil {
-		only, ok := namedSizes(m[1], names)
-		return only, 0, ok && only != nil
+	for _, way := range [...]*phrase.Phrase{sizeInner, sizeBehind} {
+		if m := way.FindStringSubmatch(text); m != nil {
+			only, ok := namedSizes(m[1], names)
+			return only, 0, ok && only != nil
+		}
 	}
 	return nil, 0, false
 }
@@ -59,7 +63,12 @@ func namedSizes(text string, names []string) (only []int, ok bool) {
 	for len(words) > 0 {
 		i, n := oneSize(words, names)
 		if n == 0 {
-			return nil, false
+			alike := sizesBeginning(words[0], names)
+			if len(alike) == 0 {
+				return nil, false
+			}
+			only, words = append(only, alike...), words[1:]
+			continue
 		}
 		only, words = append(only, i), words[n:]
 	}
@@ -101,6 +110,17 @@ func oneSize(words, names []string) (index, length int) {
 		return len(names) - 1, 1
 	}
 	return 0, 0
+}
+
+// sizesBeginning are the sizes whose names of several words begin with one: the Adult Small
+// and the Adult Large of `Adult sizes`.
+func sizesBeginning(word string, names []string) (sizes []int) {
+	for i, name := range names {
+		if first, _, several := strings.Cut(strings.ToLower(name), " "); several && first == word {
+			sizes = append(sizes, i)
+		}
+	}
+	return sizes
 }
 
 // sameSize compares two words for a size, one of which may be the letter that it is

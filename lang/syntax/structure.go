@@ -225,6 +225,9 @@ func (l *lister) token(i, hi int) int {
 			l.flat = nil
 			break
 		}
+		if len(l.flat) > 0 && l.flat[0].Canon == "in" && i+1 < hi && l.b.tokens[i+1].Kind == Open && !l.makes() {
+			break // `in last ch: (sc, ch 2, sc)`
+		}
 		if len(l.flat) > 0 && (l.flat[0].Canon == "in" || l.flat[0].Canon == "around") {
 			l.flush(SepComma) // `in next sp make: 2 dc`
 			break
@@ -271,6 +274,11 @@ func (l *lister) token(i, hi int) int {
 	default:
 		if t.Kind == Name && (t.Written == limbToken || t.Written == limbsToken) {
 			l.limb(t)
+			break
+		}
+		if t.Kind == Name && t.Written == behindToken {
+			l.flush(SepNone)
+			l.out = append(l.out, Clause{Span: t.Span, Sep: SepStop, Node: &Branch{Name: t.Canon, Labelled: true, Behind: true}})
 			break
 		}
 		if t.Canon == "and" && t.Kind == Word && l.splits(i, hi) {
@@ -665,6 +673,15 @@ func (l *lister) bracket(open, end int) int {
 	if l.remark(open, end) || l.explained(open, end) {
 		return end
 	}
+	if n := len(l.flat) - 1; n > 0 && l.flat[n].Canon == "of" && end == open+2 && b.tokens[open+1].Kind == Number {
+		l.told = spanOf(b.tokens[open : end+1])
+		l.flat = l.flat[:n]
+		return end // `on the ch of (3)`, which step of the pattern laid
+	}
+	if len(l.flat) == 0 && headsSide(b.tokens[open+1:end]) {
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Sep: SepStop, Node: &Remark{}})
+		return end
+	}
 	if holds(l.flat, Stitch) && leadsTo(l.flat) && namesOnly(b.tokens[open+1:end]) && !l.worksBracket(end) {
 		l.flush(SepNone) // `2 dc in same sp (shell)`, `3 sc in next st (inc point)`
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
@@ -699,6 +716,12 @@ func (l *lister) bracket(open, end int) int {
 	}
 	l.collect(t)
 	return end
+}
+
+// headsSide tells a bracket that heads what is worked along a side: `(second side) 1 dc in
+// next ch`.
+func headsSide(inside []Token) bool {
+	return len(inside) == 2 && inside[0].Kind == Ordinal && inside[1].Kind == Word && (inside[1].Canon == "side" || inside[1].Canon == "edge")
 }
 
 // remark takes a bracket that interrupts a clause to say what skipped chains
@@ -814,7 +837,10 @@ func (l *lister) toldHowOften(open, end int) bool {
 // such as `rep from *` speaks of.
 func (l *lister) star(i int) {
 	t := l.b.tokens[i]
-	if l.refers(i) {
+	if l.spans(i) {
+		l.flat = []Token{{Kind: Word, Canon: "rep", Span: l.flat[0].Span}} // `work *-* 6 times`
+	}
+	if l.refers(i) || l.spans(i) {
 		l.collect(t)
 		l.stars = 0
 		return
@@ -841,6 +867,12 @@ func (l *lister) star(i int) {
 	l.out = append(l.out, Clause{Span: at, Node: &Mark{Text: t.Canon}})
 }
 
+// makes tells whether the words so far end in the verb: `in next sp make`.
+func (l *lister) makes() bool {
+	last := l.flat[len(l.flat)-1]
+	return last.Kind == Word && last.Canon == "work"
+}
+
 // timesAt tells whether token i is a number that ends its clause.
 func (l *lister) timesAt(i int) bool {
 	tokens := l.b.tokens
@@ -860,6 +892,16 @@ func (l *lister) opens(i int) bool {
 	// `(an increase) * 2 dc in next sp`, but `(sc, inc) * 6`
 	steps := i+2 < len(tokens) && tokens[i-1].Kind == Close && (tokens[i+2].Kind == Stitch || tokens[i+2].Canon == "ch")
 	return steps || tokens[i].Span.End == tokens[i+1].Span.Start
+}
+
+// spans tells the first of two stars with a dash between that stand for what they enclose,
+// behind the verb alone.
+func (l *lister) spans(i int) bool {
+	tokens := l.b.tokens
+	if len(l.flat) != 1 || l.flat[0].Canon != "rep" && l.flat[0].Canon != "work" || i+2 >= len(tokens) {
+		return false
+	}
+	return (tokens[i+1].Kind == Hyphen || tokens[i+1].Kind == Dash) && tokens[i+2].Kind == Star
 }
 
 // refers tells whether the words before a star, at token i, make it part of a phrase.

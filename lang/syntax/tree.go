@@ -310,8 +310,12 @@ type Turn struct {
 // NoJoin says that a round is left open: `do not join`.
 type NoJoin struct{}
 
-// Finish ends a piece: `fasten off`.
-type Finish struct{ LongTail bool }
+// Finish ends a piece: `fasten off`. Where the yarn is named by its letter, the work goes on
+// if it was in another: `cut CC`.
+type Finish struct {
+	LongTail bool
+	Yarn     string
+}
 
 // MakeUp is handwork that no stitch is counted in: stuffing, sewing, weaving in.
 type MakeUp struct{ LongTail bool }
@@ -358,7 +362,8 @@ type Rows struct {
 	Last Num // `rep last 2 rows`
 	// Called is the row referred to by its name, without the word row: `rep dec row`.
 	Called string
-	// Piece is the piece referred to, as far as PieceRow or Mark.
+	// Piece is the piece referred to, as far as PieceRow or Mark, or whose rows are those of
+	// List.
 	Piece    string
 	PieceRow Num
 	Mark     string
@@ -391,6 +396,7 @@ type Even struct {
 type Branch struct {
 	Name     string
 	Labelled bool // a label in the writer's own words names it, not the word
+	Behind   bool // its name stands behind its chain: `ch 4 for the fork`
 }
 
 // Return goes back to where a branch left its parent.
