@@ -157,6 +157,8 @@ var (
 	plainGoal = phrase.MustCompile(`^(?:first|last|other|opposite|foundation|beginning|starting|sides?|edge|top|bottom|rows?|rnds?|rounds?|r\d|place|it|them|secure|either|right|wrong|rs|ws|same|front|back|cent(?:er|re)|middle|ch|sts?|stitch(?:es)?|size|close|form)\b`)
 	// besideIt ends before what something is set beside, not on: `on each side of the beak`.
 	besideIt = phrase.MustCompile(`\b(?:each|either|both|one|this|that|left|right) sides? of (?:(?:the|each|your) )*$`)
+	// partOfIt ends before what is set on by a part of it: `sew the narrow edge of the tail to …`.
+	partOfIt = phrase.MustCompile(`\b(?:sew|pin|stitch|attach|fix|glue|place|position) (?:[a-z-]+ ){1,4}of (?:(?:the|each|your) )*$`)
 	// sewnOnto is what is set on, where no goal is said: `sew on the head`.
 	sewnOnto = phrase.MustCompile(`\b(?:sewn?|sewing|pin|stitch|set|attach|glue) on\b`)
 )
@@ -184,7 +186,7 @@ func (p *Pass) meant(within int, at source.Span, before, after string, last func
 	var goals []int
 	elsewhere := says(text, "chart")
 	for _, m := range goal.FindAllStringSubmatchIndex(text, -1) {
-		if besideIt.MatchString(text[:m[2]]) {
+		if besideIt.MatchString(text[:m[2]]) || partOfIt.MatchString(text[:m[2]]) {
 			continue
 		}
 		all := p.piecesAt(text[m[2]:])

@@ -89,6 +89,12 @@ func (h *hand) meant(p syntax.Place) syntax.Place {
 	return p
 }
 
+// catches tells whether a place is one of the foundation, along which an edging that is worked
+// across it is fastened stitch by stitch: `sl st in each of next 2 dc of the foundation`.
+func (h *hand) catches(p syntax.Place) bool {
+	return p.Of != nil && p.Of.Noun.Word == "foundation" && len(h.row) > 0 && h.known && h.stitch(h.row[len(h.row)-1]).Row == h.rowIndex && h.remaining(syntax.Noun{}) == 0
+}
+
 // offRow works where the place is none of the row below: on another piece, on the hook, in
 // a ring, along an edge. Where it is of that row, seen from this side, done is false.
 func (h *hand) offRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place) (of syntax.Place, done bool) {
@@ -99,6 +105,9 @@ func (h *hand) offRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		return p, true
 	case p.Elsewhere:
 		h.elsewhere(k)
+		return p, true
+	case k.Class == stitch.Slip && h.catches(p):
+		h.lose() // how many of its stitches the next row passes over is not kept
 		return p, true
 	case h.pieces > 0 && p.From != syntax.FromHook:
 		h.onPieces(k, own, n, numbered, p)

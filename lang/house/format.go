@@ -152,7 +152,11 @@ func (f *formatter) chosen(a *Aspect, way string, row *fabric.Row, own map[strin
 	a.find(&r)
 	var out []source.Edit
 	for _, u := range r.uses {
-		out = append(out, u.Edits(way)...)
+		for _, e := range u.Edits(way) {
+			if !slices.Contains(out, e) { // steps that are worked again from elsewhere stand once
+				out = append(out, e)
+			}
+		}
 	}
 	return out
 }
