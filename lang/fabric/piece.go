@@ -229,6 +229,9 @@ func alongOther(tree *syntax.Piece, size int) bool {
 			}
 			if places := placesOf(c.Node); len(places) > 0 {
 				p := places[0]
+				if p.Row.Written() && laid <= MostTurning && p.Each {
+					return true // of a row of what is there
+				}
 				if laid > MostTurning || p.From != syntax.FromHere || p.Noun.Kind > syntax.NounChain {
 					return false
 				}
