@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"sync/atomic"
@@ -21,8 +22,19 @@ import (
 
 const houses = "../testdata/houses"
 
-// fewestTold is how many of a hundred of the slips are told at least. It is to rise.
-const fewestTold = 68
+// set is some of the patterns, up to one.
+type set struct {
+	name, last string // the number of its last pattern
+	least      int64
+}
+
+// sets are the patterns as they came, and of each how many of a hundred slips are told at
+// least. They are to rise: the last came when the others had been looked at most.
+var sets = []set{
+	{"first", "24", 74},
+	{"second", "50", 65},
+	{"third", "94", 58},
+}
 
 // housesRead are the patterns, by the names of their files.
 func housesRead(t *testing.T) map[string]string {
@@ -53,9 +65,12 @@ func grave(text string) map[string]int {
 
 // falseAlarms are the rules that are known to be wrong of a pattern. They are to go.
 var falseAlarms = map[string][]string{
-	"32-bramble-spray.txt": {"row-over", "row-short"}, // side shoots in lines of their own
-	"34-stag-antlers.txt":  {"small-parts"},           // fancy dress for a grown-up
-	"35-fern-frond.txt":    {"row-order"},             // `Work 1 large leaflet` as a step
+	"32-bramble-spray.txt": {"row-over", "row-short"},      // side shoots in lines of their own
+	"34-stag-antlers.txt":  {"small-parts"},                // fancy dress for a grown-up
+	"63-acorns.txt":        {"small-parts", "sleep-loose"}, // a rattle for a baby, of which it says to be careful in other words
+	"65-frost-ripple.txt":  {"sleep-loose"},                // a blanket for a pram
+	"92-hedgers-vest.txt":  {"count-missing"},              // rows between two stars, counted when all are worked
+	"35-fern-frond.txt":    {"row-order"},                  // `Work 1 large leaflet` as a step
 }
 
 // What is right is told nothing.
@@ -83,7 +98,7 @@ func TestSlipsInHousesAreTold(t *testing.T) {
 	}
 	content, err := os.ReadFile(filepath.Join(houses, "faults.tsv"))
 	require.NoError(t, err)
-	var told, all atomic.Int64
+	told, all := make([]atomic.Int64, len(sets)), make([]int64, len(sets))
 	t.Run("slips", func(t *testing.T) {
 		for slip := range strings.Lines(string(content)) {
 			if strings.HasPrefix(slip, "#") {
@@ -91,20 +106,24 @@ func TestSlipsInHousesAreTold(t *testing.T) {
 			}
 			c := strings.Split(strings.TrimSuffix(slip, "\n"), "\t")
 			require.Len(t, c, 5, slip)
-			all.Add(1)
+			of := slices.IndexFunc(sets, func(s set) bool { return c[0][:2] <= s.last })
+			all[of]++
 			t.Run(fmt.Sprintf("%s %s", c[0], c[1]), func(t *testing.T) {
 				t.Parallel()
 				for finding, n := range grave(slipped(t, texts[c[0]], c[1], c[3])) {
 					if n > was[c[0]][finding] {
-						told.Add(1)
+						told[of].Add(1)
 						return
 					}
 				}
 			})
 		}
 	})
-	t.Logf("%d of %d slips are told", told.Load(), all.Load())
-	assert.GreaterOrEqual(t, 100*told.Load(), fewestTold*all.Load())
+	for i, s := range sets {
+		n := told[i].Load()
+		t.Logf("%d of %d slips of the %s set are told", n, all[i], s.name)
+		assert.GreaterOrEqual(t, 100*n, s.least*all[i], s.name)
+	}
 }
 
 // slipped is a text in which a line became another, or went.
