@@ -63,7 +63,18 @@ func instructs(r *Row) bool {
 	if rules(r) || tellsOf(r) {
 		return false
 	}
-	return makesUp(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+	return makesUp(r) || skipsToJoin(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+}
+
+// skipsToJoin tells a line that passes over stitches to where yarn is joined: `miss the centre 16
+// sts and rejoin yarn to the next st`.
+func skipsToJoin(r *Row) bool {
+	if len(r.Clauses) < 2 {
+		return false
+	}
+	skip, skips := r.Clauses[0].Node.(*Skip)
+	yarn, joins := r.Clauses[1].Node.(*Yarn)
+	return skips && joins && skip.Place.Number.Written() && yarn.Action == YarnJoin
 }
 
 // tellsOf tells a sentence on what there is a number of: `Twelve squares make a cushion, three
@@ -256,8 +267,6 @@ func acts(n Node) bool {
 		return len(n.Places) > 0 || n.Number.Written()
 	case *Rows:
 		return len(n.List) > 0 || n.Last.Written() || n.Called != "" || n.Piece != "" && !idle[n.Piece]
-	case *Skip:
-		return n.Place.Number.Written() // `miss the centre 16 sts and rejoin yarn to the next st`
 	case *Join:
 		return n.Place.Elsewhere && n.Place.Name == "" // `join at the underarm seam`
 	case *Bracket:
