@@ -82,12 +82,13 @@ var listsTold = &fact[[]syntax.Token]{func(p *Pass, s section) []syntax.Token {
 		return nil
 	}
 	var out []syntax.Token
+	words := syntax.Standard().Defining(nil, p.File.Sizes) // not those of other pieces: it comes of this one alone
 	for _, at := range s.those(p.File.Prose) {
-		tokens := syntax.Lex(p.File.Text.Slice(at), p.File.Vocab)
+		tokens := syntax.Lex(p.File.Text.Slice(at), words)
 		for i, t := range tokens {
 			if t.Kind == syntax.Number && t.Values.PerSize() && i+1 < len(tokens) && countable(tokens[i+1]) {
 				t.Span = s.place(t.Span.Shift(at.Start))
-				t.Canon, t.Values.Vals = "", slices.Clone(t.Values.Vals)
+				t.Canon, t.Values.Vals = "", slices.Clone(t.Values.Vals) // it outlives the text of the file
 				out = append(out, t)
 			}
 		}

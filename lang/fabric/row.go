@@ -806,7 +806,10 @@ func (h *hand) squares(own *ownStitch) (int, bool) {
 		return h.countSpaces(syntax.Noun{Kind: syntax.NounSpace, Length: c.Number}, false), true
 	}
 	solid, width := h.rowMade-1-h.countSpaces(syntax.Noun{Kind: syntax.NounSpace, Word: "sp"}, false), placesAlong(own.body)
-	return solid / width, solid >= 0 && solid%width == 0
+	if width == 0 || solid < 0 || solid%width != 0 {
+		return 0, false
+	}
+	return solid / width, true
 }
 
 // beginsAs is 1 where the row begins, from its beginning chain on, with what one
