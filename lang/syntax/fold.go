@@ -411,7 +411,7 @@ func (c *Chain) sampled(remark []Clause) {
 func (f *folder) timesOf(c Clause, n *Bracket) bool {
 	k := len(f.out)
 	rep := timesIn(n)
-	if k == 0 || rep == nil {
+	if k == 0 || rep == nil || f.starred() {
 		return false
 	}
 	node := &f.out[k-1].Node
