@@ -5,6 +5,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -143,4 +144,18 @@ func TestHalfWrittenPatterns(t *testing.T) {
 		}
 	}
 	t.Logf("cut %d times", cuts)
+}
+
+// Pieces that are worked as themselves, or as one another, have no rows to be looked up.
+func TestRowsOfEachOther(t *testing.T) {
+	const cup = "Terms: US\n\nPiece: Cup\nRnd 1: 6 sc in magic ring. (6 sc)\nRnd 2: (Sc in next st, inc) 2 times, sc in next st. (12 sc)\n"
+	const saucer = "Fasten off.\n\nPiece: Saucer\nRnds 1-2: Work as Rnds 1-2 of the cup.\nRnds 3-4: Work as Rnds 3-4 of the cup.\n"
+	for _, last := range []string{
+		"Rnds 3-4: Work as Rnds 1-2 of the cup.\n",
+		"Rnds 3-4: Work as for the cup.\n",
+		"Rnds 3-4: Work as Rnds 3-4 of the saucer.\n" + saucer,
+	} {
+		found := lint.Analyze(source.New(cup + last + "Fasten off.\n")).Findings
+		assert.True(t, slices.ContainsFunc(found, func(f lint.Finding) bool { return f.Rule == "count-mismatch" }), last)
+	}
 }

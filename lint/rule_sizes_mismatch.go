@@ -86,7 +86,7 @@ var listsTold = &fact[[]syntax.Token]{func(p *Pass, s section) []syntax.Token {
 	for _, at := range s.those(p.File.Prose) {
 		tokens := syntax.Lex(p.File.Text.Slice(at), words)
 		for i, t := range tokens {
-			if t.Kind == syntax.Number && t.Values.PerSize() && i+1 < len(tokens) && countable(tokens[i+1]) {
+			if t.Kind == syntax.Number && len(t.Values.Vals) > 2 && i+1 < len(tokens) && countable(tokens[i+1]) {
 				t.Span = s.place(t.Span.Shift(at.Start))
 				t.Canon, t.Values.Vals = "", slices.Clone(t.Values.Vals) // it outlives the text of the file
 				out = append(out, t)

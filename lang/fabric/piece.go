@@ -24,11 +24,14 @@ type worker struct {
 	size   int
 	h      hand
 	rows   map[int]unit // by number, as far as worked
-	above  *worker      // of the piece before, nil for the first
-	leans  bool         // another piece decides what this one comes to
-	last   []unit       // in the order worked
-	every  *Row         // the instruction that every other row is like, nil for none
-	number int          // of the row worked last
+	// lookedUp are the pieces whose rows are being looked up for an instruction that is worked as
+	// they are.
+	lookedUp []*Piece
+	above    *worker // of the piece before, nil for the first
+	leans    bool    // another piece decides what this one comes to
+	last     []unit  // in the order worked
+	every    *Row    // the instruction that every other row is like, nil for none
+	number   int     // of the row worked last
 	// headless is set while no row was worked of a piece whose beginning is not
 	// here.
 	headless bool

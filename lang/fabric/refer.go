@@ -212,7 +212,10 @@ func (k *worker) rowsOf(ref *syntax.Rows) ([]unit, bool) {
 	other := worker{fabric: k.fabric, size: k.size, h: k.h, rows: map[int]unit{}}
 	other.h.done = map[int][]int{}
 	for _, p := range k.fabric.called(ref.Piece) {
-		other.piece = p
+		if slices.Contains(k.lookedUp, p) {
+			return nil, false // it is told in its own words
+		}
+		other.piece, other.lookedUp = p, append(slices.Clip(k.lookedUp), p)
 		for _, r := range p.Rows {
 			units, ok := other.units(r)
 			if !ok {
@@ -275,7 +278,10 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		last = row.Tree.Label.Numbers[0].To // `Rnds 1-3: Work as for first leaf.`
 	}
 	for _, p := range pieces {
-		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}}
+		if slices.Contains(k.lookedUp, p) {
+			return nil, false // it is told in its own words
+		}
+		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}, lookedUp: append(slices.Clip(k.lookedUp), p)}
 		for _, r := range p.Rows {
 			if k.h.chains > 0 && lays(r.Tree.Clauses) && !worksOn(r.Tree.Clauses) {
 				continue // this piece has a beginning of its own

@@ -62,7 +62,7 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 	}
 	w.marks, w.tops = f.Traits&syntax.SetsMarkers != 0, f.Traits&syntax.SuccessiveTops != 0
 	for _, span := range f.Prose {
-		w.turns = w.turns || everyTurn.MatchString(f.Text.Slice(span))
+		w.turns = w.turns || turnsEvery(f.Text.Slice(span))
 		w.marks = w.marks || slices.ContainsFunc(syntax.Lex(f.Text.Slice(span), syntax.Standard()), func(t syntax.Token) bool { return t.Canon == "marker" })
 	}
 	w.defineInPassing(f)
@@ -74,7 +74,7 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 		case field.Key == "gauge":
 			w.gauge = syntax.ParseGauge(field.Value)
 		case field.Key == "notes":
-			w.turns = w.turns || everyTurn.MatchString(field.Value)
+			w.turns = w.turns || turnsEvery(field.Value)
 		case field.Key == "turning chains":
 			w.readTurning(field.Value)
 		case field.Key == "stitch multiple" && len(f.Pieces) == 1:
@@ -86,6 +86,16 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 
 // everyTurn says once for all rows that they are turned: `Turn at the end of every row.`
 var everyTurn = phrase.MustCompile(`(?i)\bturn(?: (?:the |your )?work)? (?:after|at (?:the )?end of|on) (?:every|each) row\b|\b(?:every|each) row (?:is turned|ends with a turn)\b|(?:at|after) (?:the )?(?:end of )?(?:every|each) row,? turn\b`)
+
+// turnedNot ends before what is not done.
+var turnedNot = phrase.MustCompile(`(?i)\b(?:not|never|no|without|n['’]t)\b[^.;]*$`)
+
+// turnsEvery tells whether a note says that all rows are turned: `do not turn at the end of each
+// row` does not.
+func turnsEvery(text string) bool {
+	at := everyTurn.FindStringIndex(text)
+	return at != nil && !turnedNot.MatchString(text[:at[0]])
+}
 
 func (w *words) define(d *syntax.Definition) {
 	own := &ownStitch{name: d.Names[0], uses: d.Uses, makes: d.Makes}

@@ -802,8 +802,13 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 // solid ones by what is left of the row's stitches, of which one stands at the end of each
 // square and one at the row's beginning. It gives false where no whole squares are left.
 func (h *hand) squares(own *ownStitch) (int, bool) {
-	if c, open := own.body[0].Node.(*syntax.Chain); open {
-		return h.countSpaces(syntax.Noun{Kind: syntax.NounSpace, Length: c.Number}, false), true
+	for _, c := range own.body {
+		if chain, open := c.Node.(*syntax.Chain); open {
+			if n := h.countSpaces(syntax.Noun{Kind: syntax.NounSpace, Length: chain.Number}, false); n > 0 {
+				return n, true
+			}
+			return h.named(own.name), true
+		}
 	}
 	solid, width := h.rowMade-1-h.countSpaces(syntax.Noun{Kind: syntax.NounSpace, Word: "sp"}, false), placesAlong(own.body)
 	if width == 0 || solid < 0 || solid%width != 0 {

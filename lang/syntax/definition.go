@@ -230,10 +230,16 @@ var alsoCalled = phrase.MustCompile(`^\s*(\pL[\pL -]{2,24}):\s+`)
 // calledAlso gives that name and how long it is with its colon, 0 for none.
 func calledAlso(meaning string) (word string, n int) {
 	m := alsoCalled.FindStringSubmatchIndex(meaning)
-	if m == nil || len(strings.Fields(meaning[m[2]:m[3]])) > 3 || !readsAsWork(meaning[m[1]:]) {
+	if m == nil || !readsAsWork(meaning[m[1]:]) {
 		return "", 0
 	}
-	return strings.TrimPrefix(meaning[m[2]:m[3]], "make "), m[1]
+	word = strings.TrimPrefix(meaning[m[2]:m[3]], "make ")
+	for _, t := range Lex(word, Standard()) {
+		if t.Kind != Name && t.Kind != Stitch && t.Canon != "sp" && t.Canon != "group" {
+			return "", 0 // `work as follows: …`
+		}
+	}
+	return word, m[1]
 }
 
 // callsAnew tells a word of the trade, no stitch, that the pattern takes for something of its

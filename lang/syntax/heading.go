@@ -28,7 +28,7 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		}
 	case supplies[d.section] && byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1)):
 		return false // `Aran (4) acrylic:` over `A: primrose`
-	case inSquares.MatchString(trimmed):
+	case inSquares.MatchString(trimmed) && d.beginsBelow(trimmed, d.file.Text.LineOf(span.Start)):
 		name = strings.Trim(trimmed, "[]")
 	case d.bareHeading(trimmed):
 		name = strings.TrimRight(trimmed, ":.")
@@ -44,6 +44,19 @@ var firstOnes = phrase.MustCompile(`(?i)^\s*(?:first|last|next|main|remaining) (
 
 // inSquares is a heading in square brackets: `[Leaf: 2 pieces]`.
 var inSquares = phrase.MustCompile(`^\[\p{Lu}\pL+[^\[\]]{0,50}\]$`)
+
+// saysHowMany takes how many are made of what a heading names.
+var saysHowMany = phrase.MustCompile(`(?i)\b\d+ (?:pieces?|pcs)\b|\bmake \d`)
+
+// beginsBelow tells whether words in square brackets head a part: they say how many of it are
+// made, or it begins below. Others are captions, or tell what to do.
+func (d *document) beginsBelow(trimmed string, at int) bool {
+	next := d.bare(at + 1)
+	if next == "" {
+		next = d.bare(at + 2)
+	}
+	return saysHowMany.MatchString(trimmed) || firstOf(next) == 1 || lays(readRow(next, 0, Standard())) != laysNothing
+}
 
 // byLetter begins the line of a yarn that a list of them gives a letter.
 var byLetter = phrase.MustCompile(`^[-•* ]*(?:[A-Z]|MC|CC\d?) ?[:=]`)

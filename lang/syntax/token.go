@@ -347,6 +347,9 @@ var quotes = map[rune]string{'"': "\"", '“': "”", '„': "“”", '«': "»
 // howOften follows what is repeated.
 var howOften = phrase.MustCompile(`^[ ,]*(?i:(?:rep(?:eat)? |work )?(?:(?:x|×) ?\d|\d+ ?(?:x\b|×|times|more)|(?:` + numeral.Expression(2, numeral.Most) + `) (?:more )?times|twice|once|around|to end))`)
 
+// maxQuoted is how many bytes stand at most between two quotation marks: so far is looked.
+const maxQuoted = 240
+
 // quoted gives where the quotation marks close that open at an offset and hold what is
 // repeated: `"sc, inc" 6 times`. It gives 0 for any others.
 func (l *scanner) quoted(r rune, at int) int {
@@ -355,7 +358,7 @@ func (l *scanner) quoted(r rune, at int) int {
 		return 0
 	}
 	from := at + utf8.RuneLen(r)
-	n := strings.IndexAny(l.text[from:], closing)
+	n := strings.IndexAny(l.text[from:min(len(l.text), from+maxQuoted)], closing)
 	if n < 0 {
 		return 0
 	}

@@ -290,7 +290,7 @@ func (l *scanner) group() []Token {
 			t.Span.Start, t.Span.End = r.start, l.raw[i+n-1].end
 			tokens = append(tokens, t)
 			i += n
-		case r.kind == Number && ofYarn(tokens) && !l.timesFollow(i+1) && !l.countedThing(i+1):
+		case r.kind == Number && ofYarn(tokens) && !l.timesFollow(i+1) && !l.countedThing(i+1) && !l.stitchFollows(i+1):
 			t := Token{Kind: Name, Canon: r.lower} // colour 2
 			t.Span.Start, t.Span.End = r.start, r.end
 			tokens = append(tokens, t)
@@ -368,6 +368,12 @@ func calls(before []Token) bool {
 func ofYarn(before []Token) bool {
 	n := len(before)
 	return n > 1 && before[n-1].Kind == Word && before[n-1].Canon == "yarn" && before[n-2].Kind != Number
+}
+
+// stitchFollows tells whether a stitch is named at raw token i: `with yarn 3 sc in first st`.
+func (l *scanner) stitchFollows(i int) bool {
+	entry, _ := l.match(i)
+	return entry != nil && entry.kind == Stitch
 }
 
 // timesFollow tells whether raw token i says how often: `repeat branch 3 times`.
@@ -834,10 +840,22 @@ func (l *scanner) stroked(i int) (values []int, length int) {
 	if values, length = l.joined(i, Sign); len(values) >= 2 || len(values) == 1 && l.vocab.Sizes == 2 {
 		return values, length
 	}
-	if values, length = l.joined(i, Hyphen); len(values) >= 2 && len(values)+1 == l.vocab.Sizes {
+	if values, length = l.joined(i, Hyphen); len(values) >= 2 && len(values)+1 == l.vocab.Sizes && !l.numbersRows(i) && slices.IsSorted(append([]int{l.raw[i].value}, values...)) {
 		return values, length
 	}
 	return nil, 0
+}
+
+// numbersRows tells the numbers of rows, which raw token i begins: `Rows 2-4-6`.
+func (l *scanner) numbersRows(i int) bool {
+	if i == 0 {
+		return false
+	}
+	switch strings.TrimSuffix(l.raw[i-1].lower, "s") {
+	case "row", "rnd", "round", "r", "rd", "step":
+		return true
+	}
+	return false
 }
 
 // joined reads the numbers after one at raw token i that strokes or hyphens join to it without
