@@ -45,17 +45,20 @@ var firstOnes = phrase.MustCompile(`(?i)^\s*(?:first|last|next|main|remaining) (
 // inSquares is a heading in square brackets: `[Leaf: 2 pieces]`.
 var inSquares = phrase.MustCompile(`^\[\p{Lu}\pL+[^\[\]]{0,50}\]$`)
 
+// lastPart is the heading of what is done when all is made.
+var lastPart = phrase.MustCompile(`(?i)^\W*(?:to )?(?:finish(?:ing)?|assembl[ey]|making up|make up|joining)\W*$`)
+
 // saysHowMany takes how many are made of what a heading names.
 var saysHowMany = phrase.MustCompile(`(?i)\b\d+ (?:pieces?|pcs)\b|\bmake \d`)
 
 // beginsBelow tells whether words in square brackets head a part: they say how many of it are
-// made, or it begins below. Others are captions, or tell what to do.
+// made or that all is, or it begins below. Others are captions, or tell what to do.
 func (d *document) beginsBelow(trimmed string, at int) bool {
 	next := d.bare(at + 1)
 	if next == "" {
 		next = d.bare(at + 2)
 	}
-	return saysHowMany.MatchString(trimmed) || firstOf(next) == 1 || lays(readRow(next, 0, Standard())) != laysNothing
+	return saysHowMany.MatchString(trimmed) || lastPart.MatchString(trimmed) || firstOf(next) == 1 || lays(readRow(next, 0, Standard())) != laysNothing
 }
 
 // byLetter begins the line of a yarn that a list of them gives a letter.

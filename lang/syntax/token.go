@@ -348,7 +348,7 @@ var quotes = map[rune]string{'"': "\"", '“': "”", '„': "“”", '«': "»
 var howOften = phrase.MustCompile(`^[ ,]*(?i:(?:rep(?:eat)? |work )?(?:(?:x|×) ?\d|\d+ ?(?:x\b|×|times|more)|(?:` + numeral.Expression(2, numeral.Most) + `) (?:more )?times|twice|once|around|to end))`)
 
 // maxQuoted is how many bytes stand at most between two quotation marks: so far is looked.
-const maxQuoted = 240
+const maxQuoted = 2000
 
 // quoted gives where the quotation marks close that open at an offset and hold what is
 // repeated: `"sc, inc" 6 times`. It gives 0 for any others.
