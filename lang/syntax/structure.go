@@ -165,13 +165,13 @@ type lister struct {
 	// counting is set after a dash or an equals sign: what follows is a count
 	// if it can be.
 	counting bool
-	stars    int         // single stars that stand open
-	times    Num         // how often the steps up to the end of the sentence are worked, as was said before them
-	note     Counts      // what a bracket within the clause says of skipped chains
-	told     source.Span // a bracket within the clause that says how its stitch is drawn
-	called   StitchRef   // what a bracket within the clause calls what is worked
-	body     []Clause    // what a bracket within the clause says that its stitch is made of
-	each     string      // what each of the branches is called that the repeat to come makes
+	stars    int           // single stars that stand open
+	times    Num           // how often the steps up to the end of the sentence are worked, as was said before them
+	note     Counts        // what a bracket within the clause says of skipped chains
+	told     []source.Span // brackets within the clause that say again what it says, or how its stitch is drawn
+	called   StitchRef     // what a bracket within the clause calls what is worked
+	body     []Clause      // what a bracket within the clause says that its stitch is made of
+	each     string        // what each of the branches is called that the repeat to come makes
 }
 
 // collect adds a token to the clause.
@@ -663,18 +663,18 @@ func (l *lister) bracket(open, end int) int {
 	b := l.b
 	if l.drawnUp(open, end) {
 		last := l.howOften(end)
-		l.told = source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[last].Span.End}
+		l.told = append(l.told, source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[last].Span.End})
 		return last
 	}
 	if l.gloss(open, end) {
-		l.told = source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}
+		l.told = append(l.told, source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End})
 		return end
 	}
 	if l.remark(open, end) || l.explained(open, end) {
 		return end
 	}
 	if n := len(l.flat) - 1; n > 0 && l.flat[n].Canon == "of" && end == open+2 && b.tokens[open+1].Kind == Number {
-		l.told = spanOf(b.tokens[open : end+1])
+		l.told = append(l.told, spanOf(b.tokens[open:end+1]))
 		l.flat = l.flat[:n]
 		return end // `on the ch of (3)`, which step of the pattern laid
 	}
@@ -1136,13 +1136,13 @@ func countHeld(flat []Token) *Total {
 // a remark that no clause took up where it stands: within the
 // clause before it.
 func (l *lister) dropNote() {
-	if !l.told.Empty() {
-		l.takeIn(l.told)
+	for _, at := range l.told {
+		l.takeIn(at)
 	}
 	if l.note.Said {
 		l.takeIn(l.note.Span)
 	}
-	l.told, l.note = source.Span{}, Counts{}
+	l.told, l.note = nil, Counts{}
 }
 
 // takeIn makes a place part of the last clause that begins before it.
