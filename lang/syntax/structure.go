@@ -730,6 +730,9 @@ func (l *lister) remark(open, end int) bool {
 	if len(l.flat) == 0 || l.flat[0].Canon == "ch" || l.flat[0].Kind == Number && len(l.flat) > 1 && l.flat[1].Canon == "ch" {
 		return false
 	}
+	if first := firstWord(l.flat); first.Kind == Word && first.Canon == "" {
+		return false // no clause comes of what stands before it
+	}
 	note, ok := clauses.read(l.b.tokens[open+1 : end]).(*CountsNote)
 	if !ok {
 		return false
