@@ -325,7 +325,7 @@ const copied = 16
 
 // attempts works the body as often as it fits and keeps the last few states.
 func (h *hand) attempts(r *syntax.Repeat) []attempt {
-	kept := []attempt{{*h, 0}}
+	kept := append(make([]attempt, 0, maxBack+2), attempt{*h, 0})
 	for n := 1; !h.stopped(); n++ {
 		at, sub, faults, open := h.at, h.sub, len(h.faults), len(h.branches)
 		h.origin = at

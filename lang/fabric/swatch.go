@@ -105,7 +105,8 @@ func (s *Swatch) work(tree *syntax.Row) (*Row, crew) {
 	g := s.stage.copied()
 	c := make(crew, len(g))
 	for i := range g {
-		c[i] = &g[i] // writes over the stitches of the trial before
+		c[i] = &g[i]
+		c[i].h.earlier = s.stage[i].h.earlier // with its room: the stitches of the trial before are written over
 		if every := g[i].every; every != nil {
 			own := *every // how often it comes is counted as it is worked
 			own.Repeats = slices.Clone(every.Repeats)
