@@ -581,8 +581,24 @@ func (k *worker) followed(row *Row) (on, round bool) {
 		return n.OtherSide, n.OtherSide
 	case *syntax.Join:
 		return nextStitch(n.Place), false
+	case *syntax.Chain:
+		return steps && k.h.branchesIn(next.Clauses), false // more of the stem, and what grows there
 	}
 	return false, false
+}
+
+// branchesIn tells whether some clauses work a branch.
+func (h *hand) branchesIn(clauses []syntax.Clause) bool {
+	return slices.ContainsFunc(clauses, func(c syntax.Clause) bool {
+		switch n := c.Node.(type) {
+		case *syntax.Branch:
+			return true
+		case *syntax.Work:
+			_, own := h.words.stitch(n.Stitch)
+			return own != nil && own.branches
+		}
+		return false
+	})
 }
 
 // firstStep is the first clause that is no remark, nil for none.

@@ -63,6 +63,9 @@ func (h *hand) endRow() {
 	if !h.goesOn {
 		h.closeBranches()
 	}
+	if h.unworkedStem() && len(h.row) > 0 && !h.goesOn {
+		h.lose() // the next row goes along it: what grows there is passed over in some way
+	}
 	if h.works && h.known && !h.full && len(h.row) > 0 && !(h.plainLine && h.onlySlips()) && !h.continued() {
 		h.leftOver()
 	}
@@ -608,6 +611,9 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		}
 		if p.Noun.Kind == syntax.NounChain && !p.Noun.Length.Written() {
 			c.Name, c.Made = h.nounName(p.Noun), t.Chains
+			if h.unworkedStem() && h.limbs.isStem(p.On) {
+				c.Made = len(h.base)
+			}
 		}
 	default:
 		c.Name = p.Noun.Word

@@ -625,6 +625,10 @@ func (h *hand) leave(p syntax.Place) {
 // all in the place of the group.
 func (h *hand) workHere(k *stitch.Stitch, own *ownStitch, n int, evenly bool) {
 	switch {
+	case own != nil && own.branches: // it grows from the hook
+		h.into(k, own, n, h.held)
+	case own != nil && h.unworkedStem():
+		h.lose() // whether it grows there or goes into the stem is not known
 	case h.pieces > 0:
 		h.makeRest(k, own, n, h.effectOf(k))
 	case k.Class == stitch.Slip && n == 1 && h.round && !h.nested && !h.fixed && len(h.row) > 0 && (h.remaining(syntax.Noun{}) == 0 || h.lastWork && h.apartFrom):

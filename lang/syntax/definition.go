@@ -20,8 +20,12 @@ func (d *document) definition(trimmed string, span source.Span) bool {
 	return d.defined(trimmed, span, false)
 }
 
-// definitionMarks separate a word from its meaning.
-var definitionMarks = [...]string{" = ", "=", ": ", " – ", " — ", " - ", " … ", " → ", " : "}
+// definitionMarks separate a word from its meaning; of a word in bold or in italics they may
+// stand among its marks.
+var definitionMarks = [...]string{" = ", "=", ": ", ":** ", ":* ", ":__ ", ":_ ", " – ", " — ", " - ", " … ", " → ", " : "}
+
+// markOf is what parts a word from its meaning without what stands around it.
+func markOf(text string, at source.Span) string { return strings.Trim(text[at.Start:at.End], " *_") }
 
 // marksIn are the marks that may part a text into a word and its meaning, in the order in
 // which they are tried: the dots of a list set in two columns, and each of the others where
@@ -56,7 +60,7 @@ func (d *document) inList(trimmed string, span source.Span) bool {
 		return true
 	}
 	for mark := range marksIn(trimmed) {
-		if strings.TrimSpace(trimmed[mark.Start:mark.End]) != ":" && len(Lex(trimmed[:mark.Start], Standard())) <= maxNamed {
+		if markOf(trimmed, mark) != ":" && len(Lex(trimmed[:mark.Start], Standard())) <= maxNamed {
 			d.add(block{kind: blockProse, span: span, listed: true})
 			return true
 		}
@@ -78,7 +82,7 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		return d.inFull(trimmed, at)
 	}
 	for cut := range marksIn(trimmed) {
-		name, mark, meaning := trimmed[:cut.Start], trimmed[cut.Start:cut.End], trimmed[cut.End:]
+		name, mark, meaning := trimmed[:cut.Start], markOf(trimmed, cut), trimmed[cut.End:]
 		if strings.TrimSpace(meaning) == "" {
 			continue
 		}
@@ -94,22 +98,22 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 			names, meaning, bodyAt = append(names, word), meaning[n:], bodyAt+n
 		}
 		known := knownWord(names[0]) && !callsAnew(names, meaning) || callsRow(names[0], meaning) || callsColour(names[0], meaning)
-		if strings.TrimSpace(mark) == ":" && known && !special && !knownStitch(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning) {
+		if mark == ":" && known && !special && !knownStitch(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning) {
 			continue // `Foundation: ch 35`
 		}
-		if known && !special && d.section == "" && strings.TrimSpace(mark) == ":" && !spellsOut(names[0], meaning) {
+		if known && !special && d.section == "" && mark == ":" && !spellsOut(names[0], meaning) {
 			continue // `Above: the leaf before blocking`
 		}
-		if !special && (hasSizes(meaning) || strings.TrimSpace(mark) == ":" && inCapitals(name) && opensWork(meaning)) {
+		if !special && (hasSizes(meaning) || mark == ":" && inCapitals(name) && opensWork(meaning)) {
 			continue // `SLEEVES: 36 (39, 42) ch`, `BORDER: With A, …`
 		}
 		if !special && !known && d.section == "" && strings.Contains(mark, "...") {
 			continue // `MOTIF (make 9) ... With A, ch 2`
 		}
-		if !special && !known && (mark == ": " || mark == " : ") && !readsAsWork(meaning) {
+		if !special && !known && mark == ":" && !readsAsWork(meaning) {
 			continue
 		}
-		if !special && !known && strings.TrimSpace(mark) != "=" && !readsAsWork(meaning) {
+		if !special && !known && mark != "=" && !readsAsWork(meaning) {
 			continue
 		}
 		d.add(block{

@@ -189,6 +189,8 @@ func (d *document) line(line, trimmed string, span source.Span) {
 		d.add(block{kind: blockSizes, span: span})
 	case d.underlined(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)
+	case d.subheads(trimmed, d.file.Text.LineOf(span.Start)):
+		d.add(block{kind: blockProse, span: span})
 	case d.heading(line, trimmed, span):
 	case !d.started && d.field(line, span):
 	case d.inSection(trimmed, span):
@@ -196,7 +198,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 	case d.definition(trimmed, span):
 	case d.inList(trimmed, span):
 	case !d.started && d.unknownField(line, span):
-	case isNote(trimmed), d.subheads(trimmed, d.file.Text.LineOf(span.Start)):
+	case isNote(trimmed):
 		d.add(block{kind: blockProse, span: span})
 	case d.titles(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)

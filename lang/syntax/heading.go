@@ -116,9 +116,42 @@ func joinsYarn(r *Row) bool {
 // numbersSoon tells whether Row 1 stands below one line of prose.
 func (d *document) numbersSoon(line int) bool { return firstOf(d.bare(line+1)) == 1 }
 
-// subheads tells a heading within a piece that reads as work: `Work even` on a line of its
-// own above a row.
+// saysWay is a heading that says which way the steps below it go: `Coming down`, `The way back`.
+var saysWay = phrase.MustCompile(`(?i)^\W*(?:(?:going|coming|working|on|the) )?(?:(?:the )?way )?(?:back|out|home|up|down)\b[\pL ]{0,30}\W*$`)
+
+// stepsOn tells whether the bare number below a line follows that of the last one above it, or
+// is the first below a heading.
+func (d *document) stepsOn(at int) bool {
+	next := d.bare(at + 1)
+	if next == "" {
+		next = d.bare(at + 2)
+	}
+	below := bareNumber(next)
+	switch last := d.last(); {
+	case last == nil || below == 0:
+		return false
+	case last.kind == blockHeading:
+		return below == 1
+	default:
+		return last.kind == blockText && below == bareNumber(strings.TrimFunc(d.text(last.span), isBlank))+1
+	}
+}
+
+// bareNumber is the number with no word that a line begins with, 0 for none.
+func bareNumber(line string) int {
+	label, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
+	if n == 0 || !label.Bare {
+		return 0
+	}
+	return label.First(0)
+}
+
+// subheads tells a heading within a piece: one that says which way its steps go on, or that
+// reads as work, `Work even` on a line of its own above a row.
 func (d *document) subheads(trimmed string, at int) bool {
+	if at > 0 && saysWay.MatchString(trimmed) && d.stepsOn(at) {
+		return true
+	}
 	if at == 0 || d.bare(at-1) != "" || endsSentence(trimmed) || len(strings.Fields(trimmed)) > maxNamed || !labelled(d.bare(at+1)) {
 		return false
 	}
@@ -259,18 +292,26 @@ func (d *document) runIn(line string, span source.Span) bool {
 	return true
 }
 
-// branches tells the label of a branch, the way home from which the next line tells.
+// branches tells the label of a branch: its own line tells the way home, or the next one
+// begins with it.
 func (d *document) branches(line string, span source.Span) bool {
-	if tokens := Lex(line, Standard()); len(tokens) == 0 || tokens[0].Written != limbToken {
+	tokens := Lex(line, Standard())
+	if len(tokens) == 0 || tokens[0].Written != limbToken {
 		return false
+	}
+	if slices.ContainsFunc(tokens, goesHome) {
+		return true
 	}
 	next := d.file.Text.LineOf(span.Start) + 1
 	if next >= d.file.Text.Lines() {
 		return false
 	}
-	tokens := Lex(d.file.Text.Slice(d.file.Text.Line(next)), Standard())
-	return len(tokens) > 0 && tokens[0].Kind == Word && tokens[0].Canon == "return"
+	tokens = Lex(d.file.Text.Slice(d.file.Text.Line(next)), Standard())
+	return len(tokens) > 0 && goesHome(tokens[0])
 }
+
+// goesHome tells a word that leads home from a branch.
+func goesHome(t Token) bool { return t.Kind == Word && t.Canon == "return" }
 
 // runInHeading is a heading with the instruction that it runs into.
 type runInHeading struct {

@@ -30,7 +30,7 @@ const maxLimb = 5
 func (l *scanner) nameLimbs(tokens []Token) []Token {
 	p := pruner{scanner: l, in: tokens, known: l.vocab.limbs}
 	labels := p.labels()
-	if len(labels) == 0 && len(p.known) == 0 && !p.mayGoHome() {
+	if len(labels) == 0 && len(p.known) == 0 && !p.mayGoHome() && !p.mayTell() {
 		return tokens
 	}
 	for _, found := range labels {
@@ -376,6 +376,12 @@ func (p *pruner) mayGoHome() bool {
 	})
 }
 
+// mayTell tells whether a sentence may tell of the stem what it has, which needs no branch.
+func (p *pruner) mayTell() bool {
+	stem := slices.IndexFunc(p.in, func(t Token) bool { return t.Kind == Word && t.Canon == "stem" })
+	return stem >= 0 && slices.ContainsFunc(p.in[stem:], func(t Token) bool { return t.Kind == Word && t.Canon == "have" })
+}
+
 // home reads a way home that begins at token i: `back on the beam`, `go back down the long
 // branch`, `carry on along the stem`. It gives the token after it, i for none.
 func (p *pruner) home(out []Token, i int) (end int, more []Token) {
@@ -512,7 +518,8 @@ func (p *pruner) ofLimb(out []Token, i int) (end int, more []Token) {
 }
 
 // tells reads the beginning of a sentence that tells how many stitches there are, at token
-// i: `that is 30 sl sts`, `the rib has 24 ss`. It gives the token after it, i for none.
+// i: `that is 30 sl sts`, `the rib has 24 ss`, `the stem now has 26 ch`. It gives the token
+// after it, i for none.
 func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 	if i > 0 && p.in[i-1].Kind != Period {
 		return i, nil
@@ -522,20 +529,27 @@ func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 		from++
 	}
 	to := from
-	for to < len(p.in) && to < from+maxLimb && p.names(p.in[to]) {
+	for to < len(p.in) && to < from+maxLimb && p.names(p.in[to]) && !p.isNow(to) {
 		to++
+	}
+	has := to
+	if to < len(p.in) && p.isNow(to) {
+		has++
 	}
 	counts := func(i int) bool { return i < len(p.in) && p.in[i].Kind == Number }
 	switch {
 	case from > i && from < len(p.in) && p.in[from].Kind == Name && p.in[from].Canon == "is" && counts(from+1):
 		return from + 1, append(append(out, p.in[i:from]...), Token{Kind: Word, Canon: "have", Span: p.in[from].Span})
-	case to > from && to < len(p.in) && p.in[to].Kind == Word && p.in[to].Canon == "have" && counts(to+1) && p.knows(p.words(from, to)):
+	case to > from && has < len(p.in) && p.in[has].Kind == Word && p.in[has].Canon == "have" && counts(has+1) && p.knows(p.words(from, to)):
 		name := p.merged(from, to)
 		name.Written = holderToken
-		return to, append(append(out, p.in[i:from]...), name)
+		return has, append(append(out, p.in[i:from]...), name)
 	}
 	return i, nil
 }
+
+// isNow tells the word between what has stitches and how many: `the stem now has 26 ch`.
+func (p *pruner) isNow(i int) bool { return p.spelled(p.in[i]) == "now" }
 
 // limbNames lists what an instruction calls its limbs, and what they grow from.
 func limbNames(tokens []Token) []string {
