@@ -121,6 +121,8 @@ func whyUncounted(row *fabric.Row, size int) string {
 		return ", as it is not known what " + rowDoes(below.Tree, "makes", "make")
 	case below == nil && row.Piece.From == nil && row.Tallies[size].Base == 0 && row.Tree.Label.First(size) > 1:
 		return ", as the row below it is not here"
+	case row.Index > 0 && !row.Piece.Rows[row.Index-1].Tallies[size].Known:
+		return ", as the line above it is not"
 	}
 	return ""
 }
