@@ -1,6 +1,9 @@
 package lint
 
-import "slices"
+import (
+	"slices"
+	"strings"
+)
 
 var yarnUndeclared = &Rule{
 	Name:     "yarn-undeclared",
@@ -36,11 +39,11 @@ Fasten off.
 	Check: checkYarnUndeclared,
 }
 
-// Only a list that names its yarns by letters can lack one: words for colours
-// vary too much between list and rows to be held against each other.
+// Only a list that calls its yarns by letters can lack one: words for colours vary too much
+// between list and rows to be held against each other.
 func checkYarnUndeclared(p *Pass) {
-	named := namedYarns(p.Materials)
-	if !slices.ContainsFunc(named, yarnCode.MatchString) {
+	listed := codesListed(p)
+	if len(listed) == 0 {
 		return
 	}
 	seen := map[string]bool{}
@@ -52,8 +55,31 @@ func checkYarnUndeclared(p *Pass) {
 			seen[use.name] = true
 			p.Report(Finding{
 				Span:    s.abs(use.at),
-				Message: "yarn " + use.written + " is used, and the materials list only " + both(named),
+				Message: "yarn " + use.written + " is used, and the materials list only " + both(listed),
 			})
 		}
 	}
+}
+
+// codesListed are the letters that the materials call yarns by, with the names of the others.
+// What stands in running text is taken for one where the rows use a yarn that is called so.
+func codesListed(p *Pass) []string {
+	named := namedYarns(p.Materials)
+	firm := slices.ContainsFunc(named, yarnCode.MatchString)
+	for _, code := range p.Materials.Codes {
+		if !slices.ContainsFunc(named, func(name string) bool { return strings.EqualFold(name, code) }) {
+			named = append(named, code)
+		}
+	}
+	if firm || len(named) == 0 {
+		return named
+	}
+	for _, uses := range yarnsUsed.in(p) {
+		if slices.ContainsFunc(uses, func(u yarnUse) bool {
+			return slices.ContainsFunc(p.Materials.Codes, func(code string) bool { return strings.EqualFold(code, u.name) })
+		}) {
+			return named
+		}
+	}
+	return nil
 }

@@ -59,7 +59,10 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 	heading, _, _ := strings.Cut(s.text, "\n")
 	uses := append(usedInHeading.FindAllStringSubmatchIndex(heading, -1), usedSaid.FindAllStringSubmatchIndex(s.text, -1)...)
 	for _, m := range uses {
-		at := source.Span{Start: m[2], End: m[3]}
+		at := source.Span{Start: m[len(m)-2], End: m[len(m)-1]}
+		if at.Start < 0 {
+			at = source.Span{Start: m[2], End: m[3]}
+		}
 		written := s.text[at.Start:at.End]
 		add(strings.ToLower(written), written, at)
 	}
@@ -70,8 +73,8 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 var (
 	// usedInHeading takes `Cup (make 8) - with A`, `Cup (make 8, colour A)`, `Cup - make 8 in A`.
 	usedInHeading = phrase.MustCompile(`(?:(?: [–—-] |[,(] ?|(?i:make (?:\d+|` + numeral.Expression(2, 12) + `)) )(?i:with|using|in) (?i:(?:yarn|colou?r|shade) )?|(?: [–—-] |[,(] ?)(?i:yarn|colou?r|shade) )([A-Z]|MC|CC\d?)[):.\r]*$`)
-	// usedSaid takes `using colour D`, `with two strands of A`.
-	usedSaid = phrase.MustCompile(`\b(?i:with|using|in) (?i:(?:\d|double|` + numeral.Expression(2, 12) + `) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)`)
+	// usedSaid takes `using colour D`, `with two strands of A`, `with CC2,`.
+	usedSaid = phrase.MustCompile(`\b(?i:with|using|in) (?:(?i:(?:\d|a|double|` + numeral.Expression(1, 12) + `) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)|([A-Z]|MC|CC\d)(?:[,;:]| and ))`)
 )
 
 // namedYarns are the names that the materials give to yarns, in order.
@@ -85,8 +88,8 @@ func namedYarns(l *materials.List) []string {
 	return out
 }
 
-// yarnCode is a yarn's name that is no word: A, MC, CC2.
-var yarnCode = phrase.MustCompile(`^(?i:[a-z]|mc|cc\d?)$`)
+// yarnCode is a yarn's name that is no word: A, MC, CC2, CB, 3.
+var yarnCode = phrase.MustCompile(`^(?i:[a-z]|\d|mc|cc\d?|c[a-f])$`)
 
 // mm writes a size of hook: 4 mm, 3.25 mm.
 func mm(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) + " mm" }

@@ -20,9 +20,13 @@ type List struct {
 	Given bool
 	// Text is all that is listed, in lower case.
 	Text string
+	// written is that as it is written, with a line for each part.
+	written string
 	// Lines are those below the header's fields that list what is needed.
 	Lines []source.Span
 	Yarns []Yarn
+	// Codes are the letters and numbers that what is listed calls yarns by, in whatever way.
+	Codes []string
 	Hooks []Hook
 	// Gauges are those of the header, one for each stitch that one is given for.
 	Gauges []Gauge
@@ -107,7 +111,8 @@ func Read(file *syntax.File) *List {
 		l.Finished = finishedSize(file)
 	}
 	l.Lines = slices.Concat(headed, loose)
-	l.Text = plain(strings.Join(text, " "))
+	l.written = strings.Join(text, "\n")
+	l.Text, l.Codes = plain(l.written), codesIn(l.written)
 	for _, key := range []string{"for", "sizes", "pattern"} {
 		for _, f := range file.Header {
 			if f.Key == key {
@@ -155,8 +160,8 @@ func (l *List) addYarn(name, value string, span source.Span) {
 	}
 }
 
-// hookLetter is a hook by its letter in plain text, which names no yarn: `C/2`, `US G-6`.
-var hookLetter = phrase.MustCompile(`\b(?:us |size )?[a-z](?:-\d|/\d| ?\(?\d+(?:\.\d+)? ?mm\b| hook\b)`)
+// hookLetter is a hook by its letter, which names no yarn: `C/2`, `US G-6`.
+var hookLetter = phrase.MustCompile(`\b(?:US |[Ss]ize )?[A-Z](?:-\d|/\d| ?\(?\d+(?:\.\d+)? ?mm\b| hook\b)`)
 
 // Named tells whether the list names a yarn by the word, as a letter or in its
 // description.
@@ -166,7 +171,13 @@ func (l *List) Named(word string) bool {
 			return true
 		}
 	}
-	return hasWords(hookLetter.ReplaceAllString(l.Text, ""), word)
+	switch {
+	case len(word) == 1 && word[0] <= '9':
+		return slices.Contains(l.Codes, word)
+	case len(word) == 1: // no article, and no unit
+		return alone(hookLetter.ReplaceAllString(l.written, ""), strings.ToUpper(word), func(c byte) bool { return lowerLetter(c|0x20) || c >= '0' && c <= '9' }) >= 0
+	}
+	return hasWords(l.Text, word)
 }
 
 // hasWords tells whether a text holds each of some words.

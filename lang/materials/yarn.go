@@ -129,6 +129,32 @@ func letteredYarns(text string) []lettered {
 	return nil
 }
 
+// called are the ways in which a list calls yarns by letters and numbers: `(A)`, `(yarn B)`,
+// `Colour C`, `**D** Bark`, `MC Moss`, `E = haw red`.
+var called = [...]*phrase.Phrase{
+	phrase.MustCompile(`[(\[](?:(?i:yarn|colou?r|shade) )?(` + code + `)[)\]]`),
+	phrase.MustCompile(`\b(?i:yarn|colou?r|shade) (` + code + `|\d)\b`),
+	phrase.MustCompile(`\*\*(` + code + `)(?: ?[:=])?\*\*`),
+	phrase.MustCompile(`(?m:^[-•*\s]*|[:;,] ?)(` + code + `)(?: ?[:=]| ?[–—-] ?\pL| \p{Lu}\p{Ll})`),
+}
+
+// code is a yarn's name that is no word: A, MC, CC2, CB.
+const code = `[A-Z]|MC|CC\d?|C[A-F]`
+
+// codesIn are those that a list calls yarns by, each once.
+func codesIn(text string) []string {
+	var out []string
+	for _, way := range called {
+		for _, m := range way.FindAllStringSubmatch(text, -1) {
+			if !slices.Contains(out, m[1]) {
+				out = append(out, m[1])
+			}
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
 // wordAt is where a word stands by itself in a text in lower case, -1 for nowhere.
 func wordAt(text, word string) int {
 	return alone(text, word, func(c byte) bool { return lowerLetter(c) || c >= '0' && c <= '9' })
