@@ -5,6 +5,7 @@ import (
 	"strings"
 	"unicode"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -15,6 +16,9 @@ type listing struct {
 	file    *syntax.File
 	entries []*syntax.Definition
 	known   map[string]bool // every name of an entry or a defined stitch, and each word of it
+	// begun are the words that something in the lines of the list begins with, as entries that
+	// are not read as such do: `dc2tog, work 2 dc together`.
+	begun map[string]bool
 }
 
 // fewestListed is how many abbreviations must be explained together to make a list
@@ -39,7 +43,47 @@ func listOf(f *syntax.File) listing {
 	if len(l.entries) < fewestListed && !l.headed() {
 		l.entries = nil
 	}
+	l.begun = l.beginnings()
 	return l
+}
+
+// entryStart is the word that may begin an entry of a list, after the end of the one before.
+var entryStart = phrase.MustCompile(`(?:^|[;,.|/]|[-•*] )[ \t*_]*([\pL\d]+(?: st)?)`)
+
+// beginnings are the words that entries may begin with in the lines of the list and those that
+// stand with them.
+func (l listing) beginnings() map[string]bool {
+	out := map[string]bool{}
+	if len(l.entries) == 0 {
+		return out
+	}
+	t, last, end := l.file.Text, l.entries[len(l.entries)-1].Span.End, l.file.Text.Len()
+	for _, piece := range l.file.Pieces {
+		for _, r := range piece.Rows {
+			if r.At >= last {
+				end = min(end, r.At)
+			}
+		}
+	}
+	made := map[int]bool{} // lines that say how a stitch is made
+	for _, d := range l.file.Definitions {
+		if !slices.Contains(l.entries, d) {
+			made[t.LineOf(d.Span.Start)] = true
+		}
+	}
+	for line := t.LineOf(l.entries[0].Span.Start); line < t.Lines() && t.Line(line).Start < end; line++ {
+		text := t.Slice(t.Line(line))
+		if made[line] {
+			continue
+		}
+		if t.Line(line).Start > last && strings.TrimSpace(text) == "" {
+			break
+		}
+		for _, m := range entryStart.FindAllStringSubmatch(text, -1) {
+			out[bareWords(m[1])] = true
+		}
+	}
+	return out
 }
 
 // headed tells whether the first entry stands below a heading that says what it
@@ -83,7 +127,7 @@ func bareWords(s string) string {
 // explains tells whether the list explains an abbreviation: itself, in the
 // singular, or through its parts, as sc and tog explain sc2tog.
 func (l listing) explains(word string) bool {
-	if l.known[word] || l.known[strings.TrimSuffix(word, "s")] || l.known[word+"s"] {
+	if l.known[word] || l.begun[word] || l.known[strings.TrimSuffix(word, "s")] || l.known[word+"s"] {
 		return true
 	}
 	parts := strings.FieldsFunc(word, func(r rune) bool { return r == ' ' || unicode.IsDigit(r) })

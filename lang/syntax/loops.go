@@ -36,8 +36,11 @@ func (l *scanner) begins(i int) bool {
 }
 
 // loopAt is where the loop's name and the stitch's part in a word, 0 where it has no
-// such two parts.
+// such two parts. Embroidery floss has none.
 func (l *scanner) loopAt(word string) int {
+	if word == "floss" {
+		return 0
+	}
 	for at := 2; at < len(word)-1; at++ {
 		if l.loopAndStitch(word[:at], word[at:]) {
 			return at
