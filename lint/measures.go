@@ -8,10 +8,10 @@ import (
 	"stitchproof/lang/source"
 )
 
-// amounts is a list of measurements in a header field, one for each size:
+// amounts is a list of measurements or counts, one for each size:
 // `46.5 (50, 53.5, 56.5)`, `18 1/4 (19 3/4, 21)`.
 type amounts struct {
-	span   source.Span // in the file
+	span   source.Span
 	values []float64
 }
 

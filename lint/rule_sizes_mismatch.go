@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 
+	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
 
@@ -47,13 +48,14 @@ func checkSizesMismatch(p *Pass) {
 	lists := p.graded()
 	for row := range p.Fabric.Rows() {
 		for _, t := range missized(row.Tree, want) {
-			lists = append(lists, amounts{span: row.Tree.Abs(t.Span), values: make([]float64, len(t.Values.Vals))})
+			lists = append(lists, valuesOf(t, row.Tree.Abs(t.Span)))
 		}
 	}
 	for s, told := range listsTold.in(p) {
-		for _, t := range told {
-			if len(t.Values.Vals) != want {
-				lists = append(lists, amounts{span: s.abs(t.Span), values: make([]float64, len(t.Values.Vals))})
+		for _, list := range told {
+			if len(list.values) != want {
+				list.span = s.abs(list.span)
+				lists = append(lists, list)
 			}
 		}
 	}
@@ -76,25 +78,30 @@ func checkSizesMismatch(p *Pass) {
 }
 
 // listsTold are the lists of numbers, one for each size, of things that are counted, in what a
-// piece says between its rows: `count in 17 (18, 20) sts from each edge`.
-var listsTold = &fact[[]syntax.Token]{func(p *Pass, s section) []syntax.Token {
+// piece says between its rows: `count in 17 (18, 20) sts from each edge`. Their places are
+// counted from where the section begins.
+var listsTold = &fact[[]amounts]{func(p *Pass, s section) []amounts {
 	if s.piece == nil {
 		return nil
 	}
-	var out []syntax.Token
+	var out []amounts
 	words := syntax.Standard().Defining(nil, p.File.Sizes) // not those of other pieces: it comes of this one alone
 	for _, at := range s.those(p.File.Prose) {
 		tokens := syntax.Lex(p.File.Text.Slice(at), words)
 		for i, t := range tokens {
 			if t.Kind == syntax.Number && len(t.Values.Vals) > 2 && i+1 < len(tokens) && countable(tokens[i+1]) {
-				t.Span = s.place(t.Span.Shift(at.Start))
-				t.Canon, t.Values.Vals = "", slices.Clone(t.Values.Vals) // it outlives the text of the file
-				out = append(out, t)
+				out = append(out, valuesOf(t, s.place(t.Span.Shift(at.Start))))
 			}
 		}
 	}
 	return out
 }}
+
+// valuesOf is a list of numbers of stitches or rows, which may well fall as the sizes grow: it
+// only has so many values.
+func valuesOf(t syntax.Token, at source.Span) amounts {
+	return amounts{span: at, values: make([]float64, len(t.Values.Vals))}
+}
 
 // countable tells a word for what a pattern counts.
 func countable(t syntax.Token) bool {
