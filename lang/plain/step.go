@@ -43,11 +43,7 @@ func (s *speaker) step(node syntax.Node) string {
 	case *syntax.MakeUp:
 		return "handwork, in which no stitch is counted" + when(n.LongTail, ", with the long tail")
 	case *syntax.Even:
-		name := "stitch"
-		if n.Stitch.Written() {
-			name = s.stitch(n.Stitch)
-		}
-		return "one " + name + " in each" + numbered(" for ", n.Number) + when(n.Number.Written(), " rows") + ", without shaping"
+		return s.even(n)
 	case *syntax.Branch:
 		return "begin a branch" + after(" called ", s.row.AsWritten(n.Name))
 	case *syntax.Return:
@@ -187,6 +183,15 @@ func (s *speaker) chain(n *syntax.Chain) string {
 		out += ", " + s.counts(n.Counts)
 	}
 	return out
+}
+
+// even says rows that go on without shaping: in the stitch that is named, else in whichever it is.
+func (s *speaker) even(n *syntax.Even) string {
+	out := "one stitch in each"
+	if n.Stitch.Written() {
+		out = "one " + s.stitch(n.Stitch) + " in each"
+	}
+	return out + numbered(" for ", n.Number) + when(n.Number.Written(), " rows") + ", without shaping"
 }
 
 // counts says what a beginning chain counts as.
