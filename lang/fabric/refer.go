@@ -202,6 +202,36 @@ func (k *worker) span(s syntax.RowSpan) iter.Seq[int] {
 	}
 }
 
+// second is another worker, who looks up rows of other pieces for this one.
+func (k *worker) second() *worker {
+	other := &worker{fabric: k.fabric, size: k.size, h: k.h, rows: map[int]unit{}}
+	other.h.done = map[int][]int{}
+	return other
+}
+
+// lookUp goes through rows of another piece for a worker, in the order worked, and notes each
+// under its number, as far as upTo says; reached tells whether it did. It gives false where they
+// cannot be told, or that worker is looking that piece up already: then it is told in its own words.
+func (k *worker) lookUp(of *worker, p *Piece, rows []*Row, upTo func(unit) bool) (reached, ok bool) {
+	if slices.Contains(of.lookedUp, p) {
+		return false, false
+	}
+	k.piece, k.lookedUp = p, append(slices.Clip(of.lookedUp), p)
+	for _, r := range rows {
+		units, ok := k.units(r)
+		if !ok {
+			return false, false
+		}
+		for _, u := range units {
+			k.note(r, u, r.Tallies[k.size].Works)
+			if upTo(u) {
+				return true, true
+			}
+		}
+	}
+	return false, true
+}
+
 // rowsOf finds the rows of another piece that `work as Rnds 1-2 of the cup` names. What is
 // called so and is no piece is not looked up.
 func (k *worker) rowsOf(ref *syntax.Rows) ([]unit, bool) {
@@ -209,21 +239,10 @@ func (k *worker) rowsOf(ref *syntax.Rows) ([]unit, bool) {
 		return nil, false
 	}
 	k.leans = true
-	other := worker{fabric: k.fabric, size: k.size, h: k.h, rows: map[int]unit{}}
-	other.h.done = map[int][]int{}
+	other := k.second()
 	for _, p := range k.fabric.called(ref.Piece) {
-		if slices.Contains(k.lookedUp, p) {
-			return nil, false // it is told in its own words
-		}
-		other.piece, other.lookedUp = p, append(slices.Clip(k.lookedUp), p)
-		for _, r := range p.Rows {
-			units, ok := other.units(r)
-			if !ok {
-				return nil, false
-			}
-			for _, u := range units {
-				other.note(r, u, r.Tallies[k.size].Works)
-			}
+		if _, ok := other.lookUp(k, p, p.Rows, func(unit) bool { return false }); !ok {
+			return nil, false
 		}
 	}
 	var out []unit
@@ -278,28 +297,17 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		last = row.Tree.Label.Numbers[0].To // `Rnds 1-3: Work as for first leaf.`
 	}
 	for _, p := range pieces {
-		if slices.Contains(k.lookedUp, p) {
-			return nil, false // it is told in its own words
+		rows := k.worksAs(p)
+		if !last.Written() {
+			rows, ended = upToMark(rows)
 		}
-		other := worker{fabric: k.fabric, piece: p, size: k.size, h: k.h, rows: map[int]unit{}, lookedUp: append(slices.Clip(k.lookedUp), p)}
-		for _, r := range p.Rows {
-			if k.h.chains > 0 && lays(r.Tree.Clauses) && !worksOn(r.Tree.Clauses) {
-				continue // this piece has a beginning of its own
-			}
-			units, ok := other.units(r)
-			if !ok {
-				return nil, false
-			}
-			for _, u := range units {
-				other.note(r, u, r.Tallies[k.size].Works)
-				out = append(out, u)
-				if last.Written() && (u.number >= last.At(k.size) || ref.PieceRow.Written() && other.number >= last.At(k.size)) {
-					return out, true
-				}
-			}
-			if ended = !last.Written() && marked(r.Tree); ended {
-				break
-			}
+		other := k.second()
+		reached, ok := other.lookUp(k, p, rows, func(u unit) bool {
+			out = append(out, u)
+			return last.Written() && (u.number >= last.At(k.size) || ref.PieceRow.Written() && other.number >= last.At(k.size))
+		})
+		if reached || !ok {
+			return out, ok
 		}
 		if ended {
 			break
@@ -320,6 +328,25 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Piece}) // where more is said, it may be no name
 	}
 	return nil, false
+}
+
+// worksAs are the rows of another piece that this one works too: all but the beginning, where
+// it has one of its own.
+func (k *worker) worksAs(p *Piece) []*Row {
+	if k.h.chains == 0 {
+		return p.Rows
+	}
+	return slices.DeleteFunc(slices.Clone(p.Rows), func(r *Row) bool { return lays(r.Tree.Clauses) && !worksOn(r.Tree.Clauses) })
+}
+
+// upToMark are the rows as far as one with a mark that other pieces refer to, and whether
+// there is one.
+func upToMark(rows []*Row) ([]*Row, bool) {
+	at := slices.IndexFunc(rows, func(r *Row) bool { return marked(r.Tree) })
+	if at < 0 {
+		return rows, false
+	}
+	return rows[:at+1], true
 }
 
 // measured tells whether some rows of the piece are worked by measure.
