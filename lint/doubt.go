@@ -178,24 +178,3 @@ func hangsOnNone(row *fabric.Row, t *fabric.Tally) bool {
 func beginsAnew(row *fabric.Row) bool {
 	return !row.Works() && (longestChain(row.Tree) > fabric.MostRising || has[*syntax.MagicRing](row.Tree))
 }
-
-// refersTo tells whether a row repeats one of some rows.
-func refersTo(r *syntax.Row, size int, rows []syntax.RowSpan) bool {
-	if len(rows) == 0 {
-		return false
-	}
-	found := false
-	syntax.Walk(r.Clauses, func(c syntax.Clause) {
-		n, ok := c.Node.(*syntax.Rows)
-		if !ok {
-			return
-		}
-		found = found || n.Last.Written() || n.Piece != ""
-		for _, named := range n.List {
-			found = found || slices.ContainsFunc(rows, func(span syntax.RowSpan) bool {
-				return named.From.At(size) <= span.To.At(size) && span.From.At(size) <= named.To.At(size)
-			})
-		}
-	})
-	return found
-}

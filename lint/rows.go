@@ -31,16 +31,19 @@ func rowDoes(r *syntax.Row, one, several string) string {
 	return rowName(r) + " " + one
 }
 
-// has tells whether a row holds a clause of a kind.
-func has[N syntax.Node](r *syntax.Row) bool {
-	found := false
+// clausesOf gives the clauses of a kind that a row holds.
+func clausesOf[N syntax.Node](r *syntax.Row) []N {
+	var out []N
 	syntax.Walk(r.Clauses, func(c syntax.Clause) {
-		if _, ok := c.Node.(N); ok {
-			found = true
+		if n, ok := c.Node.(N); ok {
+			out = append(out, n)
 		}
 	})
-	return found
+	return out
 }
+
+// has tells whether a row holds a clause of a kind.
+func has[N syntax.Node](r *syntax.Row) bool { return len(clausesOf[N](r)) > 0 }
 
 // headSpan is the place in the file that stands for a whole row: its label, or
 // its first words.

@@ -41,15 +41,6 @@ func rowsSaid(r *syntax.Row, size int) (total, each, at int) {
 	return 0, 0, 0
 }
 
-// rowsNamed is how many rows an instruction to repeat them names.
-func rowsNamed(n *syntax.Rows, size int) int {
-	total := n.Last.Or(size, 0)
-	for _, span := range n.List {
-		total += max(1, span.To.At(size)-span.From.At(size)+1)
-	}
-	return total
-}
-
 // timesOff is a row whose label numbers other than as many rows as its words work.
 type timesOff struct {
 	numbered, worked int

@@ -86,11 +86,9 @@ func idle(row *fabric.Row) bool {
 
 func longestChain(r *syntax.Row) int {
 	longest := 0
-	syntax.Walk(r.Clauses, func(c syntax.Clause) {
-		if ch, ok := c.Node.(*syntax.Chain); ok {
-			longest = max(longest, ch.Number.Or(0, 1))
-		}
-	})
+	for _, ch := range clausesOf[*syntax.Chain](r) {
+		longest = max(longest, ch.Number.Or(0, 1))
+	}
 	return longest
 }
 

@@ -63,12 +63,9 @@ var endings = &fact[ending]{func(p *Pass, s section) ending {
 
 // asAnother tells a line that works all of another piece, which has an ending.
 func asAnother(r *syntax.Row) bool {
-	found := false
-	syntax.Walk(r.Clauses, func(c syntax.Clause) {
-		n, ok := c.Node.(*syntax.Rows)
-		found = found || ok && n.Piece != "" && !n.PieceRow.Written() && n.Mark == "" && r.Label.Kind == syntax.Unlabelled
+	return r.Label.Kind == syntax.Unlabelled && slices.ContainsFunc(clausesOf[*syntax.Rows](r), func(n *syntax.Rows) bool {
+		return n.Piece != "" && !n.PieceRow.Written() && n.Mark == ""
 	})
-	return found
 }
 
 func checkEndingMissing(p *Pass) {

@@ -50,22 +50,6 @@ func repeatedUnturned(piece *fabric.Piece) []*fabric.Row {
 	return out
 }
 
-// repeatsAlone is the one row above that a row only repeats, nil for none.
-func repeatsAlone(r *fabric.Row) *fabric.Row {
-	for _, c := range r.Tree.Clauses {
-		ref, ok := c.Node.(*syntax.Rows)
-		if !ok || ref.Piece != "" || ref.Changed || len(ref.List) != 1 || ref.List[0].From.At(0) != ref.List[0].To.At(0) {
-			continue
-		}
-		for _, above := range r.Piece.Rows[:r.Index] {
-			if slices.Contains(above.Tree.Label.Each(0), ref.List[0].From.At(0)) {
-				return above
-			}
-		}
-	}
-	return nil
-}
-
 // facesAbout tells whether a row and the next name their sides, and not the same:
 // the work is turned between them, whatever they say.
 func facesAbout(row *fabric.Row) bool {
@@ -106,13 +90,7 @@ func interrupted(row, next *fabric.Row) bool {
 }
 
 func joinsYarn(row *fabric.Row) bool {
-	found := false
-	syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
-		if y, ok := c.Node.(*syntax.Yarn); ok && y.Action == syntax.YarnJoin {
-			found = true
-		}
-	})
-	return found
+	return slices.ContainsFunc(clausesOf[*syntax.Yarn](row.Tree), func(y *syntax.Yarn) bool { return y.Action == syntax.YarnJoin })
 }
 
 // endsTurned tells whether the work is turned after a row. A row that repeats
