@@ -79,7 +79,7 @@ func cutKey(line string) (key, value string, found bool) {
 		key, value, found = strings.Cut(trimmed[1:], "|")
 		return key, value, found && strings.Trim(value, " \t|-:") != ""
 	}
-	if m := bracketedKey.FindStringSubmatchIndex(line); m != nil {
+	if m := squareKey.FindStringSubmatchIndex(line); m != nil {
 		return line[m[2]:m[3]], line[m[1]:], m[1] < len(line)
 	}
 	if key, value, found = strings.Cut(line, ":"); found && !strings.Contains(key, "...") && !inColumns(line, len(key)) {
@@ -96,9 +96,6 @@ func cutKey(line string) (key, value string, found bool) {
 	}
 	return key, value, found
 }
-
-// bracketedKey takes a key in square brackets before its value: `[Stitches] chain (ch), …`.
-var bracketedKey = phrase.MustCompile(`^\s*[\[【] ?(\pL[^\[\]【】]{0,40}?) ?[\]】][ :.]*`)
 
 // known tells a key of the header by itself, or a measure.
 func known(key string) bool {

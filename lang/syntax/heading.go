@@ -28,8 +28,8 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		}
 	case supplies[d.section] && byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1)):
 		return false // `Aran (4) acrylic:` over `A: primrose`
-	case inSquares.MatchString(trimmed) && d.beginsBelow(trimmed, d.file.Text.LineOf(span.Start)):
-		name = strings.Trim(trimmed, "[]")
+	case d.headsInSquares(trimmed, d.file.Text.LineOf(span.Start)):
+		name = strings.Trim(trimmed, "[]【】")
 	case d.bareHeading(trimmed):
 		name = strings.TrimRight(trimmed, ":.")
 	default:
@@ -42,23 +42,43 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 // firstOnes heads several rows: `First rows`, `Last rounds`.
 var firstOnes = phrase.MustCompile(`(?i)^\s*(?:first|last|next|main|remaining) (?:rows|rounds|rnds)\s*$`)
 
-// inSquares is a heading in square brackets: `[Leaf: 2 pieces]`.
-var inSquares = phrase.MustCompile(`^\[\p{Lu}\pL+[^\[\]]{0,50}\]$`)
-
 // lastPart is the heading of what is done when all is made.
 var lastPart = phrase.MustCompile(`(?i)^\W*(?:to )?(?:finish(?:ing)?|assembl[ey]|making up|make up|joining)\W*$`)
 
-// saysHowMany takes how many are made of what a heading names.
-var saysHowMany = phrase.MustCompile(`(?i)\b\d+ (?:pieces?|pcs)\b|\bmake \d`)
+// inSquares is a name in square brackets that a line begins with.
+const inSquares = `^\s*[\[【] ?(\pL[^\[\]【】]{0,50}?) ?[\]】]`
 
-// beginsBelow tells whether words in square brackets head a part: they say how many of it are
-// made or that all is, or it begins below. Others are captions, or tell what to do.
-func (d *document) beginsBelow(trimmed string, at int) bool {
+var (
+	// squareName is such a name with nothing behind it: `[Leaf: 2 pieces]`.
+	squareName = phrase.MustCompile(inSquares + `$`)
+	// squareHeading is one with how many pieces are made, and in what: `[Wing] 2 pieces, brown.`
+	squareHeading = phrase.MustCompile(inSquares + `[ :,]*((?i:(?:make )?` + pieces + `)[^.]*)(?:\.\s*|$)`)
+	// squareKey is one that is a key of the header, before its value: `[Stitches] chain (ch), …`.
+	squareKey = phrase.MustCompile(inSquares + `[ :.]*`)
+
+	// saysHowMany takes how many are made of what a heading names.
+	saysHowMany = phrase.MustCompile(`(?i)\b(?:make ?` + number + `|` + pieces + `)`)
+)
+
+// How many there are of something, and how many are made.
+var (
+	number = `(?:\d+|` + numeral.Expression(1, numeral.Most) + `)`
+	copies = `(?:make|x|×) ?` + number
+	pieces = number + ` (?:pieces?|pcs?)\b`
+)
+
+// headsInSquares tells whether a name in square brackets heads a part: it says how many of it are
+// made or that all is, or the part begins below. Others are captions, or tell what to do.
+func (d *document) headsInSquares(trimmed string, at int) bool {
+	name := squareName.FindStringSubmatch(trimmed)
+	if name == nil || !unicode.IsUpper(firstRune(name[1])) {
+		return false
+	}
 	next := d.bare(at + 1)
 	if next == "" {
 		next = d.bare(at + 2)
 	}
-	return saysHowMany.MatchString(trimmed) || lastPart.MatchString(trimmed) || firstOf(next) == 1 || lays(readRow(next, 0, Standard())) != laysNothing
+	return saysHowMany.MatchString(name[1]) || lastPart.MatchString(name[1]) || firstOf(next) == 1 || lays(readRow(next, 0, Standard())) != laysNothing
 }
 
 // byLetter begins the line of a yarn that a list of them gives a letter.
@@ -336,8 +356,6 @@ const (
 	howMany     = `\((?i:make|work) [^()]*\)`
 )
 
-var copies = `(?:make|x|×) ?(?:\d+|` + numeral.Expression(1, numeral.Most) + `)`
-
 // splitHeading splits a heading from the instruction it runs into. It is one
 // where the instruction lays a beginning or begins with Row 1, or where the
 // heading says how many to make.
@@ -348,7 +366,7 @@ func splitHeading(line string) (h runInHeading, ok bool) {
 	if n := besideRow1(line); n > 0 {
 		return runInHeading{name: len(strings.TrimRight(line[:n], " ")), body: n, capitals: true}, true
 	}
-	if m := bracketedHeading.FindStringSubmatchIndex(line); m != nil {
+	if m := squareHeading.FindStringSubmatchIndex(line); m != nil {
 		return runInHeading{name: m[5], body: m[1], capitals: true}, true
 	}
 	for _, at := range headingMark.FindAllStringIndex(line[:min(len(line), maxHeading)], -1) {
@@ -382,10 +400,6 @@ func besideRow1(line string) int {
 	}
 	return 0
 }
-
-// bracketedHeading takes a name in square brackets with how many pieces are made, and in
-// what: `[Wing] 2 pieces, brown.`
-var bracketedHeading = phrase.MustCompile(`^\s*[\[【] ?(\pL[^\[\]【】]{0,40}?) ?[\]】][ :,]*((?i:make )?(?:\d{1,2}|(?i:` + numeral.Expression(1, 12) + `)) (?i:pieces?|pcs?)\b[^.]*)(?:\.\s*|$)`)
 
 // maxHeading is how far into a line its heading may reach.
 const maxHeading = 64
@@ -537,7 +551,7 @@ type naming struct {
 
 func namingIn(heading string, vocab *Vocabulary) (n naming) {
 	n.name, n.cut = heading, -1
-	if m := bracketedHeading.FindStringSubmatchIndex(heading); m != nil {
+	if m := squareHeading.FindStringSubmatchIndex(heading); m != nil {
 		return naming{name: heading[m[2]:m[3]], cut: m[3], makes: firstNumber(heading[m[4]:m[5]], vocab)}
 	}
 	if at := yarnFrom(heading); at >= 0 {
