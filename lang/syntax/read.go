@@ -149,14 +149,13 @@ func (r *reader) stitch(g *gStitch) StitchRef {
 	return StitchRef{Word: t.Canon, Meaning: t.Stitch}
 }
 
+// clause reads the form of a clause that the grammar found.
 func (r *reader) clause(g *gClause) Node {
 	switch {
 	case g.RepFrom != nil:
 		return r.repeatFrom(g.RepFrom)
-	case g.Until != nil && g.Until.Have != nil:
-		return &Total{Parts: []Part{{Number: r.num(g.Until.Have)}}, Reached: true}
 	case g.Until != nil:
-		return &RepeatFrom{Limit: Measured}
+		return r.until(g.Until)
 	case g.RepUntil != nil:
 		return r.repeatUntil(g.RepUntil)
 	case g.Alternate != nil:
@@ -170,32 +169,21 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Join != nil:
 		return r.join(g.Join)
 	case g.Branch != nil:
-		b := &Branch{}
-		if g.Branch.Name != nil {
-			b.Name = r.name(g.Branch.Name)
-		}
-		return b
+		return &Branch{Name: r.name(g.Branch.Name)}
 	case g.RepBranch != nil:
 		return r.repeatBranch(g.RepBranch)
 	case g.Pass != nil:
 		return &PassBranch{Name: g.Pass.Name}
 	case g.Return != nil:
-		ret := &Return{Told: r.tokens[g.Return.Pos.Offset].Written == homeToken}
-		if g.Return.To != nil {
-			ret.To = r.name(g.Return.To)
-		}
-		return ret
-	case g.Ring != nil && g.Ring.N != nil:
-		return &Join{Ring: true, Chains: r.num(g.Ring.N)}
+		return &Return{Told: r.tokens[g.Return.Pos.Offset].Written == homeToken, To: r.name(g.Return.To)}
 	case g.Ring != nil:
-		return &MagicRing{}
+		return r.ring(g.Ring)
 	case g.Skip != nil:
 		return &Skip{Place: r.onePlace(g.Skip.Where)}
 	case g.Leave != nil:
 		return r.leave(g.Leave.Where)
 	case g.Multiple != nil:
-		m := g.Multiple
-		return &Chain{Multiple: r.num(m.N), Plus: r.num(m.Plus), OfStitches: !m.Ch && !m.Of && !m.Of2}
+		return r.multiple(g.Multiple)
 	case g.Chain != nil:
 		return r.chain(g.Chain)
 	case g.Counts != nil:
@@ -205,9 +193,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Bracketed != nil:
 		return r.bracketed(g.Bracketed)
 	case g.Shared != nil:
-		p := r.place(g.Shared.Where)
-		p.Prep = In
-		return &Group{Body: []Clause{{Node: &Work{Stitch: r.stitch(g.Shared.In)}}, {Node: &Work{Stitch: r.stitch(g.Shared.Post)}}}, Places: []Place{p}}
+		return r.shared(g.Shared)
 	case g.Even != nil:
 		return r.even(g.Even)
 	case g.Work != nil:
@@ -234,12 +220,8 @@ func (r *reader) clause(g *gClause) Node {
 		return r.yarn(g.Yarn)
 	case g.Side != nil:
 		return &Side{Wrong: g.Side.Side == "ws"}
-	case g.Remark != nil && g.Remark.Made != nil:
-		return &Made{Stitch: r.stitch(g.Remark.Made)}
-	case g.Remark != nil && g.Remark.Corner:
-		return &Made{Stitch: StitchRef{Word: Corner}}
 	case g.Remark != nil:
-		return &Remark{}
+		return r.remark(g.Remark)
 	case g.Finish != nil:
 		return r.finish(g.Finish)
 	case g.GoBack != nil:
@@ -261,16 +243,63 @@ func (r *reader) clause(g *gClause) Node {
 		return r.start(g.Start)
 	case g.Long != nil:
 		return &Long{Rows: r.num(g.Long.Rows)}
-	case g.YarnAt != nil && g.YarnAt.Name == nil:
-		return &Join{Place: Place{Elsewhere: true}}
 	case g.YarnAt != nil:
-		return &Yarn{Action: YarnJoin, Yarn: r.yarnName(g.YarnAt.Name), Place: Place{Elsewhere: true}}
+		return r.yarnAt(g.YarnAt)
 	case g.Into != nil:
 		return r.into(g.Into)
 	case g.At != nil:
 		return r.workAt(g.At)
 	}
 	return nil
+}
+
+// until reads a limit that stands by itself: a number of stitches, or a landmark.
+func (r *reader) until(g *gUntil) Node {
+	if g.Have != nil {
+		return &Total{Parts: []Part{{Number: r.num(g.Have)}}, Reached: true}
+	}
+	return &RepeatFrom{Limit: Measured}
+}
+
+// ring reads a ring: of chains that are joined, or one to draw close.
+func (r *reader) ring(g *gRing) Node {
+	if g.N != nil {
+		return &Join{Ring: true, Chains: r.num(g.N)}
+	}
+	return &MagicRing{}
+}
+
+// multiple reads a foundation of which no number is said, but a multiple of stitches or of chains
+// at most.
+func (r *reader) multiple(g *gMultiple) Node {
+	return &Chain{Multiple: r.num(g.N), Plus: r.num(g.Plus), OfStitches: !g.Ch && !g.Of && !g.Of2}
+}
+
+// shared reads two stitches of one place, one into it and one around its post.
+func (r *reader) shared(g *gShared) Node {
+	p := r.place(g.Where)
+	p.Prep = In
+	return &Group{Body: []Clause{{Node: &Work{Stitch: r.stitch(g.In)}}, {Node: &Work{Stitch: r.stitch(g.Post)}}}, Places: []Place{p}}
+}
+
+// remark reads what may be said of work that is done: what it has become, or nothing that counts.
+func (r *reader) remark(g *gRemark) Node {
+	switch {
+	case g.Made != nil:
+		return &Made{Stitch: r.stitch(g.Made)}
+	case g.Corner:
+		return &Made{Stitch: StitchRef{Word: Corner}}
+	}
+	return &Remark{}
+}
+
+// yarnAt reads yarn that is joined to what no row made; where no yarn is named, the work is.
+func (r *reader) yarnAt(g *gYarnAt) Node {
+	there := Place{Elsewhere: true}
+	if g.Name == nil {
+		return &Join{Place: there}
+	}
+	return &Yarn{Action: YarnJoin, Yarn: r.yarnName(g.Name), Place: there}
 }
 
 // start reads where the first stitch goes as the skip of what lies before.
@@ -314,12 +343,12 @@ func (r *reader) workAt(g *gWorkAt) Node {
 	return &Work{Stitch: r.stitch(g.Stitch), Number: r.num(g.N), Places: []Place{{Elsewhere: true}}}
 }
 
+// name is the name of a branch, "" where it has none.
 func (r *reader) name(g *gWordName) string {
-	t := r.tokens[g.Pos.Offset]
-	if t.Canon == "" {
+	if g == nil {
 		return ""
 	}
-	return t.Canon
+	return r.tokens[g.Pos.Offset].Canon
 }
 
 // times reads how often; more tells `times more` from `times`.
@@ -533,23 +562,7 @@ func (r *reader) leave(g *gWhere) Node {
 }
 
 func (r *reader) rows(g *gRows) Node {
-	out := &Rows{Limit: Times, Number: One(1)}
-	for _, s := range g.List {
-		from := r.num(s.From)
-		to := from
-		if s.To != nil {
-			to = r.num(s.To)
-		}
-		out.List = append(out.List, RowSpan{from, to})
-	}
-	for _, o := range g.Nth {
-		from := One(r.ordinal(o.From))
-		to := from
-		if o.To != nil {
-			to = One(r.ordinal(o.To))
-		}
-		out.List = append(out.List, RowSpan{from, to})
-	}
+	out := &Rows{Limit: Times, Number: One(1), List: r.rowSpans(g)}
 	if g.Last || g.Row && len(g.List) == 0 {
 		out.Last = One(1)
 		if g.LastN != nil {
@@ -596,6 +609,28 @@ func (r *reader) rows(g *gRows) Node {
 		out.UpTo = ideas(r.tokens[g.Piece.Pos.Offset:], func(t *Token) bool {
 			return t.Canon == "to" || t.Canon == "until" || t.Canon == "for" || t.Canon == "across"
 		})
+	}
+	return out
+}
+
+// rowSpans are the rows that are named by their numbers: `Rows 2-5 and 8`, `the 2nd to 5th rows`.
+func (r *reader) rowSpans(g *gRows) []RowSpan {
+	var out []RowSpan
+	for _, s := range g.List {
+		from := r.num(s.From)
+		to := from
+		if s.To != nil {
+			to = r.num(s.To)
+		}
+		out = append(out, RowSpan{from, to})
+	}
+	for _, o := range g.Nth {
+		from := One(r.ordinal(o.From))
+		to := from
+		if o.To != nil {
+			to = One(r.ordinal(o.To))
+		}
+		out = append(out, RowSpan{from, to})
 	}
 	return out
 }
@@ -970,92 +1005,26 @@ func loopNamed(word string) Loop {
 }
 
 func (r *reader) work(g *gWork) Node {
-	out := &Work{}
-	if g.Stitch != nil {
-		out.Stitch = r.stitch(g.Stitch)
-	} else {
-		out.Stitch = r.named(g)
-	}
-	switch {
-	case g.N != nil:
-		out.Number = r.num(g.N)
-	case g.M != nil:
-		out.Number = r.num(g.M)
-	}
-	if g.Of != nil {
-		r.madeOf(g.Of, out)
-	}
-	if g.Once1 != nil {
-		out.Times = r.tokens[g.Once1.Pos.Offset].Values
-	}
-	for _, t := range [...]*gTimesN{g.Times, g.Times2} {
-		if t != nil {
-			out.Times, _ = r.times(t)
-		}
-	}
-	if g.Times != nil && g.Times.N != nil && len(g.Where) > 0 && !out.Number.Written() {
-		out.Number, out.Times = out.Times, Num{} // `dc x 3 in next ch`
-	}
-	for _, l := range [...]*gLoopIn{g.Loop1, g.Loop2, g.Loop3} {
-		if l != nil {
-			out.Loop, out.InLoops = loopNamed(l.Word), true
-		}
-	}
+	out := &Work{HeldBack: g.HeldBack != nil}
+	r.howMany(g, out)
 	out.Places = r.places(g.Where)
 	r.oneOnEach(g, out)
-	for i, w := range g.Where {
-		if successive(w) && i < len(out.Places) {
-			out.Places[i].Number, out.Places[i].Each, out.Number = out.Number, true, Num{}
-			if p := &out.Places[i]; p.Noun.Word == "loop" {
-				p.Noun = Noun{Kind: NounAny, Word: "st"} // the top of any stitch
-			}
-		}
-	}
-	for i := range out.Places {
-		if out.Places[i].Loop != BothLoops {
-			out.Loop = out.Places[i].Loop
-		}
-	}
+	oneAfterAnother(g, out)
+	r.loops(g, out)
 	if len(g.Where) > 0 && g.Each {
 		out.Places[0].Each = true
-	}
-	where := false // it is said, and not only how
-	for _, w := range g.Where {
-		for _, m := range w.Mods {
-			out.Evenly, where = out.Evenly || m.Word == "evenly", where || m.Word != "evenly"
-		}
 	}
 	if g.Together {
 		r.together(out)
 	}
 	r.nextTogether(g, out)
-	if g.Along && !where {
-		out.Places, out.Evenly = []Place{{Noun: Noun{Kind: NounEdge}}}, true // `74 sc around armhole`
-	}
-	if g.Yarn != nil {
-		out.Yarn = r.yarnName(g.Yarn)
-	}
-	if g.Coloured != nil {
-		out.Yarn = g.Coloured.Name
-		r.refused = r.refused || g.N == nil || !r.namesYarn(g.Coloured.Pos.Offset)
-	}
-	if g.In && len(out.Places) == 0 {
-		r.refused = r.refused || out.Number.Written()
-		out.Places = []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}} // `work in sc`
-	}
-	if g.Until {
-		if len(out.Places) == 0 {
-			out.Places = []Place{{}}
-		}
-		last := &out.Places[len(out.Places)-1]
-		last.Each, last.To = true, ToLimit{Kind: ToMeasure}
-	}
+	r.along(g, out)
+	r.colour(g, out)
 	for _, s := range [...]*gSpacing{g.Spacing, g.Spacing2} {
 		if s != nil {
 			out.Between = *r.spacing(s)
 		}
 	}
-	out.HeldBack = g.HeldBack != nil
 	if g.For != nil && g.For.stitch() != nil {
 		k := r.stitch(g.For.stitch()).Meaning.In(stitch.Unsettled)
 		out.Picot = k != nil && k.Class == stitch.Picot
@@ -1071,6 +1040,98 @@ func (r *reader) work(g *gWork) Node {
 		backAlong(out)
 	}
 	return r.slip(g, out)
+}
+
+// howMany reads what is worked, how many of it and how often.
+func (r *reader) howMany(g *gWork, w *Work) {
+	if g.Stitch != nil {
+		w.Stitch = r.stitch(g.Stitch)
+	} else {
+		w.Stitch = r.named(g)
+	}
+	switch {
+	case g.N != nil:
+		w.Number = r.num(g.N)
+	case g.M != nil:
+		w.Number = r.num(g.M)
+	}
+	if g.Of != nil {
+		r.madeOf(g.Of, w)
+	}
+	if g.Once1 != nil {
+		w.Times = r.tokens[g.Once1.Pos.Offset].Values
+	}
+	for _, t := range [...]*gTimesN{g.Times, g.Times2} {
+		if t != nil {
+			w.Times, _ = r.times(t)
+		}
+	}
+	if g.Times != nil && g.Times.N != nil && len(g.Where) > 0 && !w.Number.Written() {
+		w.Number, w.Times = w.Times, Num{} // `dc x 3 in next ch`
+	}
+}
+
+// oneAfterAnother reads so many stitches in successive places as one in each.
+func oneAfterAnother(g *gWork, w *Work) {
+	for i, where := range g.Where {
+		if successive(where) && i < len(w.Places) {
+			p := &w.Places[i]
+			p.Number, p.Each, w.Number = w.Number, true, Num{}
+			if p.Noun.Word == "loop" {
+				p.Noun = Noun{Kind: NounAny, Word: "st"} // the top of any stitch
+			}
+		}
+	}
+}
+
+// loops reads which loops are worked, as it is said of the stitch or of its place.
+func (r *reader) loops(g *gWork, w *Work) {
+	for _, l := range [...]*gLoopIn{g.Loop1, g.Loop2, g.Loop3} {
+		if l != nil {
+			w.Loop, w.InLoops = loopNamed(l.Word), true
+		}
+	}
+	for _, p := range w.Places {
+		if p.Loop != BothLoops {
+			w.Loop = p.Loop
+		}
+	}
+}
+
+// along reads stitches whose places are not named one by one: they are spread evenly, or go
+// along an edge, to the end, as far as a landmark.
+func (r *reader) along(g *gWork, w *Work) {
+	where := false // it is said, and not only how
+	for _, said := range g.Where {
+		for _, m := range said.Mods {
+			w.Evenly, where = w.Evenly || m.Word == "evenly", where || m.Word != "evenly"
+		}
+	}
+	if g.Along && !where {
+		w.Places, w.Evenly = []Place{{Noun: Noun{Kind: NounEdge}}}, true // `74 sc around armhole`
+	}
+	if g.In && len(w.Places) == 0 {
+		r.refused = r.refused || w.Number.Written()
+		w.Places = []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}} // `work in sc`
+	}
+	if g.Until {
+		if len(w.Places) == 0 {
+			w.Places = []Place{{}}
+		}
+		last := &w.Places[len(w.Places)-1]
+		last.Each, last.To = true, ToLimit{Kind: ToMeasure}
+	}
+}
+
+// colour reads the yarn that stitches are worked in.
+func (r *reader) colour(g *gWork, w *Work) {
+	if g.Yarn != nil {
+		w.Yarn = r.yarnName(g.Yarn)
+	}
+	if g.Coloured != nil {
+		w.Yarn = g.Coloured.Name
+		r.refused = r.refused || g.N == nil || !r.namesYarn(g.Coloured.Pos.Offset)
+	}
 }
 
 // madeOf reads `shell of 5 dc` as the 5 dc that it is, by that name; stitches that are
