@@ -845,6 +845,22 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	default:
 		h.end = h.reserved()
 	}
+	h.eachAhead(k, own, n, p)
+	if p.To.Kind == syntax.ToLastN && !h.nested && (p.To.Left && h.lastWork || p.To.Number.At(h.size) > mostShaped && h.turnsNext()) {
+		h.at = h.end
+		h.upTo(end)
+		h.leave(syntax.Place{Pick: syntax.PickRemaining}) // `sc in each st to last 4 sts, turn` says that they are left
+		return
+	}
+	if p.To.Kind == syntax.ToTheEnd || !p.Number.Written() && p.To.Kind == syntax.ToNothing {
+		h.closeEach(p)
+	}
+	h.upTo(end)
+}
+
+// eachAhead works into the places of a kind that lie ahead, or so many of them as are said: a
+// stitch that takes several, into each such run.
+func (h *hand) eachAhead(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	count := h.remainingAny(p)
 	if p.Number.Written() {
 		count = min(count, p.Number.At(h.size))
@@ -870,16 +886,6 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 			break
 		}
 	}
-	if p.To.Kind == syntax.ToLastN && !h.nested && (p.To.Left && h.lastWork || p.To.Number.At(h.size) > mostShaped && h.turnsNext()) {
-		h.at = h.end
-		h.upTo(end)
-		h.leave(syntax.Place{Pick: syntax.PickRemaining}) // `sc in each st to last 4 sts, turn` says that they are left
-		return
-	}
-	if p.To.Kind == syntax.ToTheEnd || !p.Number.Written() && p.To.Kind == syntax.ToNothing {
-		h.closeEach(p)
-	}
-	h.upTo(end)
 }
 
 // alongside finds the next clause where it names other places of the same way
