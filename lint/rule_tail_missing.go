@@ -82,9 +82,7 @@ func (p *Pass) noTailToBegin() {
 // firstTailUsed tells whether a section sews with a tail from the beginning, and
 // firstTailLeft whether it leaves one where no yarn is cut.
 var (
-	firstTailUsed = &fact[bool]{func(_ *Pass, s section) bool {
-		return s.anySentence(func(sentence string) bool { return sewsWith(firstTail, sentence) })
-	}}
+	firstTailUsed = &fact[bool]{func(_ *Pass, s section) bool { return s.sewsWith(firstTail) }}
 	firstTailLeft = &fact[bool]{func(_ *Pass, s section) bool {
 		return s.anySentence(func(sentence string) bool {
 			return tailLeft.MatchString(plainText(sentence)) && !yarnCut.MatchString(sentence)
@@ -111,10 +109,8 @@ func (p *Pass) noTail(piece *fabric.Piece, message string) {
 // sews with such a tail.
 var (
 	tailLeftIn = &fact[bool]{func(_ *Pass, s section) bool { return tailLeft.MatchString(plainText(s.told)) }}
-	tailUsedIn = &fact[bool]{func(_ *Pass, s section) bool {
-		return s.anySentence(func(sentence string) bool { return sewsWith(tailUsed, sentence) })
-	}}
-	tailUsed = phrase.MustCompile(`\b(?:with|using) (?:the|its|their|your) (?:yarn )?tails?\b`)
+	tailUsedIn = &fact[bool]{func(_ *Pass, s section) bool { return s.sewsWith(tailUsed) }}
+	tailUsed   = phrase.MustCompile(`\b(?:with|using) (?:the|its|their|your) (?:yarn )?tails?\b`)
 )
 
 // tailLeft is how a pattern says that yarn is left to sew with.
@@ -133,9 +129,11 @@ func fastening(piece *fabric.Piece) (row *fabric.Row, at source.Span) {
 	return row, at
 }
 
-// sewsWith tells whether a sentence sews with a tail that it speaks of.
-func sewsWith(tail *phrase.Phrase, sentence string) bool {
-	return tail.MatchString(sentence) && sewingVerb.MatchString(" "+plainText(sentence)+" ")
+// sewsWith tells whether a section sews with a tail that it speaks of in the same sentence.
+func (s section) sewsWith(tail *phrase.Phrase) bool {
+	return tail.MatchString(s.told) && s.anySentence(func(sentence string) bool {
+		return tail.MatchString(sentence) && sewingVerb.MatchString(" "+plainText(sentence)+" ")
+	})
 }
 
 // sewingVerb begins what is sewn. A stitch is a noun as well.
@@ -159,7 +157,8 @@ var (
 // cup. What is sewn with another yarn needs no tail.
 func sewnOn(text string) []string {
 	var out []string
-	for sentence := range strings.SplitSeq(text, ".") {
+	for _, at := range sentencesOf(text) {
+		sentence := text[at.Start:at.End]
 		if !sewingVerb.May(sentence) {
 			continue
 		}

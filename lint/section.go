@@ -238,7 +238,7 @@ func (s section) tells(key any, in func(text string) bool) bool {
 // anySentence tells whether some sentence of what the section tells, in lower case, is what
 // a function looks for.
 func (s section) anySentence(is func(sentence string) bool) bool {
-	return slices.ContainsFunc(strings.Split(s.told, "."), is)
+	return slices.ContainsFunc(sentencesOf(s.told), func(at source.Span) bool { return is(s.told[at.Start:at.End]) })
 }
 
 // toldSomewhere tells whether some section of the file tells what a function looks for.
