@@ -11,7 +11,7 @@ import (
 
 // between gives the rows of a piece that stand between two of its rows.
 func between(a, b *fabric.Row) []*fabric.Row {
-	return slices.Clone(a.Piece.Rows[a.Index+1 : b.Index])
+	return slices.Clone(a.Piece.Rows[a.Index+1 : max(a.Index+1, b.Index)])
 }
 
 // rowName is how a row is called in a message: as the pattern labels it.

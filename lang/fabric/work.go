@@ -12,7 +12,9 @@ func itoa(n int) string { return strconv.Itoa(n) }
 
 // do works one clause.
 func (h *hand) do(c syntax.Clause) {
-	h.span = c.Span
+	if h.within == 0 { // what a stitch of the pattern's own is made of is told where it is worked
+		h.span = c.Span
+	}
 	*h.budget--
 	h.closeDone()
 	h.node(c.Node)
