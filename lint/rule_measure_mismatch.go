@@ -78,6 +78,9 @@ func checkMeasureMismatch(p *Pass) {
 		}
 	}
 	p.holdBust()
+	p.holdSaid(func(at source.Span) bool {
+		return slices.ContainsFunc(p.findings, func(f Finding) bool { return f.Span.Start < at.End && at.Start < f.Span.End })
+	})
 }
 
 // measuredFields are those of the header that give lengths of the work.
