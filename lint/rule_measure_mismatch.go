@@ -69,6 +69,7 @@ func checkMeasureMismatch(p *Pass) {
 		p.yarnConversions(at)
 	}
 	p.holdBlocked()
+	p.holdMotifs()
 	if len(p.Materials.Gauges) == 0 {
 		return
 	}
@@ -78,6 +79,8 @@ func checkMeasureMismatch(p *Pass) {
 		}
 	}
 	p.holdBust()
+	p.holdCounted()
+	p.holdReached()
 	p.holdSaid(func(at source.Span) bool {
 		return slices.ContainsFunc(p.findings, func(f Finding) bool { return f.Span.Start < at.End && at.Start < f.Span.End })
 	})

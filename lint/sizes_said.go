@@ -710,17 +710,5 @@ func (p *Pass) holdSize(s saidSize) {
 		}
 		off.add(size, missed{s.length.At(size), nearest})
 	}
-	if len(off.facts) == 0 {
-		return
-	}
-	first := off.facts[0]
-	words := fmt.Sprintf("says %s, and %s %s at %s to %s cm make %s", inBothUnits(off.facts, func(m missed) float64 { return m.says }),
-		off.num(func(m missed) int { return m.N }), first.Of, trimmed(first.per()), units.Centimetres(first.Gauge.Length),
-		inBothUnits(off.facts, func(m missed) float64 { return (m.low + m.high) / 2 }))
-	if first.how != "" {
-		words += " " + first.how
-	}
-	p.inSizes(off.sizes, Finding{Span: s.at, Message: words, Related: []Related{
-		{first.Gauge.Span, "the gauge"}, {s.of.pieces[0].Tree.NameSpan, "what is measured"},
-	}})
+	p.tellMissed(off, s.at, s.of.first())
 }

@@ -205,6 +205,20 @@ func (r *reckoner) raise(tall *Reach, row *fabric.Row) {
 	tall.High += high * max(1, ratio)
 }
 
+// HeightTo is how high a piece is when a row of it is worked. It is not known where some row up to
+// there is not counted, or the piece goes on from another.
+func HeightTo(list *materials.List, worked *fabric.Fabric, row *fabric.Row, size int) (Reach, bool) {
+	r := reckoner{list: list, dialect: worked.Dialect, size: size}
+	if len(list.Gauges) == 0 || list.Gauges[0].Rows == 0 || row.Piece.From != nil {
+		return Reach{}, false
+	}
+	tall := Reach{Way: Tall, Of: "rows", Exact: true, Gauge: list.Gauges[0]}
+	for _, of := range row.Piece.Rows[:row.Index+1] {
+		r.raise(&tall, of)
+	}
+	return tall, !r.open && tall.High > 0
+}
+
 // numbered is how many rows the label of an instruction names.
 func numbered(row *fabric.Row, size int) int {
 	n := 0
