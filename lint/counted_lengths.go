@@ -96,7 +96,7 @@ func (p *Pass) holdCount(c countedLength, at source.Span) {
 	for size := range max(len(c.n.Vals), len(c.length.Vals)) {
 		var told *missed
 		for _, g := range p.Materials.Gauges {
-			m, known := c.at1(g, size)
+			m, known := c.missedBy(g, size)
 			if !known {
 				continue
 			}
@@ -113,8 +113,8 @@ func (p *Pass) holdCount(c countedLength, at source.Span) {
 	p.tellMissed(off, at, nil)
 }
 
-// at1 is what a count comes to by a gauge in a size, nil where that is the length.
-func (c countedLength) at1(g materials.Gauge, size int) (m *missed, known bool) {
+// missedBy is what a count comes to by a gauge in a size, nil where that is the length.
+func (c countedLength) missedBy(g materials.Gauge, size int) (m *missed, known bool) {
 	per, of, way := g.Stitches, "sts", measure.Wide
 	if c.rows {
 		per, of, way = g.Rows, "rows", measure.Tall

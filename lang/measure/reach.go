@@ -47,16 +47,19 @@ func Reaches(list *materials.List, worked *fabric.Fabric, pieces []*fabric.Piece
 	var out []Reach
 	tall := Reach{Way: Tall, Of: "rows", Exact: true, Gauge: list.Gauges[0]}
 	var heights []Reach
-	begun, widest, laid := false, 0, false
+	begun, laid, chained, widest := false, false, 0, 0
 	for _, piece := range pieces {
 		r.open = r.open || saidToGoOn(worked.File, piece)
 		for _, row := range piece.Rows {
 			if laid = laid || begun && more.MatchString(strings.ToLower(row.Tree.Text)); laid {
 				out = slices.DeleteFunc(out, func(r Reach) bool { return r.Way == Long })
 			}
+			if !begun && !row.Tallies[size].Works {
+				chained = max(chained, chainOf(row, size))
+			}
 			if t := &row.Tallies[size]; t.Works && !begun {
 				begun = true
-				if n := t.Base; piece.From == nil && n > 1 && list.Gauges[0].Stitches > 0 && (!row.Round || alongChain.MatchString(strings.ToLower(row.Tree.Text))) {
+				if n := max(t.Base, chained); piece.From == nil && n > 1 && list.Gauges[0].Stitches > 0 && (!row.Round || alongChain.MatchString(strings.ToLower(row.Tree.Text))) {
 					out = append(out, along(Long, n-1, n, list.Gauges[0]))
 				}
 			}
@@ -81,6 +84,17 @@ func Reaches(list *materials.List, worked *fabric.Fabric, pieces []*fabric.Piece
 
 // alongChain tells of a round that goes round a chain.
 var alongChain = phrase.MustCompile(`\b(?:ch|chain) from (?:the )?hook\b`)
+
+// chainOf is how many chains an instruction makes that does nothing else, 0 for none.
+func chainOf(row *fabric.Row, size int) int {
+	n := 0
+	syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {
+		if chain, ok := c.Node.(*syntax.Chain); ok {
+			n = max(n, chain.Number.At(size))
+		}
+	})
+	return n
+}
 
 // more tells of chain that is laid when some of a piece is worked.
 var more = phrase.MustCompile(`^[^.;,]*\b(?:(?:ch|chain) \d+|\d+ ch)\W*$`)

@@ -164,9 +164,9 @@ var (
 func ParseGauge(text string) Gauge {
 	text = ofHook.ReplaceAllString(text, " ")
 	g := Gauge{Length: ParseLength(text).At(0)}
-	rowsOver := 0.0
+	rowsOver, rowsAt := 0.0, -1
 	if m := gaugeRows.FindStringSubmatchIndex(text); m != nil {
-		g.Rows = values(text[m[2]:m[3]])[0]
+		g.Rows, rowsAt = values(text[m[2]:m[3]])[0], m[2]
 		rowsOver = ParseLength(text[m[1]:]).At(0)
 	}
 	for _, at := range gaugeStitches.FindAllStringSubmatchIndex(text, -1) {
@@ -175,7 +175,7 @@ func ParseGauge(text string) Gauge {
 		if ofSquares[word] && g.Squares == 0 {
 			g.Squares = values(number)[0]
 		}
-		if _, unit := millimetres[word]; unit || ofRepeat[word] || strings.HasPrefix(word, "row") || strings.HasPrefix(word, "rnd") || strings.HasPrefix(word, "round") || strings.HasPrefix(word, "inch") {
+		if _, unit := millimetres[word]; unit || at[2] == rowsAt || ofRepeat[word] || strings.HasPrefix(word, "row") || strings.HasPrefix(word, "rnd") || strings.HasPrefix(word, "round") || strings.HasPrefix(word, "inch") {
 			continue
 		}
 		g.Stitches, g.Of = values(number)[0], word
