@@ -32,8 +32,8 @@ type set struct {
 // least. They are to rise: the last came when the others had been looked at most.
 var sets = []set{
 	{"first", "24", 79},
-	{"second", "50", 68},
-	{"third", "94", 62},
+	{"second", "50", 69},
+	{"third", "94", 63},
 }
 
 // housesRead are the patterns, by the names of their files.
