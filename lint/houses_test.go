@@ -31,9 +31,9 @@ type set struct {
 // sets are the patterns as they came, and of each how many of a hundred slips are told at
 // least. They are to rise: the last came when the others had been looked at most.
 var sets = []set{
-	{"first", "24", 74},
-	{"second", "50", 65},
-	{"third", "94", 58},
+	{"first", "24", 79},
+	{"second", "50", 69},
+	{"third", "94", 63},
 }
 
 // housesRead are the patterns, by the names of their files.

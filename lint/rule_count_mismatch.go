@@ -39,6 +39,7 @@ Fasten off.
 }
 
 func checkCountMismatch(p *Pass) {
+	p.holdToldSums()
 	for row := range p.rows() {
 		if miswritten(row.Tree) {
 			continue

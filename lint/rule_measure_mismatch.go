@@ -21,7 +21,7 @@ var measureMismatch = &Rule{
 	Name:     "measure-mismatch",
 	Family:   "materials",
 	Severity: Warning,
-	Summary:  "The finished size is what stitches and rows come to at the gauge, the same in centimetres and in inches, and that to which the piece is blocked.",
+	Summary:  "Sizes are what stitches, rows and motifs come to at the gauge, the same in centimetres and in inches, and those to which the piece is blocked.",
 	Why: "A maker who has met the gauge trusts the size. Where the pattern's own figures do not agree, one of them is wrong, " +
 		"and she finds out which when it is finished.",
 	Bad: `Pattern: Oak leaf scarf
@@ -54,6 +54,9 @@ Fasten off.
 		"Width = stitches ÷ stitches to a length. Allowed: half a stitch or row of the gauge, and half a centimetre or a quarter of an inch of the size, as each may have been rounded; twice that where the size is called about",
 		"An edging is not measured: a size may be larger by what its rounds may be high at most, twice (common practice)",
 		"A bust is front and back together: two seams may take a stitch of each edge (common practice)",
+		"A size in a writer's own words is held against whatever of its piece is known. Allowed besides: 3 in 100 where all rows are in the stitch of the gauge, else 1 in 10; " +
+			"of several sizes one is told that is off by 1 cm where all others agree to 4 mm or a quarter of an inch (our own figures)",
+		"Motifs in a row: seams may take 8 in 100, and an edging may add a third (our own figures)",
 		"Conversions: 62 in printed as 168 cm and 42 in as 122 cm were met in published sheets (read). Allowed: 7 mm and 15 in a thousand, so that 4 in may be 10 cm; of lengths of yarn, which are rounded to tens, 1 m and one in twenty (common practice)",
 	},
 	Check: checkMeasureMismatch,
@@ -69,6 +72,7 @@ func checkMeasureMismatch(p *Pass) {
 		p.yarnConversions(at)
 	}
 	p.holdBlocked()
+	p.holdMotifs()
 	if len(p.Materials.Gauges) == 0 {
 		return
 	}
@@ -78,6 +82,11 @@ func checkMeasureMismatch(p *Pass) {
 		}
 	}
 	p.holdBust()
+	p.holdCounted()
+	p.holdReached()
+	p.holdSaid(func(at source.Span) bool {
+		return slices.ContainsFunc(p.findings, func(f Finding) bool { return f.Span.Start < at.End && at.Start < f.Span.End })
+	})
 }
 
 // measuredFields are those of the header that give lengths of the work.
@@ -211,7 +220,7 @@ var (
 	aboutWords = phrase.MustCompile(`\b(?:about|approx|approximately|roughly|circa|ca)\b`)
 	// A size before its edging is that of the rows; one without something else, or
 	// of something folded, is that of some of them.
-	asWorked = phrase.MustCompile(`\b(?:before|without|excluding) (?:the )?(?:edging|border)`)
+	asWorked = phrase.MustCompile(`\b(?:before|without|excluding) (?:(?:the|its|an|a|any) )?(?:edging|border)`)
 	inPart   = phrase.MustCompile(`\b(?:without|excluding|plus|folded|stretched|gathered|blocked|after|before|felt(?:ed|ing)?)\b`)
 )
 

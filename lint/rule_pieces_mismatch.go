@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
@@ -77,7 +78,18 @@ var (
 	// atTips takes `a leaf to the tips of branches A, B and D`.
 	atTips = phrase.MustCompile(`\b(?:an?|one) ((?:[a-z]+ )?[a-z]+?) (?:to|at|on|onto) (?:each of )?(?:the )?(?:tips?|ends?) of branches ((?:[a-z]|\d{1,2})(?:(?:, and|,| and) (?:[a-z]|\d{1,2}))+)(?: (?:at|on) (each|either|both) (?:ends?|sides?)|[^a-z\d]|$)`)
 	// onEach takes `a cup on each nut`, `3 leaves to every twig`.
-	onEach = phrase.MustCompile(`\b(?:an?|one|` + countWord + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|onto|in|into|over|at) (?:each|every)(?: of the)?(?: ` + countWord + `)? ` + called)
+	onEach = phrase.MustCompile(`\b(?:an?|one|` + countWord + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|onto|in|into|over|at) (?:the (?:[a-z]+ ){1,3}of )?(?:each|every)(?: of the)?(?: ` + countWord + `)? ` + called)
+	// eachOfSome takes `a berry to the tip of each of the 4 twigs`, and eachSide `a wing to each side`.
+	eachOfSome = phrase.MustCompile(`\b(?:an?|one|` + countWord + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|onto|at|in|into|over|beside) (?:the (?:[a-z]+ ){1,3}of )?each of the ` + countWord + ` `)
+	eachSide   = phrase.MustCompile(`\b(?:an?|one) ((?:[a-z]+ )?[a-z]+?) (?:to|on|at) (?:each|either) side\b`)
+	// sharedOut takes the first of `two berries to the tip of the stem, one to each of the 2 twigs
+	// and one to the foot`, and andOne each that follows.
+	sharedOut = phrase.MustCompile(`\b(?:sew|hang|attach|pin|place|fix|stitch|set)(?: on)? (an?|one|` + countWord + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|at|from|in|beside|near) `)
+	andOne    = phrase.MustCompile(`(?:,| and|, and) (one|` + countWord + `)(?: ([a-z]+))?(?: side by side)? (?:to|on|at|from|in|beside|near) (?:each of the ` + countWord + ` )?`)
+	// laidBy takes `the squares out 4 across and 6 down`.
+	laidBy = phrase.MustCompile(`\b(?:the|all|all the|your) ([a-z]+) (?:out )?` + countWord + ` across (?:and|by) ` + countWord + ` (?:down|deep|high)\b`)
+	// inMiddle takes `one hexagon in the middle and the other six around it`.
+	inMiddle = phrase.MustCompile(`\bone ([a-z]+) in the (?:middle|cent(?:er|re)) and (?:the )?(?:other )?` + countWord + ` (?:others )?around\b`)
 	// tip is one branch of such a list.
 	tip = phrase.MustCompile(`[a-z\d]+`)
 )
@@ -110,6 +122,30 @@ func piecesIn(sentence string) []madeUpFrom {
 	}
 	for _, m := range those.FindAllStringSubmatchIndex(sentence, -1) {
 		add(m, madeUpFrom{of: group(m, 2), number: inWords(group(m, 1)), some: ofSome.MatchString(sentence[m[1]:])})
+	}
+	for _, m := range eachOfSome.FindAllStringSubmatchIndex(sentence, -1) {
+		add(m, madeUpFrom{of: group(m, 2), number: max(1, inWords(group(m, 1))) * inWords(group(m, 3)), some: true})
+	}
+	for _, m := range eachSide.FindAllStringSubmatchIndex(sentence, -1) {
+		add(m, madeUpFrom{of: group(m, 1), number: 2, some: true})
+	}
+	for _, m := range laidBy.FindAllStringSubmatchIndex(sentence, -1) {
+		add(m, madeUpFrom{of: group(m, 1), number: inWords(group(m, 2)) * inWords(group(m, 3))})
+	}
+	for _, m := range inMiddle.FindAllStringSubmatchIndex(sentence, -1) {
+		add(m, madeUpFrom{of: group(m, 1), number: 1 + inWords(group(m, 2)), some: true})
+	}
+	if m := sharedOut.FindStringSubmatchIndex(sentence); m != nil {
+		first := max(1, inWords(group(m, 2)))
+		n, of := first, group(m, 3)
+		for _, more := range andOne.FindAllStringSubmatch(sentence[m[1]:], -1) {
+			if noun := more[3]; noun == "" || namesPiece([]string{noun}, of) || namesPiece([]string{of}, noun) {
+				n += max(1, inWords(more[2])) * max(1, inWords(more[4]))
+			}
+		}
+		if n > first {
+			add(m, madeUpFrom{of: of, number: n, some: true})
+		}
 	}
 	for _, m := range someOf.FindAllStringSubmatchIndex(sentence, -1) {
 		if !each(m) {
@@ -217,7 +253,7 @@ type makes struct {
 // name none, it is all of a kind, as front legs and back legs.
 func (p *Pass) makes(words string) makes {
 	first, _, _ := strings.Cut(words, " ")
-	things := []string{words, first}
+	things := []string{words, first, inflect.Plural(words), inflect.Plural(first)}
 	var named, kinds []*syntax.Piece
 	for _, piece := range p.File.Pieces {
 		switch {

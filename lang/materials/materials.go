@@ -100,6 +100,9 @@ func Read(file *syntax.File) *List {
 			}
 		}
 	}
+	if l.Gauges == nil {
+		l.gaugeSaid(file)
+	}
 	headed, loose := supplyLines(file)
 	l.Given = l.Given || len(headed) > 0 || inARow(file.Text, loose) >= listed // fewer may be part of a sentence, and not all
 	for _, span := range slices.Concat(headed, loose) {
@@ -121,6 +124,28 @@ func Read(file *syntax.File) *List {
 		}
 	}
 	return l
+}
+
+// gaugeIn takes the gauge from a sentence: `at a gauge of 16 dc = 4 in`.
+var gaugeIn = phrase.MustCompile(`(?i)\b(?:gauge|tension) (?:of|is) (\d[^.;\n]*)`)
+
+// gaugeSaid reads the gauge of a pattern that has no field for it from a sentence above the work.
+func (l *List) gaugeSaid(file *syntax.File) {
+	begin := firstRow(file)
+	for _, span := range file.Prose {
+		if span.Start >= begin {
+			return
+		}
+		m := gaugeIn.FindStringSubmatchIndex(file.Text.Slice(span))
+		if m == nil {
+			continue
+		}
+		at := source.Span{Start: m[2], End: m[3]}.Shift(span.Start)
+		if g := syntax.ParseGauge(file.Text.Slice(at)); g.Stitches > 0 && g.Length > 0 {
+			l.Gauges = append(l.Gauges, Gauge{g, at})
+			return
+		}
+	}
 }
 
 // supply are the header fields that list what is needed.

@@ -109,7 +109,7 @@ const (
 
 // highest is how high a row of an edging may be at most.
 func (r *reckoner) highest(row *fabric.Row) float64 {
-	if len(r.list.Gauges) == 0 || r.list.Gauges[0].Rows == 0 || row.Measured() && !row.ToLength(r.size) {
+	if len(r.list.Gauges) == 0 || r.list.Gauges[0].Rows == 0 || uncounted(row) && !row.ToLength(r.size) {
 		return math.Inf(1)
 	}
 	g := r.list.Gauges[0]

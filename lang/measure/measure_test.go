@@ -149,3 +149,27 @@ func TestEdging(t *testing.T) {
 	assert.InDelta(t, 2*(40+10), own.Edging, 0.01, "a round, which nobody counts, of trebles, and a picot, on both sides")
 	assert.True(t, measure.IsEdging("Shell border") && !measure.IsEdging("Hedge"))
 }
+
+// What is known of a piece is told though its height is not: the chain, the rows, and of the
+// rows of another stitch how high they may be.
+func TestReaches(t *testing.T) {
+	reach := func(rest string) []measure.Reach {
+		file := syntax.Read(source.New("Gauge: 10 sc and 10 rows = 10 cm\nTerms: US\n\nPiece: Strip\nCh 31.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (30 sc)\n" + rest))
+		worked := fabric.Work(file)
+		return measure.Reaches(materials.Read(file), worked, worked.Pieces, 0)
+	}
+	tall := func(all []measure.Reach) []float64 {
+		for _, r := range all {
+			if r.Way == measure.Tall {
+				return []float64{r.Low, r.High}
+			}
+		}
+		return nil
+	}
+	plain := reach("Rows 2-10: Ch 1, sc in each st across; turn. (30 sc)\n")
+	assert.Equal(t, measure.Long, plain[0].Way)
+	assert.Equal(t, []float64{300, 310}, []float64{plain[0].Low, plain[0].High})
+	assert.Equal(t, []float64{100, 100}, tall(plain))
+	assert.Equal(t, []float64{20, 25}, tall(reach("Row 2: Ch 2, hdc in each st across; turn. (30 hdc)\n")), "half as high again at most")
+	assert.Nil(t, tall(reach("Row 2: Ch 1, sc in each st across; turn. (30 sc)\nRep Row 2 until it is long enough.\n")))
+}

@@ -16,7 +16,7 @@ var headerKeys = map[string]string{
 	"size": "sizes", "sizes": "sizes",
 	"hook": "hook", "hooks": "hook", "crochet hook": "hook", "hook size": "hook",
 	"yarn": "yarn", "yarns": "yarn", "thread": "yarn", "wool": "yarn", "colour": "yarn", "color": "yarn", "colours": "yarn", "colors": "yarn",
-	"gauge": "gauge", "tension": "gauge",
+	"gauge": "gauge", "tension": "gauge", "crochet gauge": "gauge", "crochet tension": "gauge",
 	"finished": "finished size", "finished size": "finished size", "finished measurements": "finished size", "measurements": "finished size", "measures": "finished size",
 	"to fit": "to fit", "to fit bust": "to fit", "to fit chest": "to fit", "to fit head": "to fit",
 	"notions": "notions", "you will also need": "notions", "you'll also need": "notions", "also needed": "notions", "also required": "notions",

@@ -148,11 +148,13 @@ func values(text string) []float64 {
 type Gauge struct {
 	Stitches, Rows float64 // over Length; 0 where not said
 	Length         float64
-	Of             string // the stitch that is counted, as written: "sc", "sts"
+	// Squares are those of filet that go to it, where they are counted and no stitches.
+	Squares float64
+	Of      string // the stitch that is counted, as written: "sc", "sts"
 }
 
 var (
-	gaugeRows     = phrase.MustCompile(`(?i)(\d+(?:[.,]\d+)?(?: ?\d/\d)?[½¼¾]?)\s*(?:rows?|rnds?|rounds?)\b`)
+	gaugeRows     = phrase.MustCompile(`(?i)(\d+(?:[.,]\d+)?(?: ?\d/\d)?[½¼¾]?)\s*(?:(?:post[ -]?stitch|ribbed|rib|pattern) )?(?:rows?|rnds?|rounds?)\b`)
 	gaugeStitches = phrase.MustCompile(`(?i)(\d+(?:[.,]\d+)?(?: ?\d/\d)?[½¼¾]?)\s*([a-z][a-z -]*)`)
 )
 
@@ -160,22 +162,27 @@ var (
 // `7 sts and 6 rows = 2 inches`, `14 sts = 9 cm, 7 rows = 10 cm`. What it does
 // not find is 0.
 func ParseGauge(text string) Gauge {
+	text = ofHook.ReplaceAllString(text, " ")
 	g := Gauge{Length: ParseLength(text).At(0)}
-	rowsOver := 0.0
+	rowsOver, rowsAt := 0.0, -1
 	if m := gaugeRows.FindStringSubmatchIndex(text); m != nil {
-		g.Rows = values(text[m[2]:m[3]])[0]
+		g.Rows, rowsAt = values(text[m[2]:m[3]])[0], m[2]
 		rowsOver = ParseLength(text[m[1]:]).At(0)
 	}
 	for _, at := range gaugeStitches.FindAllStringSubmatchIndex(text, -1) {
 		number, after := text[at[2]:at[3]], text[at[4]:at[5]]
 		word := gauged(after)
-		if _, unit := millimetres[word]; unit || ofRepeat[word] || strings.HasPrefix(word, "row") || strings.HasPrefix(word, "rnd") || strings.HasPrefix(word, "round") || strings.HasPrefix(word, "inch") {
+		if ofSquares[word] && g.Squares == 0 {
+			g.Squares = values(number)[0]
+		}
+		if _, unit := millimetres[word]; unit || at[2] == rowsAt || ofRepeat[word] || strings.HasPrefix(word, "row") || strings.HasPrefix(word, "rnd") || strings.HasPrefix(word, "round") || strings.HasPrefix(word, "inch") {
 			continue
 		}
 		g.Stitches, g.Of = values(number)[0], word
 		if over := ParseLength(text[at[4]:]).At(0); over > 0 && rowsOver > 0 {
 			g.Length, g.Rows = over, g.Rows*over/rowsOver // each has a length of its own
 		}
+		g.Squares = 0
 		break
 	}
 	return g
@@ -187,6 +194,12 @@ var ofRepeat = map[string]bool{
 	"rep": true, "repeat": true, "repeats": true, "pattern": true,
 	"square": true, "squares": true, "mesh": true, "meshes": true, "block": true, "blocks": true,
 }
+
+// ofSquares are those that are squares of filet.
+var ofSquares = map[string]bool{"square": true, "squares": true, "mesh": true, "meshes": true, "block": true, "blocks": true}
+
+// ofHook is the size of the hook that a gauge is worked with.
+var ofHook = phrase.MustCompile(`(?i)\b(?:(?:with|on|using) (?:an? |the )?)?(?:hook (?:size )?\d+(?:[.,]\d+)? ?mm\b|\d+(?:[.,]\d+)? ?mm (?:crochet )?hook\b)`)
 
 // gauged is the stitch that a gauge counts: the longest run of words that names
 // one, else the first word.

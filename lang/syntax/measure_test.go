@@ -67,16 +67,19 @@ func TestLengthsOfOneUnit(t *testing.T) {
 
 func TestGauges(t *testing.T) {
 	for text, want := range map[string]syntax.Gauge{
-		"24 sc and 28 rows = 10 cm":             {Stitches: 24, Rows: 28, Length: 100, Of: "sc"},
-		"10 cm = 20 sts x 10 rows":              {Stitches: 20, Rows: 10, Length: 100, Of: "sts"},
-		"7 sts and 6 rows = 2 inches":           {Stitches: 7, Rows: 6, Length: 50.8, Of: "sts"},
-		"16 dc and 8½ rows to 10 cm / 4 in":     {Stitches: 16, Rows: 8.5, Length: 100, Of: "dc"},
-		"14 sts = 9 cm, 7 rows = 10 cm":         {Stitches: 14, Rows: 6.3, Length: 90, Of: "sts"},
-		"7 rows = 10 cm; 14 sts = 10 cm":        {Stitches: 14, Rows: 7, Length: 100, Of: "sts"},
-		"13 single crochet and 14 rnds = 10 cm": {Stitches: 13, Rows: 14, Length: 100, Of: "single crochet"},
-		"12 rnds = 4 in":                        {Rows: 12, Length: 101.6},
-		"1 repeat of 12 sts = 9 cm":             {Stitches: 12, Length: 90, Of: "sts"},
-		"not important":                         {},
+		"24 sc and 28 rows = 10 cm":              {Stitches: 24, Rows: 28, Length: 100, Of: "sc"},
+		"10 cm = 20 sts x 10 rows":               {Stitches: 20, Rows: 10, Length: 100, Of: "sts"},
+		"7 sts and 6 rows = 2 inches":            {Stitches: 7, Rows: 6, Length: 50.8, Of: "sts"},
+		"16 dc and 8½ rows to 10 cm / 4 in":      {Stitches: 16, Rows: 8.5, Length: 100, Of: "dc"},
+		"14 sts = 9 cm, 7 rows = 10 cm":          {Stitches: 14, Rows: 6.3, Length: 90, Of: "sts"},
+		"7 rows = 10 cm; 14 sts = 10 cm":         {Stitches: 14, Rows: 7, Length: 100, Of: "sts"},
+		"13 single crochet and 14 rnds = 10 cm":  {Stitches: 13, Rows: 14, Length: 100, Of: "single crochet"},
+		"12 rnds = 4 in":                         {Rows: 12, Length: 101.6},
+		"1 repeat of 12 sts = 9 cm":              {Stitches: 12, Length: 90, Of: "sts"},
+		"4 meshes and 4 rows = 1 in":             {Squares: 4, Rows: 4, Length: 25.4},
+		"17 sts and 9 rows on hook 4 mm = 10 cm": {Stitches: 17, Rows: 9, Length: 100, Of: "sts"},
+		"4 post-stitch rnds = 2 in":              {Rows: 4, Length: 50.8},
+		"not important":                          {},
 	} {
 		got := syntax.ParseGauge(text)
 		assert.InDelta(t, want.Length, got.Length, 1e-9, text)
