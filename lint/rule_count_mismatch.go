@@ -45,7 +45,9 @@ func checkCountMismatch(p *Pass) {
 			continue
 		}
 		if idle(row) {
-			p.Report(Finding{Span: row.Tree.Abs(row.StatedAt), Message: "works no stitch, and states a count"})
+			if !unreadAll(row.Piece) {
+				p.Report(Finding{Span: row.Tree.Abs(row.StatedAt), Message: "works no stitch, and states a count"})
+			}
 			continue
 		}
 		var off sized[*fabric.Tally]
@@ -67,6 +69,26 @@ func checkCountMismatch(p *Pass) {
 		}
 		p.inSizes(off.sizes, f)
 	}
+}
+
+// fewestUnread is how many rows of a piece show that it is told in words that are not
+// understood, where no stitch is read in any of them: so many do not lose their steps. Our own
+// figure.
+const fewestUnread = 3
+
+// unreadAll tells whether a piece is told in words that are not understood: as many of its rows
+// are idle as are not, and several.
+func unreadAll(piece *fabric.Piece) bool {
+	lost, works := 0, 0
+	for _, row := range piece.Rows {
+		switch {
+		case idle(row):
+			lost++
+		case row.Works():
+			works++
+		}
+	}
+	return lost >= max(fewestUnread, works)
 }
 
 // idle tells whether a row is written as one to be worked and has no words that

@@ -47,6 +47,10 @@ func checkCountUnknown(p *Pass) {
 		if miswritten(row.Tree) {
 			continue // another rule says what is amiss
 		}
+		if idle(row) && unreadAll(row.Piece) {
+			p.Report(Finding{Span: row.Tree.Written(), Message: "states a count, and no stitch is understood in it, so the row is not counted"})
+			continue
+		}
 		var lost sized[*fabric.Tally]
 		for size := range row.Tallies {
 			if t := &row.Tallies[size]; !t.Known && !explained(t) {

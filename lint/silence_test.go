@@ -135,6 +135,8 @@ func TestWhereRulesAreSilent(t *testing.T) {
 
 		{"a turn lost in the one row that is worked over and over", "turn-missing", mat + "Row 2: Ch 1, BLO sc in each st across. (12 sc)\nRep Row 2 until you have 32 rows in all.\nFasten off.\n", 1},
 		{"a turn said once of the row that is worked over and over", "turn-missing", mat + "Row 2: Ch 1, BLO sc in each st across; turn. (12 sc)\nRep Row 2 until you have 32 rows in all.\nFasten off.\n", 0},
+		{"rows in words that are not understood", "count-mismatch", mat + "Row 2: 3 open, 5 full. (12 sc)\nRow 3: 4 open, 4 full. (12 sc)\nRow 4: 5 open, 3 full. (12 sc)\nFasten off.\n", 0},
+		{"one row that has lost its steps", "count-mismatch", mat + "Row 2: Ch 1; turn. (12 sc)\nRow 3: " + plainRow + "Fasten off.\n", 1},
 		{"turns as the notes say", "turn-missing", strings.Replace(strings.ReplaceAll(mat, "; turn", ""), "\n\n", "\nNotes: Turn at the end of every row.\n\n", 1) + "Row 2: Ch 1, sc in each st across. (12 sc)\nRows 3-8: Rep Row 2, turn.\nFasten off.\n", 0},
 		{"no turn", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across. (12 sc)\nRow 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 1},
 		{"said not to turn", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: Ch 1, sc in each st across; do not turn. (12 sc)\nRow 4: " + plainRow + "Row 5: " + plainRow + "Fasten off.\n", 0},
