@@ -327,12 +327,26 @@ func (r *labelReader) numberFirst() int {
 		r.name = r.at
 		r.at++
 		return r.at
+	case !ordinal && r.at < len(r.tokens) && r.setOff():
+		r.label.Bare = true // `3  sc in next 5 sts`
+		r.name = r.at
+		return r.at
 	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at+1 < len(r.tokens): // `4-6) sc around`
 		r.name = r.at
 		r.at++
 		return r.at
 	}
 	return 0
+}
+
+// setOff tells whether the number at the beginning stands in a column of its own, by the
+// blanks behind it.
+func (r *labelReader) setOff() bool {
+	if strings.TrimLeftFunc(r.text[:r.tokens[0].Span.Start], isBlank) != "" {
+		return false
+	}
+	gap := r.text[r.tokens[r.at-1].Span.End:r.tokens[r.at].Span.Start]
+	return (strings.Contains(gap, "  ") || strings.Contains(gap, "\t")) && strings.TrimLeftFunc(gap, isBlank) == ""
 }
 
 // stopped tells whether the last number holds the stop after it.
