@@ -226,7 +226,7 @@ func (h *hand) allInOneChain() bool {
 // it: a leaf told one stitch a line is one row.
 func (h *hand) continued() bool {
 	open := h.goesRound || !h.full && h.remaining(syntax.Noun{}) > 0 || len(h.branches) > 0
-	return h.goesOn && open && h.works && h.known && !h.turned && !h.joined && len(h.row) > 0
+	return h.goesOn && open && h.works && h.known && !h.turned && !h.joined && len(h.row)+len(h.branches) > 0
 }
 
 // onlySlips tells whether the row is nothing but slip stitches, which close a

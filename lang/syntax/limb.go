@@ -151,6 +151,9 @@ func (p *pruner) begins(i int) bool {
 	if i == 0 || separates(p.in[i-1]) {
 		return true
 	}
+	if i == 1 && setOff(p.in[:2], p.text) {
+		return true // `7  fork: ch 5`
+	}
 	before := p.in[i-1]
 	return before.Kind == Star || before.Kind == Close || before.Kind == Word && before.Canon == "and"
 }
@@ -284,7 +287,7 @@ func (p *pruner) chainsOut(i int) bool {
 		switch t := p.in[j]; {
 		case p.countsFromHook(j):
 			return true
-		case t.Kind == Semi && j > i+2, t.Kind == Period:
+		case (t.Kind == Semi || t.Kind == Period) && j > i+2:
 			return false
 		}
 	}
@@ -408,6 +411,10 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	for j < len(p.in) && j < from+maxLimb && p.names(p.in[j]) {
 		j++
 	}
+	byLetter := j == from && !bare && j > way && j < len(p.in) && (p.in[j-1].Canon == "on" || p.in[j-1].Canon == "at") && p.letter(p.in[j])
+	if byLetter {
+		j++ // back on B
+	}
 	if j == from || way == from || !p.leads(way, from) || !(j == from+1 && isBranch(p.in[from])) && !p.nameable(p.in[from], p.in[j-1]) || p.hasOf(from, j) || j < len(p.in) && !p.after(j) {
 		return i, nil
 	}
@@ -415,7 +422,7 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	if p.saysMain(way, from) && name != "stem" {
 		name = "main " + name
 	}
-	if !p.knows(name) && (bare || !p.branches && !p.worksChains(j)) {
+	if !byLetter && !p.knows(name) && (bare || !p.branches && !p.worksChains(j)) {
 		return i, nil
 	}
 	goal := spanOf(p.in[way:from])
@@ -436,6 +443,11 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	}
 	to.Canon = name
 	return j, append(out, to)
+}
+
+// letter tells a branch that is called by a letter.
+func (p *pruner) letter(t Token) bool {
+	return t.Kind == Name && len(t.Canon) == 1 && t.Written != "colour" && strings.ToUpper(t.Canon) == p.text[t.Span.Start:t.Span.End]
 }
 
 // comes are the words for coming home that no table knows.
