@@ -184,10 +184,10 @@ func amounts(name string) bool {
 		len(tokens) > 1 && tokens[1].Kind == Number && (tokens[0].Canon == "row" || tokens[0].Canon == "rnd")
 }
 
-// namesARow tells the label of a row that goes by a name: `Dec row`.
+// namesARow tells the label of a row, or of a branch, that goes by a name: `Dec row`, `Branch 1`.
 func namesARow(name string) bool {
 	tokens := Lex(name, Standard())
-	return len(tokens) > 1 && endsInRow(tokens)
+	return len(tokens) > 1 && (endsInRow(tokens) || isBranch(tokens[0]))
 }
 
 // endsInRow tells words whose last one is for a row: behind a stitch, `round` reads as around.

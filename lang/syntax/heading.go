@@ -28,6 +28,8 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		}
 	case supplies[d.section] && byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1)):
 		return false // `Aran (4) acrylic:` over `A: primrose`
+	case decorated.MatchString(trimmed):
+		name = undecorated(trimmed)
 	case d.headsInSquares(trimmed, d.file.Text.LineOf(span.Start)):
 		name = strings.Trim(trimmed, "[]【】")
 	case d.bareHeading(trimmed):
@@ -41,6 +43,23 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 
 // firstOnes heads several rows: `First rows`, `Last rounds`.
 var firstOnes = phrase.MustCompile(`(?i)^\s*(?:first|last|next|main|remaining) (?:rows|rounds|rnds)\s*$`)
+
+var (
+	// decorated is a heading between marks: `~ Leaf ~`, `:: LEAF ::`, `=== Leaf ===`.
+	decorated = phrase.MustCompile(`^(?:~+|:+|=+|•+|★+|☆+|\*{3,}|-{2,}|>+) *(\p{L}[^~:=•★☆*<>]{1,40}?[\pL)\d]) *(?:~+|:+|=+|•+|★+|☆+|\*{3,}|-{2,}|<+)$`)
+	// byItem is the letter of a part in an outline, before a heading in capitals: `C. ABBREVIATIONS`.
+	byItem = phrase.MustCompile(`^[A-Z][.)] +(\p{Lu}[\p{Lu} ,&-]{2,40}(?:\([^()]*\))?)$`)
+)
+
+// undecorated is a heading without the marks around it, or the letter of the part before it.
+func undecorated(trimmed string) string {
+	for _, form := range [...]*phrase.Phrase{decorated, byItem} {
+		if m := form.FindStringSubmatch(trimmed); m != nil {
+			return m[1]
+		}
+	}
+	return trimmed
+}
 
 // lastPart is the heading of what is done when all is made.
 var lastPart = phrase.MustCompile(`(?i)^\W*(?:to )?(?:finish(?:ing)?|assembl[ey]|making up|make up|joining)\W*$`)
@@ -238,7 +257,7 @@ func (d *document) resting() bool {
 // sectionHead gives the section that a line of its own begins: `Special
 // stitches`, `**Notes**`, `## Materials`.
 func (d *document) sectionHead(trimmed string) string {
-	plain := strings.Trim(trimmed, "#*_:. ")
+	plain := strings.Trim(undecorated(trimmed), "#*_:. ")
 	bare := howManyLast.ReplaceAllString(plain, "") // `Abbreviations (US)`
 	key, name := headerKey(bare)
 	if !sections[key] || bare != plain && name != "" || strings.Contains(plain, ":") {
