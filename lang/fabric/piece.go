@@ -561,7 +561,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 		return false, false
 	}
 	next := k.piece.Rows[row.Index+1].Tree
-	steps := next.Label.Step || next.Label.Bare && byStep(k.piece.Tree)
+	steps := next.Label.Step || (next.Label.Bare || next.Label.Kind == syntax.Unlabelled) && byStep(k.piece.Tree)
 	if next.Label.Limb != "" {
 		return len(k.h.limbs.homes) > 0 || steps, false
 	}
@@ -611,13 +611,20 @@ func firstStep(clauses []syntax.Clause) syntax.Node {
 	return nil
 }
 
-// byStep tells whether the bare numbers before a piece's lines number its steps,
+// byStep tells whether a piece's lines, with bare numbers before them or none, are its steps,
 // not its rows: the first of them only lays the chain, or one leaves for a branch or
-// comes home.
+// comes home. Lines without numbers must all be so, and several leave.
 func byStep(tree *syntax.Piece) bool {
-	first := true
+	first, leaves := true, 0
 	for _, r := range tree.Rows {
+		if r.Label.Kind == syntax.Unlabelled {
+			if _, branches := firstStep(r.Clauses).(*syntax.Branch); branches {
+				leaves++
+			}
+			continue
+		}
 		if !r.Label.Bare {
+			leaves = -len(tree.Rows)
 			continue
 		}
 		switch n := firstStep(r.Clauses).(type) {
@@ -633,7 +640,7 @@ func byStep(tree *syntax.Piece) bool {
 		}
 		first = false
 	}
-	return false
+	return leaves > 1
 }
 
 // said moves what was found in the words of another row to the clause that

@@ -17,7 +17,30 @@ func (d *document) definition(trimmed string, span source.Span) bool {
 	if d.started || labelled(trimmed) {
 		return false
 	}
-	return d.defined(trimmed, span, false)
+	return d.definedSo(trimmed, span) || d.defined(trimmed, span, false)
+}
+
+// tellsHow takes a sentence that says how something of the pattern's own is made: `A thorn is
+// made like this: ch 3, …`, `Each "Needle" is: ch 4, …`, `To make a barb: ch 2, …`.
+var tellsHow = phrase.MustCompile(`^[-–•* ]*(?:(?:An?|Each|Every|One|The|(?:To )?(?:[Mm]ake|[Ww]ork)(?: (?:an?|each|the|one))?) )["“”'‘’]?(\pL[\pL -]{1,24}?)["“”'‘’]?` +
+	`(?: (?:is|are|made|worked|done|always|every time|each time|like this|like so|as follows|so|thus|this way))*: *([^.]+)(?:\.\s.*|\.)?$`)
+
+// definedSo reads such a sentence.
+func (d *document) definedSo(trimmed string, span source.Span) bool {
+	m := tellsHow.FindStringSubmatchIndex(trimmed)
+	if m == nil {
+		return false
+	}
+	name, meaning := trimmed[m[2]:m[3]], trimmed[m[4]:m[5]]
+	if names := definedNames(name); len(names) != 1 || knownWord(name) && !varies(name) || namesARow(name) || !readsAsWork(meaning) || !readsWhole(meaning) {
+		return false
+	}
+	at := span.Start + strings.Index(d.text(span), trimmed)
+	d.add(block{
+		kind: blockDefinition, span: source.Span{Start: at, End: at + len(trimmed)}, names: []string{name},
+		nameSpan: source.Span{Start: at + m[2], End: at + m[3]}, body: source.Span{Start: at + m[4], End: at + m[5]}, special: true,
+	})
+	return true
 }
 
 // definitionMarks separate a word from its meaning; of a word in bold or in italics they may

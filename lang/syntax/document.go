@@ -285,6 +285,9 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 		d.section = ""
 		return false
 	case "notes", "materials", "notions", "yarn", "hook", "gauge", "finished size", "sizes":
+		if d.section == "notes" && d.definedSo(trimmed, span) {
+			return true
+		}
 		if f, ok := readField(d.file.Text.Slice(span), span.Start); ok {
 			d.file.Header = append(d.file.Header, f)
 			return true
