@@ -227,6 +227,9 @@ func (h *hand) compareOn(p syntax.Part, t *Tally, stated *syntax.Total) Compared
 	if p.On == "" {
 		return h.compareEither(p, t, stated)
 	}
+	if p.Noun.Kind == syntax.NounStitch && h.words.own[p.Noun.Stitch.Word] != nil {
+		return Compared{Name: p.Noun.Stitch.Word, Stated: p.Number.At(h.size), Result: Uncheckable, On: p.On} // how many of them stand there is not kept
+	}
 	lists, ok := h.on(p.On)
 	if !ok {
 		return h.compareEither(p, t, stated)

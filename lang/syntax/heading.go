@@ -158,6 +158,16 @@ func (d *document) numbersSoon(line int) bool { return firstOf(d.bare(line+1)) =
 // saysWay is a heading that says which way the steps below it go: `Coming down`, `The way back`.
 var saysWay = phrase.MustCompile(`(?i)^\W*(?:(?:going|coming|working|on|the) )?(?:(?:the )?way )?(?:back|out|home|up|down)\b[\pL ]{0,30}\W*$`)
 
+// turnsBack is a heading that says, in more than a word, that the work goes on from the one above it, or is
+// counted: `The stem, coming back`, `Part 2: down`, `The way home`, `To check`.
+var turnsBack = phrase.MustCompile(`(?i)^\W*(?:\pL[\pL ]{0,20}[,:–—-] ?)?(?:(?:going|coming|working|travelling|traveling|heading) (?:back|home|up|down|out)|(?:on )?the way (?:back|home|up|down|out)|part \d{1,2} ?[,.:–—-] ?(?:back|home|down))(?: (?:the|to|along)[\pL ]{1,20})?\W*$|^\W*(?:control|check(?:ing)?|to check|check (?:your|the) \pL+)\W*$`)
+
+// goesOn tells whether steps of a piece stand right above a line.
+func (d *document) goesOn() bool {
+	last := d.last()
+	return last != nil && last.kind == blockText
+}
+
 // stepsOn tells whether the bare number below a line follows that of the last one above it, or
 // is the first below a heading.
 func (d *document) stepsOn(at int) bool {
@@ -188,7 +198,7 @@ func bareNumber(line string) int {
 // subheads tells a heading within a piece: one that says which way its steps go on, or that
 // reads as work, `Work even` on a line of its own above a row.
 func (d *document) subheads(trimmed string, at int) bool {
-	if at > 0 && saysWay.MatchString(trimmed) && d.stepsOn(at) {
+	if at > 0 && (saysWay.MatchString(trimmed) && d.stepsOn(at) || turnsBack.MatchString(undecorated(trimmed)) && d.goesOn()) {
 		return true
 	}
 	if at == 0 || d.bare(at-1) != "" || endsSentence(trimmed) || len(strings.Fields(trimmed)) > maxNamed || !labelled(d.bare(at+1)) {

@@ -379,9 +379,9 @@ func (p *pruner) mayGoHome() bool {
 	})
 }
 
-// mayTell tells whether a sentence may tell of the stem what it has, which needs no branch.
+// mayTell tells whether a sentence may tell of the stem, or of a branch by its word, what it has.
 func (p *pruner) mayTell() bool {
-	stem := slices.IndexFunc(p.in, func(t Token) bool { return t.Kind == Word && t.Canon == "stem" })
+	stem := slices.IndexFunc(p.in, func(t Token) bool { return t.Kind == Word && (t.Canon == "stem" || t.Canon == "branch") })
 	return stem >= 0 && slices.ContainsFunc(p.in[stem:], func(t Token) bool { return t.Kind == Word && t.Canon == "have" })
 }
 
@@ -544,6 +544,9 @@ func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 	for to < len(p.in) && to < from+maxLimb && p.names(p.in[to]) && !p.isNow(to) {
 		to++
 	}
+	if to == from+1 && to < len(p.in) && isBranch(p.in[from]) && p.in[to].Kind == Name {
+		from, to = to, to+1 // branch 1 has 9 sc
+	}
 	has := to
 	if to < len(p.in) && p.isNow(to) {
 		has++
@@ -552,12 +555,42 @@ func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 	switch {
 	case from > i && from < len(p.in) && p.in[from].Kind == Name && p.in[from].Canon == "is" && counts(from+1):
 		return from + 1, append(append(out, p.in[i:from]...), Token{Kind: Word, Canon: "have", Span: p.in[from].Span})
-	case to > from && has < len(p.in) && p.in[has].Kind == Word && p.in[has].Canon == "have" && counts(has+1) && p.knows(p.words(from, to)):
+	case to > from && has < len(p.in) && p.in[has].Kind == Word && p.in[has].Canon == "have" && p.allBefore(has, counts) && (p.knows(p.words(from, to)) || from > i && isBranch(p.in[from-1])):
 		name := p.merged(from, to)
 		name.Written = holderToken
-		return has, append(append(out, p.in[i:from]...), name)
+		for _, t := range p.in[i:from] {
+			t.Kind, t.Canon = Word, ""
+			out = append(out, t)
+		}
+		return p.inAll(append(out, name), has, counts)
 	}
 	return i, nil
+}
+
+// inAll goes on behind the word for having at token i, past an `in all` that stands before the number.
+func (p *pruner) inAll(out []Token, i int, counts func(int) bool) (int, []Token) {
+	if counts(i + 1) {
+		return i, out
+	}
+	out = append(out, p.in[i])
+	for i++; !counts(i); i++ {
+		t := p.in[i]
+		t.Kind, t.Canon = Word, ""
+		out = append(out, t)
+	}
+	return i, out
+}
+
+// allBefore tells whether a number follows token i, or an `in all` and a number.
+func (p *pruner) allBefore(i int, counts func(int) bool) bool {
+	if counts(i + 1) {
+		return true
+	}
+	from := i + 1
+	for i++; i < len(p.in) && i < from+2 && (p.in[i].Kind == Word || p.in[i].Kind == Name); i++ {
+	}
+	said := p.spelled(p.in[i-1])
+	return counts(i) && (said == "all" || said == "total" || said == "altogether" || said == "in all" || said == "in total")
 }
 
 // isNow tells the word between what has stitches and how many: `the stem now has 26 ch`.

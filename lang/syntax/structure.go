@@ -207,6 +207,13 @@ func (l *lister) token(i, hi int) int {
 			l.counting = true // `total: 28 sts`
 			break
 		}
+		if held := l.held(); countHeld(held) != nil && asTotal(sentence(l.b.tokens[i+1:hi])) != nil {
+			holder, has := held[0], held[1]
+			l.flush(SepComma)
+			holder.Span, has.Span = source.At(t.Span.End), source.At(t.Span.End)
+			l.flat = []Token{holder, has} // `stem has 28 sts: 2 sl st and 26 sc`
+			break
+		}
 		if l.lead() || l.heading() {
 			break
 		}
@@ -281,7 +288,7 @@ func (l *lister) token(i, hi int) int {
 			l.out = append(l.out, Clause{Span: t.Span, Sep: SepStop, Node: &Branch{Name: t.Canon, Labelled: true, Behind: true}})
 			break
 		}
-		if t.Canon == "and" && t.Kind == Word && l.splits(i, hi) {
+		if t.Canon == "and" && t.Kind == Word && !(l.held() != nil && i+1 < hi && l.b.tokens[i+1].Kind == Number) && l.splits(i, hi) {
 			l.flush(SepComma)
 			break
 		}
@@ -377,17 +384,14 @@ func worksPlaced(c Clause) bool {
 // countsOnly tells how many things a sentence counts behind which nothing is worked, 0
 // for any other sentence.
 func countsOnly(tokens []Token) int {
-	end := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Period })
-	if end < 0 {
-		end = len(tokens)
-	}
-	if holds(tokens[end:], Stitch) {
+	said := sentence(tokens)
+	if holds(tokens[len(said):], Stitch) {
 		return 0
 	}
-	if total := asTotal(tokens[:end]); total != nil {
+	if total := asTotal(said); total != nil {
 		return len(total.Parts)
 	}
-	if tallies(tokens[:end]) {
+	if tallies(said) {
 		return 2
 	}
 	return 0
@@ -1133,6 +1137,28 @@ func countHeld(flat []Token) *Total {
 		said.Parts[i].On = flat[0].Canon
 	}
 	return &said
+}
+
+// sentence is what comes before the first full stop.
+func sentence(tokens []Token) []Token {
+	if end := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Period }); end >= 0 {
+		return tokens[:end]
+	}
+	return tokens
+}
+
+// held is the clause so far, from the word on for what is said to have so many stitches, nil where it
+// begins with none: `the rib has 9 sc and 2 thorns`.
+func (l *lister) held() []Token {
+	for i, t := range l.flat {
+		switch {
+		case t.Written == holderToken:
+			return l.flat[i:]
+		case t.Kind != Word || t.Canon != "":
+			return nil
+		}
+	}
+	return nil
 }
 
 // dropNote takes in a bracket that says how the clause's stitch is drawn, and leaves
