@@ -180,7 +180,7 @@ func (d *document) inFull(trimmed string, at int) bool {
 // words that are defined.
 func definedNames(s string) []string {
 	name, rest, found := strings.Cut(s, "(")
-	name = strings.TrimSuffix(strings.Trim(name, " *•-_|`"), ".") // `beg. = beginning`
+	name = strings.TrimSuffix(strings.Trim(name, " *•-–—_|`"), ".") // `beg. = beginning`
 	if strings.Count(s, "(") > strings.Count(s, ")") {
 		return nil // the mark stands in brackets: `Make 50 (54: 58)`
 	}
@@ -193,7 +193,7 @@ func definedNames(s string) []string {
 	out := []string{name}
 	if found {
 		inner := strings.Trim(rest, " )*")
-		if inner != "" && len(strings.Fields(inner)) <= 2 && !strings.ContainsAny(inner, ",;") && !strings.EqualFold(inner, "counts") {
+		if inner != "" && inner != "s" && inner != "es" && len(strings.Fields(inner)) <= 2 && !strings.ContainsAny(inner, ",;") && !strings.EqualFold(inner, "counts") {
 			out = append(out, inner)
 		}
 	}

@@ -514,8 +514,8 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 			at += head
 		}
 	}
-	if from > 0 {
-		tokens = sizesOnly(tokens, from)
+	if some {
+		tokens = sizesOnly(tokens, at)
 	}
 	r.Tokens = settled(tokens, at)
 	clauses, problems := build(r.Tokens[at:])

@@ -26,6 +26,8 @@ var (
 	sizeInner = phrase.MustCompile(`(?i)^[^:.;]{1,30}[(\[]([^()\[\]:;]{1,40} only)[)\]]\s*[:.]`)
 	// sizeBehind takes them behind a row's number: `Rnd 6, Adult sizes:`.
 	sizeBehind = phrase.MustCompile(`^[^:.;,()]{1,20}\d, (\pL[^:.;()]{0,40}):`)
+	// sizeBeside takes them in brackets behind it, without a word for sizes: `Rnd 7 (M and L) –`.
+	sizeBeside = phrase.MustCompile(`^[^:.;,()]{1,20}\d ?\(([^()\[\]:;]{1,40})\) ?[:.–—-]`)
 )
 
 // picked gives the sizes, by index, that the words before an instruction, or in its
@@ -40,7 +42,7 @@ func picked(text string, names []string) (only []int, length int, ok bool) {
 			return only, len(m[0]), true
 		}
 	}
-	for _, way := range [...]*phrase.Phrase{sizeInner, sizeBehind} {
+	for _, way := range [...]*phrase.Phrase{sizeInner, sizeBehind, sizeBeside} {
 		if m := way.FindStringSubmatch(text); m != nil {
 			only, ok := namedSizes(m[1], names)
 			return only, 0, ok && only != nil

@@ -701,6 +701,11 @@ func (l *lister) bracket(open, end int) int {
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total}) // `(5 shells, 2 half-shells, 6 sc)`
 		return end
 	}
+	if total := inParts(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
+		return end
+	}
 	if !l.leads() || l.toldHowOften(open, end) {
 		l.flush(SepNone)
 	}
@@ -720,6 +725,25 @@ func (l *lister) bracket(open, end int) int {
 	}
 	l.collect(t)
 	return end
+}
+
+// inParts reads a count and what it consists of, or comes to, on the other side of a colon: `6 shells and
+// 7 dc: 37 sts`. Of the two sides one alone may be read. It gives nil for anything else.
+func inParts(tokens []Token) *Total {
+	colon := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Colon })
+	if colon < 1 || colon+1 == len(tokens) || tokens[0].Kind != Number || tokens[colon+1].Kind != Number {
+		return nil
+	}
+	one, other := asTotal(tokens[:colon]), asTotal(tokens[colon+1:])
+	switch {
+	case one == nil:
+		return other
+	case other == nil || len(other.Parts) == 0:
+		return one
+	}
+	both := *other
+	both.Parts = slices.Concat(one.Parts, other.Parts)
+	return &both
 }
 
 // headsSide tells a bracket that heads what is worked along a side: `(second side) 1 dc in
