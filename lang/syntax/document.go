@@ -497,11 +497,14 @@ func readRow(text string, at int, vocab *Vocabulary) *Row {
 }
 
 func readInstruction(text string, vocab *Vocabulary) *Instruction {
-	only, length, some := picked(text, vocab.names)
+	only, length, end, some := picked(text, vocab.names)
 	if some {
 		vocab = vocab.forSizes(only)
 	}
 	tokens := lexFor(text, vocab)
+	if some {
+		tokens = sizesOnly(tokens, end)
+	}
 	r := &Instruction{Text: text, Only: vocab.only}
 	lead, from := leadClause(tokens, length)
 	r.Clauses = lead
@@ -513,9 +516,6 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 			r.Clauses = append(r.Clauses, Clause{Span: source.Span{Start: tokens[at].Span.Start, End: tokens[at+head-1].Span.End}, Sep: SepStop, Node: &Remark{}})
 			at += head
 		}
-	}
-	if some {
-		tokens = sizesOnly(tokens, at)
 	}
 	r.Tokens = settled(tokens, at)
 	clauses, problems := build(r.Tokens[at:])
