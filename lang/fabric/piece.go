@@ -116,11 +116,20 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 	case first <= 1:
 		k.h.adrift = alongOther(tree, k.size)
 		k.headless = k.h.adrift
-	case len(before) > 0 && before[len(before)-1][k.size].number == first-1:
+	case len(before) > 0 && before[len(before)-1].reached() == first-1: // whatever rows this size has of it
 		k.goOn(before[len(before)-1][k.size])
 	default:
 		k.h.adrift, k.headless = true, true
 	}
+}
+
+// reached is the highest number of a row that a piece came to in any size.
+func (c crew) reached() int {
+	number := 0
+	for _, k := range c {
+		number = max(number, k.number)
+	}
+	return number
 }
 
 // beginsOn tells what an earlier piece must have left for a piece that begins
