@@ -108,8 +108,11 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 		}
 	}
 	edge := first <= 1 && onEdge(tree)
-	k.leans = k.leans || edge
+	laid := first <= 1 && !edge && len(before) > 0 && before[len(before)-1][k.size].onlyLaid() && !lays(firstLine(tree))
+	k.leans = k.leans || edge || laid
 	switch {
+	case laid:
+		k.goOn(before[len(before)-1][k.size])
 	case edge && len(before) > 0 && !before[len(before)-1][k.size].finished():
 		k.goOn(before[len(before)-1][k.size])
 		k.number = 0
@@ -121,6 +124,21 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 	default:
 		k.h.adrift, k.headless = true, true
 	}
+}
+
+// onlyLaid tells whether a piece is no more than a foundation chain: `Foundation`, above the piece
+// that is worked on it.
+func (k *worker) onlyLaid() bool {
+	rows := k.piece.Tree.Rows
+	return len(rows) == 1 && laysAlone(rows[0].Clauses, k.size)
+}
+
+// firstLine is the first line of a piece.
+func firstLine(tree *syntax.Piece) []syntax.Clause {
+	if len(tree.Rows) == 0 {
+		return nil
+	}
+	return tree.Rows[0].Clauses
 }
 
 // reached is the highest number of a row that a piece came to in any size.

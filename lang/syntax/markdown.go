@@ -97,9 +97,9 @@ func (f *Field) unquote() {
 	}
 }
 
-// underlined tells a heading by the line below it.
+// underlined tells a heading by the line below it, which the head of a table in columns has too.
 func (d *document) underlined(trimmed string, at int) bool {
-	return underline.MatchString(d.bare(at+1)) && len(strings.Fields(trimmed)) <= maxNamed+4 && !labelled(trimmed) &&
+	return len(columns.FindAllStringIndex(trimmed, 2)) < 2 && underline.MatchString(d.bare(at+1)) && len(strings.Fields(trimmed)) <= maxNamed+4 && !labelled(trimmed) &&
 		!strings.HasSuffix(trimmed, ".") && !underline.MatchString(trimmed)
 }
 

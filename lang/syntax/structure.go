@@ -239,6 +239,11 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma) // `in next sp make: 2 dc`
 			break
 		}
+		if n := len(l.out); len(l.flat) == 2 && l.flat[0].Kind == Name && l.flat[1].Kind == Number && !l.flat[1].Values.PerSize() && len(l.flat[0].Canon) > 2 && (n == 0 || l.out[n-1].Sep == SepStop) {
+			l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}}) // `Lobe 2: …`
+			l.flat = nil
+			break
+		}
 		if len(l.flat) == 1 && l.flat[0].Kind == Name {
 			var says Node = &Remark{} // `shoot: …` says what comes
 			if callsYarn(l.flat[0]) {
