@@ -83,8 +83,8 @@ func (f *folder) clause(c Clause) {
 		f.placeFirst(c, n)
 		return
 	case *Work:
-		if f.tellsSpread(n) {
-			c.Node = &Remark{}
+		if f.tellsSpread(n) || len(f.out) == 0 && c.Sep == SepStop && !n.Number.Written() && len(n.Places) == 1 && n.Places[0].Elsewhere {
+			c.Node = &Remark{} // `Thorns on the first side.` heads what comes
 			break
 		}
 		if f.oddAndEven(c, n) {
