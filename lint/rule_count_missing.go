@@ -45,7 +45,7 @@ func checkCountMissing(p *Pass) {
 		}
 		for _, row := range piece.Rows {
 			below := row.Before()
-			if row.Stated != nil || below == nil || row.Continued || !labelled(row) || miswritten(row.Tree) || !changes(row, below) {
+			if row.Stated != nil || below == nil || row.Continued || !labelled(row) || fastensFirst(row.Tree) || miswritten(row.Tree) || !changes(row, below) {
 				continue
 			}
 			p.Report(Finding{
@@ -55,6 +55,15 @@ func checkCountMissing(p *Pass) {
 			})
 		}
 	}
+}
+
+// fastensFirst tells a line that fastens off before it goes on: what it makes hangs from the work.
+func fastensFirst(tree *syntax.Row) bool {
+	if len(tree.Clauses) == 0 {
+		return false
+	}
+	_, fastens := tree.Clauses[0].Node.(*syntax.Finish)
+	return fastens
 }
 
 // labelled tells a row that makers count by from a line such as `Sl st in next st.`.

@@ -102,6 +102,9 @@ func (p *Pass) checkChainMade() {
 		if piece.Tree.NameSpan.Len() > 0 && since.Start == 0 {
 			since.Start = piece.Tree.Span.Start // not the header, which may explain the word
 		}
+		if piece.From != nil {
+			since.Start = min(since.Start, piece.From.Tree.Span.Start) // it goes on where that one stopped
+		}
 		for _, row := range piece.Rows {
 			goesOn := alongChain(row.Tree)
 			syntax.Walk(row.Tree.Clauses, func(c syntax.Clause) {

@@ -224,7 +224,7 @@ func (h *hand) comeHome(open int) {
 	for len(h.branches) > open {
 		b := h.branches[len(h.branches)-1]
 		if b.marked && h.at >= h.end {
-			if !b.labelled {
+			if !b.labelled && h.owes(&b) {
 				h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span})
 			}
 			h.pop()

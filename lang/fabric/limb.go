@@ -83,13 +83,14 @@ func (l *limbs) branch(home string) bool {
 	return slices.ContainsFunc(l.names, func(name string) bool { return syntax.CalledBy(name, home) })
 }
 
-// owes tells whether a branch must be told to be come home from. One that a label names
+// owes tells whether a branch must be told to be come home from. Where there are several and
+// none is, all come home without a word. One that a label names
 // need not be where no other of its kind is, or nothing is told to come home to what it grows
 // from: its chain is at an end, and the row goes on.
 func (h *hand) owes(b *branch) bool {
 	switch {
 	case !b.marked || !b.labelled:
-		return b.marked
+		return b.marked && !(len(h.limbs.homes) == 0 && len(h.limbs.names) > 1)
 	case b.parent.growing:
 		return false // the work stands at the foot of it, and the stem goes on from there
 	case b.chains > maxSpike:
@@ -225,6 +226,9 @@ func (h *hand) onChain() []int {
 func (h *hand) compareOn(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	if p.On == "" {
 		return h.compareEither(p, t, stated)
+	}
+	if p.Noun.Kind == syntax.NounStitch && h.words.own[p.Noun.Stitch.Word] != nil {
+		return Compared{Name: p.Noun.Stitch.Word, Stated: p.Number.At(h.size), Result: Uncheckable, On: p.On} // how many of them stand there is not kept
 	}
 	lists, ok := h.on(p.On)
 	if !ok {

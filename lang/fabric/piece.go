@@ -108,19 +108,46 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 		}
 	}
 	edge := first <= 1 && onEdge(tree)
-	k.leans = k.leans || edge
+	laid := first <= 1 && !edge && len(before) > 0 && before[len(before)-1][k.size].onlyLaid() && !lays(firstLine(tree))
+	k.leans = k.leans || edge || laid
 	switch {
+	case laid:
+		k.goOn(before[len(before)-1][k.size])
 	case edge && len(before) > 0 && !before[len(before)-1][k.size].finished():
 		k.goOn(before[len(before)-1][k.size])
 		k.number = 0
 	case first <= 1:
 		k.h.adrift = alongOther(tree, k.size)
 		k.headless = k.h.adrift
-	case len(before) > 0 && before[len(before)-1][k.size].number == first-1:
+	case len(before) > 0 && before[len(before)-1].reached() == first-1: // whatever rows this size has of it
 		k.goOn(before[len(before)-1][k.size])
 	default:
 		k.h.adrift, k.headless = true, true
 	}
+}
+
+// onlyLaid tells whether a piece is no more than a foundation chain: `Foundation`, above the piece
+// that is worked on it.
+func (k *worker) onlyLaid() bool {
+	rows := k.piece.Tree.Rows
+	return len(rows) == 1 && laysAlone(rows[0].Clauses, k.size)
+}
+
+// firstLine is the first line of a piece.
+func firstLine(tree *syntax.Piece) []syntax.Clause {
+	if len(tree.Rows) == 0 {
+		return nil
+	}
+	return tree.Rows[0].Clauses
+}
+
+// reached is the highest number of a row that a piece came to in any size.
+func (c crew) reached() int {
+	number := 0
+	for _, k := range c {
+		number = max(number, k.number)
+	}
+	return number
 }
 
 // beginsOn tells what an earlier piece must have left for a piece that begins
@@ -561,7 +588,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 		return false, false
 	}
 	next := k.piece.Rows[row.Index+1].Tree
-	steps := next.Label.Step || next.Label.Bare && byStep(k.piece.Tree)
+	steps := next.Label.Step || (next.Label.Bare || next.Label.Kind == syntax.Unlabelled) && byStep(k.piece.Tree)
 	if next.Label.Limb != "" {
 		return len(k.h.limbs.homes) > 0 || steps, false
 	}
@@ -611,13 +638,20 @@ func firstStep(clauses []syntax.Clause) syntax.Node {
 	return nil
 }
 
-// byStep tells whether the bare numbers before a piece's lines number its steps,
+// byStep tells whether a piece's lines, with bare numbers before them or none, are its steps,
 // not its rows: the first of them only lays the chain, or one leaves for a branch or
-// comes home.
+// comes home. Lines without numbers must all be so, and several leave.
 func byStep(tree *syntax.Piece) bool {
-	first := true
+	first, leaves := true, 0
 	for _, r := range tree.Rows {
+		if r.Label.Kind == syntax.Unlabelled {
+			if _, branches := firstStep(r.Clauses).(*syntax.Branch); branches {
+				leaves++
+			}
+			continue
+		}
 		if !r.Label.Bare {
+			leaves = -len(tree.Rows)
 			continue
 		}
 		switch n := firstStep(r.Clauses).(type) {
@@ -633,7 +667,7 @@ func byStep(tree *syntax.Piece) bool {
 		}
 		first = false
 	}
-	return false
+	return leaves > 1
 }
 
 // said moves what was found in the words of another row to the clause that

@@ -171,6 +171,7 @@ func (h *hand) inRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p s
 		p.Pick = syntax.PickNext
 		h.nextNamed(k, own, n, p)
 	case p.Pick == syntax.PickPrevious:
+		h.full = h.full || p.Noun.Kind == syntax.NounChain && k.Class == stitch.Slip // it fastens the end at the tip
 		h.inSkipped(k, own, n, p)
 	case p.Of != nil && p.Of.Each:
 		h.eachLandmark(k, own, n, p)

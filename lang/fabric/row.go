@@ -66,7 +66,8 @@ func (h *hand) endRow() {
 	if h.unworkedStem() && len(h.row) > 0 && !h.goesOn {
 		h.lose() // the next row goes along it: what grows there is passed over in some way
 	}
-	if h.works && h.known && !h.full && len(h.row) > 0 && !(h.plainLine && h.onlySlips()) && !h.continued() {
+	fastens := h.onlySlips() && (h.plainLine || len(h.row) == 1) // one slip stitch is no row
+	if h.works && h.known && !h.full && len(h.row) > 0 && !fastens && !h.continued() {
 		h.leftOver()
 	}
 	if h.attached && h.known {
@@ -226,7 +227,7 @@ func (h *hand) allInOneChain() bool {
 // it: a leaf told one stitch a line is one row.
 func (h *hand) continued() bool {
 	open := h.goesRound || !h.full && h.remaining(syntax.Noun{}) > 0 || len(h.branches) > 0
-	return h.goesOn && open && h.works && h.known && !h.turned && !h.joined && len(h.row) > 0
+	return h.goesOn && open && h.works && h.known && !h.turned && !h.joined && len(h.row)+len(h.branches) > 0
 }
 
 // onlySlips tells whether the row is nothing but slip stitches, which close a

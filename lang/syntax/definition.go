@@ -17,7 +17,30 @@ func (d *document) definition(trimmed string, span source.Span) bool {
 	if d.started || labelled(trimmed) {
 		return false
 	}
-	return d.defined(trimmed, span, false)
+	return d.definedSo(trimmed, span) || d.defined(trimmed, span, false)
+}
+
+// tellsHow takes a sentence that says how something of the pattern's own is made: `A thorn is
+// made like this: ch 3, …`, `Each "Needle" is: ch 4, …`, `To make a barb: ch 2, …`.
+var tellsHow = phrase.MustCompile(`^[-–•* ]*(?:(?:An?|Each|Every|One|The|(?:To )?(?:[Mm]ake|[Ww]ork)(?: (?:an?|each|the|one))?) )["“”'‘’]?(\pL[\pL -]{1,24}?)["“”'‘’]?` +
+	`(?: (?:is|are|made|worked|done|always|every time|each time|like this|like so|as follows|so|thus|this way))*: *([^.]+)(?:\.\s.*|\.)?$`)
+
+// definedSo reads such a sentence.
+func (d *document) definedSo(trimmed string, span source.Span) bool {
+	m := tellsHow.FindStringSubmatchIndex(trimmed)
+	if m == nil {
+		return false
+	}
+	name, meaning := trimmed[m[2]:m[3]], trimmed[m[4]:m[5]]
+	if names := definedNames(name); len(names) != 1 || knownWord(name) && !varies(name) || namesARow(name) || !readsAsWork(meaning) || !readsWhole(meaning) {
+		return false
+	}
+	at := span.Start + strings.Index(d.text(span), trimmed)
+	d.add(block{
+		kind: blockDefinition, span: source.Span{Start: at, End: at + len(trimmed)}, names: []string{name},
+		nameSpan: source.Span{Start: at + m[2], End: at + m[3]}, body: source.Span{Start: at + m[4], End: at + m[5]}, special: true,
+	})
+	return true
 }
 
 // definitionMarks separate a word from its meaning; of a word in bold or in italics they may
@@ -157,7 +180,7 @@ func (d *document) inFull(trimmed string, at int) bool {
 // words that are defined.
 func definedNames(s string) []string {
 	name, rest, found := strings.Cut(s, "(")
-	name = strings.TrimSuffix(strings.Trim(name, " *•-_|`"), ".") // `beg. = beginning`
+	name = strings.TrimSuffix(strings.Trim(name, " *•-–—_|`"), ".") // `beg. = beginning`
 	if strings.Count(s, "(") > strings.Count(s, ")") {
 		return nil // the mark stands in brackets: `Make 50 (54: 58)`
 	}
@@ -170,7 +193,7 @@ func definedNames(s string) []string {
 	out := []string{name}
 	if found {
 		inner := strings.Trim(rest, " )*")
-		if inner != "" && len(strings.Fields(inner)) <= 2 && !strings.ContainsAny(inner, ",;") && !strings.EqualFold(inner, "counts") {
+		if inner != "" && inner != "s" && inner != "es" && len(strings.Fields(inner)) <= 2 && !strings.ContainsAny(inner, ",;") && !strings.EqualFold(inner, "counts") {
 			out = append(out, inner)
 		}
 	}
@@ -184,10 +207,10 @@ func amounts(name string) bool {
 		len(tokens) > 1 && tokens[1].Kind == Number && (tokens[0].Canon == "row" || tokens[0].Canon == "rnd")
 }
 
-// namesARow tells the label of a row that goes by a name: `Dec row`.
+// namesARow tells the label of a row, or of a branch, that goes by a name: `Dec row`, `Branch 1`.
 func namesARow(name string) bool {
 	tokens := Lex(name, Standard())
-	return len(tokens) > 1 && endsInRow(tokens)
+	return len(tokens) > 1 && (endsInRow(tokens) || isBranch(tokens[0]))
 }
 
 // endsInRow tells words whose last one is for a row: behind a stitch, `round` reads as around.

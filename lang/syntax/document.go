@@ -263,7 +263,10 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 	if d.section == "" {
 		return false
 	}
-	if beginsRow(trimmed) && !(d.section == "notes" && goesOnList(trimmed)) && !(d.section == "abbreviations" && shortBehind(trimmed)) {
+	if entry := withoutItem(trimmed); entry != trimmed && d.entry(entry) {
+		trimmed = entry
+		span.Start += strings.Index(d.text(span), entry)
+	} else if beginsRow(trimmed) && !(d.section == "notes" && goesOnList(trimmed)) && !(d.section == "abbreviations" && shortBehind(trimmed)) {
 		d.section = ""
 		return false
 	}
@@ -282,6 +285,9 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 		d.section = ""
 		return false
 	case "notes", "materials", "notions", "yarn", "hook", "gauge", "finished size", "sizes":
+		if d.section == "notes" && d.definedSo(trimmed, span) {
+			return true
+		}
 		if f, ok := readField(d.file.Text.Slice(span), span.Start); ok {
 			d.file.Header = append(d.file.Header, f)
 			return true
@@ -300,6 +306,31 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 	}
 	d.add(block{kind: blockProse, span: span})
 	return true
+}
+
+// withoutItem is a line without the bare number that it has in a list.
+func withoutItem(trimmed string) string {
+	m := itemNumber.FindStringSubmatch(trimmed)
+	if m == nil {
+		return trimmed
+	}
+	return m[1]
+}
+
+// itemNumber takes an item of a numbered list.
+var itemNumber = phrase.MustCompile(`^\d{1,2}[.)] +(\S.*)$`)
+
+// entry tells what a numbered list below the section's heading may hold: a word of the trade with its
+// meaning, or a figure.
+func (d *document) entry(text string) bool {
+	if d.section != "abbreviations" {
+		return givesValue(d.section, text)
+	}
+	for mark := range marksIn(text) {
+		names := definedNames(text[:mark.Start])
+		return len(names) > 0 && knownWord(names[0]) && len(Lex(text[mark.End:], Standard())) <= 2*maxNamed
+	}
+	return false
 }
 
 // behind takes an entry of a list that has the word behind what it is short for.
@@ -466,11 +497,14 @@ func readRow(text string, at int, vocab *Vocabulary) *Row {
 }
 
 func readInstruction(text string, vocab *Vocabulary) *Instruction {
-	only, length, some := picked(text, vocab.names)
+	only, length, end, some := picked(text, vocab.names)
 	if some {
 		vocab = vocab.forSizes(only)
 	}
 	tokens := lexFor(text, vocab)
+	if some {
+		tokens = sizesOnly(tokens, end)
+	}
 	r := &Instruction{Text: text, Only: vocab.only}
 	lead, from := leadClause(tokens, length)
 	r.Clauses = lead
@@ -482,9 +516,6 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 			r.Clauses = append(r.Clauses, Clause{Span: source.Span{Start: tokens[at].Span.Start, End: tokens[at+head-1].Span.End}, Sep: SepStop, Node: &Remark{}})
 			at += head
 		}
-	}
-	if from > 0 {
-		tokens = sizesOnly(tokens, from)
 	}
 	r.Tokens = settled(tokens, at)
 	clauses, problems := build(r.Tokens[at:])

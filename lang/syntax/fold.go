@@ -83,8 +83,8 @@ func (f *folder) clause(c Clause) {
 		f.placeFirst(c, n)
 		return
 	case *Work:
-		if f.tellsSpread(n) {
-			c.Node = &Remark{}
+		if f.tellsSpread(n) || len(f.out) == 0 && c.Sep == SepStop && !n.Number.Written() && len(n.Places) == 1 && n.Places[0].Elsewhere {
+			c.Node = &Remark{} // `Thorns on the first side.` heads what comes
 			break
 		}
 		if f.oddAndEven(c, n) {
@@ -145,14 +145,18 @@ func (f *folder) clause(c Clause) {
 	f.out = append(f.out, c)
 }
 
-// tellsSpread tells how the stitches go that the clause before spreads: `36 sc evenly around
-// the cuff, 1 in each row end`.
+// tellsSpread tells how the stitches go that the clause before spreads, or that a list has:
+// `36 sc evenly around the cuff, 1 in each row end`, `sc, hdc, sc, 1 in each ch`.
 func (f *folder) tellsSpread(w *Work) bool {
 	if len(f.out) == 0 || w.Stitch.Written() || len(w.Places) != 1 || !w.Places[0].Each {
 		return false
 	}
 	before, ok := f.out[len(f.out)-1].Node.(*Work)
-	return ok && before.Evenly && before.Number.Written() && before.Stitch.Written()
+	if !ok || !before.Stitch.Written() {
+		return false
+	}
+	listed := len(f.out) > 1 && unplacedWork(f.out[len(f.out)-1]) && unplacedWork(f.out[len(f.out)-2])
+	return before.Evenly && before.Number.Written() || listed && w.Number.Written() && w.Number.At(0) == 1
 }
 
 // leaves ends the stitches that go to the end of the row before those that are then

@@ -654,13 +654,13 @@ type gMarkAt struct {
 	Last    bool  `parser:"| @'last' | ( Name | Word | Stitch | Dash | Hyphen | Sign )"`
 }
 
-// the last in top of ch-2; working behind the petals; work along the chain: remarks on
+// the last in top of ch-2; the last sc going in top of ch-1; working behind the petals; work along the chain: remarks on
 // other clauses
 type gRemark struct {
 	Pos    lexer.Position
 	Made   *gStitch `parser:"( 'have' Number Name+ ( ?= EOF ) | Ordinal? 'beg'? @@ 'made'"`
 	Corner bool     `parser:"| @'corner' 'made'"`
-	Rest   bool     `parser:"| ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | 'continue'? 'work'? 'back'? 'across' 'foundation'? 'ch' ( ?= EOF ) | ( 'row' | 'rnd' ) Number 'of' ( Name | Stitch )+ ( ?= EOF ) | Number 'skip' ( ?= EOF ) | ( 'last' ( 'st' | Stitch | Number )? ( 'in' | 'to' ) | 'work'? 'behind' | 'work'? 'back' ( 'across' | 'on' ) | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
+	Rest   bool     `parser:"| ( ( Number | 'last' | Ordinal | Stitch | Name | 'corner' | 'loop' | 'sp' | 'group' | 'ch' | 'st' | Hyphen | 'more' )+ 'made' ) | ( 'or' | 'until' )? ( 'long enough' | 'desired' ) | 'work'? 'behind' ( ?= EOF ) | 'continue'? 'work'? 'back'? 'across' 'foundation'? 'ch' ( ?= EOF ) | ( 'row' | 'rnd' ) Number 'of' ( Name | Stitch )+ ( ?= EOF ) | Number 'skip' ( ?= EOF ) | ( 'with'? 'last' ( 'st' | Stitch | Number )? ( Name? 'work'? ( ?= 'in' | 'to' | 'on' ) ) ( 'in' | 'to' | 'on' ) | 'work'? 'behind' | 'work'? 'back' ( 'across' | 'on' ) | 'with' 'each' 'yarn' ) ( Name | Word | Number | Ordinal | Stitch | Dash | Hyphen | Sign )+ )"`
 }
 
 // work firmly; with hook 4 mm; brings thread in position for next row

@@ -17,6 +17,7 @@ var headerKeys = map[string]string{
 	"hook": "hook", "hooks": "hook", "crochet hook": "hook", "hook size": "hook",
 	"yarn": "yarn", "yarns": "yarn", "thread": "yarn", "wool": "yarn", "colour": "yarn", "color": "yarn", "colours": "yarn", "colors": "yarn",
 	"gauge": "gauge", "tension": "gauge", "crochet gauge": "gauge", "crochet tension": "gauge",
+	"how big": "finished size", "how big it is": "finished size", "how big it comes out": "finished size", "finished measurement": "finished size", "tension and size": "gauge", "gauge and size": "gauge", "gauge & size": "gauge",
 	"finished": "finished size", "finished size": "finished size", "finished measurements": "finished size", "measurements": "finished size", "measures": "finished size",
 	"to fit": "to fit", "to fit bust": "to fit", "to fit chest": "to fit", "to fit head": "to fit",
 	"notions": "notions", "you will also need": "notions", "you'll also need": "notions", "also needed": "notions", "also required": "notions",
@@ -24,16 +25,19 @@ var headerKeys = map[string]string{
 	"accessories": "notions", "bits and bobs": "notions", "odds and ends": "notions", "requirements": "materials",
 	"materials": "materials", "you will need": "materials", "what you need": "materials", "what you will need": "materials", "what i used": "materials", "i used": "materials", "what you'll need": "materials",
 	"you'll need": "materials", "you need": "materials", "supplies": "materials", "supplies needed": "materials", "materials needed": "materials",
+	"material": "materials", "need": "materials", "the bits and bobs": "materials", "gather": "materials", "shopping list": "materials",
 	"tools and materials": "materials", "materials and tools": "materials", "tools": "notions", "equipment": "notions", "haberdashery": "notions",
 	"skill level": "skill level", "level": "skill level", "difficulty": "skill level",
 	"stitch multiple": "stitch multiple", "multiple": "stitch multiple", "pattern multiple": "stitch multiple",
 	"turning chains": "turning chains", "turning chain": "turning chains",
 	"abbreviations": "abbreviations", "abbreviations and terms": "abbreviations", "terms and abbreviations": "abbreviations",
 	"abbreviations and stitches": "abbreviations", "stitches and abbreviations": "abbreviations", "stitches used": "abbreviations", "abbreviations used": "abbreviations", "stitches": "abbreviations", "stitch key": "abbreviations",
+	"short words": "abbreviations", "short forms": "abbreviations", "shortened words": "abbreviations", "what i've shortened": "abbreviations", "short for": "abbreviations",
 	"key to abbreviations": "abbreviations", "shorthand": "abbreviations", "glossary": "abbreviations",
 	"special stitches": "special stitches", "special stitch": "special stitches", "stitch guide": "special stitches",
 	"special abbreviations": "special stitches", "special terms": "special stitches",
-	"notes": "notes", "note": "notes", "pattern notes": "notes", "tips": "notes", "tip": "notes", "hint": "notes", "remember": "notes",
+	"know first": "notes", "good to know": "notes", "worth knowing": "notes", "things worth knowing": "notes", "before you begin": "notes", "before you start": "notes", "before starting": "notes",
+	"read first": "notes", "read this first": "notes", "notes": "notes", "note": "notes", "pattern notes": "notes", "tips": "notes", "tip": "notes", "hint": "notes", "remember": "notes",
 	"designer": "designer", "design": "designer", "by": "designer",
 	"version": "version", "date": "version", "copyright": "version",
 	"swatch": "swatch", "for": "for", "age": "for", "ease": "ease", "fit": "ease", "stuffing": "notions", "eyes": "notions",
@@ -42,7 +46,7 @@ var headerKeys = map[string]string{
 
 // mostKeyWords is the most words that a key has: `you will also need`, and a yarn with
 // its name.
-const mostKeyWords = 4
+const mostKeyWords = 5
 
 var sections = map[string]bool{
 	"abbreviations": true, "special stitches": true, "notes": true, "materials": true, "notions": true, "gauge": true, "yarn": true,

@@ -28,6 +28,8 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		}
 	case supplies[d.section] && byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1)):
 		return false // `Aran (4) acrylic:` over `A: primrose`
+	case decorated.MatchString(trimmed):
+		name = undecorated(trimmed)
 	case d.headsInSquares(trimmed, d.file.Text.LineOf(span.Start)):
 		name = strings.Trim(trimmed, "[]【】")
 	case d.bareHeading(trimmed):
@@ -41,6 +43,23 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 
 // firstOnes heads several rows: `First rows`, `Last rounds`.
 var firstOnes = phrase.MustCompile(`(?i)^\s*(?:first|last|next|main|remaining) (?:rows|rounds|rnds)\s*$`)
+
+var (
+	// decorated is a heading between marks: `~ Leaf ~`, `:: LEAF ::`, `=== Leaf ===`.
+	decorated = phrase.MustCompile(`^(?:~+|:+|=+|•+|★+|☆+|\*{3,}|-{2,}|>+) *(\p{L}[^~:=•★☆*<>]{1,40}?[\pL)\d]) *(?:~+|:+|=+|•+|★+|☆+|\*{3,}|-{2,}|<+)$`)
+	// byItem is the letter of a part in an outline, before a heading in capitals: `C. ABBREVIATIONS`.
+	byItem = phrase.MustCompile(`^[A-Z][.)] +(\p{Lu}[\p{Lu} ,&-]{2,40}(?:\([^()]*\))?)$`)
+)
+
+// undecorated is a heading without the marks around it, or the letter of the part before it.
+func undecorated(trimmed string) string {
+	for _, form := range [...]*phrase.Phrase{decorated, byItem} {
+		if m := form.FindStringSubmatch(trimmed); m != nil {
+			return m[1]
+		}
+	}
+	return trimmed
+}
 
 // lastPart is the heading of what is done when all is made.
 var lastPart = phrase.MustCompile(`(?i)^\W*(?:to )?(?:finish(?:ing)?|assembl[ey]|making up|make up|joining)\W*$`)
@@ -139,6 +158,16 @@ func (d *document) numbersSoon(line int) bool { return firstOf(d.bare(line+1)) =
 // saysWay is a heading that says which way the steps below it go: `Coming down`, `The way back`.
 var saysWay = phrase.MustCompile(`(?i)^\W*(?:(?:going|coming|working|on|the) )?(?:(?:the )?way )?(?:back|out|home|up|down)\b[\pL ]{0,30}\W*$`)
 
+// turnsBack is a heading that says, in more than a word, that the work goes on from the one above it, or is
+// counted: `The stem, coming back`, `Part 2: down`, `The way home`, `To check`.
+var turnsBack = phrase.MustCompile(`(?i)^\W*(?:\pL[\pL ]{0,20}[,:–—-] ?)?(?:(?:going|coming|working|travelling|traveling|heading) (?:back|home|up|down|out)|(?:on )?the way (?:back|home|up|down|out)|part \d{1,2} ?[,.:–—-] ?(?:back|home|down))(?: (?:the|to|along)[\pL ]{1,20})?\W*$|^\W*(?:control|check(?:ing)?|to check|check (?:your|the) \pL+)\W*$`)
+
+// goesOn tells whether steps of a piece stand right above a line.
+func (d *document) goesOn() bool {
+	last := d.last()
+	return last != nil && last.kind == blockText
+}
+
 // stepsOn tells whether the bare number below a line follows that of the last one above it, or
 // is the first below a heading.
 func (d *document) stepsOn(at int) bool {
@@ -169,7 +198,7 @@ func bareNumber(line string) int {
 // subheads tells a heading within a piece: one that says which way its steps go on, or that
 // reads as work, `Work even` on a line of its own above a row.
 func (d *document) subheads(trimmed string, at int) bool {
-	if at > 0 && saysWay.MatchString(trimmed) && d.stepsOn(at) {
+	if at > 0 && (saysWay.MatchString(trimmed) && d.stepsOn(at) || turnsBack.MatchString(undecorated(trimmed)) && d.goesOn()) {
 		return true
 	}
 	if at == 0 || d.bare(at-1) != "" || endsSentence(trimmed) || len(strings.Fields(trimmed)) > maxNamed || !labelled(d.bare(at+1)) {
@@ -238,7 +267,7 @@ func (d *document) resting() bool {
 // sectionHead gives the section that a line of its own begins: `Special
 // stitches`, `**Notes**`, `## Materials`.
 func (d *document) sectionHead(trimmed string) string {
-	plain := strings.Trim(trimmed, "#*_:. ")
+	plain := strings.Trim(undecorated(trimmed), "#*_:. ")
 	bare := howManyLast.ReplaceAllString(plain, "") // `Abbreviations (US)`
 	key, name := headerKey(bare)
 	if !sections[key] || bare != plain && name != "" || strings.Contains(plain, ":") {

@@ -327,12 +327,27 @@ func (r *labelReader) numberFirst() int {
 		r.name = r.at
 		r.at++
 		return r.at
+	case !ordinal && r.at < len(r.tokens) && setOff(r.tokens[:r.at+1], r.text):
+		r.label.Bare = true // `3  sc in next 5 sts`
+		r.name = r.at
+		return r.at
 	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at+1 < len(r.tokens): // `4-6) sc around`
 		r.name = r.at
 		r.at++
 		return r.at
 	}
 	return 0
+}
+
+// setOff tells whether the number that some tokens begin with stands in a column of its own, by
+// the blanks behind it.
+func setOff(tokens []Token, text string) bool {
+	n := len(tokens) - 1
+	if tokens[0].Kind != Number || strings.TrimLeftFunc(text[:tokens[0].Span.Start], isBlank) != "" {
+		return false
+	}
+	gap := text[tokens[n-1].Span.End:tokens[n].Span.Start]
+	return (strings.Contains(gap, "  ") || strings.Contains(gap, "\t")) && strings.TrimLeftFunc(gap, isBlank) == ""
 }
 
 // stopped tells whether the last number holds the stop after it.

@@ -151,6 +151,9 @@ func (p *pruner) begins(i int) bool {
 	if i == 0 || separates(p.in[i-1]) {
 		return true
 	}
+	if i == 1 && setOff(p.in[:2], p.text) {
+		return true // `7  fork: ch 5`
+	}
 	before := p.in[i-1]
 	return before.Kind == Star || before.Kind == Close || before.Kind == Word && before.Canon == "and"
 }
@@ -284,7 +287,7 @@ func (p *pruner) chainsOut(i int) bool {
 		switch t := p.in[j]; {
 		case p.countsFromHook(j):
 			return true
-		case t.Kind == Semi && j > i+2, t.Kind == Period:
+		case (t.Kind == Semi || t.Kind == Period) && j > i+2:
 			return false
 		}
 	}
@@ -376,9 +379,9 @@ func (p *pruner) mayGoHome() bool {
 	})
 }
 
-// mayTell tells whether a sentence may tell of the stem what it has, which needs no branch.
+// mayTell tells whether a sentence may tell of the stem, or of a branch by its word, what it has.
 func (p *pruner) mayTell() bool {
-	stem := slices.IndexFunc(p.in, func(t Token) bool { return t.Kind == Word && t.Canon == "stem" })
+	stem := slices.IndexFunc(p.in, func(t Token) bool { return t.Kind == Word && (t.Canon == "stem" || t.Canon == "branch") })
 	return stem >= 0 && slices.ContainsFunc(p.in[stem:], func(t Token) bool { return t.Kind == Word && t.Canon == "have" })
 }
 
@@ -408,6 +411,10 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	for j < len(p.in) && j < from+maxLimb && p.names(p.in[j]) {
 		j++
 	}
+	byLetter := j == from && !bare && j > way && j < len(p.in) && (p.in[j-1].Canon == "on" || p.in[j-1].Canon == "at") && p.letter(p.in[j])
+	if byLetter {
+		j++ // back on B
+	}
 	if j == from || way == from || !p.leads(way, from) || !(j == from+1 && isBranch(p.in[from])) && !p.nameable(p.in[from], p.in[j-1]) || p.hasOf(from, j) || j < len(p.in) && !p.after(j) {
 		return i, nil
 	}
@@ -415,7 +422,7 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	if p.saysMain(way, from) && name != "stem" {
 		name = "main " + name
 	}
-	if !p.knows(name) && (bare || !p.branches && !p.worksChains(j)) {
+	if !byLetter && !p.knows(name) && (bare || !p.branches && !p.worksChains(j)) {
 		return i, nil
 	}
 	goal := spanOf(p.in[way:from])
@@ -436,6 +443,11 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	}
 	to.Canon = name
 	return j, append(out, to)
+}
+
+// letter tells a branch that is called by a letter.
+func (p *pruner) letter(t Token) bool {
+	return t.Kind == Name && len(t.Canon) == 1 && t.Written != "colour" && strings.ToUpper(t.Canon) == p.text[t.Span.Start:t.Span.End]
 }
 
 // comes are the words for coming home that no table knows.
@@ -532,6 +544,9 @@ func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 	for to < len(p.in) && to < from+maxLimb && p.names(p.in[to]) && !p.isNow(to) {
 		to++
 	}
+	if to == from+1 && to < len(p.in) && isBranch(p.in[from]) && p.in[to].Kind == Name {
+		from, to = to, to+1 // branch 1 has 9 sc
+	}
 	has := to
 	if to < len(p.in) && p.isNow(to) {
 		has++
@@ -540,12 +555,42 @@ func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 	switch {
 	case from > i && from < len(p.in) && p.in[from].Kind == Name && p.in[from].Canon == "is" && counts(from+1):
 		return from + 1, append(append(out, p.in[i:from]...), Token{Kind: Word, Canon: "have", Span: p.in[from].Span})
-	case to > from && has < len(p.in) && p.in[has].Kind == Word && p.in[has].Canon == "have" && counts(has+1) && p.knows(p.words(from, to)):
+	case to > from && has < len(p.in) && p.in[has].Kind == Word && p.in[has].Canon == "have" && p.allBefore(has, counts) && (p.knows(p.words(from, to)) || from > i && isBranch(p.in[from-1])):
 		name := p.merged(from, to)
 		name.Written = holderToken
-		return has, append(append(out, p.in[i:from]...), name)
+		for _, t := range p.in[i:from] {
+			t.Kind, t.Canon = Word, ""
+			out = append(out, t)
+		}
+		return p.inAll(append(out, name), has, counts)
 	}
 	return i, nil
+}
+
+// inAll goes on behind the word for having at token i, past an `in all` that stands before the number.
+func (p *pruner) inAll(out []Token, i int, counts func(int) bool) (int, []Token) {
+	if counts(i + 1) {
+		return i, out
+	}
+	out = append(out, p.in[i])
+	for i++; !counts(i); i++ {
+		t := p.in[i]
+		t.Kind, t.Canon = Word, ""
+		out = append(out, t)
+	}
+	return i, out
+}
+
+// allBefore tells whether a number follows token i, or an `in all` and a number.
+func (p *pruner) allBefore(i int, counts func(int) bool) bool {
+	if counts(i + 1) {
+		return true
+	}
+	from := i + 1
+	for i++; i < len(p.in) && i < from+2 && (p.in[i].Kind == Word || p.in[i].Kind == Name); i++ {
+	}
+	said := p.spelled(p.in[i-1])
+	return counts(i) && (said == "all" || said == "total" || said == "altogether" || said == "in all" || said == "in total")
 }
 
 // isNow tells the word between what has stitches and how many: `the stem now has 26 ch`.

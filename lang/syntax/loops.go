@@ -10,7 +10,7 @@ func (l *scanner) cutLoops() {
 			l.raw[i+1].start = r.start // the hyphen goes with the second word
 			l.raw = append(l.raw[:i], l.raw[i+1:]...)
 		case r.kind == Word && r.end-r.start == len(r.lower):
-			if l.begins(i) {
+			if l.begins(i) || r.lower == "floss" { // the thread
 				continue
 			}
 			if at := l.loopAt(r.lower); at > 0 {

@@ -73,6 +73,9 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	if sep == SepStop && titled(tokens) {
 		return &Remark{} // 2nd Petal.
 	}
+	if n := len(l.out); n > 0 && isChain(l.out[n-1].Node) && ofStem(tokens) {
+		return &Remark{} // foot of stem
+	}
 	for _, t := range tokens {
 		switch {
 		case t.Kind == Word && t.Canon == "alternating":
@@ -137,6 +140,20 @@ func titled(tokens []Token) bool {
 		}
 	}
 	return named && tokens[0].Kind != Name && len(tokens) <= maxNamed
+}
+
+func isChain(n Node) bool { _, ok := n.(*Chain); return ok }
+
+// ofStem tells words that say which part of the stem, or of a branch, a chain is: `foot of
+// stem`, `the lower half of the stem`.
+func ofStem(tokens []Token) bool {
+	n := len(tokens)
+	for _, t := range tokens {
+		if t.Kind != Name && !(t.Kind == Word && limbWords[t.Canon]) {
+			return false
+		}
+	}
+	return n > 1 && tokens[n-1].Kind == Word && (tokens[n-1].Canon == "stem" || tokens[n-1].Canon == "branch")
 }
 
 func holds(tokens []Token, kind Kind) bool {

@@ -97,9 +97,9 @@ func (f *Field) unquote() {
 	}
 }
 
-// underlined tells a heading by the line below it.
+// underlined tells a heading by the line below it, which the head of a table in columns has too.
 func (d *document) underlined(trimmed string, at int) bool {
-	return underline.MatchString(d.bare(at+1)) && len(strings.Fields(trimmed)) <= maxNamed+4 && !labelled(trimmed) &&
+	return len(columns.FindAllStringIndex(trimmed, 2)) < 2 && underline.MatchString(d.bare(at+1)) && len(strings.Fields(trimmed)) <= maxNamed+4 && !labelled(trimmed) &&
 		!strings.HasSuffix(trimmed, ".") && !underline.MatchString(trimmed)
 }
 
@@ -169,14 +169,18 @@ func instructsIn(tokens []Token) bool {
 	return false
 }
 
-// emphasis passes over the stars around a stated count, or around words with a colon behind
-// them, which mark no repeat: `*(24 sts)*`, `*second twig:* ch 5`.
+// emphasis passes over the stars around a stated count, or around words that are no steps,
+// which mark no repeat: `*(24 sts)*`, `*second twig:* ch 5`, `with **B**`.
 func emphasis(tokens []Token) {
 	for i := 0; i+1 < len(tokens); i++ {
 		if tokens[i].Kind != Star || tokens[i].Span.End != tokens[i+1].Span.Start {
 			continue
 		}
-		if end := i + lead(tokens[i:]); end > i {
+		end := i + lead(tokens[i:])
+		if end == i {
+			end += emphasized(tokens[i:])
+		}
+		if end > i {
 			for _, k := range [...]int{i, end} {
 				tokens[k].Kind, tokens[k].Canon = Word, ""
 			}
@@ -201,6 +205,28 @@ func emphasis(tokens []Token) {
 		}
 	}
 }
+
+// emphasized finds the star that ends words such as a yarn's letter, or a sentence of no
+// stitches, where a star begins them, 0 where they may be steps that are worked again.
+func emphasized(tokens []Token) int {
+	end := 1 + slices.IndexFunc(tokens[1:min(len(tokens), maxEmphasized)], func(t Token) bool { return t.Kind == Star })
+	if end < 2 || tokens[end].Canon != tokens[0].Canon || tokens[end].Span.Start > tokens[end-1].Span.End {
+		return 0
+	}
+	if after := tokens[end+1:]; len(after) > 0 && (after[0].Kind == Number || after[0].Canon == "rep" || after[0].Span.Start == tokens[end].Span.End && !separates(after[0])) {
+		return 0
+	}
+	inside := tokens[1:end]
+	sentence := inside[len(inside)-1].Kind == Period && !holds(inside, Stitch)
+	step := func(t Token) bool { return t.Kind != Name && t.Kind != Word || beginsAction(t) }
+	if !sentence && slices.ContainsFunc(inside, step) {
+		return 0
+	}
+	return end
+}
+
+// maxEmphasized is the most tokens of a sentence in bold or italics.
+const maxEmphasized = 24
 
 // lead finds the star that ends such words where a star begins them, 0 for none.
 func lead(tokens []Token) int {

@@ -29,6 +29,10 @@ func branchNames(instruction string) []string {
 func (l *scanner) nameBranches(tokens []Token) []Token {
 	names := map[string]bool{}
 	for i := range tokens {
+		if i > 0 && tokens[i-1].Kind == Number && isBranch(tokens[i]) && l.spelled(tokens[i]) == "branches" {
+			tokens[i].Canon = "group" // you have 6 branches
+			continue
+		}
 		passes := i > 0 && (tokens[i-1].Canon == "leave" || tokens[i-1].Canon == "each") // `leave branches unworked`
 		if isBranch(tokens[i]) && !passes && i+1 < len(tokens) && callable(tokens[i+1]) && endsName(tokens[i+2:]) {
 			names[l.spelled(tokens[i+1])] = true
@@ -52,7 +56,7 @@ func isBranch(t Token) bool { return t.Kind == Word && t.Canon == "branch" }
 func callable(t Token) bool {
 	switch t.Kind {
 	case Name, Word, Stitch, Ordinal, Number:
-		return t.Canon != "stem"
+		return t.Canon != "stem" && t.Canon != "and"
 	}
 	return false
 }

@@ -3,6 +3,7 @@ package syntax
 import (
 	"slices"
 	"strings"
+	"unicode"
 
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -192,7 +193,7 @@ type digest struct {
 	made  []string  // words that may name a stitch made where it is first worked
 	words []OwnWord // that it defines
 	lists []int     // how long its lists of numbers are
-	leads []string  // words with a colon behind them, which may be what yarns are called
+	leads []string  // words with a colon behind them, or that a sentence begins in, which may be what yarns are called
 	// turning are the sentences of prose that say what beginning chains count for.
 	turning []source.Span
 	vocab   *Vocabulary
@@ -240,11 +241,18 @@ func digestText(text string) *digest {
 		switch {
 		case t.Kind == Number && t.Values.PerSize():
 			g.lists = append(g.lists, len(t.Values.Vals))
-		case t.Kind == Name && !callsYarn(t) && i+1 < len(tokens) && tokens[i+1].Kind == Colon:
+		case t.Kind == Name && !callsYarn(t) && i+1 < len(tokens) && (tokens[i+1].Kind == Colon || worksIn(tokens, i, text)):
 			g.leads = append(g.leads, strings.Clone(t.Canon))
 		}
 	}
 	return g
+}
+
+// worksIn tells whether token i, in capitals, is what the words before it say to work in:
+// `In Snow, make 38 ch`, `still in Snow, ch 1`.
+func worksIn(tokens []Token, i int, text string) bool {
+	return i > 0 && tokens[i-1].Kind == Word && tokens[i-1].Canon == "in" && unicode.IsUpper(firstRune(text[tokens[i].Span.Start:])) &&
+		(separates(tokens[i+1]) || beginsAction(tokens[i+1]))
 }
 
 // define takes the words of a definition, and whether it is more than another name

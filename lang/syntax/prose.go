@@ -63,7 +63,22 @@ func instructs(r *Row) bool {
 	if rules(r) || tellsOf(r) {
 		return false
 	}
-	return makesUp(r) || skipsToJoin(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+	return worksStep(r) || makesUp(r) || skipsToJoin(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+}
+
+// worksStep tells an item of a list that works another one again: `7. Lobe 5: repeat step 6 once`.
+func worksStep(r *Row) bool {
+	if !r.Label.Bare {
+		return false
+	}
+	again := false
+	for i, t := range r.Tokens[:len(r.Tokens)-1] {
+		again = again || t.Kind == Word && (t.Canon == "rep" || t.Canon == "work")
+		if again && t.Kind == Word && t.Canon == "step" && r.Tokens[i+1].Kind == Number {
+			return true
+		}
+	}
+	return false
 }
 
 // skipsToJoin tells a line that passes over stitches to where yarn is joined: `miss the centre 16

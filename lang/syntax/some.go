@@ -26,27 +26,29 @@ var (
 	sizeInner = phrase.MustCompile(`(?i)^[^:.;]{1,30}[(\[]([^()\[\]:;]{1,40} only)[)\]]\s*[:.]`)
 	// sizeBehind takes them behind a row's number: `Rnd 6, Adult sizes:`.
 	sizeBehind = phrase.MustCompile(`^[^:.;,()]{1,20}\d, (\pL[^:.;()]{0,40}):`)
+	// sizeBeside takes them in brackets behind it, without a word for sizes: `Rnd 7 (M and L) –`.
+	sizeBeside = phrase.MustCompile(`^[^:.;,()]{1,20}\d ?\(([^()\[\]:;]{1,40})\) ?[:.–—-]`)
 )
 
 // picked gives the sizes, by index, that the words before an instruction, or in its
-// label, pick, and how many bytes those before it take. all is set where they are all
-// sizes; ok where any are picked.
-func picked(text string, names []string) (only []int, length int, ok bool) {
+// label, pick, how many bytes those before it take, and where they end. all is set where
+// they are all sizes; ok where any are picked.
+func picked(text string, names []string) (only []int, length, end int, ok bool) {
 	if len(names) < 2 {
-		return nil, 0, false
+		return nil, 0, 0, false
 	}
 	if m := sizeLead.FindStringSubmatch(text); m != nil {
 		if only, ok := namedSizes(m[1], names); ok {
-			return only, len(m[0]), true
+			return only, len(m[0]), len(m[0]), true
 		}
 	}
-	for _, way := range [...]*phrase.Phrase{sizeInner, sizeBehind} {
-		if m := way.FindStringSubmatch(text); m != nil {
-			only, ok := namedSizes(m[1], names)
-			return only, 0, ok && only != nil
+	for _, way := range [...]*phrase.Phrase{sizeInner, sizeBehind, sizeBeside} {
+		if m := way.FindStringSubmatchIndex(text); m != nil {
+			only, ok := namedSizes(text[m[2]:m[3]], names)
+			return only, 0, m[3], ok && only != nil
 		}
 	}
-	return nil, 0, false
+	return nil, 0, 0, false
 }
 
 // namedSizes reads which sizes some words name: nil for all of them. It is false where
@@ -240,12 +242,12 @@ func leadClause(tokens []Token, length int) (clause []Clause, n int) {
 // HasSize tells whether the instruction is worked in a size.
 func (r *Instruction) HasSize(size int) bool { return r.Only == nil || slices.Contains(r.Only, size) }
 
-// sizesOnly are the tokens of an instruction with the first n, which pick sizes, as names:
-// the L of `Size L only` is no stitch.
-func sizesOnly(tokens []Token, n int) []Token {
+// sizesOnly are the tokens of an instruction with those up to an offset, which pick sizes, as
+// names: the L of `Size L only` is no stitch.
+func sizesOnly(tokens []Token, end int) []Token {
 	tokens = slices.Clone(tokens) // others see them
-	for i := range tokens[:n] {
-		if tokens[i].Kind == Stitch {
+	for i := range tokens {
+		if tokens[i].Kind == Stitch && tokens[i].Span.Start < end {
 			tokens[i].Kind, tokens[i].Stitch = Name, stitch.Meaning{}
 		}
 	}

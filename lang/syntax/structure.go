@@ -207,6 +207,13 @@ func (l *lister) token(i, hi int) int {
 			l.counting = true // `total: 28 sts`
 			break
 		}
+		if held := l.held(); countHeld(held) != nil && asTotal(sentence(l.b.tokens[i+1:hi])) != nil {
+			holder, has := held[0], held[1]
+			l.flush(SepComma)
+			holder.Span, has.Span = source.At(t.Span.End), source.At(t.Span.End)
+			l.flat = []Token{holder, has} // `stem has 28 sts: 2 sl st and 26 sc`
+			break
+		}
 		if l.lead() || l.heading() {
 			break
 		}
@@ -230,6 +237,11 @@ func (l *lister) token(i, hi int) int {
 		}
 		if len(l.flat) > 0 && (l.flat[0].Canon == "in" || l.flat[0].Canon == "around") {
 			l.flush(SepComma) // `in next sp make: 2 dc`
+			break
+		}
+		if n := len(l.out); len(l.flat) == 2 && l.flat[0].Kind == Name && l.flat[1].Kind == Number && !l.flat[1].Values.PerSize() && len(l.flat[0].Canon) > 2 && (n == 0 || l.out[n-1].Sep == SepStop) {
+			l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}}) // `Lobe 2: …`
+			l.flat = nil
 			break
 		}
 		if len(l.flat) == 1 && l.flat[0].Kind == Name {
@@ -281,7 +293,7 @@ func (l *lister) token(i, hi int) int {
 			l.out = append(l.out, Clause{Span: t.Span, Sep: SepStop, Node: &Branch{Name: t.Canon, Labelled: true, Behind: true}})
 			break
 		}
-		if t.Canon == "and" && t.Kind == Word && l.splits(i, hi) {
+		if t.Canon == "and" && t.Kind == Word && !(l.held() != nil && i+1 < hi && l.b.tokens[i+1].Kind == Number) && l.splits(i, hi) {
 			l.flush(SepComma)
 			break
 		}
@@ -377,17 +389,14 @@ func worksPlaced(c Clause) bool {
 // countsOnly tells how many things a sentence counts behind which nothing is worked, 0
 // for any other sentence.
 func countsOnly(tokens []Token) int {
-	end := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Period })
-	if end < 0 {
-		end = len(tokens)
-	}
-	if holds(tokens[end:], Stitch) {
+	said := sentence(tokens)
+	if holds(tokens[len(said):], Stitch) {
 		return 0
 	}
-	if total := asTotal(tokens[:end]); total != nil {
+	if total := asTotal(said); total != nil {
 		return len(total.Parts)
 	}
-	if tallies(tokens[:end]) {
+	if tallies(said) {
 		return 2
 	}
 	return 0
@@ -697,6 +706,11 @@ func (l *lister) bracket(open, end int) int {
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total}) // `(5 shells, 2 half-shells, 6 sc)`
 		return end
 	}
+	if total := inParts(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
+		return end
+	}
 	if !l.leads() || l.toldHowOften(open, end) {
 		l.flush(SepNone)
 	}
@@ -716,6 +730,25 @@ func (l *lister) bracket(open, end int) int {
 	}
 	l.collect(t)
 	return end
+}
+
+// inParts reads a count and what it consists of, or comes to, on the other side of a colon: `6 shells and
+// 7 dc: 37 sts`. Of the two sides one alone may be read. It gives nil for anything else.
+func inParts(tokens []Token) *Total {
+	colon := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Colon })
+	if colon < 1 || colon+1 == len(tokens) || tokens[0].Kind != Number || tokens[colon+1].Kind != Number {
+		return nil
+	}
+	one, other := asTotal(tokens[:colon]), asTotal(tokens[colon+1:])
+	switch {
+	case one == nil:
+		return other
+	case other == nil || len(other.Parts) == 0:
+		return one
+	}
+	both := *other
+	both.Parts = slices.Concat(one.Parts, other.Parts)
+	return &both
 }
 
 // headsSide tells a bracket that heads what is worked along a side: `(second side) 1 dc in
@@ -1133,6 +1166,28 @@ func countHeld(flat []Token) *Total {
 		said.Parts[i].On = flat[0].Canon
 	}
 	return &said
+}
+
+// sentence is what comes before the first full stop.
+func sentence(tokens []Token) []Token {
+	if end := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Period }); end >= 0 {
+		return tokens[:end]
+	}
+	return tokens
+}
+
+// held is the clause so far, from the word on for what is said to have so many stitches, nil where it
+// begins with none: `the rib has 9 sc and 2 thorns`.
+func (l *lister) held() []Token {
+	for i, t := range l.flat {
+		switch {
+		case t.Written == holderToken:
+			return l.flat[i:]
+		case t.Kind != Word || t.Canon != "":
+			return nil
+		}
+	}
+	return nil
 }
 
 // dropNote takes in a bracket that says how the clause's stitch is drawn, and leaves

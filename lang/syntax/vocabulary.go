@@ -395,7 +395,7 @@ func inColours(tokens []Token) {
 		}
 		j, colour := i+1, false
 		for j < len(tokens) && (tokens[j].Kind == Name || tokens[j].Kind == Word && tokens[j].Canon == "yarn") {
-			colour = colour || tokens[j].Written == "colour" || j > i+1 && tokens[j].Canon == "yarn" || i > 0 && tokens[i-1].Kind == Stitch && yarnLetter(tokens, j)
+			colour = colour || tokens[j].Written == "colour" || j == i+2 && tokens[i+1].Canon == "yarn" || j > i+1 && tokens[j].Canon == "yarn" || i > 0 && tokens[i-1].Kind == Stitch && yarnLetter(tokens, j)
 			j++
 		}
 		if colour && (j == len(tokens) || tokens[j].Kind != Stitch && (tokens[j].Kind != Word || tokens[j].Canon == "in" || tokens[j].Canon == "to" || tokens[j].Canon == "work")) {
