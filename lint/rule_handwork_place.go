@@ -266,6 +266,9 @@ func unnumbered(row *fabric.Row) bool {
 func branchesMade(f *fabric.Fabric) map[string]int {
 	made := map[string]int{}
 	for row := range f.Rows() {
+		if name := row.Tree.Label.Limb; name != "" {
+			made[name] = max(made[name], 0)
+		}
 		if !has[*syntax.Branch](row.Tree) {
 			continue
 		}

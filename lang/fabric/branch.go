@@ -118,6 +118,19 @@ func (h *hand) growStem() bool {
 	return true
 }
 
+// stemChains is how many chains a stem has that is still being chained, 0 for none.
+func (h *hand) stemChains() int {
+	switch {
+	case len(h.branches) > 0:
+		return 0
+	case h.unworkedStem():
+		return len(h.base) + h.chains
+	case h.base == nil && len(h.row) == 0 && !h.ring:
+		return h.chains
+	}
+	return 0
+}
+
 // unworkedStem tells whether the work stands on a stem that is still being chained.
 func (h *hand) unworkedStem() bool { return h.growing && h.at == 0 }
 
@@ -526,7 +539,7 @@ func (h *hand) isSpike(span source.Span) {
 // closeUnmarked ends unmarked branches before a new one begins elsewhere.
 func (h *hand) closeUnmarked() {
 	for n := len(h.branches); n > 0; n = len(h.branches) {
-		if b := h.branches[n-1]; h.owes(&b) || h.at < h.end {
+		if b := h.branches[n-1]; h.owes(&b) || b.chains == 0 || h.at < h.end {
 			return
 		}
 		h.pop()

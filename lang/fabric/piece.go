@@ -609,7 +609,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	case *syntax.Join:
 		return nextStitch(n.Place), false
 	case *syntax.Chain:
-		return steps && k.h.branchesIn(next.Clauses), false // more of the stem, and what grows there
+		return steps && (goesOutAndBack(next.Clauses, k.size) || k.h.branchesIn(next.Clauses)), false // more of the stem, and what grows there
 	}
 	return false, false
 }
@@ -688,7 +688,7 @@ func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	k.h.startRow(row.Index, u.tree.Label)
 	k.h.referred = u.tree != row.Tree
 	clauses := u.tree.Clauses
-	if name := u.tree.Label.Limb; name != "" && (k.h.keeps || k.h.base == nil && u.tree.Label.Step) {
+	if name := u.tree.Label.Limb; name != "" && (k.h.keeps || k.stepping(u.tree) && (k.h.base == nil || k.h.unworkedStem())) || k.growsHere(u.tree) {
 		k.h.span = u.tree.Label.Span
 		k.h.openBranch(&syntax.Branch{Name: name, Labelled: true})
 		k.h.setApart()
@@ -701,6 +701,33 @@ func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 		k.h.landOn(clauses)
 	}
 	return trial{k.h, clauses, stated}
+}
+
+// stepping tells whether an instruction is a step of a row.
+func (k *worker) stepping(r *syntax.Row) bool {
+	return r.Label.Step || r.Label.Bare && byStep(k.piece.Tree)
+}
+
+// growsHere tells whether a step makes a chain of its own on a stem that earlier steps chain, and
+// goes back along it: nothing else would be told in two steps.
+func (k *worker) growsHere(step *syntax.Row) bool {
+	if !k.stepping(step) || len(k.h.branches) > 0 {
+		return false
+	}
+	if !k.h.unworkedStem() && !(k.h.base == nil && k.h.chains > 0 && len(k.h.row) == 0 && !k.h.ring) {
+		return false
+	}
+	return goesOutAndBack(step.Clauses, k.size)
+}
+
+// goesOutAndBack tells whether some clauses make a chain first and go back along it.
+func goesOutAndBack(clauses []syntax.Clause, size int) bool {
+	if len(clauses) < 2 {
+		return false
+	}
+	chain, out := clauses[0].Node.(*syntax.Chain)
+	first := placesOf(clauses[1].Node)
+	return out && len(first) > 0 && first[0].From == syntax.FromHook && max(first[0].Nth, 1) <= chain.Number.At(size)
 }
 
 // mended works a row that did not come out on what the row below states, where

@@ -612,8 +612,8 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		}
 		if p.Noun.Kind == syntax.NounChain && !p.Noun.Length.Written() {
 			c.Name, c.Made = h.nounName(p.Noun), t.Chains
-			if h.unworkedStem() && h.limbs.isStem(p.On) {
-				c.Made = len(h.base)
+			if h.limbs.isStem(p.On) && h.stemChains() > 0 {
+				c.Made = h.stemChains()
 			}
 		}
 	default:

@@ -51,15 +51,31 @@ var definitionMarks = [...]string{" = ", "=", ": ", ":** ", ":* ", ":__ ", ":_ "
 func markOf(text string, at source.Span) string { return strings.Trim(text[at.Start:at.End], " *_") }
 
 // marksIn are the marks that may part a text into a word and its meaning, in the order in
-// which they are tried: the dots of a list set in two columns, and each of the others where
-// it stands first.
+// which they are tried: the dots of a list set in two columns, a sign of equality, and each of
+// the others where it stands first, the first of them before the rest.
 func marksIn(text string) iter.Seq[source.Span] {
 	return func(yield func(source.Span) bool) {
 		if at := dotsLead.FindStringIndex(text); at != nil && !yield(source.Span{Start: at[0], End: at[1]}) {
 			return
 		}
+		var found []source.Span
 		for _, mark := range definitionMarks {
-			if at := strings.Index(text, mark); at >= 0 && !yield(source.Span{Start: at, End: at + len(mark)}) {
+			if at := strings.Index(text, mark); at >= 0 {
+				found = append(found, source.Span{Start: at, End: at + len(mark)})
+			}
+		}
+		slices.SortStableFunc(found, func(a, b source.Span) int {
+			equals := func(s source.Span) bool { return strings.Contains(text[s.Start:s.End], "=") }
+			if equals(a) != equals(b) {
+				if equals(a) {
+					return -1
+				}
+				return 1
+			}
+			return a.Start - b.Start
+		})
+		for _, span := range found {
+			if !yield(span) {
 				return
 			}
 		}

@@ -545,18 +545,27 @@ func (r *labelReader) title() {
 		case isBranch(t), t.Kind == Word && !beginsAction(t) && !opensTitle[t.Canon]:
 		case t.Kind == Colon, t.Kind == Period && i > r.at+1 && i+1 < len(r.tokens) && (r.label.Step || beginsAction(r.tokens[i+1])):
 			r.sides(r.at+1, i)
-			if out := (&pruner{in: r.tokens}); r.label.Step && out.chainsOut(i+1) {
-				first := r.at + 1
-				for first < i && r.tokens[first].Kind == Word && r.tokens[first].Canon == "" {
-					first++
-				}
-				r.label.Limb = strings.ToLower(r.text[r.tokens[first].Span.Start:r.tokens[i-1].Span.End])
-			}
+			r.limb(r.at+1, i, i+1)
 			r.at = i
 			return
 		default:
 			return
 		}
+	}
+}
+
+// limb takes the title of a step, from a token to another, for the name of a branch where the
+// step makes a chain first and goes back along that.
+func (r *labelReader) limb(from, to, body int) {
+	for from < to && r.tokens[from].Kind == Word && r.tokens[from].Canon == "" {
+		from++
+	}
+	called := from < to && isBranch(r.tokens[from])
+	if called && from+1 < to {
+		from++ // `(Branch A)`
+	}
+	if out := (&pruner{in: r.tokens}); r.label.Step && from < to && (out.chainsOut(body) || called && out.chains(body) > 0) {
+		r.label.Limb = strings.ToLower(r.text[r.tokens[from].Span.Start:r.tokens[to-1].Span.End])
 	}
 }
 
@@ -581,6 +590,7 @@ func (r *labelReader) remark() bool {
 	for i := r.at + 1; i+1 < len(r.tokens) && i < r.at+8; i++ {
 		if r.tokens[i].Kind == Close && r.tokens[i+1].Kind == Colon {
 			r.sides(r.at+1, i)
+			r.limb(r.at+1, i, i+2)
 			r.at = i + 1 // `Row 3 (increase row):`
 			return true
 		}

@@ -30,7 +30,7 @@ const maxLimb = 5
 func (l *scanner) nameLimbs(tokens []Token) []Token {
 	p := pruner{scanner: l, in: tokens, known: l.vocab.limbs}
 	labels := p.labels()
-	if len(labels) == 0 && len(p.known) == 0 && !p.mayGoHome() && !p.mayTell() {
+	if len(labels) == 0 && len(p.known) == 0 && !p.mayGoHome() && !p.namesStem() {
 		return tokens
 	}
 	for _, found := range labels {
@@ -56,6 +56,10 @@ func (l *scanner) nameLimbs(tokens []Token) []Token {
 			continue
 		}
 		if to, more := p.ofLimb(out, i); to > i {
+			out, i = more, to
+			continue
+		}
+		if to, more := p.limbChain(out, i); to > i {
 			out, i = more, to
 			continue
 		}
@@ -210,7 +214,26 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		found.several = true
 		i++
 	}
-	return found, p.chainsOut(i) && (found.several || !p.hasOf(found.from, found.to))
+	out := p.chainsOut(i) || p.in[found.from].Kind == Ordinal && p.chainsOnly(i)
+	return found, out && (found.several || !p.hasOf(found.from, found.to))
+}
+
+// chainsOnly tells whether a chain is made at token i and no stitch in the same sentence: the
+// branch branches again before any of it is worked.
+func (p *pruner) chainsOnly(i int) bool {
+	from := p.chains(i)
+	if from == 0 {
+		return false
+	}
+	for _, t := range p.in[from:] {
+		switch t.Kind {
+		case Stitch:
+			return false
+		case Period:
+			return true
+		}
+	}
+	return true
 }
 
 // labelBehind reads the name that stands behind a chain at token i, after the work has begun:
@@ -273,25 +296,34 @@ const farthestHook = 14
 // chainsOut tells whether a chain is made at token i, along which the next step goes from
 // the hook.
 func (p *pruner) chainsOut(i int) bool {
-	for i < len(p.in) && p.in[i].Kind == Word && (p.in[i].Canon == "" || p.in[i].Canon == "work") {
-		i++
-	}
-	if i+1 >= len(p.in) {
+	from := p.chains(i)
+	if from == 0 {
 		return false
 	}
-	a, b := p.in[i], p.in[i+1]
-	if !(a.Canon == "ch" && a.Kind == Word && (b.Kind == Number || b.Kind == Hyphen || b.Kind == Dash)) && !(a.Kind == Number && b.Kind == Word && b.Canon == "ch") {
-		return false
-	}
-	for j := i + 2; j < min(len(p.in), i+2+farthestHook); j++ {
+	for j := from; j < min(len(p.in), from+farthestHook); j++ {
 		switch t := p.in[j]; {
 		case p.countsFromHook(j):
 			return true
-		case (t.Kind == Semi || t.Kind == Period) && j > i+2:
+		case (t.Kind == Semi || t.Kind == Period) && j > from:
 			return false
 		}
 	}
 	return false
+}
+
+// chains gives the token after the chain that is made at token i, 0 where none is.
+func (p *pruner) chains(i int) int {
+	for i < len(p.in) && p.in[i].Kind == Word && (p.in[i].Canon == "" || p.in[i].Canon == "work") {
+		i++
+	}
+	if i+1 >= len(p.in) {
+		return 0
+	}
+	a, b := p.in[i], p.in[i+1]
+	if !(a.Canon == "ch" && a.Kind == Word && (b.Kind == Number || b.Kind == Hyphen || b.Kind == Dash)) && !(a.Kind == Number && b.Kind == Word && b.Canon == "ch") {
+		return 0
+	}
+	return i + 2
 }
 
 // countsFromHook tells whether token i says that chains are counted from the hook: by the
@@ -379,10 +411,10 @@ func (p *pruner) mayGoHome() bool {
 	})
 }
 
-// mayTell tells whether a sentence may tell of the stem, or of a branch by its word, what it has.
-func (p *pruner) mayTell() bool {
-	stem := slices.IndexFunc(p.in, func(t Token) bool { return t.Kind == Word && (t.Canon == "stem" || t.Canon == "branch") })
-	return stem >= 0 && slices.ContainsFunc(p.in[stem:], func(t Token) bool { return t.Kind == Word && t.Canon == "have" })
+// namesStem tells whether the words speak of the stem, of which they may tell without a branch
+// what it has.
+func (p *pruner) namesStem() bool {
+	return slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Word && t.Canon == "stem" })
 }
 
 // home reads a way home that begins at token i: `back on the beam`, `go back down the long
@@ -513,6 +545,10 @@ func (p *pruner) ofLimb(out []Token, i int) (end int, more []Token) {
 	if last := from + 1; t.Canon == "on" && from < len(p.in) && p.in[from].Kind == Ordinal && len(p.known) > 0 && (last == len(p.in) || separates(p.in[last]) || p.in[last].Canon == "and") {
 		return last, append(append(append(out, t), p.in[i+1:from]...), p.merged(from, last)) // 10 dc on the second
 	}
+	if i > 0 && p.in[i-1].Canon == "remaining" && from+1 < len(p.in) && isBranch(p.in[from]) && p.in[from+1].Kind == Name {
+		t.Canon = "of" // the 5 ch left on branch E
+		return from, append(append(out, t), p.in[i+1:from]...)
+	}
 	for to := min(len(p.in), from+maxLimb); to > from; to-- {
 		if !p.names(p.in[from]) || !p.names(p.in[to-1]) || !p.knows(p.words(from, to)) {
 			continue
@@ -527,6 +563,36 @@ func (p *pruner) ofLimb(out []Token, i int) (end int, more []Token) {
 		return to, append(out, p.in[from:to]...)
 	}
 	return i, nil
+}
+
+// limbChain reads the `stem ch` of `next 4 stem ch` and of `(18 stem chs)` at token i as chains
+// of the stem. It gives the token after it, i for none.
+func (p *pruner) limbChain(out []Token, i int) (end int, more []Token) {
+	if i == 0 || !p.names(p.in[i]) {
+		return i, nil
+	}
+	before := p.in[i-1]
+	if before.Kind != Number && !(before.Kind == Word && (before.Canon == "next" || before.Canon == "last" || before.Canon == "first" || before.Canon == "remaining")) {
+		return i, nil
+	}
+	to := i + 1
+	for to < len(p.in) && to < i+maxLimb && p.names(p.in[to]) {
+		to++
+	}
+	if to == len(p.in) || p.in[to].Kind != Word || p.in[to].Canon != "ch" || !p.knows(p.words(i, to)) {
+		return i, nil
+	}
+	ch, name := p.in[to], p.merged(i, to)
+	ch.Span = spanOf(p.in[i : to+1]) // in the order of the grammar, which has the name behind
+	after := source.At(ch.Span.End)
+	of := Token{Kind: Word, Canon: "of", Span: after}
+	if i < 2 || p.in[i-2].Kind == Open || p.in[i-2].Kind == Dash || p.in[i-2].Kind == Period {
+		of.Canon = "on" // a count
+	}
+	if name.Span = after; name.Canon == "stem" {
+		name.Kind = Word
+	}
+	return to + 1, append(out, ch, of, name)
 }
 
 // tells reads the beginning of a sentence that tells how many stitches there are, at token

@@ -25,6 +25,8 @@ func loose(tokens []Token) Node {
 			return nil
 		case t.Kind == Name && t.Canon == "if" && !holds(tokens, Stitch):
 			return &Remark{} // advice: `if it cups, add a few`
+		case t.Kind == Name && t.Canon == "yet" && i > 0 && !holds(tokens, Stitch):
+			return &Remark{} // what comes later: `do not come back just yet`
 		case t.Kind == Name && t.Canon == "follows" && i > 0 && tokens[i-1].Canon == "as":
 			return &Likewise{} // how it goes is told next
 		case t.Kind != Word:
@@ -42,6 +44,16 @@ func loose(tokens []Token) Node {
 		}
 	}
 	return nil
+}
+
+// putsOff tells words that say of something that it is done later: `leave the other 4 ch for a
+// moment`, `5 ch are left for now`.
+func putsOff(tokens []Token) bool {
+	i := len(tokens) - 1
+	for i > 0 && (tokens[i].Kind == Word && tokens[i].Canon == "" || tokens[i].Kind == Name && (tokens[i].Canon == "moment" || tokens[i].Canon == "later")) {
+		i--
+	}
+	return i > 0 && i < len(tokens)-1 && tokens[i].Kind == Word && tokens[i].Canon == "for" && !holds(tokens, Stitch)
 }
 
 // toEachSide tells words that lay two things out, one to each side.
@@ -75,6 +87,9 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	}
 	if n := len(l.out); n > 0 && isChain(l.out[n-1].Node) && ofStem(tokens) {
 		return &Remark{} // foot of stem
+	}
+	if len(l.out) > 0 && len(tokens) > 2 && tokens[0].Kind == Word && tokens[0].Canon == "back" && tokens[1].Canon == "to" && tokens[len(tokens)-1].Kind == Name && !holds(tokens, Stitch) {
+		return &Remark{} // where the work arrives: `…, back to the cane`
 	}
 	for _, t := range tokens {
 		switch {

@@ -106,6 +106,9 @@ func parse(tokens []Token) shape {
 
 // readClause reads tokens as one clause.
 func readClause(tokens []Token, s shape) reading {
+	if putsOff(tokens) {
+		return reading{node: &Remark{}}
+	}
 	failed := reading{upTo: s.upTo}
 	if s.clause != nil {
 		r := reader{tokens: tokens, upTo: failed.upTo}
