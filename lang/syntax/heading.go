@@ -374,8 +374,8 @@ var (
 	// headingMark is what may stand between a heading and its instruction: a
 	// stop, a dash, dots, how many to make.
 	headingMark = phrase.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
-	// makeLast is the `– make 2`, `(make 2)` or `(make 2 in A)` at the end of a heading.
-	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `(?:,? (?:[^()]{1,20} )?(?:with|in|using) [^()]{1,20})?\)?)$`)
+	// makeLast is the `– make 2`, `(make 2)`, `(make 2 in A)` or `(make 2, mid green)` at the end of a heading.
+	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `(?:,? (?:[^()]{1,20} )?(?:with|in|using) [^()]{1,20}|, ?[^(),]{1,25})?\)?)$`)
 	// howManyLast is the `(2)` at the end of a heading's name.
 	howManyLast = phrase.MustCompile(`\s*\([^()]{1,40}\)$`)
 )
