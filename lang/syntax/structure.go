@@ -267,7 +267,7 @@ func (l *lister) token(i, hi int) int {
 			break
 		}
 		l.flush(SepComma)
-		l.counting = true
+		l.counting = len(l.out) > 0 || l.depth > 0 || asTotal(l.b.tokens[i+1:hi]) != nil // else it marks an item of a list
 	case Sign:
 		if t.Canon == "=" {
 			l.flush(SepComma)
