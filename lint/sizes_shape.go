@@ -58,9 +58,12 @@ type shape struct {
 
 func shapeOf(all []measure.Reach) shape {
 	s := shape{all: all, most: map[measure.Way]int{}}
-	least, last := math.MaxInt, 0
+	least, last, first := math.MaxInt, 0, 0
 	for _, r := range all {
 		s.most[r.Way] = max(s.most[r.Way], r.N)
+		if first == 0 && (r.Way == measure.Around || r.Way == measure.Wide) {
+			first = r.N
+		}
 		switch r.Way {
 		case measure.Around:
 			least = min(least, r.N)
@@ -71,8 +74,7 @@ func shapeOf(all []measure.Reach) shape {
 			s.rows++
 		}
 	}
-	row := max(s.most[measure.Around], s.most[measure.Wide])
-	s.lengthwise = s.most[measure.Long] > 0 && (row == 0 || float64(row) > bothSides*float64(s.most[measure.Long]))
+	s.lengthwise = s.most[measure.Long] > 0 && (first == 0 || float64(first) > bothSides*float64(s.most[measure.Long]))
 	s.grown = s.most[measure.Around] > 2*least
 	return s
 }

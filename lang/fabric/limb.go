@@ -18,6 +18,7 @@ type limbs struct {
 	returned map[string]bool // the nouns of those that the work is told to come home from
 	homes    map[string]int  // how often the work is told to go home to each name
 	worded   bool            // a branch is called one by the word
+	lines    int             // how many lines begin with a branch
 }
 
 // limbsOf finds what a piece calls its branches.
@@ -27,6 +28,9 @@ func limbsOf(tree *syntax.Piece) *limbs {
 	for _, row := range tree.Rows {
 		if name := row.Label.Limb; name != "" {
 			l.names, open = append(l.names, name), append(open, name)
+		}
+		if _, branches := firstStep(row.Clauses).(*syntax.Branch); branches {
+			l.lines++
 		}
 		syntax.Walk(row.Clauses, func(c syntax.Clause) {
 			switch n := c.Node.(type) {
@@ -83,14 +87,14 @@ func (l *limbs) branch(home string) bool {
 	return slices.ContainsFunc(l.names, func(name string) bool { return syntax.CalledBy(name, home) })
 }
 
-// owes tells whether a branch must be told to be come home from. Where there are several and
+// owes tells whether a branch must be told to be come home from. Where several have a line each and
 // none is, all come home without a word. One that a label names
 // need not be where no other of its kind is, or nothing is told to come home to what it grows
 // from: its chain is at an end, and the row goes on.
 func (h *hand) owes(b *branch) bool {
 	switch {
 	case !b.marked || !b.labelled:
-		return b.marked && !(len(h.limbs.homes) == 0 && len(h.limbs.names) > 1)
+		return b.marked && !(len(h.limbs.homes) == 0 && h.limbs.lines > 1)
 	case b.parent.growing:
 		return false // the work stands at the foot of it, and the stem goes on from there
 	case b.chains > maxSpike:

@@ -97,7 +97,7 @@ func chainOf(row *fabric.Row, size int) int {
 }
 
 // more tells of chain that is laid when some of a piece is worked.
-var more = phrase.MustCompile(`^[^.;,]*\b(?:(?:ch|chain) \d+|\d+ ch)\W*$`)
+var more = phrase.MustCompile(`^[^.;,]*\b(?:(?:ch|chain) \d+|\d+ (?:ch|chains?))(?: ?\([^()]*\)|[.,;:] [^.;,\d]{1,30})?\W*$`)
 
 // narrow is how many times narrower than another a row is that is no more of the same.
 const narrow = 2

@@ -60,11 +60,11 @@ definition sc2tog is a loop out of each of 2 sts, then through all
 definition ch is chain
 prose "ch chain | rep repeat | st(s) stitch(es)"
 definition rep is repeat
-definition st|s is stitch(es)
+definition st is stitch(es)
 definition ch is chain
 prose "*ch* chain - *hdc* half double crochet - *st(s)* stitch(es)"
 definition hdc is half double crochet
-definition st|s is stitch(es)
+definition st is stitch(es)
 row 1: chain 8
 `},
 	{"dots behind a heading", `HAWS (make 9) ... Starting at the middle with Leaf Green, ch 3.

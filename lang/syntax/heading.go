@@ -270,7 +270,7 @@ func (d *document) sectionHead(trimmed string) string {
 	plain := strings.Trim(undecorated(trimmed), "#*_:. ")
 	bare := howManyLast.ReplaceAllString(plain, "") // `Abbreviations (US)`
 	key, name := headerKey(bare)
-	if !sections[key] || bare != plain && name != "" || strings.Contains(plain, ":") {
+	if !sections[key] || bare != plain && name != "" || strings.Contains(plain, ":") || key == "hook" && strings.ContainsAny(name, "0123456789") {
 		return ""
 	}
 	return key

@@ -135,7 +135,7 @@ func listItem(tokens []Token) int {
 func (d *document) itemNumbers() {
 	for _, p := range d.file.Pieces {
 		listed := slices.ContainsFunc(p.Rows, func(r *Row) bool {
-			return r.Label.Kind == Numbered && r.Label.Span.Start > 0 && r.Tokens[0].Kind == Number
+			return r.Label.Kind == Numbered && r.Label.Span.Start > r.Tokens[0].Span.Start && r.Tokens[0].Kind == Number
 		})
 		for _, r := range p.Rows {
 			if listed && r.Label.Bare && !tableRow(r.Text) {

@@ -267,7 +267,7 @@ func (l *lister) token(i, hi int) int {
 			break
 		}
 		l.flush(SepComma)
-		l.counting = true
+		l.counting = len(l.out) > 0 || l.depth > 0 || asTotal(l.b.tokens[i+1:hi]) != nil // else it marks an item of a list
 	case Sign:
 		if t.Canon == "=" {
 			l.flush(SepComma)
@@ -313,10 +313,17 @@ func (l *lister) token(i, hi int) int {
 		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") && !slices.ContainsFunc(l.flat, excepts) {
 			l.flush(SepNone)
 		}
+		if t.Kind == Number && l.depth == 0 && i == hi-1 && i > 0 && t.Span.Start-l.b.tokens[i-1].Span.End >= columnGap {
+			l.flush(SepStop) // the count in the last column of a table
+			l.counting = len(l.out) > 0
+		}
 		l.collect(t)
 	}
 	return i
 }
+
+// columnGap is the least number of blanks between the columns of a table.
+const columnGap = 2
 
 // limb takes the label of a branch, or of several that are told in one.
 func (l *lister) limb(t Token) {
