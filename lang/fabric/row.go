@@ -613,7 +613,7 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		if p.Noun.Kind == syntax.NounChain && !p.Noun.Length.Written() {
 			c.Name, c.Made = h.nounName(p.Noun), t.Chains
 			if h.unworkedStem() && h.limbs.isStem(p.On) {
-				c.Made = len(h.base)
+				c.Made = len(h.base) + h.chains
 			}
 		}
 	default:
