@@ -68,7 +68,7 @@ func (h *hand) openBranch(n *syntax.Branch) {
 		}
 	}
 	h.branched = true
-	h.push(branch{name: name, marked: true, labelled: n.Labelled, span: h.span})
+	h.push(branch{name: name, marked: true, labelled: n.Labelled || h.heads && h.clause == 0, span: h.span})
 	h.base, h.at, h.sub, h.end, h.held = nil, 0, 0, 0, -1
 }
 

@@ -277,7 +277,7 @@ func (h *hand) turn(n *syntax.Turn) {
 		// it is what is worked along
 	case n.OtherSide:
 		h.otherSide()
-	case n.Rotate:
+	case n.Rotate, h.unworkedStem(): // of a stem that is all chained, the way home begins
 	case len(h.branches) > 0 && h.branches[len(h.branches)-1].chains > 0 && len(h.row) > h.branches[len(h.branches)-1].row:
 		h.turnBranch()
 	case len(h.row) == 0 && !h.begun:

@@ -84,6 +84,7 @@ type hand struct {
 	rowIndex  int
 	plainLine bool          // it has no label, or only the name of what hangs from the work
 	keeps     bool          // it goes on with the row before it
+	heads     bool          // a step by its number: a branch that it begins with is as good as its label
 	goesOn    bool          // the next line, without a label, goes on with this row
 	goesRound bool          // it does so along the other side of the chain
 	lastRow   *grownRow     // the row that was worked last, nil where it is not known

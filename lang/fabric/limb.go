@@ -58,7 +58,7 @@ func noun(name string) string { return name[strings.LastIndexByte(name, ' ')+1:]
 // branch's is a slip of the pen, said once.
 func (l *limbs) isStem(name string) bool {
 	switch {
-	case name == "stem", strings.HasPrefix(name, "main "):
+	case name == "stem", strings.HasSuffix(name, " stem"), strings.HasPrefix(name, "main "):
 		return true
 	case l == nil || len(name) < 3 || strings.ContainsFunc(name, unicode.IsDigit) || l.worded && l.homes["stem"] > 0:
 		return false
@@ -188,6 +188,9 @@ func (h *hand) speaksOf(stated *syntax.Total) *hand {
 // on lists the stitches of the row that stand on what a count names: one list for each
 // branch that is meant. It gives false where nothing is called so.
 func (h *hand) on(name string) (own [][]int, ok bool) {
+	if open := h.openAs(name); open != nil {
+		return [][]int{h.ownOf(open)}, true
+	}
 	_, home := h.limbs.homes[name]
 	main := name == "stem" || strings.HasPrefix(name, "main ")
 	stitches, done := h.grownAs(name)
@@ -206,6 +209,16 @@ func (h *hand) on(name string) (own [][]int, ok bool) {
 		return [][]int{along}, true
 	}
 	return own, len(own) > 0
+}
+
+// openAs is the innermost branch of a name that is still worked on, nil for none.
+func (h *hand) openAs(name string) *branch {
+	for i := len(h.branches) - 1; i >= 0; i-- {
+		if b := &h.branches[i]; b.marked && syntax.CalledBy(b.name, name) {
+			return b
+		}
+	}
+	return nil
 }
 
 // onChain lists the row's stitches that stand in chains, which are not those with which it is

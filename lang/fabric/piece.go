@@ -596,7 +596,10 @@ func (k *worker) followed(row *Row) (on, round bool) {
 		return true, false // more of the stem
 	}
 	first := firstStep(next.Clauses)
-	if next.Label.Kind != syntax.Unlabelled && !steps || reference(next.Clauses) != nil || first == nil {
+	switch {
+	case reference(next.Clauses) != nil:
+		return next.Label.Step, false
+	case first == nil, next.Label.Kind != syntax.Unlabelled && !steps && !(next.Label.Kind == syntax.Named && alongChain(first)):
 		return false, false
 	}
 	switch n := first.(type) {
@@ -605,13 +608,19 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Skip, *syntax.Bracket, *syntax.Unread, *syntax.Likewise:
 		return true, false // what is not understood may go on with it
 	case *syntax.Turn:
-		return n.OtherSide, n.OtherSide
+		return n.OtherSide || steps && k.h.growing, n.OtherSide
 	case *syntax.Join:
 		return nextStitch(n.Place), false
 	case *syntax.Chain:
 		return steps && (goesOutAndBack(next.Clauses, k.size) || k.h.branchesIn(next.Clauses)), false // more of the stem, and what grows there
 	}
 	return false, false
+}
+
+// alongChain tells a step that goes on along the chain below, `Tip: 3 sc in last ch`.
+func alongChain(n syntax.Node) bool {
+	places := placesOf(n)
+	return len(places) > 0 && places[0].Noun.Kind == syntax.NounChain && places[0].From != syntax.FromHook
 }
 
 // branchesIn tells whether some clauses work a branch.
@@ -687,10 +696,15 @@ func said(o outcome, at source.Span) outcome {
 func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	k.h.startRow(row.Index, u.tree.Label)
 	k.h.referred = u.tree != row.Tree
+	k.h.heads = u.tree.Label.Step || u.tree.Label.Bare
 	clauses := u.tree.Clauses
-	if name := u.tree.Label.Limb; name != "" && (k.h.keeps || k.stepping(u.tree) && (k.h.base == nil || k.h.unworkedStem())) || k.growsHere(u.tree) {
+	name := u.tree.Label.Limb
+	leaves := name != "" && (k.h.keeps || k.stepping(u.tree) && (k.h.base == nil || k.h.unworkedStem())) || k.growsHere(u.tree)
+	if leaves {
 		k.h.span = u.tree.Label.Span
 		k.h.openBranch(&syntax.Branch{Name: name, Labelled: true})
+	}
+	if leaves || k.h.keeps && k.h.unworkedStem() && k.h.growStem() { // the chains of a step of their own are the stem's
 		k.h.setApart()
 		k.h.laidBy() // each reading adds stitches of its own to the stem that it left
 	}

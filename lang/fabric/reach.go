@@ -165,7 +165,7 @@ func (h *hand) inRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p s
 		h.workAt(k, own, n, numbered, p, evenly)
 	case p.Below > 0 || p.Row.Written():
 		h.rowsBelow(k, own, n, p)
-	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase, len(h.row) <= 1 && h.closed != nil && h.onCloser(p):
+	case p.Pick == syntax.PickSame, p.Noun.Kind == syntax.NounBase, h.comesHome(k) && onLast(p), len(h.row) <= 1 && h.closed != nil && h.onCloser(p):
 		h.sameAgain(k, own, n, p)
 	case p.Pick == syntax.PickPrevious && h.opened:
 		p.Pick = syntax.PickNext
@@ -192,6 +192,11 @@ func (h *hand) inRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p s
 	default:
 		h.nextNamed(k, own, n, p)
 	}
+}
+
+// onLast tells a place on the stitch made last: `top of the last sc`.
+func onLast(p syntax.Place) bool {
+	return p.Noun.Kind == syntax.NounTip && p.Of != nil && p.Of.Pick == syntax.PickLast && !p.Of.Number.Written()
 }
 
 // closesOwnChain tells whether a place is the first of the chains on the hook: `ch 4,

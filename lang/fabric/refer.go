@@ -27,6 +27,10 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 		if !ok || len(list) == 0 {
 			return nil, false
 		}
+		if list[0].tree.Label.Step {
+			once := ref.Number.Or(k.size, 1) == 1 && ref.Limit == syntax.Times
+			return k.numbered([]unit{{tree: inOne(tree, list)}}, row), k.h.keeps && once
+		}
 		if ref.Piece != "" && list[len(list)-1].number == named && firstRows(label, k.size) {
 			return list, true // with the lines between them
 		}
@@ -54,6 +58,20 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 		named = max(named, even.Number.Or(k.size, 1))
 	}
 	return k.numbered(cycle([]unit{u}, min(max(1, named), maxUnits)), row), true
+}
+
+// inOne is a step that does what several others do, `Step 9: as Steps 2 to 4`: they are no
+// rows, and what it belongs to goes on.
+func inOne(step *syntax.Row, others []unit) *syntax.Row {
+	made := *step.Instruction
+	made.Label.Limb, made.Clauses = "", nil
+	for _, u := range others {
+		if name := u.tree.Label.Limb; name != "" {
+			made.Clauses = append(made.Clauses, syntax.Clause{Span: u.tree.Label.Span, Node: &syntax.Branch{Name: name, Labelled: true}})
+		}
+		made.Clauses = append(made.Clauses, u.tree.Clauses...)
+	}
+	return &syntax.Row{At: step.At, Instruction: &made}
 }
 
 // firstRows tells a label of the first rows of a piece.
@@ -146,6 +164,9 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		return k.rowsOf(ref)
 	}
 	if ref.Piece != "" {
+		if u := k.calledAlike(row); u != nil {
+			return []unit{*u}, true
+		}
 		return k.ofPiece(row, ref)
 	}
 	if ref.Changed {
@@ -177,6 +198,23 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		}
 	}
 	return out, true
+}
+
+// calledAlike is the step of an earlier piece with the name that this one has in its own, nil
+// for none: `Vein: as for the large leaf`.
+func (k *worker) calledAlike(row *Row) *unit {
+	if row.Tree.Label.Kind != syntax.Named {
+		return nil
+	}
+	for _, p := range slices.Backward(k.fabric.Pieces) {
+		for _, r := range p.Rows {
+			if p != k.piece && r.Tree.Label.Kind == syntax.Named && strings.EqualFold(r.Tree.Label.Text, row.Tree.Label.Text) {
+				k.leans = true
+				return &unit{tree: r.Tree}
+			}
+		}
+	}
+	return nil
 }
 
 // byName finds the last row of a name that stands above in the piece: `Dec row: …`.

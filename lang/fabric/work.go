@@ -2,6 +2,7 @@ package fabric
 
 import (
 	"cmp"
+	"slices"
 	"strconv"
 
 	"stitchproof/lang/stitch"
@@ -116,6 +117,10 @@ func (h *hand) list(clauses []syntax.Clause) {
 // bracket works a bracketed run of steps. Where nothing at all is said of it
 // and it is all there is, it may be meant to go on to the end of the row.
 func (h *hand) bracket(n *syntax.Bracket) {
+	if slices.ContainsFunc(n.Body, worksRows) {
+		h.lose() // `{repeat step 4, 4 more times}`: it is a part of the row
+		return
+	}
 	if h.works || h.nested || worksOn(h.coming) || h.fixed {
 		h.list(n.Body)
 		return
@@ -866,3 +871,6 @@ func (h *hand) placed(k *stitch.Stitch, own *ownStitch, n, place int, e effect) 
 	}
 	h.make(e.kind, "", n*e.makes, place, e.uses)
 }
+
+// worksRows tells a clause by which rows or steps are done again.
+func worksRows(c syntax.Clause) bool { _, ok := c.Node.(*syntax.Rows); return ok }

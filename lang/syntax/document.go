@@ -395,12 +395,18 @@ func (d *document) yarnWords() []OwnWord {
 	return words
 }
 
+// tools stand among what is needed and are no yarn, whatever a branch is called by.
+var tools = map[string]bool{"needle": true, "hook": true, "pin": true, "bead": true, "button": true, "marker": true, "stick": true}
+
 // yarnsListed are the words, in lower case, of what the header says of yarns.
 func (d *document) yarnsListed() map[string]bool {
 	words := map[string]bool{}
 	add := func(text string) {
 		for _, w := range strings.FieldsFunc(text, func(r rune) bool { return !unicode.IsLetter(r) }) {
 			words[strings.ToLower(w)] = true
+		}
+		for tool := range tools {
+			delete(words, tool)
 		}
 	}
 	for _, f := range d.file.Header {
@@ -520,8 +526,37 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 	r.Tokens = settled(tokens, at)
 	clauses, problems := build(r.Tokens[at:])
 	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
+	if label.Kind == Numbered && toldInSquares(r.Clauses) {
+		r.Clauses[0].Node = &Likewise{}
+	}
 	r.Traits = traitsOf(r)
 	return r
+}
+
+// toldInSquares tells a row that says no more than how many squares of a filet it has one after
+// the other, `7 sp, 1 bl, 7 sp`, in words that the pattern does not define: they are its work,
+// and no count.
+func toldInSquares(clauses []Clause) bool {
+	if len(clauses) == 0 {
+		return false
+	}
+	for i, c := range clauses {
+		switch n := c.Node.(type) {
+		case *Total:
+			if slices.ContainsFunc(n.Parts, func(p Part) bool {
+				return p.Noun.Kind != NounSpace && p.Noun.Kind != NounGroup || p.Noun.Length.Written()
+			}) {
+				return false
+			}
+		case *Remark:
+			if i == 0 {
+				return false
+			}
+		default:
+			return false
+		}
+	}
+	return true
 }
 
 // newRow reads one instruction in the words of the pattern.

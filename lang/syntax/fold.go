@@ -592,9 +592,6 @@ func (f *folder) repeat(c Clause, n *RepeatFrom) {
 	case n.From != "" && f.last != nil:
 		f.again(c, n, r)
 		return
-	case n.Pattern:
-		f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Likewise{}})
-		return
 	case n.From != "":
 		f.b.problems = append(f.b.problems, Problem{RepeatUnanchored, c.Span})
 		if len(f.out) == 0 {
@@ -611,14 +608,20 @@ func (f *folder) repeat(c Clause, n *RepeatFrom) {
 			f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: r}
 			return
 		}
+		if rows, ok := f.out[k-1].Node.(*Rows); ok && n.From == "" && !n.Pattern && n.Number.Written() && rows.Limit == Times && len(rows.List) > 0 {
+			again := *rows // `go on with Rows 2 and 3, 8 more times each`
+			again.Limit, again.Number = n.Limit, n.Number
+			f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &again}
+			return
+		}
 		if rep, ok := f.out[k-1].Node.(*Repeat); ok && n.From == "" && rep.Limit == Unstated {
 			rep.Limit, rep.Number, rep.Last = n.Limit, n.Number, n.Last
 			f.out[k-1].Span, f.out[k-1].Sep = f.out[k-1].Span.Union(c.Span), c.Sep
 			return
 		}
 	}
-	if n.From != "" && len(f.open) > 0 {
-		f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Likewise{}}) // another mark stands open
+	if n.Pattern || n.From != "" && len(f.open) > 0 {
+		f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Likewise{}}) // what is repeated is not said, or another mark stands open
 		return
 	}
 	f.whole(c, r)

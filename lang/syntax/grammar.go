@@ -20,6 +20,7 @@ type gClause struct {
 	Pos       lexer.Position
 	Ending    *gEnding    `parser:"  @@ EOF"`
 	RepFrom   *gRepFrom   `parser:"| @@ EOF"`
+	RepAll    *gRepAll    `parser:"| @@ EOF"`
 	RepUntil  *gRepUntil  `parser:"| @@ EOF"`
 	Until     *gUntil     `parser:"| @@ EOF"`
 	Alternate *gAlternate `parser:"| @@ EOF"`
@@ -68,7 +69,8 @@ type gClause struct {
 	At        *gWorkAt    `parser:"| @@ EOF"`
 }
 
-// rep from * 5 more times; rep from * to ** once; *...* 6 times; rep around
+// rep from * 5 more times; rep from * to ** once; *...* 6 times; *...*, do this 6 times; rep
+// around
 type gRepFrom struct {
 	Pos     lexer.Position
 	Pattern bool    `parser:"( ?! 'likewise' ) (   ( 'rep' | 'continue' ) @'pattern' ( ?= 'to' | 'until' | 'across' | 'around' )"`
@@ -77,9 +79,15 @@ type gRepFrom struct {
 	To      *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
 	Marks   bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
 	Beg     bool    `parser:"| ( 'from' @'beg' ( 'of'? ( 'row' | 'rnd' ) )? ) )?"`
-	From2   *gStar  `parser:"| 'work'? 'from' @@"`
+	From2   *gStar  `parser:"| 'work' ( ?= Number ( 'times' | 'x' ) ) | 'work'? 'from' @@"`
 	To2     *gStar  `parser:"    ( ( Dash | Hyphen | 'to' ) @@ )? )?"`
 	Tail    *gTimes `parser:"( ( 'around' | 'across' ) ( ?= Number ) )? @@? ( 'likewise' | 'for' Name+ )?"`
+}
+
+// and so on to the end
+type gRepAll struct {
+	Pos lexer.Position
+	End bool `parser:"'likewise' @( 'around' | 'across' )"`
 }
 
 // alternate sc and dc across; rep sc and dc to end; dc alternately across; keep
@@ -150,7 +158,7 @@ type gTimesN struct {
 	M     *gNum  `parser:"  @@"`
 	More2 bool   `parser:"( ( 'x' | '×' ) | @'more'? 'times'"`
 	More3 bool   `parser:"    @'more'?"`
-	All   bool   `parser:"    @( 'in' 'each' | 'have' ( ?= EOF ) )? ) ( 'around' | 'across' )?"`
+	All   bool   `parser:"    @( 'in' 'each' | ( 'have' | 'each' ) ( ?= EOF ) )? ) ( 'around' | 'across' )?"`
 	More4 bool   `parser:"| @'more'?"`
 	Once  *gOnce `parser:"  @@"`
 	More5 bool   `parser:"  @'more'? ( 'around' | 'across' )? ) ( 'instead' 'of' ( Number 'times' | 'once' ) )?"`
@@ -683,13 +691,15 @@ type gRing struct {
 	N    *gNum `parser:"( ( 'of' | 'with' ) @@ 'ch' )?"`
 }
 
-// rep Row 2; rep rows 2 and 3 until piece measures 20 cm; as Row 2; rep last 2 rows 3 times
+// rep Row 2; rep rows 2 and 3 until piece measures 20 cm; as Row 2; rep last 2 rows 3 times; go
+// on with Rows 2 and 3, 8 more times each
 type gRows struct {
 	Pos    lexer.Position
-	Last   bool     `parser:"( 'work' )? ( 'rep' | 'as' | 'same' | 'previous' )+ ( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' )"`
+	GoOn   bool     `parser:"( 'work' )? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ )"`
+	Last   bool     `parser:"( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
-	Row    bool     `parser:"| @( 'row' | 'rnd' | 'r' )"`
-	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* Comma? )?"`
+	Row    bool     `parser:"| @( 'row' | 'rnd' | 'r' | 'step' )"`
+	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' | 'step' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* ( 'in' 'turn' )? Comma? )?"`
 	Of     *gPiece  `parser:"  ( 'of' @@ )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`
 	Called *gCalled `parser:"| @@"`
@@ -723,7 +733,7 @@ type gNths struct {
 type gSpan struct {
 	Pos  lexer.Position
 	From *gNum `parser:"@@"`
-	To   *gNum `parser:"( ( Dash | Hyphen | 'to' ) ( 'row' | 'rnd' | 'r' )? @@ )?"`
+	To   *gNum `parser:"( ( Dash | Hyphen | 'to' ) ( 'row' | 'rnd' | 'r' | 'step' )? @@ )?"`
 }
 
 // ending with sc in last 3 sts; ending last rep at **; end row to correspond

@@ -70,10 +70,26 @@ func readField(line string, at int) (*Field, bool) {
 	if canonical == "" && headsList(trimmed, value) {
 		canonical = "abbreviations" // whatever it is called
 	}
-	if canonical == "" {
+	if canonical == "" || worksTip(trimmed, value) {
 		return nil, false
 	}
 	return fieldOf(line, at, canonical, name), true
+}
+
+// worksTip tells the tip of a leaf from one for the maker: `Tip: 3 sc in last ch.`
+func worksTip(key, value string) bool {
+	if !strings.EqualFold(key, "tip") {
+		return false
+	}
+	tokens := Lex(firstWords(strings.TrimFunc(value, isBlank)), Standard())
+	if len(tokens) < 2 {
+		return false
+	}
+	first := tokens[0]
+	if first.Kind == Number || first.Kind == Open {
+		first = tokens[1]
+	}
+	return first.Kind == Stitch && readsAsWork(value)
 }
 
 // cutKey parts the key of a field from its value: between the cells of a table, behind

@@ -214,7 +214,7 @@ func (r *labelReader) kindOfRow() int {
 // instruction, as in `Next row: SHAPE NECK: …`, and gives the number of tokens it
 // takes. The first token is the last of the label.
 func headingAfter(label Label, tokens []Token, text string) int {
-	if label.Kind == Named || label.Bare || tokens[0].Kind != Colon && tokens[0].Kind != Dash {
+	if label.Kind == Named || label.Bare || tokens[0].Kind != Colon && tokens[0].Kind != Dash || len(tokens) > 1 && goesHome(tokens[1]) {
 		return 0
 	}
 	r := labelReader{tokens: tokens[1:], text: text}
@@ -465,6 +465,9 @@ func (r *labelReader) ranges(dash int) bool {
 		return true
 	}
 	next := r.tokens[dash+2]
+	if to.Kind == Ordinal && r.tokens[dash-1].Kind == Number && next.Canon != "row" && next.Canon != "rnd" {
+		return false // `Step 2 - First branch: ch 9`
+	}
 	return next.Kind != Stitch && !(next.Kind == Word && (next.Canon == "ch" || next.Canon == "st" || next.Canon == "more"))
 }
 

@@ -30,7 +30,7 @@ const maxLimb = 5
 func (l *scanner) nameLimbs(tokens []Token) []Token {
 	p := pruner{scanner: l, in: tokens, known: l.vocab.limbs}
 	labels := p.labels()
-	if len(labels) == 0 && len(p.known) == 0 && !p.mayGoHome() && !p.namesStem() {
+	if len(labels) == 0 && len(p.known) == 0 && !p.mayGoHome() && !p.mayTell() {
 		return tokens
 	}
 	for _, found := range labels {
@@ -63,11 +63,7 @@ func (l *scanner) nameLimbs(tokens []Token) []Token {
 			out, i = more, to
 			continue
 		}
-		t := tokens[i]
-		if t.Kind == Name && t.Canon == "far" && i > 0 && l.spelled(tokens[i-1]) == "so" {
-			t.Kind, t.Canon = Word, "" // 13 sl sts so far on the stem
-		}
-		out = append(out, t)
+		out = append(out, tokens[i])
 		i++
 	}
 	return out
@@ -133,7 +129,7 @@ func (p *pruner) labels() []limbLabel {
 		return nil // no chain is counted from the hook
 	}
 	for i := 0; i < len(p.in); i++ {
-		if !p.begins(i) {
+		if !p.begins(i) || p.ofBranch(i) {
 			continue
 		}
 		found, ok := p.labelAt(i)
@@ -160,6 +156,35 @@ func (p *pruner) begins(i int) bool {
 	}
 	before := p.in[i-1]
 	return before.Kind == Star || before.Kind == Close || before.Kind == Word && before.Canon == "and"
+}
+
+// ofBranch tells whether a branch is named before the comma in front of token i, of which the
+// words there tell more: `branch B, out: ch 9`.
+func (p *pruner) ofBranch(i int) bool {
+	return i > 2 && p.in[i-1].Kind == Comma && callable(p.in[i-2]) && isBranch(p.in[i-3])
+}
+
+// resumes reads `branch B, home:` at token i, which goes on along a branch that was left. It
+// gives the token of the mark, i for none.
+func (p *pruner) resumes(i int) int {
+	if i+4 >= len(p.in) || !isBranch(p.in[i]) || !callable(p.in[i+1]) {
+		return i
+	}
+	home := false
+	for j := i + 2; j < len(p.in) && j < i+2+maxLimb; j++ {
+		switch t := p.in[j]; {
+		case t.Kind == Colon:
+			if !home || p.chainsOut(j+1) {
+				return i
+			}
+			return j
+		case t.Kind == Comma && j == i+2, t.Kind == Word:
+		case t.Kind != Name:
+			return i
+		}
+		home = home || p.again(j) || p.spelled(p.in[j]) == "home" || p.in[j].Canon == "continue" || p.in[j].Canon == "return"
+	}
+	return i
 }
 
 // labelAt reads the label that begins at token i.
@@ -191,6 +216,9 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		return found, false
 	}
 	found.to = i
+	if i+2 < len(p.in) && p.in[i].Kind == Word && p.in[i].Canon == "on" && p.in[i+1].Kind == Name && p.in[i+2].Kind == Colon {
+		i += 2 // shoot on B: ch 5
+	}
 	marked := false
 	for ; i < len(p.in); i++ {
 		switch t := p.in[i]; {
@@ -214,9 +242,12 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		found.several = true
 		i++
 	}
-	out := p.chainsOut(i) || p.in[found.from].Kind == Ordinal && p.chainsOnly(i)
+	out := p.chainsOut(i) || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
 }
+
+// worksOrChains tells a word of work.
+func worksOrChains(t Token) bool { return t.Kind == Stitch || t.Kind == Word && t.Canon == "ch" }
 
 // chainsOnly tells whether a chain is made at token i and no stitch in the same sentence: the
 // branch branches again before any of it is worked.
@@ -304,7 +335,7 @@ func (p *pruner) chainsOut(i int) bool {
 		switch t := p.in[j]; {
 		case p.countsFromHook(j):
 			return true
-		case (t.Kind == Semi || t.Kind == Period) && j > from:
+		case (t.Kind == Semi || t.Kind == Period) && j > from, t.Kind == Word && (t.Canon == "row" || t.Canon == "rnd"):
 			return false
 		}
 	}
@@ -378,10 +409,10 @@ func (p *pruner) label(out []Token, found limbLabel) []Token {
 // endLabel writes what comes after the name of a label.
 func (p *pruner) endLabel(out []Token, found limbLabel) []Token {
 	for _, t := range p.in[found.to:found.end] {
-		if t.Kind == Star {
-			t.Kind, t.Canon = Word, ""
-		} else {
+		if t.Kind == Colon || t.Kind == Dash || t.Kind == Comma {
 			t.Kind = Colon
+		} else {
+			t.Kind, t.Canon = Word, ""
 		}
 		out = append(out, t)
 	}
@@ -407,14 +438,24 @@ func (p *pruner) words(from, to int) string {
 // mayGoHome tells whether any words could be those of a way home.
 func (p *pruner) mayGoHome() bool {
 	return slices.ContainsFunc(p.in, func(t Token) bool {
-		return t.Kind == Word && (t.Canon == "back" || t.Canon == "continue" || t.Canon == "return")
+		return t.Kind == Word && (t.Canon == "back" || t.Canon == "return" || ends[t.Canon]) || t.Kind == Name && t.Canon == "home" || t.Canon == "comment" || p.spelled(t) == "again"
 	})
 }
 
-// namesStem tells whether the words speak of the stem, of which they may tell without a branch
-// what it has.
-func (p *pruner) namesStem() bool {
-	return slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Word && t.Canon == "stem" })
+// ends are the words that go on along what was begun to its end: `finish the branch`.
+var ends = map[string]bool{"continue": true, "made": true, "end": true, "remaining": true}
+
+// mayTell tells whether a sentence may tell of the stem, or of a branch by its word or letter, or how many
+// there are of something, which need no branch in it.
+func (p *pruner) mayTell() bool {
+	holder := slices.IndexFunc(p.in, func(t Token) bool { return isBranch(t) || t.Kind == Name && len(t.Canon) == 1 })
+	for i, t := range p.in {
+		if t.Kind == Word && t.Canon == "in" && p.counts(i) {
+			return true
+		}
+	}
+	return slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Word && t.Canon == "stem" || t.Kind == Name && t.Canon == "is" }) ||
+		holder >= 0 && slices.ContainsFunc(p.in[holder:], func(t Token) bool { return t.Kind == Word && t.Canon == "have" })
 }
 
 // home reads a way home that begins at token i: `back on the beam`, `go back down the long
@@ -423,10 +464,22 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	if !p.begins(i) || i+1 >= len(p.in) {
 		return i, nil
 	}
+	if end := p.resumes(i); end > i {
+		at := p.in[i].Span
+		out = append(out, Token{Kind: Word, Canon: "return", Written: homeToken, Span: source.Span{Start: at.Start, End: at.Start + 1}})
+		out = append(out, Token{Kind: Word, Canon: "to", Span: source.Span{Start: at.Start + 1, End: at.End}}, p.in[i+1])
+		for _, t := range p.in[i+2 : end] {
+			t.Kind, t.Canon = Word, ""
+			out = append(out, t)
+		}
+		return end, out
+	}
 	j, bare := i, false
 	switch t := p.in[i]; {
-	case t.Kind == Word && (t.Canon == "back" || t.Canon == "continue" || t.Canon == "return"):
+	case t.Kind == Word && (t.Canon == "back" || t.Canon == "return" || ends[t.Canon]):
 		j++
+	case p.arrives(i) > i:
+		j = p.arrives(i)
 	case t.Kind == Name && comes[t.Canon]:
 		j++
 		if p.in[j].Kind == Word && p.in[j].Canon == "back" {
@@ -440,14 +493,14 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 		j++
 	}
 	from := j
-	for j < len(p.in) && j < from+maxLimb && p.names(p.in[j]) {
+	for j < len(p.in) && j < from+maxLimb && p.names(p.in[j]) && !p.again(j) {
 		j++
 	}
 	byLetter := j == from && !bare && j > way && j < len(p.in) && (p.in[j-1].Canon == "on" || p.in[j-1].Canon == "at") && p.letter(p.in[j])
 	if byLetter {
 		j++ // back on B
 	}
-	if j == from || way == from || !p.leads(way, from) || !(j == from+1 && isBranch(p.in[from])) && !p.nameable(p.in[from], p.in[j-1]) || p.hasOf(from, j) || j < len(p.in) && !p.after(j) {
+	if j == from || way == from || !p.leads(way, from) && !p.finishes(i, from, j) || !(j == from+1 && isBranch(p.in[from])) && !p.nameable(p.in[from], p.in[j-1]) || p.hasOf(from, j) || j < len(p.in) && !p.after(j) {
 		return i, nil
 	}
 	name := p.words(from, j)
@@ -474,7 +527,46 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 		to.Kind = Word
 	}
 	to.Canon = name
-	return j, append(out, to)
+	if out = append(out, to); p.again(j) {
+		out, j = append(out, Token{Kind: Word, Span: p.in[j].Span}), j+1
+	}
+	return j, out
+}
+
+// again tells the word at token i of what is come to once more: `you are at the stem again`.
+func (p *pruner) again(i int) bool {
+	return i < len(p.in) && p.in[i].Kind == Word && (p.in[i].Canon == "back" || p.spelled(p.in[i]) == "again")
+}
+
+// arrives reads the words at token i that say that the maker is where she was before: `you are
+// again` on the stem, `and there you are back` at it. It gives the token after them, i for none.
+func (p *pruner) arrives(i int) int {
+	j := i
+	for j < len(p.in) && p.in[j].Kind == Word && (p.in[j].Canon == "" || p.in[j].Canon == "and" || p.spelled(p.in[j]) == "there") {
+		j++
+	}
+	switch {
+	case j == len(p.in):
+		return i
+	case p.in[j].Canon == "comment" && strings.HasPrefix(p.spelled(p.in[j]), "you"):
+		return j + 1 // you are back
+	case j == i || p.spelled(p.in[j]) != "are" || p.spelled(p.in[j-1]) != "you":
+		return i
+	}
+	for j++; p.again(j); j++ {
+	}
+	for k := j - 1; k < len(p.in) && !separates(p.in[k]); k++ {
+		if p.again(k) {
+			return j
+		}
+	}
+	return i
+}
+
+// finishes tells whether the words at token i say to go on to the end of what is named from
+// token from to token to: `finish the branch:`.
+func (p *pruner) finishes(i, from, to int) bool {
+	return p.in[i].Kind == Word && ends[p.in[i].Canon] && to < len(p.in) && separates(p.in[to]) && (isBranch(p.in[to-1]) || p.knows(p.words(from, to)))
 }
 
 // letter tells a branch that is called by a letter.
@@ -528,13 +620,17 @@ func (p *pruner) worksChains(i int) bool {
 // knows tells whether a name, or one that it ends in, is that of a limb or of what limbs
 // grow from.
 func (p *pruner) knows(name string) bool {
-	return name == "stem" || p.known[name] || p.known[strings.TrimPrefix(name, "main ")]
+	return name == "stem" || strings.HasSuffix(name, " stem") || p.known[name] || p.known[strings.TrimPrefix(name, "main ")]
 }
 
 // ofLimb reads `of the side root`, and `left on the side root`, at token i. It gives the
 // token after it, i for none.
 func (p *pruner) ofLimb(out []Token, i int) (end int, more []Token) {
 	t := p.in[i]
+	counts := t.Kind == Word && t.Canon == "in" && p.counts(i)
+	if counts {
+		t.Canon = "on" // you have 26 ch in the spine
+	}
 	if t.Kind != Word || t.Canon != "of" && t.Canon != "on" {
 		return i, nil
 	}
@@ -550,7 +646,7 @@ func (p *pruner) ofLimb(out []Token, i int) (end int, more []Token) {
 		return from, append(append(out, t), p.in[i+1:from]...)
 	}
 	for to := min(len(p.in), from+maxLimb); to > from; to-- {
-		if !p.names(p.in[from]) || !p.names(p.in[to-1]) || !p.knows(p.words(from, to)) {
+		if slices.ContainsFunc(p.in[from:to], func(t Token) bool { return !p.names(t) }) || !p.knows(p.words(from, to)) && !(counts && p.nameable(p.in[from], p.in[to-1])) {
 			continue
 		}
 		if i > 0 && p.in[i-1].Canon == "remaining" {
@@ -595,12 +691,22 @@ func (p *pruner) limbChain(out []Token, i int) (end int, more []Token) {
 	return to + 1, append(out, ch, of, name)
 }
 
+// counts tells whether the words before token i are a count: `have 26 ch`.
+func (p *pruner) counts(i int) bool {
+	return i > 2 && p.in[i-2].Kind == Number && p.in[i-3].Kind == Word && p.in[i-3].Canon == "have"
+}
+
 // tells reads the beginning of a sentence that tells how many stitches there are, at token
 // i: `that is 30 sl sts`, `the rib has 24 ss`, `the stem now has 26 ch`. It gives the token
 // after it, i for none.
 func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
-	if i > 0 && p.in[i-1].Kind != Period {
+	if i > 0 && p.in[i-1].Kind != Period && p.in[i-1].Kind != Open {
 		return i, nil
+	}
+	if i+2 < len(p.in) && p.in[i].Kind == Name && len(p.in[i].Canon) == 1 && p.in[i+1].Kind == Word && p.in[i+1].Canon == "have" && p.in[i+2].Kind == Number {
+		name := p.in[i]
+		name.Written = holderToken // B has 8 sl sts
+		return i + 1, append(out, name)
 	}
 	from := i
 	for from < len(p.in) && p.in[from].Kind == Word && p.in[from].Canon == "" {

@@ -85,7 +85,7 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	if sep == SepStop && titled(tokens) {
 		return &Remark{} // 2nd Petal.
 	}
-	if n := len(l.out); n > 0 && isChain(l.out[n-1].Node) && ofStem(tokens) {
+	if n := len(l.out); n > 0 && isChain(l.out[n-1].Node) && (ofStem(tokens) || sep == SepStop && onlyNames(tokens)) {
 		return &Remark{} // foot of stem
 	}
 	if len(l.out) > 0 && len(tokens) > 2 && tokens[0].Kind == Word && tokens[0].Canon == "back" && tokens[1].Canon == "to" && tokens[len(tokens)-1].Kind == Name && !holds(tokens, Stitch) {
@@ -116,6 +116,10 @@ func byFirstWord(first string, tokens []Token) Node {
 	switch first {
 	case "increased", "decreased", "ending", "end", "beg", "same", "turn", "with", "change":
 		return &Likewise{} // ending at front edge: with what is not said
+	case "as":
+		if len(tokens) > 1 && tokens[1].Canon == "far" {
+			return &Remark{} // as far as the foot of the branch
+		}
 	case "rep":
 		if !holds(tokens, Star) {
 			return &Likewise{}
@@ -162,13 +166,19 @@ func isChain(n Node) bool { _, ok := n.(*Chain); return ok }
 // ofStem tells words that say which part of the stem, or of a branch, a chain is: `foot of
 // stem`, `the lower half of the stem`.
 func ofStem(tokens []Token) bool {
-	n := len(tokens)
-	for _, t := range tokens {
-		if t.Kind != Name && !(t.Kind == Word && limbWords[t.Canon]) {
-			return false
-		}
-	}
-	return n > 1 && tokens[n-1].Kind == Word && (tokens[n-1].Canon == "stem" || tokens[n-1].Canon == "branch")
+	last := tokens[len(tokens)-1]
+	return len(tokens) > 1 && last.Kind == Word && (last.Canon == "stem" || last.Canon == "branch") && mayName(tokens)
+}
+
+// onlyNames tells words that only say what something is called: `Upper stem`, `Tip`.
+func onlyNames(tokens []Token) bool {
+	last := tokens[len(tokens)-1]
+	return len(tokens) <= maxNamed && (last.Kind == Name && !tells[last.Canon] || limbNouns[last.Canon]) && mayName(tokens)
+}
+
+// mayName tells whether all of some tokens may name a limb.
+func mayName(tokens []Token) bool {
+	return !slices.ContainsFunc(tokens, func(t Token) bool { return t.Kind != Name && !(t.Kind == Word && limbWords[t.Canon]) })
 }
 
 func holds(tokens []Token, kind Kind) bool {

@@ -17,8 +17,9 @@ func isNote(trimmed string) bool {
 	if end < 0 {
 		return false
 	}
-	key, _ := headerKey(strings.Trim(trimmed[:end], "*_ "))
-	return key == "notes"
+	called := strings.Trim(trimmed[:end], "*_ ")
+	key, _ := headerKey(called)
+	return key == "notes" && !worksTip(called, trimmed[end+1:])
 }
 
 // caption begins the words under a picture: `Photo 3: …`.

@@ -157,6 +157,8 @@ func (r *reader) clause(g *gClause) Node {
 	switch {
 	case g.RepFrom != nil:
 		return r.repeatFrom(g.RepFrom)
+	case g.RepAll != nil:
+		return &RepeatFrom{Limit: ToEnd, Pattern: true}
 	case g.Until != nil:
 		return r.until(g.Until)
 	case g.RepUntil != nil:
@@ -572,9 +574,10 @@ func (r *reader) rows(g *gRows) Node {
 			out.Last = r.num(g.LastN)
 		}
 	}
-	if g.Piece != nil && slices.Contains(g.Piece.Words, "follows") {
-		r.refused = true // how it goes is told next
+	if g.Piece != nil && (slices.Contains(g.Piece.Words, "follows") || g.Piece.Words[0] == "far") {
+		r.refused = true // how it goes is told next, or `as far as the foot of the branch`
 	}
+	r.refused = r.refused || g.GoOn && len(g.List) < 2 && g.Times == nil && !g.Until // it may go on to it
 	if g.Called != nil {
 		out.Called = ideas(r.tokens[g.Called.Pos.Offset:g.Called.Pos.Offset+len(g.Called.Words)], nil)
 	}
@@ -612,6 +615,9 @@ func (r *reader) rows(g *gRows) Node {
 		out.UpTo = ideas(r.tokens[g.Piece.Pos.Offset:], func(t *Token) bool {
 			return t.Canon == "to" || t.Canon == "until" || t.Canon == "for" || t.Canon == "across"
 		})
+	}
+	if bySteps := slices.ContainsFunc(r.tokens, func(t Token) bool { return t.Kind == Word && t.Canon == "step" }); bySteps && (out.Changed || len(out.List) == 0) {
+		r.refused = true // steps are done again as they are, or it is not known how
 	}
 	return out
 }

@@ -195,7 +195,9 @@ func (l *lister) token(i, hi int) int {
 		l.flush(SepNone)
 	case Comma:
 		if !l.listing(i) && !l.tallying(i) && !l.placing(i) && !l.adding(i) && !l.byTurns(i) {
-			l.flush(SepComma)
+			if !l.part(i, hi) {
+				l.flush(SepComma)
+			}
 		} else {
 			l.collect(t)
 		}
@@ -220,6 +222,11 @@ func (l *lister) token(i, hi int) int {
 		if l.ends() && asTotal(l.b.tokens[i+1:hi]) != nil {
 			l.flush(SepComma)
 			l.counting = true // `join: 16 sc and 16 ch-5 sps`
+			break
+		}
+		if n := len(l.out); n > 0 && l.out[n-1].Sep == SepComma && !holds(l.flat, Stitch) && !holds(l.flat, Number) && isBranchNode(l.out[n-1].Node) {
+			l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}}) // `branch D, on the other side from B: …`
+			l.flat = nil
 			break
 		}
 		if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
@@ -561,9 +568,12 @@ func (l *lister) heading() bool {
 	if l.depth > 0 || !begins || len(l.flat) == 0 || len(l.flat) > 4 {
 		return false
 	}
-	named := false
-	for _, t := range l.flat {
-		part := t.Kind == Word && (t.Canon == "group" || t.Canon == "edge" || t.Canon == "top" || t.Canon == "base" || t.Canon == "side" || t.Canon == "back" || t.Canon == "front" || t.Canon == "trim")
+	flat, named := l.flat, false
+	if n := len(flat); n > 1 && numbersPart(flat[n-1]) {
+		flat = flat[:n-1] // `Side 1: …`
+	}
+	for i, t := range flat {
+		part := t.Kind == Word && (t.Canon == "branch" && i > 0 || t.Canon == "group" || t.Canon == "edge" || t.Canon == "top" || t.Canon == "base" || t.Canon == "side" || t.Canon == "back" || t.Canon == "front" || t.Canon == "trim")
 		if !part && t.Kind != Name && t.Kind != Ordinal && !(t.Kind == Word && t.Canon == "") {
 			return false
 		}
@@ -576,6 +586,27 @@ func (l *lister) heading() bool {
 	l.flat = nil
 	return true
 }
+
+// numbersPart tells what follows the name of a part to tell it from others: `Side 1`, `Side A`.
+func numbersPart(t Token) bool {
+	return t.Kind == Number && !t.Values.PerSize() || t.Kind == Name && len(t.Canon) == 1
+}
+
+// part takes the name of a part with its number before the comma at i, where more is told of it
+// before a colon: `Side A, lobe 1: …`.
+func (l *lister) part(i, hi int) bool {
+	if n := len(l.flat); len(l.out) > 0 || n < 2 || !numbersPart(l.flat[n-1]) || l.flat[0].Kind != Name && l.flat[0].Canon != "side" {
+		return false
+	}
+	for j := i + 1; j < hi && l.b.tokens[j].Kind != Period; j++ {
+		if l.b.tokens[j].Kind == Colon {
+			return l.heading()
+		}
+	}
+	return false
+}
+
+func isBranchNode(n Node) bool { _, ok := n.(*Branch); return ok }
 
 // listing tells a comma between numbers (`rows 2, 3 and 4`) from one between
 // clauses.
@@ -703,6 +734,11 @@ func (l *lister) bracket(open, end int) int {
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
 		return end
 	}
+	if oneToClose(b.tokens[open+1 : end]) {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
+		return end
+	}
 	if side, ok := clauses.read(b.tokens[open+1 : end]).(*Side); ok {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}, Node: side})
@@ -756,6 +792,12 @@ func inParts(tokens []Token) *Total {
 	both := *other
 	both.Parts = slices.Concat(one.Parts, other.Parts)
 	return &both
+}
+
+// oneToClose tells a count of which some only close the work: `7 sl sts and 1 to join`.
+func oneToClose(inside []Token) bool {
+	n := len(inside)
+	return n > 5 && inside[n-4].Canon == "and" && inside[n-3].Kind == Number && inside[n-2].Canon == "to" && (inside[n-1].Canon == "join" || inside[n-1].Canon == "weave")
 }
 
 // headsSide tells a bracket that heads what is worked along a side: `(second side) 1 dc in

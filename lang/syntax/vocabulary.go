@@ -311,7 +311,7 @@ func (l *scanner) group() []Token {
 				t.Kind = Name
 			}
 			n := 1
-			if looks[r.lower] && len(tokens) > 0 && l.isGroup(i+1) {
+			if looks[r.lower] && len(tokens) > 0 && tokens[len(tokens)-1].Canon != "as" && l.isGroup(i+1) {
 				t.Kind, t.Canon = Word, "" // of a small motif, on the finished square
 				if l.raw[i+1].kind == Hyphen {
 					n++ // next half-loop
