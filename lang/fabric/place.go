@@ -257,6 +257,10 @@ func (h *hand) missing(n syntax.Noun, want int) {
 			return
 		}
 	}
+	if n.Kind == syntax.NounChain && want > 1 && h.rowMade == 0 && b == nil && !h.goesRound && h.count(n) <= h.passedAtTip() {
+		h.lose() // the row begins along a chain, which lies elsewhere than this piece's rows tell
+		return
+	}
 	kind := RowOver
 	if h.branched && len(h.branches) == 0 {
 		kind = StemExhausted

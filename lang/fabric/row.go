@@ -430,13 +430,17 @@ func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
 	}
 	var all syntax.Total
 	for _, c := range clauses[i:] {
-		count, ok := c.Node.(*syntax.Total)
-		if !ok {
-			if count = asCount(c.Node); count == nil {
+		switch n := c.Node.(type) {
+		case *syntax.Total:
+			all.Parts = append(all.Parts, n.Parts...)
+		case *syntax.Remark, *syntax.CountsNote, *syntax.Finish, *syntax.MakeUp:
+		default:
+			count := asCount(n)
+			if count == nil {
 				return nil
 			}
+			all.Parts = append(all.Parts, count.Parts...)
 		}
-		all.Parts = append(all.Parts, count.Parts...)
 	}
 	return &all
 }

@@ -51,8 +51,8 @@ var definitionMarks = [...]string{" = ", "=", ": ", ":** ", ":* ", ":__ ", ":_ "
 func markOf(text string, at source.Span) string { return strings.Trim(text[at.Start:at.End], " *_") }
 
 // marksIn are the marks that may part a text into a word and its meaning, in the order in
-// which they are tried: the dots of a list set in two columns, a sign of equality, and each of
-// the others where it stands first, the first of them before the rest.
+// which they are tried: the dots of a list set in two columns, a sign of equality, each of the
+// others where it stands first, the first of them before the rest, and the blanks between two columns.
 func marksIn(text string) iter.Seq[source.Span] {
 	return func(yield func(source.Span) bool) {
 		if at := dotsLead.FindStringIndex(text); at != nil && !yield(source.Span{Start: at[0], End: at[1]}) {
@@ -79,8 +79,14 @@ func marksIn(text string) iter.Seq[source.Span] {
 				return
 			}
 		}
+		if at := twoColumns.FindStringSubmatchIndex(text); at != nil {
+			yield(source.Span{Start: at[2], End: at[3]})
+		}
 	}
 }
+
+// twoColumns are the blanks of a list that is set in two columns, of a word and its meaning.
+var twoColumns = phrase.MustCompile(`^\pL[^\s.,;:]*(?: [^\s.,;:]+)?( {2,}|\t+)\S`)
 
 // inList tells a line that stands in a list of definitions and defines no word
 // itself: `* * = repeat to the end`, `3x – three single crochets`.
@@ -99,7 +105,7 @@ func (d *document) inList(trimmed string, span source.Span) bool {
 		return true
 	}
 	for mark := range marksIn(trimmed) {
-		if markOf(trimmed, mark) != ":" && len(Lex(trimmed[:mark.Start], Standard())) <= maxNamed {
+		if m := markOf(trimmed, mark); m != ":" && m != "" && len(Lex(trimmed[:mark.Start], Standard())) <= maxNamed {
 			d.add(block{kind: blockProse, span: span, listed: true})
 			return true
 		}
@@ -122,7 +128,7 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 	}
 	for cut := range marksIn(trimmed) {
 		name, mark, meaning := trimmed[:cut.Start], markOf(trimmed, cut), trimmed[cut.End:]
-		if strings.TrimSpace(meaning) == "" {
+		if strings.TrimSpace(meaning) == "" || strings.TrimSpace(mark) == "" && d.section == "" {
 			continue
 		}
 		names := definedNames(name)

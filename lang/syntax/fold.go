@@ -137,6 +137,10 @@ func (f *folder) clause(c Clause) {
 				return
 			}
 		}
+	case *Likewise:
+		if k := len(f.out); f.counted() && f.out[k-1].Sep < SepStop {
+			c.Node = &Remark{} // `34 dc, with 4 dc between the markers`
+		}
 	case *Unread:
 		if f.handwork || f.counted() {
 			c.Node = &Remark{} // `embroider two eyes over Rnd 9, 4 sts apart`; `(12) the neck`

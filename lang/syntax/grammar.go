@@ -773,7 +773,7 @@ type gShaper struct {
 // branch A; branch: ch 9
 type gBranch struct {
 	Pos  lexer.Position
-	Name *gWordName `parser:"'branch' @@?"`
+	Name *gWordName `parser:"'branch' ( ( ?! 'to' ) @@ )?"`
 }
 
 // rep branch A 3 times

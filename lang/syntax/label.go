@@ -243,6 +243,9 @@ func (r *labelReader) next() int {
 }
 
 func (r *labelReader) setup() int {
+	if beginsWithChain(r.tokens[r.at:]) {
+		return 0
+	}
 	if r.at+1 < len(r.tokens) && r.tokens[r.at+1].Canon == "with" {
 		r.label.Kind = Setup
 		r.at++
@@ -257,6 +260,12 @@ func (r *labelReader) setup() int {
 		return 0
 	}
 	return r.end(false)
+}
+
+// beginsWithChain tells `Begin with 30 ch`, which lays a chain and is no label.
+func beginsWithChain(tokens []Token) bool {
+	return len(tokens) > 3 && tokens[0].Kind == Word && tokens[0].Canon == "beg" && tokens[1].Canon == "with" &&
+		(tokens[2].Kind == Number && tokens[3].Canon == "ch" || tokens[2].Canon == "ch" && tokens[3].Kind == Number)
 }
 
 // every takes `All rows:`, `Every row:`.

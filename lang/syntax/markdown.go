@@ -38,6 +38,32 @@ func marked(text string) []source.Span {
 // tableRow tells a row of a table.
 func tableRow(line string) bool { return strings.HasPrefix(line, "|") }
 
+// inCells tells a row of a table, whether strokes or blanks part its cells.
+func inCells(line string) bool { return tableRow(line) || columnGaps(line) != nil }
+
+var (
+	// columnsRow is a row of a table that is set in columns with blanks alone: `7-9   sc in each st   24   A`.
+	columnsRow = phrase.MustCompile(`^\s*(?:(?i:rnds?|rounds?|rows?|steps?|r)\.? ?)?\d+(?: ?[-–] ?\d+)?[.:)]?(?: {2,}|\t)[^\n]*?[^\s,;](?:(?: {3,}|\t)\S| {2}[\[(]?\d+[\])]?\s*(?:\n|$))`)
+	cellGap    = phrase.MustCompile(` {3,}|\t+| {2}[\[(]?\d+[\])]?$`)
+	firstGap   = phrase.MustCompile(`\d[.:)]?( {2,}|\t+)`)
+)
+
+// columnGaps are where the cells of such a row end, in a text that begins with one. The number
+// that it begins with may stand closer to what follows it than the others.
+func columnGaps(text string) []int {
+	if !strings.Contains(text, "  ") && !strings.Contains(text, "\t") || !columnsRow.MatchString(text) {
+		return nil
+	}
+	line, _, _ := strings.Cut(text, "\n")
+	line = strings.TrimRightFunc(line, isBlank)
+	first := firstGap.FindStringSubmatchIndex(line)
+	gaps := []int{first[2]}
+	for _, at := range cellGap.FindAllStringIndex(line[first[3]:], -1) {
+		gaps = append(gaps, first[3]+at[0])
+	}
+	return gaps
+}
+
 // cellsOf are the cells of a row of a table: `| ch | chain |`.
 func cellsOf(row string) []string {
 	cells := strings.Split(strings.Trim(row, "|"), "|")
@@ -138,7 +164,7 @@ func (d *document) itemNumbers() {
 			return r.Label.Kind == Numbered && r.Label.Span.Start > r.Tokens[0].Span.Start && r.Tokens[0].Kind == Number
 		})
 		for _, r := range p.Rows {
-			if listed && r.Label.Bare && !tableRow(r.Text) {
+			if listed && r.Label.Bare && !inCells(r.Text) {
 				r.Instruction = r.asItem()
 			}
 		}

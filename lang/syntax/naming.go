@@ -56,7 +56,7 @@ func isBranch(t Token) bool { return t.Kind == Word && t.Canon == "branch" }
 func callable(t Token) bool {
 	switch t.Kind {
 	case Name, Word, Stitch, Ordinal, Number:
-		return t.Canon != "stem" && t.Canon != "and"
+		return t.Canon != "stem" && t.Canon != "and" && t.Canon != "to"
 	}
 	return false
 }

@@ -64,7 +64,12 @@ func instructs(r *Row) bool {
 	if rules(r) || tellsOf(r) {
 		return false
 	}
-	return worksStep(r) || makesUp(r) || skipsToJoin(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+	return worksStep(r) || worksCell(r) || makesUp(r) || skipsToJoin(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+}
+
+// worksCell tells a row of a table of which a cell holds steps.
+func worksCell(r *Row) bool {
+	return r.Label.Bare && inCells(r.Text) && slices.ContainsFunc(r.Clauses, func(c Clause) bool { return steps(c.Node) })
 }
 
 // worksStep tells an item of a list that works another one again: `7. Lobe 5: repeat step 6 once`.

@@ -165,6 +165,8 @@ type lister struct {
 	// counting is set after a dash or an equals sign: what follows is a count
 	// if it can be.
 	counting bool
+	beside   bool          // a cell of a table that works something stands before this one
+	telling  bool          // the sentence began with the word for how many there are
 	stars    int           // single stars that stand open
 	times    Num           // how often the steps up to the end of the sentence are worked, as was said before them
 	note     Counts        // what a bracket within the clause says of skipped chains
@@ -285,6 +287,7 @@ func (l *lister) token(i, hi int) int {
 			l.counting = l.counting || len(l.out) == 0 && asTotal(l.flat) != nil && instructsIn(l.b.tokens[i+1:hi])
 			l.flush(SepStop)
 			l.counting = len(l.out) > 0
+			l.beside = l.beside || slices.ContainsFunc(l.out, func(c Clause) bool { return steps(c.Node) })
 			break
 		}
 		l.collect(t)
@@ -384,7 +387,11 @@ func (l *lister) complete(rest []Token) bool {
 	case *Finish:
 		return parts > 1
 	case *Work:
-		return len(last.Places) > 0 && (last.Places[len(last.Places)-1].To.Kind == ToTheEnd || isSlip(last.Stitch)) && parts > 1
+		if len(last.Places) == 0 || parts < 2 {
+			return false
+		}
+		end := last.Places[len(last.Places)-1]
+		return end.To.Kind == ToTheEnd || end.Pick == PickLast || isSlip(last.Stitch)
 	}
 	return false
 }
@@ -407,13 +414,24 @@ func countsOnly(tokens []Token) int {
 	if holds(tokens[len(said):], Stitch) {
 		return 0
 	}
-	if total := asTotal(said); total != nil {
+	switch total := asTotal(said); {
+	case tallies(said), countRemarked(said):
+		return 2
+	case total != nil:
 		return len(total.Parts)
 	}
-	if tallies(said) {
-		return 2
-	}
 	return 0
+}
+
+// countRemarked tells a sentence that counts, and behind a comma says more of that: `34 dc, with 4
+// dc between the markers`, `43 sts, which is what Row 1 had`.
+func countRemarked(tokens []Token) bool {
+	comma := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Comma })
+	if comma < 0 || comma+1 == len(tokens) || asTotal(tokens[:comma]) == nil {
+		return false
+	}
+	says := tokens[comma+1]
+	return says.Kind == Word && (says.Canon == "" || says.Canon == "with") || says.Kind == Name && !beginsAction(says)
 }
 
 // tallies tells words that can only count several things, though of one of them nobody
@@ -424,16 +442,23 @@ func tallies(tokens []Token) bool {
 		switch {
 		case t.Kind == Comma:
 			begins = true
+		case begins && t.Kind == Word && (t.Canon == "and" || t.Canon == "plus"):
 		case begins:
 			if t.Kind != Number {
 				return false
 			}
 			items, begins = items+1, false
-		case t.Kind != Stitch && t.Kind != Name && t.Kind != Hyphen && !(t.Kind == Word && (t.Canon == "" || t.Canon == "st" || t.Canon == "group")):
+		case t.Kind != Stitch && t.Kind != Name && t.Kind != Hyphen && t.Kind != Number && !(t.Kind == Word && tallyWords[t.Canon]):
 			return false
 		}
 	}
 	return items > 1 && !begins
+}
+
+// tallyWords are words of the trade that also stand in a tally: `78 sc, 13 on each side, 6 ch-3
+// corners`.
+var tallyWords = map[string]bool{
+	"": true, "st": true, "group": true, "on": true, "in": true, "each": true, "side": true, "edge": true, "corner": true, "ch": true, "sp": true, "loop": true,
 }
 
 // tallied reads such a count of stitches and other things, nil for any other words. Of what
@@ -449,6 +474,9 @@ func tallied(tokens []Token) *Total {
 			item = tokens[:end]
 		}
 		tokens = tokens[min(len(tokens), len(item)+1):]
+		for item[0].Kind != Number {
+			item = item[1:] // 78 sc, and 6 corners
+		}
 		if known := asTotal(item); known != nil {
 			total.Parts = append(total.Parts, known.Parts...)
 			continue
@@ -1154,6 +1182,9 @@ func (l *lister) flush(sep Separator) {
 		}
 		return
 	}
+	if n := len(l.out); n == 0 || l.out[n-1].Sep == SepStop {
+		l.telling = flat[0].Kind == Word && flat[0].Canon == "have"
+	}
 	if total := countHeld(flat); total != nil {
 		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
 		l.dropNote()
@@ -1164,7 +1195,7 @@ func (l *lister) flush(sep Separator) {
 		l.dropNote()
 		return
 	}
-	if counting {
+	if counting || l.telling {
 		if total := asTotal(flat); total != nil {
 			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
 			l.dropNote()
@@ -1175,25 +1206,71 @@ func (l *lister) flush(sep Separator) {
 			l.dropNote()
 			return
 		}
-		if tallies(flat) {
+		if total, rest := countSpread(flat); total != nil {
+			l.out = append(l.out, Clause{Span: spanOf(flat[:rest]), Node: total}, Clause{Span: spanOf(flat[rest:]), Sep: sep, Node: &Remark{}})
+			l.dropNote()
+			return
+		}
+		if tallies(flat) || l.telling && tellsOn(flat) {
 			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Remark{}})
 			l.dropNote()
 			return
 		}
 	}
-	l.clause(flat, sep)
+	from := len(l.out)
+	if beginsWithChain(flat) {
+		l.clause(flat[2:], sep)
+		l.out[from].Span = l.out[from].Span.Union(flat[0].Span)
+	} else {
+		l.clause(flat, sep)
+	}
+	for i := from; i < len(l.out) && l.beside; i++ {
+		if _, unread := l.out[i].Node.(*Unread); unread {
+			l.out[i].Node = &Remark{} // `| lower stem`
+		}
+	}
 	l.dropNote()
+}
+
+// tellsOn tells words in a sentence on how many there are that work nothing: `you have 6 whole
+// shells`, `a half shell of 3 dc at each edge`.
+func tellsOn(flat []Token) bool {
+	for i := 3; i < len(flat) && flat[0].Kind != Name; i++ {
+		if asTotal(flat[:i]) != nil && flat[i-1].Kind != Number {
+			return false // `8 tr and the spine` begins with what is counted
+		}
+	}
+	return flat[0].Kind == Name || flat[0].Canon == "have" && !slices.ContainsFunc(flat, func(t Token) bool { return t.Kind == Enclosed || t.Kind != Stitch && beginsAction(t) })
 }
 
 // inAll reads a count that sounds like work: `making 21 sc in all`. It gives nil
 // for anything else.
 func inAll(flat []Token) *Total {
+	if flat[0].Kind == Word && flat[0].Canon == "work" {
+		flat = flat[1:]
+	}
 	n := len(flat)
-	if n < 4 || flat[0].Kind != Word || flat[0].Canon != "work" || flat[1].Kind != Number || flat[n-2].Canon != "in" || flat[n-1].Written != "all" {
+	if n < 4 || flat[0].Kind != Number || flat[n-2].Canon != "in" || flat[n-1].Written != "all" {
 		return nil
 	}
-	return asTotal(flat[1 : n-2])
+	return asTotal(flat[:n-2])
 }
+
+// countSpread reads a count that tells how its stitches lie, and where that begins: `42 sts in
+// 6 petals`. It gives nil for anything else, and for what may be work.
+func countSpread(flat []Token) (total *Total, rest int) {
+	rest = slices.IndexFunc(flat, func(t Token) bool { return t.Kind == Word && spreads[t.Canon] })
+	if rest < 2 {
+		return nil, 0
+	}
+	if w, ok := clauses.read(flat).(*Work); ok && w.Stitch.Written() && len(w.Places) > 0 && w.Places[0].Noun.Kind != NounGroup {
+		return nil, 0
+	}
+	return asTotal(flat[:rest]), rest
+}
+
+// spreads are the words that begin to tell how stitches lie that were counted before.
+var spreads = map[string]bool{"in": true, "on": true, "around": true, "across": true, "between": true, "with": true, "for": true, "along": true}
 
 // countHeld reads how many stitches something is said to have: `rib has 24 ss in all`. It gives
 // nil for anything else.

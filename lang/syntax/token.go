@@ -97,7 +97,13 @@ func Lex(text string, vocab *Vocabulary) []Token {
 func (l *scanner) scan() {
 	glued := false
 	marks := marked(l.text)
+	gaps := columnGaps(l.text)
 	for i := 0; i < len(l.text); {
+		if len(gaps) > 0 && i >= gaps[0] {
+			l.add(Sign, gaps[0], gaps[0]+1, "|", false)
+			i, glued, gaps = gaps[0]+1, false, gaps[1:]
+			continue
+		}
 		for len(marks) > 0 && marks[0].Start < i {
 			marks = marks[1:]
 		}

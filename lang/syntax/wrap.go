@@ -26,7 +26,7 @@ func (d *document) continues(line string, span source.Span) bool {
 	if b.kind == blockText && countAlone(trimmed) {
 		return true
 	}
-	if tableRow(trimmed) || tableRow(strings.TrimFunc(d.text(b.span), isBlank)) {
+	if inCells(trimmed) || inCells(strings.TrimFunc(d.text(b.span), isBlank)) {
 		return false
 	}
 	if labelled(trimmed) {
@@ -56,7 +56,7 @@ func (d *document) continues(line string, span source.Span) bool {
 // below tells a line that goes on with the label which a heading above it holds.
 func (d *document) below(b *block, trimmed string) bool {
 	head := strings.TrimFunc(d.text(b.span), isBlank)
-	return b.kind == blockText && strings.HasPrefix(head, "#") && onlyLabel(head) && !d.heads(trimmed) && !labelled(trimmed) && !tableRow(trimmed) &&
+	return b.kind == blockText && strings.HasPrefix(head, "#") && onlyLabel(head) && !d.heads(trimmed) && !labelled(trimmed) && !inCells(trimmed) &&
 		strings.TrimSpace(d.file.Text.Slice(source.Span{Start: b.span.End, End: d.file.Text.Line(d.file.Text.LineOf(b.span.End) + 2).Start})) == ""
 }
 

@@ -62,7 +62,7 @@ func (p passage) tells() bool {
 
 // mentionsNation tells quickly whether a text may name a dialect.
 func mentionsNation(text string) bool {
-	return slices.ContainsFunc([]string{"US", "U.S", "UK", "U.K", "American", "British"}, func(name string) bool { return strings.Contains(text, name) })
+	return slices.ContainsFunc([]string{"US", "U.S", "UK", "U.K", "American", "British", "English"}, func(name string) bool { return strings.Contains(text, name) })
 }
 
 // names are the header's fields whose values are names, not words of the trade.

@@ -289,14 +289,14 @@ func (r *rewriter) statements(all []passage) {
 func (r *rewriter) nations(text string, at int) {
 	for _, found := range nations.FindAllStringIndex(text, -1) {
 		written := text[found[0]:found[1]]
-		other := nationPairs[strings.ToLower(written)]
+		other := nationPairs[strings.TrimRight(strings.TrimSuffix(strings.ToLower(written), " english"), ".")]
 		r.edits = append(r.edits, source.Edit{Span: source.Span{Start: found[0], End: found[1]}.Shift(at), New: inLetters(written, other)})
 	}
 }
 
 // nationPairs are the names of the dialects, each with that of the other.
 var nationPairs = map[string]string{
-	"us": "uk", "usa": "uk", "uk": "us", "u.s": "u k", "u.k": "u s", "american": "british", "british": "american",
+	"us": "uk", "usa": "uk", "uk": "us", "u.s": "u k", "u.k": "u s", "american": "british", "british": "american", "english": "american",
 }
 
 // Reword is the edits that write the other dialect's name for a stitch, wherever

@@ -384,6 +384,8 @@ func statementsIn(p passage) []Evidence {
 
 const (
 	nation = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
+	// subject is what a dialect is said to be of.
+	subject = `(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)`
 	// oneOrBoth is a dialect, or both.
 	oneOrBoth = nation + `(?:\s*(?:/|,|&|and|or)\s*` + nation + `)*`
 )
@@ -391,10 +393,11 @@ const (
 var (
 	// statement is a dialect, or both, named for the words of a pattern.
 	statement = phrase.MustCompile(`\b` + oneOrBoth + `\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names)\b|` +
-		`\b(?i:terms|terminology)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:|\s+(?i:are|is))\s*` + oneOrBoth + `\b|` +
+		`\bEnglish\s+(?i:(?:crochet|stitch)\s+)?` + subject + `\b|` +
+		`\b` + subject + `(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*` + oneOrBoth + `\b|` +
 		`\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?` + oneOrBoth + `\s*[)\]]`)
 	// nations are the dialects, of which a text names some.
-	nations = phrase.MustCompile(`(?i)\b(?:usa?|u\.s|american|uk|u\.k|british)\b`)
+	nations = phrase.MustCompile(`(?i)\b(?:(?:us|u\.s\.|american|uk|u\.k\.|british) english|usa?|u\.s|american|uk|u\.k|british|english)\b`)
 )
 
 // dialectIn is the one dialect that a text names, Unsettled for none and for both.
@@ -402,7 +405,7 @@ func dialectIn(text string) stitch.Dialect {
 	said := stitch.Unsettled
 	for _, written := range nations.FindAllString(text, -1) {
 		d := stitch.US
-		if strings.ContainsAny(written, "KkBb") {
+		if strings.ContainsAny(written, "KkBb") || strings.EqualFold(written, "English") {
 			d = stitch.UK
 		}
 		if said != stitch.Unsettled && said != d {
