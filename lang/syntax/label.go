@@ -461,6 +461,9 @@ func (r *labelReader) ranges(dash int) bool {
 	if r.tokens[dash].Kind == Word || to.Span.Start == r.tokens[dash].Span.End && r.tokens[dash-1].Span.End == r.tokens[dash].Span.Start {
 		return true // `4 to 6`, `4-6`
 	}
+	if to.Values.At(0) <= r.tokens[dash-1].Values.At(0) {
+		return false // `Row 2 - 1 block, 9 spaces`
+	}
 	if dash+2 >= len(r.tokens) {
 		return true
 	}
@@ -468,7 +471,20 @@ func (r *labelReader) ranges(dash int) bool {
 	if to.Kind == Ordinal && r.tokens[dash-1].Kind == Number && next.Canon != "row" && next.Canon != "rnd" {
 		return false // `Step 2 - First branch: ch 9`
 	}
+	if next.Kind == Name && r.single() {
+		return false // `Row 4 - 5 blocks`
+	}
 	return next.Kind != Stitch && !(next.Kind == Word && (next.Canon == "ch" || next.Canon == "st" || next.Canon == "more"))
+}
+
+// single tells a label that speaks of one row, or of one round.
+func (r *labelReader) single() bool {
+	for _, t := range r.tokens[:min(r.at, len(r.tokens))] {
+		if t.Kind == Word && (t.Canon == "row" || t.Canon == "rnd") {
+			return !strings.HasSuffix(strings.ToLower(r.text[t.Span.Start:t.Span.End]), "s")
+		}
+	}
+	return false
 }
 
 // end takes what may stand between a label's number and its instruction: a
