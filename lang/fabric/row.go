@@ -614,6 +614,9 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 			c.Name, c.Made = h.nounName(p.Noun), t.Chains
 			if h.limbs.isStem(p.On) && h.stemChains() > 0 {
 				c.Made = h.stemChains()
+				if h.unworkedStem() && c.Made == c.Stated+1 {
+					return c // the last may only be there to turn with
+				}
 			} else if left := h.remaining(syntax.Noun{}); left > 0 && len(h.branches) > 0 {
 				c.Made = left // `5 ch of this branch are left`
 			}
