@@ -43,10 +43,12 @@ func (d doubts) follow(f *fabric.Fabric, piece *fabric.Piece, size int) {
 	}
 	var numbers []syntax.RowSpan // of rows that are wrong
 	var wrong []*fabric.Row      // since a row that came out right
+	drawn := slices.ContainsFunc(piece.Rows, branches)
+	lost := false // a step of what is drawn in one go could not be counted: a twig that comes out right says nothing of what it grows from
 	for _, row := range piece.Rows {
 		t := &row.Tallies[size]
 		if beginsAnew(row) {
-			ground, wrong = certain, nil
+			ground, wrong, lost = certain, nil, false
 		}
 		d[row][size] = ground
 		again := refersTo(row.Tree, size, numbers)
@@ -64,12 +66,20 @@ func (d doubts) follow(f *fabric.Fabric, piece *fabric.Piece, size int) {
 				wrong = nil
 			}
 			wrong, numbers = append(wrong, row), append(numbers, row.Tree.Label.Numbers...)
+			lost = lost || drawn && !t.Known
 		case t.Works && (t.Agrees() == fabric.Agrees || hangsOnNone(row, t)):
-			ground, wrong = certain, nil
+			if !lost {
+				ground, wrong = certain, nil
+			}
 		case again:
 			wrong = append(wrong, row)
 		}
 	}
+}
+
+// branches tells whether something branches from the work in a row.
+func branches(row *fabric.Row) bool {
+	return slices.ContainsFunc(row.Steps, func(s fabric.Step) bool { return s.Ledger != nil })
 }
 
 // slipsAnyhow tells whether a row is wrong whichever of the wrong rows below it are
