@@ -595,8 +595,8 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	case syntax.NounStitch:
 		c.Name = p.Noun.Stitch.Word
 		made, known := h.countOf(p.Noun, stated)
-		if !known {
-			return c
+		if _, own := h.words.stitch(p.Noun.Stitch); !known || made == 0 && own != nil {
+			return c // the row may make what the pattern calls so in other words
 		}
 		c.Made = made
 		if slices.ContainsFunc(stated.Parts, func(other syntax.Part) bool { return other.Noun.Kind == syntax.NounTurning }) {

@@ -44,7 +44,7 @@ var headerKeys = map[string]string{
 	"swatch": "swatch", "for": "for", "age": "for", "ease": "ease", "fit": "ease", "stuffing": "notions", "eyes": "notions",
 	"needed": "materials", "you'll want": "materials", "material list": "materials", "list of materials": "materials",
 	"ingredients": "materials",
-	"abbr": "abbreviations", "abbrevs": "abbreviations", "abbrev": "abbreviations", "words": "abbreviations", "key": "abbreviations",
+	"abbr":        "abbreviations", "abbrevs": "abbreviations", "abbrev": "abbreviations", "words": "abbreviations", "key": "abbreviations",
 	"words used": "abbreviations", "stitch list": "abbreviations", "stitch words": "abbreviations", "stitch abbreviations": "abbreviations",
 	"crochet sample": "gauge", "sample": "gauge", "measure": "finished size", "dimensions": "finished size", "finished dimensions": "finished size",
 	"general": "notes", "general notes": "notes", "before start": "notes", "please read first": "notes",

@@ -279,9 +279,21 @@ func (d *document) sectionHead(trimmed string) string {
 // listNumber begins the headings of a text that numbers its sections: `2. Materials`, `B) Notes`.
 var listNumber = phrase.MustCompile(`^(?:\d{1,2}|[A-Z]|[IVX]{1,4})[.)] ?`)
 
+// headsSection tells the words behind such a number from a step in capitals: `2. WORDS`, but not
+// `2. CH 5, TURN`.
+func headsSection(words string) bool {
+	name, _, _ := strings.Cut(words, "(")
+	return inCapitals(name) && !strings.ContainsAny(name, ",;.") && !slices.ContainsFunc(Lex(words, Standard()), func(t Token) bool {
+		return beginsAction(t)
+	})
+}
+
 // bareHeading tells a heading without markup: a short line of its own that
 // ends in a colon or is written in capitals.
 func (d *document) bareHeading(trimmed string) bool {
+	if rest := listNumber.ReplaceAllString(trimmed, ""); rest != trimmed && headsSection(rest) {
+		return len(trimmed) <= 60
+	}
 	if len(trimmed) > 60 || labelled(trimmed) {
 		return false
 	}

@@ -119,6 +119,8 @@ func (r *labelReader) numbered() int {
 	switch {
 	case r.bracketed():
 		return r.at
+	case r.lettered():
+		return r.at
 	case r.word("next", "last"):
 		return r.next()
 	case r.word("foundation", "beg", "base") || first.Kind == Name && (first.Canon == "setup" || first.Canon == "set"):
@@ -146,6 +148,28 @@ func (r *labelReader) bracketed() bool {
 	r.label.Kind, r.label.Bare = Numbered, true
 	r.at = 3
 	r.name = r.at
+	return true
+}
+
+// lettered takes the number of a step behind the letter of its part: `A1. Ch 6`, `B12) sc in
+// next 6 ch`.
+func (r *labelReader) lettered() bool {
+	at := r.at
+	if at+3 >= len(r.tokens) || r.tokens[at].Kind != Name || r.tokens[at].Span.Len() != 1 || r.tokens[at+1].Kind != Number || r.tokens[at+1].Span.Start != r.tokens[at].Span.End {
+		return false
+	}
+	if mark := r.tokens[at+2].Kind; mark != Period && mark != Close && mark != Colon || r.tokens[at+1].Values.PerSize() {
+		return false
+	}
+	r.at++
+	r.numbers()
+	if r.at != at+2 {
+		r.at, r.label = at, Label{}
+		return false
+	}
+	r.name = r.at
+	r.at++
+	r.label.Kind, r.label.Bare = Numbered, true
 	return true
 }
 
