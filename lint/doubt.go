@@ -43,17 +43,19 @@ func (d doubts) follow(f *fabric.Fabric, piece *fabric.Piece, size int) {
 	}
 	var numbers []syntax.RowSpan // of rows that are wrong
 	var wrong []*fabric.Row      // since a row that came out right
+	drawn := drawnInOne(piece.Rows)
+	lost := false // a step of what is drawn in one go could not be counted: a twig that comes out right says nothing of what it grows from
 	for _, row := range piece.Rows {
 		t := &row.Tallies[size]
 		if beginsAnew(row) {
-			ground, wrong = certain, nil
+			ground, wrong, lost = certain, nil, false
 		}
 		d[row][size] = ground
 		again := refersTo(row.Tree, size, numbers)
 		switch {
 		case again:
 			d[row][size] = doubtful
-		case ground == doubtful && slipsAnyhow(f, row, size, wrong):
+		case ground == doubtful && !lost && slipsAnyhow(f, row, size, wrong):
 			d[row][size] = certain
 		}
 		switch {
@@ -64,12 +66,30 @@ func (d doubts) follow(f *fabric.Fabric, piece *fabric.Piece, size int) {
 				wrong = nil
 			}
 			wrong, numbers = append(wrong, row), append(numbers, row.Tree.Label.Numbers...)
+			lost = lost || drawn && !t.Known
 		case t.Works && (t.Agrees() == fabric.Agrees || hangsOnNone(row, t)):
-			ground, wrong = certain, nil
+			if !lost {
+				ground, wrong = certain, nil
+			}
 		case again:
 			wrong = append(wrong, row)
 		}
 	}
+}
+
+// drawnInOne tells whether something branches from the work in some rows, or may: chains are
+// worked from the hook in several of them.
+func drawnInOne(rows []*fabric.Row) bool {
+	chains := 0
+	for _, row := range rows {
+		if slices.ContainsFunc(row.Steps, func(s fabric.Step) bool { return s.Ledger != nil }) {
+			return true
+		}
+		if slices.ContainsFunc(clausesOf[*syntax.Work](row.Tree), func(w *syntax.Work) bool { return len(w.Places) > 0 && w.Places[0].From == syntax.FromHook }) {
+			chains++
+		}
+	}
+	return chains > 1
 }
 
 // slipsAnyhow tells whether a row is wrong whichever of the wrong rows below it are
@@ -158,7 +178,7 @@ func (d doubts) counts(row *fabric.Row, size int) bool {
 	case d[row][size] == certain:
 		return !hasFault(t, misfits...)
 	case hangsOnNone(row, t):
-		return true
+		return !slices.ContainsFunc(row.Stated.Parts, func(p syntax.Part) bool { return p.On != "" }) // what stands on a stem hangs on them
 	}
 	return d[row][size] == supposed && (len(t.Faults) == 0 || outOfNumber(t))
 }

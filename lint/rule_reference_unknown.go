@@ -43,7 +43,8 @@ Fasten off.
 
 func checkReferenceUnknown(p *Pass) {
 	for _, f := range p.faults(fabric.RowUnknown) {
-		if f.Name == "" && impliedRow(f.row, f.N) || f.Name != "" && p.headedAbove(f.Name, f.row.Tree) {
+		// `same side facing` says how the work is held
+		if f.Name == "" && impliedRow(f.row, f.N) || f.Name != "" && (p.headedAbove(f.Name, f.row.Tree) || strings.HasPrefix(f.Name, "side ")) {
 			continue
 		}
 		var message string

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -110,7 +111,7 @@ func chainsIn(value string, said map[int]bool) {
 		chains, numbers, counts, rules := 0, 0, true, false
 		for _, t := range syntax.Lex(part, syntax.Standard()) {
 			switch {
-			case t.Kind == syntax.Number:
+			case t.Kind == syntax.Number && unicode.IsDigit(rune(part[t.Span.Start])): // not `every one`
 				chains, numbers = t.Values.At(0), numbers+1
 			case t.Kind == syntax.Word && t.Canon == "not":
 				counts = false

@@ -626,6 +626,9 @@ func (h *hand) returnTo(n *syntax.Return) {
 	if depth < 0 && (n.Told && h.openAt(n.To) == 0 || h.unworkedStem()) {
 		return // where the work is already
 	}
+	if _, done := h.grownAs(n.To); depth < 0 && n.Told && done {
+		return // as far as a branch that is done
+	}
 	if depth < 0 {
 		h.fault(Fault{Kind: ReturnUnknown, Name: n.To})
 		return

@@ -205,9 +205,6 @@ func (h *hand) on(name string) (own [][]int, ok bool) {
 			own = append(own, stitches)
 		}
 	}
-	if along := h.onChain(); len(own) == 0 && len(along) > 0 && len(along) < len(h.row) {
-		return [][]int{along}, true
-	}
 	return own, len(own) > 0
 }
 
@@ -248,15 +245,32 @@ func (h *hand) compareOn(p syntax.Part, t *Tally, stated *syntax.Total) Compared
 		return Compared{Name: p.Noun.Stitch.Word, Stated: p.Number.At(h.size), Result: Uncheckable, On: p.On} // how many of them stand there is not kept
 	}
 	lists, ok := h.on(p.On)
+	if along := h.onChain(); !ok && len(along) > 0 && len(along) < len(h.row) {
+		c := likely(h.compareAlong(along, p, t, stated))
+		c.On = p.On
+		return c
+	}
 	if !ok {
 		return h.compareEither(p, t, stated)
 	}
-	var c Compared
+	c := Compared{Stated: p.Number.At(h.size), Result: Uncheckable}
+	if !slices.ContainsFunc(lists, func(own []int) bool { return len(own) > 0 }) {
+		return c // its stitches were told in words that are not read
+	}
 	for _, own := range lists {
 		if c = h.compareAlong(own, p, t, stated); c.Result != Agrees {
 			break
 		}
 	}
 	c.On = p.On
+	return c
+}
+
+// likely takes a comparison with what is only likely to be meant: that there is none of the
+// stitches says no more than that others are.
+func likely(c Compared) Compared {
+	if c.Result == Disagrees && c.Made == 0 {
+		c.Result = Uncheckable
+	}
 	return c
 }

@@ -612,7 +612,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	case *syntax.Join:
 		return nextStitch(n.Place), false
 	case *syntax.Chain:
-		return steps && (goesOutAndBack(next.Clauses, k.size) || k.h.branchesIn(next.Clauses)), false // more of the stem, and what grows there
+		return steps && (goesOutAndBack(next.Clauses, k.size) || k.h.branchesIn(next.Clauses) || !worksStitches(next.Clauses)), false // more of the stem, and what grows there
 	}
 	return false, false
 }
@@ -621,6 +621,17 @@ func (k *worker) followed(row *Row) (on, round bool) {
 func alongChain(n syntax.Node) bool {
 	places := placesOf(n)
 	return len(places) > 0 && places[0].Noun.Kind == syntax.NounChain && places[0].From != syntax.FromHook
+}
+
+// worksStitches tells whether some clauses are read as work on stitches.
+func worksStitches(clauses []syntax.Clause) bool {
+	return slices.ContainsFunc(clauses, func(c syntax.Clause) bool {
+		switch c.Node.(type) {
+		case *syntax.Work, *syntax.Group, *syntax.Repeat, *syntax.Skip, *syntax.Bracket:
+			return true
+		}
+		return false
+	})
 }
 
 // branchesIn tells whether some clauses work a branch.

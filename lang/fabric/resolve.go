@@ -345,7 +345,7 @@ func (w *words) turningPart(tokens []syntax.Token) {
 			if k := t.Stitch.In(w.dialect); k != nil {
 				named = append(named, k.ID)
 			}
-		case t.Kind == syntax.Number && i > 0:
+		case t.Kind == syntax.Number && i > 0 && !said: // behind that stands what it counts for
 			chains = t.Values.At(0)
 		}
 	}

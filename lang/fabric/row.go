@@ -599,8 +599,8 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	case syntax.NounStitch:
 		c.Name = p.Noun.Stitch.Word
 		made, known := h.countOf(p.Noun, stated)
-		if !known {
-			return c
+		if _, own := h.words.stitch(p.Noun.Stitch); !known || made == 0 && own != nil {
+			return c // the row may make what the pattern calls so in other words
 		}
 		c.Made = made
 		if slices.ContainsFunc(stated.Parts, func(other syntax.Part) bool { return other.Noun.Kind == syntax.NounTurning }) {
@@ -618,6 +618,9 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 			c.Name, c.Made = h.nounName(p.Noun), t.Chains
 			if h.limbs.isStem(p.On) && h.stemChains() > 0 {
 				c.Made = h.stemChains()
+				if h.unworkedStem() && c.Made == c.Stated+1 {
+					return c // the last may only be there to turn with
+				}
 			} else if left := h.remaining(syntax.Noun{}); left > 0 && len(h.branches) > 0 {
 				c.Made = left // `5 ch of this branch are left`
 			}

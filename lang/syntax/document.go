@@ -284,7 +284,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 		}
 		d.section = ""
 		return false
-	case "notes", "materials", "notions", "yarn", "hook", "gauge", "finished size", "sizes":
+	case "notes", "materials", "notions", "yarn", "hook", "gauge", "finished size", "sizes", bothMeasures:
 		if d.section == "notes" && d.definedSo(trimmed, span) {
 			return true
 		}
@@ -292,7 +292,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 			d.file.Header = append(d.file.Header, f)
 			return true
 		}
-		if d.section != "notes" && !(d.section == "gauge" && givesGauge(trimmed)) && (beginsInstruction(trimmed) || beginsPart(trimmed)) {
+		if d.section != "notes" && !((d.section == "gauge" || d.section == bothMeasures) && givesGauge(trimmed)) && (beginsInstruction(trimmed) || beginsPart(trimmed)) {
 			d.section = ""
 			return false
 		}

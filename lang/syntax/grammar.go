@@ -531,7 +531,8 @@ type gPart struct {
 	Pos   lexer.Position
 	Bare  *gNum  `parser:"(   @@ ( ?= 'on' )"`
 	N     *gNum  `parser:"  | @@? ( Name ( ?= 'sp' | 'loop' | 'group' ) )?"`
-	Noun  *gNoun `parser:"    @@ )"`
+	Noun  *gNoun `parser:"    @@ ( 'of' 'ch' Number )? )"`
+	Some  bool   `parser:"@( ( 'at' | 'on' ) 'each' ( 'end' | 'side' | 'edge' ) | 'between' ( ?= EOF | Comma | Semi | 'and' ) )?"`
 	Limbs *gNum  `parser:"( 'on' ( 'each' 'of'? @@? )?"`
 	On    string `parser:"  @( Name | 'stem' | 'branch' ) ( ?= EOF | Comma | Semi | Sign | 'and' | 'plus' | 'with' ) )?"`
 }
@@ -736,12 +737,13 @@ type gSpan struct {
 	To   *gNum `parser:"( ( Dash | Hyphen | 'to' ) ( 'row' | 'rnd' | 'r' | 'step' )? @@ )?"`
 }
 
-// ending with sc in last 3 sts; ending last rep at **; end row to correspond
+// ending with sc in last 3 sts; ending last rep at **; end row to correspond; with the last sc in top of ch 3
 type gEnding struct {
 	Pos    lexer.Position
 	OmitCh *gChain     `parser:"( 'omit' 'last' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'of' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
 	Omit   *gWhere     `parser:"| 'omit' @@ ( ( 'at' | 'on' | 'in' ) ( 'end' | 'of' | 'last' 'rep' | 'last' 'row' | 'last' 'rnd' )+ )? ( ?= EOF )"`
 	Joined bool        `parser:"| @( 'last' ( 'st' | Stitch ) Name ) 'join' ( ?= EOF )"`
+	Falls  *gWhere     `parser:"| ( 'with' | 'work' | Name )* 'last' ( 'st' | Stitch ) ( Name | 'work' | 'made' )* ( ?= 'in' ) @@ ( ?= EOF )"`
 	Last   bool        `parser:"| ( 'end' | 'ending' | 'with' ( ?= 'only' ) ) ( @( 'last' 'rep' | 'rep' ) | ( 'each' | 'last' | Ordinal )? ( 'row' | 'rnd' ) )?"`
 	At     *gStar      `parser:"(   'at' @@"`
 	Chain  *gChain     `parser:"  | ( 'with' | 'by' )? 'only'? ( @@"`

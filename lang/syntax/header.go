@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 
 	"stitchproof/lang/phrase"
@@ -12,7 +13,7 @@ import (
 // sections.
 var headerKeys = map[string]string{
 	"pattern": "pattern", "title": "pattern", "name": "pattern",
-	"terms": "terms", "terminology": "terms", "us terms": "terms", "uk terms": "terms",
+	"terms": "terms", "terms used": "terms", "crochet terms": "terms", "stitch terms": "terms", "terminology": "terms", "us terms": "terms", "uk terms": "terms",
 	"size": "sizes", "sizes": "sizes",
 	"hook": "hook", "hooks": "hook", "crochet hook": "hook", "hook size": "hook",
 	"yarn": "yarn", "yarns": "yarn", "thread": "yarn", "wool": "yarn", "colour": "yarn", "color": "yarn", "colours": "yarn", "colors": "yarn",
@@ -41,6 +42,13 @@ var headerKeys = map[string]string{
 	"designer": "designer", "design": "designer", "by": "designer",
 	"version": "version", "date": "version", "copyright": "version",
 	"swatch": "swatch", "for": "for", "age": "for", "ease": "ease", "fit": "ease", "stuffing": "notions", "eyes": "notions",
+	"needed": "materials", "you'll want": "materials", "material list": "materials", "list of materials": "materials",
+	"ingredients": "materials",
+	"abbr":        "abbreviations", "abbrevs": "abbreviations", "abbrev": "abbreviations", "words": "abbreviations", "key": "abbreviations",
+	"words used": "abbreviations", "stitch list": "abbreviations", "stitch words": "abbreviations", "stitch abbreviations": "abbreviations",
+	"crochet sample": "gauge", "sample": "gauge", "measure": "finished size", "dimensions": "finished size", "finished dimensions": "finished size",
+	"general": "notes", "general notes": "notes", "before start": "notes", "please read first": "notes",
+	"how it works": "notes", "about the pattern": "notes", "a few notes": "notes", "some notes": "notes",
 	"made for": "for", "safety": "notes", "caution": "notes", "warning": "notes", "please note": "notes", "care": "notes", "construction": "notes",
 }
 
@@ -50,14 +58,24 @@ const mostKeyWords = 5
 
 var sections = map[string]bool{
 	"abbreviations": true, "special stitches": true, "notes": true, "materials": true, "notions": true, "gauge": true, "yarn": true,
-	"finished size": true, "sizes": true, "hook": true,
+	"finished size": true, "sizes": true, "hook": true, bothMeasures: true,
 }
 
 // supplies are the sections that list what is needed.
 var supplies = map[string]bool{"materials": true, "notions": true, "yarn": true}
 
+// bothMeasures is the section of a heading such as `Gauge and size`, where each line tells
+// which of the two it gives.
+const bothMeasures = "gauge and finished size"
+
+// headMarks are the marks of a heading, and keyMarks those of a list or a table too.
+const (
+	headMarks = " \t*#_-–—•~=<>:"
+	keyMarks  = headMarks + "|"
+)
+
 // trimKey is a key without the marks of a list or a heading.
-func trimKey(key string) string { return strings.Trim(key, " \t*#_-•|") }
+func trimKey(key string) string { return strings.Trim(key, keyMarks) }
 
 // readField reads `Key: value`, `Yarn A: …`. The line begins at offset at.
 func readField(line string, at int) (*Field, bool) {
@@ -93,7 +111,7 @@ func worksTip(key, value string) bool {
 }
 
 // cutKey parts the key of a field from its value: between the cells of a table, behind
-// square brackets around it, at a colon, or where dots or blanks lead from one to the other: `Hook ..... 4 mm`, `Hook    4 mm`.
+// square brackets around it, at a colon, or where dots, blanks or a dash lead from one to the other: `Hook ..... 4 mm`, `Hook - 4 mm`.
 func cutKey(line string) (key, value string, found bool) {
 	if trimmed := strings.TrimFunc(line, isBlank); tableRow(trimmed) {
 		key, value, found = strings.Cut(trimmed[1:], "|")
@@ -105,7 +123,7 @@ func cutKey(line string) (key, value string, found bool) {
 	if key, value, found = strings.Cut(line, ":"); found && !strings.Contains(key, "...") && !inColumns(line, len(key)) {
 		return key, value, true
 	}
-	for _, lead := range [...]*phrase.Phrase{dotsLead, columns} {
+	for _, lead := range [...]*phrase.Phrase{dotsLead, columns, dashLead} {
 		at := lead.FindStringIndex(line)
 		if at == nil {
 			continue
@@ -131,6 +149,9 @@ func inColumns(line string, before int) bool {
 
 // dotsLead are the dots of a list that is set in two columns.
 var dotsLead = phrase.MustCompile(` ?\.{3,} ?`)
+
+// dashLead is a dash between a key and its value.
+var dashLead = phrase.MustCompile(` [-–—]+(?: |$)`)
 
 // fieldOf makes the field of a line `Key: value` that begins at offset at. It
 // outlives the text of the file, and so keeps its own words.
@@ -166,6 +187,9 @@ func headerKey(key string) (canonical, name string) {
 	if len(fields) < 2 {
 		return "", ""
 	}
+	if c := severalKeys(fields); c != "" {
+		return c, ""
+	}
 	switch first := strings.ToLower(fields[0]); first {
 	case "yarn", "colour", "color", "hook":
 		return headerKeys[first], strings.Join(fields[1:], " ")
@@ -175,6 +199,33 @@ func headerKey(key string) (canonical, name string) {
 		}
 	}
 	return "", ""
+}
+
+// severalKeys gives the section that several keys head together: `Yarn & hook`, `TENSION + SIZE`.
+func severalKeys(fields []string) string {
+	var keys []string
+	for part := range strings.SplitSeq(strings.ToLower(strings.Join(fields, " ")), joinsKeys(fields)) {
+		keys = append(keys, headerKeys[part])
+	}
+	switch {
+	case len(keys) < 2 || slices.ContainsFunc(keys, func(key string) bool { return !sections[key] }):
+		return ""
+	case slices.Contains(keys, "gauge") && (slices.Contains(keys, "sizes") || slices.Contains(keys, "finished size")):
+		return bothMeasures
+	case supplies[keys[0]] || supplies[keys[1]]:
+		return "materials"
+	}
+	return keys[0]
+}
+
+// joinsKeys is what stands between the words of keys to join them.
+func joinsKeys(fields []string) string {
+	for _, and := range [...]string{"&", "+", "/"} {
+		if slices.Contains(fields, and) {
+			return " " + and + " "
+		}
+	}
+	return " and "
 }
 
 // measureWord is what a measure of a piece is called: `sole length`.
@@ -189,7 +240,7 @@ func IsMeasure(key string) bool { return measureWord.MatchString(key) }
 // is a figure.
 func givesValue(section, line string) bool {
 	switch section {
-	case "gauge", "finished size":
+	case "gauge", "finished size", bothMeasures:
 		return len(FindLengths(line)) > 0
 	case "sizes":
 		return (sizeLetters.MatchString(line) || onlySizes.MatchString(line)) && sizeNames(line) != nil || measured.MatchString(line)
@@ -218,10 +269,17 @@ func (d *document) bareField(line string, span source.Span) {
 			return
 		}
 	}
+	key := d.section
+	if key == bothMeasures {
+		key = "finished size"
+		if g := ParseGauge(line); g.Stitches > 0 || g.Rows > 0 {
+			key = "gauge"
+		}
+	}
 	value := trimKey(line)
 	from := span.Start + strings.Index(line, value)
 	d.file.Header = append(d.file.Header, &Field{
-		Key: d.section, Value: strings.Clone(value),
+		Key: key, Value: strings.Clone(value),
 		Span:      source.Span{Start: span.Start, End: span.Start + len(strings.TrimRight(line, " \t"))},
 		KeySpan:   source.At(from),
 		ValueSpan: source.Span{Start: from, End: from + len(value)},

@@ -105,7 +105,7 @@ var byLetter = phrase.MustCompile(`^[-•* ]*(?:[A-Z]|MC|CC\d?) ?[:=]`)
 
 // addHeading begins a piece with a line that names it.
 func (d *document) addHeading(name, line string, span source.Span) {
-	name = strings.TrimFunc(name, func(r rune) bool { return isBlank(r) || r == '*' })
+	name = strings.TrimFunc(name, func(r rune) bool { return isBlank(r) || strings.ContainsRune("*~=", r) })
 	d.section = ""
 	at := span.Start + max(0, strings.Index(line, name))
 	d.add(block{kind: blockHeading, span: span, names: []string{name}, nameSpan: source.Span{Start: at, End: at + len(name)}})
@@ -267,7 +267,7 @@ func (d *document) resting() bool {
 // sectionHead gives the section that a line of its own begins: `Special
 // stitches`, `**Notes**`, `## Materials`.
 func (d *document) sectionHead(trimmed string) string {
-	plain := strings.Trim(undecorated(trimmed), "#*_:. ")
+	plain := listNumber.ReplaceAllString(strings.Trim(undecorated(trimmed), headMarks+"."), "")
 	bare := howManyLast.ReplaceAllString(plain, "") // `Abbreviations (US)`
 	key, name := headerKey(bare)
 	if !sections[key] || bare != plain && name != "" || strings.Contains(plain, ":") || key == "hook" && strings.ContainsAny(name, "0123456789") {
@@ -276,9 +276,24 @@ func (d *document) sectionHead(trimmed string) string {
 	return key
 }
 
+// listNumber begins the headings of a text that numbers its sections: `2. Materials`, `B) Notes`.
+var listNumber = phrase.MustCompile(`^(?:\d{1,2}|[A-Z]|[IVX]{1,4})[.)] ?`)
+
+// headsSection tells the words behind such a number from a step in capitals: `2. WORDS`, but not
+// `2. CH 5, TURN`.
+func headsSection(words string) bool {
+	name, _, _ := strings.Cut(words, "(")
+	return inCapitals(name) && !strings.ContainsAny(name, ",;.") && !slices.ContainsFunc(Lex(words, Standard()), func(t Token) bool {
+		return beginsAction(t)
+	})
+}
+
 // bareHeading tells a heading without markup: a short line of its own that
 // ends in a colon or is written in capitals.
 func (d *document) bareHeading(trimmed string) bool {
+	if rest := listNumber.ReplaceAllString(trimmed, ""); rest != trimmed && headsSection(rest) {
+		return len(trimmed) <= 60
+	}
 	if len(trimmed) > 60 || labelled(trimmed) {
 		return false
 	}

@@ -119,6 +119,8 @@ func (r *labelReader) numbered() int {
 	switch {
 	case r.bracketed():
 		return r.at
+	case r.lettered():
+		return r.at
 	case r.word("next", "last"):
 		return r.next()
 	case r.word("foundation", "beg", "base") || first.Kind == Name && (first.Canon == "setup" || first.Canon == "set"):
@@ -146,6 +148,28 @@ func (r *labelReader) bracketed() bool {
 	r.label.Kind, r.label.Bare = Numbered, true
 	r.at = 3
 	r.name = r.at
+	return true
+}
+
+// lettered takes the number of a step behind the letter of its part: `A1. Ch 6`, `B12) sc in
+// next 6 ch`.
+func (r *labelReader) lettered() bool {
+	at := r.at
+	if at+3 >= len(r.tokens) || r.tokens[at].Kind != Name || r.tokens[at].Span.Len() != 1 || r.tokens[at+1].Kind != Number || r.tokens[at+1].Span.Start != r.tokens[at].Span.End {
+		return false
+	}
+	if mark := r.tokens[at+2].Kind; mark != Period && mark != Close && mark != Colon || r.tokens[at+1].Values.PerSize() {
+		return false
+	}
+	r.at++
+	r.numbers()
+	if r.at != at+2 {
+		r.at, r.label = at, Label{}
+		return false
+	}
+	r.name = r.at
+	r.at++
+	r.label.Kind, r.label.Bare = Numbered, true
 	return true
 }
 
@@ -470,6 +494,9 @@ func (r *labelReader) ranges(dash int) bool {
 	if r.tokens[dash].Kind == Word || to.Span.Start == r.tokens[dash].Span.End && r.tokens[dash-1].Span.End == r.tokens[dash].Span.Start {
 		return true // `4 to 6`, `4-6`
 	}
+	if to.Values.At(0) <= r.tokens[dash-1].Values.At(0) {
+		return false // `Row 2 - 1 block, 9 spaces`
+	}
 	if dash+2 >= len(r.tokens) {
 		return true
 	}
@@ -477,7 +504,20 @@ func (r *labelReader) ranges(dash int) bool {
 	if to.Kind == Ordinal && r.tokens[dash-1].Kind == Number && next.Canon != "row" && next.Canon != "rnd" {
 		return false // `Step 2 - First branch: ch 9`
 	}
+	if next.Kind == Name && r.single() {
+		return false // `Row 4 - 5 blocks`
+	}
 	return next.Kind != Stitch && !(next.Kind == Word && (next.Canon == "ch" || next.Canon == "st" || next.Canon == "more"))
+}
+
+// single tells a label that speaks of one row, or of one round.
+func (r *labelReader) single() bool {
+	for _, t := range r.tokens[:min(r.at, len(r.tokens))] {
+		if t.Kind == Word && (t.Canon == "row" || t.Canon == "rnd") {
+			return !strings.HasSuffix(strings.ToLower(r.text[t.Span.Start:t.Span.End]), "s")
+		}
+	}
+	return false
 }
 
 // end takes what may stand between a label's number and its instruction: a

@@ -697,10 +697,10 @@ func (p *pruner) counts(i int) bool {
 }
 
 // tells reads the beginning of a sentence that tells how many stitches there are, at token
-// i: `that is 30 sl sts`, `the rib has 24 ss`, `the stem now has 26 ch`. It gives the token
+// i: `that is 30 sl sts`, `the rib has 24 ss`, `the stem now has 26 ch`, `…, so the stem has 26 ch`. It gives the token
 // after it, i for none.
 func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
-	if i > 0 && p.in[i-1].Kind != Period && p.in[i-1].Kind != Open {
+	if i > 0 && p.in[i-1].Kind != Period && p.in[i-1].Kind != Open && !(p.in[i-1].Kind == Comma && p.spelled(p.in[i]) == "so") {
 		return i, nil
 	}
 	if i+2 < len(p.in) && p.in[i].Kind == Name && len(p.in[i].Canon) == 1 && p.in[i+1].Kind == Word && p.in[i+1].Canon == "have" && p.in[i+2].Kind == Number {

@@ -679,6 +679,8 @@ func (r *reader) ending(g *gEnding) Node {
 		out.Step = &Skip{Place: r.onePlace(g.Skip.Where)}
 	case g.Group != nil:
 		out.Step = r.bracketed(g.Group)
+	case g.Falls != nil:
+		return &Remark{} // that stitch is made already
 	case g.Where != nil:
 		out.Step = &Work{Places: []Place{r.onePlace(g.Where)}} // the last step's stitch goes there
 	case g.Work != nil:
@@ -862,11 +864,14 @@ func (r *reader) total(g *gTotal) Node {
 		out.Parts = []Part{{Number: r.num(g.Bare)}}
 		return out
 	}
-	if g.Of && r.eachSide() {
+	if g.Of && r.eachSide() || len(g.Parts) == 1 && g.Parts[0].Some {
 		return &Remark{} // `(22 dc on each side)`: the row has several
 	}
 	for _, p := range g.Parts {
 		part := r.part(p)
+		if p.Some && len(g.Parts) > 1 {
+			continue // `8 shells, 3 dc at each end`: there may be others
+		}
 		if !part.Number.Written() && len(out.Parts) > 0 && p.Noun != nil && p.Noun.Space != nil && p.Noun.Space.Sp == "" || part.Noun.Kind == NounTurning {
 			part = Part{Number: One(1), Noun: Noun{Kind: NounTurning}} // `(25 dc + ch 3)`
 		}

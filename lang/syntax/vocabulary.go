@@ -260,6 +260,9 @@ func (l *scanner) group() []Token {
 			if entry.colour {
 				t.Kind, t.Canon, t.Written = Name, r.lower, "colour"
 			}
+			if r.lower == "repeats" && len(tokens) > 0 && tokens[len(tokens)-1].Kind == Number {
+				t.Kind, t.Canon = Name, r.lower // `that is 8 repeats in all`
+			}
 			if r.lower == "w" && i+1 < len(l.raw) && l.raw[i+1].glued && l.raw[i+1].lower == "/" {
 				n++ // w/ sl st
 			}
@@ -834,10 +837,13 @@ func (l *scanner) countedThing(i int) bool {
 	return false
 }
 
-// stroked reads the `/91/101` of `81/91/101` and, where there are so many sizes, the
-// `-91-101` of `81-91-101`.
+// stroked reads the `/91/101` of `81/91/101` and the ` / 91 / 101` of `81 / 91 / 101`, and,
+// where there are so many sizes, the `-91-101` of `81-91-101`.
 func (l *scanner) stroked(i int) (values []int, length int) {
 	if values, length = l.joined(i, Sign); len(values) >= 2 || len(values) == 1 && l.vocab.Sizes == 2 {
+		return values, length
+	}
+	if values, length = l.apart(i); len(values)+1 == l.vocab.Sizes || l.vocab.Sizes == 0 && len(values) >= 2 {
 		return values, length
 	}
 	if values, length = l.joined(i, Hyphen); len(values) >= 2 && len(values)+1 == l.vocab.Sizes && !l.numbersRows(i) && slices.IsSorted(append([]int{l.raw[i].value}, values...)) {
@@ -864,6 +870,18 @@ func (l *scanner) joined(i int, by Kind) (values []int, length int) {
 	j := i
 	for j+2 < len(l.raw) && l.raw[j+1].kind == by && (by != Sign || l.raw[j+1].lower == "/") && l.raw[j+1].glued &&
 		l.raw[j+2].kind == Number && l.raw[j+2].glued {
+		values = append(values, l.raw[j+2].value)
+		j += 2
+	}
+	return values, j - i + 1
+}
+
+// apart reads the numbers after one at raw token i that strokes or bars with blanks around them
+// part from it.
+func (l *scanner) apart(i int) (values []int, length int) {
+	j := i
+	for j+2 < len(l.raw) && l.raw[j+1].kind == Sign && (l.raw[j+1].lower == "/" || l.raw[j+1].lower == "|") &&
+		l.raw[j+1].lower == l.raw[i+1].lower && !l.raw[j+1].glued && !l.raw[j+2].glued && l.raw[j+2].kind == Number {
 		values = append(values, l.raw[j+2].value)
 		j += 2
 	}
