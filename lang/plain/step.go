@@ -210,6 +210,7 @@ func (s *speaker) parts(parts []syntax.Part) string {
 		if p.Noun.Kind == syntax.NounNone {
 			out[i] = p.Number.String() // of what is not said
 		}
+		out[i] += after(" on ", s.row.AsWritten(p.On))
 	}
 	return strings.Join(out, " and ")
 }
