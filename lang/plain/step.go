@@ -210,13 +210,7 @@ func (s *speaker) parts(parts []syntax.Part) string {
 		if p.Noun.Kind == syntax.NounNone {
 			out[i] = p.Number.String() // of what is not said
 		}
-		switch {
-		case p.On == "":
-		case len(p.On) == 1:
-			out[i] += " on " + strings.ToUpper(p.On)
-		default:
-			out[i] += " on the " + p.On
-		}
+		out[i] += after(" on ", s.row.AsWritten(p.On))
 	}
 	return strings.Join(out, " and ")
 }

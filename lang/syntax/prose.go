@@ -125,12 +125,12 @@ func reaches(r *Row) bool {
 // for the whole pattern.
 func rules(r *Row) bool {
 	said := false
-	for _, c := range r.Clauses {
+	for i, c := range r.Clauses {
 		switch n := c.Node.(type) {
 		case *Chain:
 			said = said || n.Counts.Always
 		case *CountsNote:
-			said = said || n.Counts.Always
+			said = said || n.Counts.Always || i == 0 && n.Counts.Said
 		case *Work, *Group, *Repeat, *Bracket:
 			return false
 		}
