@@ -95,7 +95,8 @@ func (p *Pass) saidSizes() []saidSize {
 		}
 		lengths := syntax.FindLengths(s.text)
 		for i, l := range lengths {
-			if strings.Count(s.text[:l.Span.Start], "(") > strings.Count(s.text[:l.Span.Start], ")") || !l.Metric() && l.Unit != "in" || l.Unit == "m" || i > 0 && inOther(s.text, lengths[i-1], l) || len(l.Vals) > 1 && len(l.Vals) != p.Fabric.Sizes() {
+			if strings.Count(s.text[:l.Span.Start], "(") > strings.Count(s.text[:l.Span.Start], ")") || !l.Metric() && l.Unit != "in" || l.Unit == "m" || i > 0 && inOther(s.text, lengths[i-1], l) || len(l.Vals) > 1 && len(l.Vals) != p.Fabric.Sizes() ||
+				len(l.Vals) <= 1 && p.Fabric.Sizes() > 1 && ofSizes.MatchString(s.text) {
 				continue
 			}
 			size := saidSize{at: l.Span.Shift(s.at.Start), length: l}
@@ -126,6 +127,8 @@ func (p *Pass) saidSizes() []saidSize {
 }
 
 var (
+	// ofSizes tells lengths that are those of one size and another: `80 x 100 cm / 120 x 150 cm`.
+	ofSizes = phrase.MustCompile(`\d ?(?:cm|mm|in(?:ches)?|["”″]) ?/ ?\d`)
 	// notSaid tells of sizes that no gauge gives: of a body, of what is stretched, hung or felted.
 	notSaid = phrase.MustCompile(`\b(?:fits?|stretch\w*|gather\w*|felt\w*|fold\w*|drops?|hangs?|pad|insert|swatch|before washing)\b`)
 	// gaugeSaid tells of a gauge.
@@ -294,10 +297,21 @@ func (p *Pass) bodyOf(bodies []body, s statement, at source.Span, said string) b
 			}
 		}
 	}
-	if !generic(said, p.File) || p.tells(madeUp) {
+	if !generic(said, p.File) || p.tells(madeUp) || p.partUnread() {
 		return body{}
 	}
 	return mainBody(bodies)
+}
+
+// partUnread tells whether the words of some row are not all understood: the piece that a size
+// is of, where it names none, may be one that is not counted.
+func (p *Pass) partUnread() bool {
+	for row := range p.Fabric.Rows() {
+		if len(row.Tree.Unread()) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // namesBeside are the words that a size may name a piece by: the last of its name too, where no
