@@ -265,6 +265,8 @@ func (p *Pass) makes(words string) makes {
 		}
 	}
 	switch {
+	case len(named) == 1 && limbsOf(named[0], first):
+		return makes{} // a twig with twigs
 	case len(named) == 1 && len(kinds) == 0:
 		return makes{called: named[0].Name, n: madeOf(named[0]), pieces: named}
 	case len(named) == 0 && len(kinds) > 1:
@@ -279,6 +281,22 @@ func (p *Pass) makes(words string) makes {
 		return out
 	}
 	return makes{} // of two alike nobody knows which is meant
+}
+
+// limbsOf tells whether a piece calls branches of its own by a word: `Twig 1: ch 6, …`.
+func limbsOf(piece *syntax.Piece, word string) bool {
+	for _, row := range piece.Rows {
+		names := []string{row.Label.Limb}
+		for _, b := range clausesOf[*syntax.Branch](row) {
+			names = append(names, b.Name)
+		}
+		for _, name := range names {
+			if slices.ContainsFunc(strings.Fields(name), func(part string) bool { return part == word || inflect.Plural(part) == word }) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // madeOf is how many of a piece are made, 0 where it is not said or depends on the size.
