@@ -24,16 +24,28 @@ const houses = "../testdata/houses"
 
 // set is some of the patterns, up to one.
 type set struct {
-	name, last string // the number of its last pattern
-	least      int64
+	name  string
+	last  int // the number of its last pattern
+	least int64
 }
 
 // sets are the patterns as they came, and of each how many of a hundred slips are told at
-// least. They are to rise: the last came when the others had been looked at most.
+// least. They are to rise: the later ones were looked at least.
 var sets = []set{
-	{"first", "24", 79},
-	{"second", "50", 69},
-	{"third", "94", 63},
+	{"first", 24, 79},
+	{"second", 50, 68},
+	{"third", 94, 62},
+	{"fourth", 124, 46},
+	{"fifth", 154, 35},
+	{"sixth", 172, 54},
+	{"seventh", 192, 52},
+}
+
+// numberOf is the number of a pattern, by the name of its file.
+func numberOf(name string) int {
+	number, _, _ := strings.Cut(name, "-")
+	n, _ := strconv.Atoi(number)
+	return n
 }
 
 // housesRead are the patterns, by the names of their files.
@@ -63,12 +75,44 @@ func grave(text string) map[string]int {
 	return out
 }
 
-// falseAlarms are the rules that are known to be wrong of a pattern. They are to go.
+// falseAlarms are the rules that are known to be told of a pattern that is right. They are to
+// go, but for the cautions, and for the pattern that does not say whose its terms are.
 var falseAlarms = map[string][]string{
-	"34-stag-antlers.txt": {"small-parts"},                // fancy dress for a grown-up
-	"63-acorns.txt":       {"small-parts", "sleep-loose"}, // a rattle for a baby, of which it says to be careful in other words
-	"65-frost-ripple.txt": {"sleep-loose"},                // a blanket for a pram
-	"92-hedgers-vest.txt": {"count-missing"},              // rows between two stars, counted when all are worked
+	"34-stag-antlers.txt":           {"small-parts"},                // fancy dress for a grown-up
+	"63-acorns.txt":                 {"small-parts", "sleep-loose"}, // a rattle for a baby, of which it says to be careful in other words
+	"65-frost-ripple.txt":           {"sleep-loose"},                // a blanket for a pram
+	"92-hedgers-vest.txt":           {"count-missing"},              // rows between two stars, counted when all are worked
+	"106-dormouse.txt":              {"small-parts"},
+	"112-rime-scarf.txt":            {"count-mismatch"}, // `the 3 ch is one of them`
+	"117-wren-feathers.txt":         {"terms-undeclared"},
+	"118-dormouse.md":               {"small-parts"},
+	"131-hawthorn-twig.txt":         {"branch-chain-left", "row-over", "small-parts"}, // wire, and a branch told in two lines
+	"135-wren-feathers.txt":         {"row-short", "terms-undeclared"},                // the tip is not read as the turn
+	"136-dormouse.txt":              {"row-short", "small-parts"},                     // a chain and the row along it in two lines
+	"139-acorn-sachet.txt":          {"abbreviation-unknown", "terms-undeclared"},     // squares that prose defines
+	"140-may-blossom-edging.txt":    {"count-mismatch"},
+	"141-wren-nest-basket.md":       {"notion-unlisted"}, // cotton for sewing, beside the hook
+	"142-mist-scarf.txt":            {"notion-unlisted"},
+	"144-oak-leaf-and-acorn.txt":    {"count-mismatch", "place-absent"},   // one row in several lines
+	"147-bramble-tie-back.md":       {"count-mismatch", "return-unknown"}, // a row in a list
+	"150-hedge-flower-edging.txt":   {"row-short"},                        // a round told by sides
+	"151-acorn-window-panel.txt":    {"count-mismatch", "row-over"},       // `15S`
+	"152-blackthorn-in-frost.txt":   {"count-mismatch", "row-order"},      // two lengths that are taken for sizes
+	"161-hawthorn-twig.txt":         {"small-parts"},
+	"163-frost-star.txt":            {"branch-chain-left", "count-mismatch"}, // steps that are worked again
+	"164-oak-leaf-and-acorn.md":     {"notion-unlisted"},
+	"165-wren-feathers.txt":         {"notion-unlisted", "side-parity"},
+	"166-dormouse.txt":              {"small-parts"},
+	"168-dog-rose-cushion.txt":      {"row-over"}, // the first of several clusters
+	"169-acorn-filet-panel.txt":     {"count-mismatch"},
+	"170-haw-edging.txt":            {"row-repeated"}, // a second edging numbered on
+	"171-wrens-nest-basket.txt":     {"row-short"},
+	"181-hawthorn-twig.txt":         {"notion-unlisted"},
+	"183-dormouse.txt":              {"small-parts"},
+	"185-hedge-rose-hexagons.md":    {"place-absent"},
+	"186-oak-leaves-acorns.txt":     {"count-mismatch"},
+	"187-wren-feather.txt":          {"row-short"}, // barbs along both sides of a shaft
+	"191-frosted-hedge-blanket.txt": {"sleep-loose"},
 }
 
 // What is right is told nothing.
@@ -104,7 +148,7 @@ func TestSlipsInHousesAreTold(t *testing.T) {
 			}
 			c := strings.Split(strings.TrimSuffix(slip, "\n"), "\t")
 			require.Len(t, c, 5, slip)
-			of := slices.IndexFunc(sets, func(s set) bool { return c[0][:2] <= s.last })
+			of := slices.IndexFunc(sets, func(s set) bool { return numberOf(c[0]) <= s.last })
 			all[of]++
 			t.Run(fmt.Sprintf("%s %s", c[0], c[1]), func(t *testing.T) {
 				t.Parallel()
