@@ -134,11 +134,17 @@ func cutSizes(value string) []string {
 	return out
 }
 
+// ofParts tells lengths of one thing with some part and without: `stem 18 cm, with the tip 21 cm`.
+var ofParts = phrase.MustCompile(`(?i)\b(?:with(?:out)?|including|excluding|incl|excl|before|after)\b`)
+
 // measuresOne tells the measures of one size from the names of several: each in other units
 // again (`29 cm x 32 cm (11 x 12 in)`), or with the way that it goes (`60 cm round (20 cm
 // deep)`). A hook that is given in millimetres is no size of a piece.
 func measuresOne(value string) bool {
 	lengths := FindLengths(value)
+	if len(lengths) > 0 && ofParts.MatchString(value) {
+		return true
+	}
 	metric, other := false, false
 	for i, l := range lengths {
 		if l.Unit == "mm" || measuredAs.MatchString(value[l.Span.End:]) {
