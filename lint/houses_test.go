@@ -36,7 +36,7 @@ var sets = []set{
 	{"second", 50, 68},
 	{"third", 94, 62},
 	{"fourth", 124, 46},
-	{"fifth", 154, 35},
+	{"fifth", 154, 34},
 	{"sixth", 172, 54},
 	{"seventh", 192, 52},
 }

@@ -105,7 +105,10 @@ var byLetter = phrase.MustCompile(`^[-•* ]*(?:[A-Z]|MC|CC\d?) ?[:=]`)
 
 // addHeading begins a piece with a line that names it.
 func (d *document) addHeading(name, line string, span source.Span) {
-	name = strings.TrimFunc(name, func(r rune) bool { return isBlank(r) || strings.ContainsRune("*~=", r) })
+	name = strings.TrimFunc(name, func(r rune) bool { return isBlank(r) || r == '*' })
+	if n := len(name); n > 1 && name[0] == name[n-1] && strings.IndexByte("~=", name[0]) >= 0 { // set between marks
+		name = strings.Trim(name, "~= ")
+	}
 	d.section = ""
 	at := span.Start + max(0, strings.Index(line, name))
 	d.add(block{kind: blockHeading, span: span, names: []string{name}, nameSpan: source.Span{Start: at, End: at + len(name)}})
