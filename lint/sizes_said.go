@@ -297,22 +297,17 @@ func (p *Pass) bodyOf(bodies []body, s statement, at source.Span, said string) b
 			}
 		}
 	}
-	if !generic(said, p.File) || p.tells(madeUp) || p.partUnread() {
+	if !generic(said, p.File) || p.tells(madeUp) || anywhere(p, unreadIn) {
 		return body{}
 	}
 	return mainBody(bodies)
 }
 
-// partUnread tells whether the words of some row are not all understood: the piece that a size
-// is of, where it names none, may be one that is not counted.
-func (p *Pass) partUnread() bool {
-	for row := range p.Fabric.Rows() {
-		if len(row.Tree.Unread()) > 0 {
-			return true
-		}
-	}
-	return false
-}
+// unreadIn tells whether the words of some row of a section are not all understood: the piece
+// that a size is of, where it names none, may be one that is not counted.
+var unreadIn = &fact[bool]{func(_ *Pass, s section) bool {
+	return slices.ContainsFunc(s.rows(), func(row *fabric.Row) bool { return len(row.Tree.Unread()) > 0 })
+}}
 
 // namesBeside are the words that a size may name a piece by: the last of its name too, where no
 // other has it.

@@ -736,13 +736,7 @@ func (k *worker) stepping(r *syntax.Row) bool {
 // growsHere tells whether a step makes a chain of its own on a stem that earlier steps chain, and
 // goes back along it: nothing else would be told in two steps.
 func (k *worker) growsHere(step *syntax.Row) bool {
-	if !k.stepping(step) || len(k.h.branches) > 0 {
-		return false
-	}
-	if !k.h.unworkedStem() && !(k.h.base == nil && k.h.chains > 0 && len(k.h.row) == 0 && !k.h.ring) {
-		return false
-	}
-	return goesOutAndBack(step.Clauses, k.size)
+	return k.h.stemChains() > 0 && goesOutAndBack(step.Clauses, k.size) && k.stepping(step)
 }
 
 // goesOutAndBack tells whether some clauses make a chain first and go back along it.

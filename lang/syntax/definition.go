@@ -128,7 +128,7 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 	}
 	for cut := range marksIn(trimmed) {
 		name, mark, meaning := trimmed[:cut.Start], markOf(trimmed, cut), trimmed[cut.End:]
-		if strings.TrimSpace(meaning) == "" || strings.TrimSpace(mark) == "" && d.section == "" {
+		if strings.TrimSpace(meaning) == "" || mark == "" && d.section == "" {
 			continue
 		}
 		names := definedNames(name)
