@@ -63,27 +63,37 @@ type Text struct {
 func New(s string) *Text {
 	t := &Text{content: s, starts: lineStarts(s), checkpoints: map[int][]columns{}}
 	for i := range t.starts {
-		if line := t.body(i); line.Len() > stride {
-			t.checkpoints[i] = checkpointsOf(t.Slice(line))
+		if line := t.LineWithEnd(i); line.Len() > stride {
+			t.checkpoints[i] = checkpointsOf(t.Slice(t.body(i)))
 		}
 	}
 	return t
 }
 
+// lineStarts finds the lines of s: those that end with LF first, as most do, and in each
+// of them those that a CR ends.
 func lineStarts(s string) []int {
-	starts := []int{0}
-	for i := 0; i < len(s); i++ {
-		switch s[i] {
-		case '\r':
-			if i+1 < len(s) && s[i+1] == '\n' {
-				i++
-			}
-			starts = append(starts, i+1)
-		case '\n':
-			starts = append(starts, i+1)
+	starts := append(make([]int, 0, strings.Count(s, "\n")+1), 0)
+	carriage := strings.Contains(s, "\r")
+	for at := 0; ; {
+		end := strings.IndexByte(s[at:], '\n')
+		line := s[at:]
+		if end >= 0 {
+			line = s[at : at+end]
 		}
+		if carriage {
+			for i := range len(line) {
+				if line[i] == '\r' && (i+1 < len(line) || end < 0) {
+					starts = append(starts, at+i+1)
+				}
+			}
+		}
+		if end < 0 {
+			return starts
+		}
+		at += end + 1
+		starts = append(starts, at)
 	}
-	return starts
 }
 
 // String is the text exactly as it was given to [New].
