@@ -373,17 +373,17 @@ func (d *document) listed(span source.Span) {
 		if !found || len(names) == 0 || !unicode.IsLetter(firstRune(names[0])) {
 			if last != nil && strings.TrimFunc(text, isBlank) != "" {
 				last.Span.End = at.Start + len(strings.TrimRightFunc(text, isBlank))
-				last.Text = strings.TrimFunc(d.text(source.Span{Start: last.NameSpan.End, End: last.Span.End}), isMark)
+				last.Text = strings.Clone(strings.TrimFunc(d.text(source.Span{Start: last.NameSpan.End, End: last.Span.End}), isMark))
 			}
 			continue
 		}
 		start := at.Start + len(text) - len(strings.TrimLeftFunc(text, isBlank))
 		last = &Definition{
-			Names: names, Text: strings.TrimFunc(meaning, isBlank), Listed: true,
+			Names: cloned(names), Text: strings.Clone(strings.TrimFunc(meaning, isBlank)), Listed: true,
 			Span:     source.Span{Start: start, End: at.Start + len(strings.TrimRightFunc(text, isBlank))},
 			NameSpan: source.Span{Start: start, End: start + len(strings.TrimFunc(name, isBlank))},
 		}
-		d.file.Definitions = append(d.file.Definitions, last)
+		d.chapter.definitions = append(d.chapter.definitions, last)
 	}
 }
 
@@ -571,10 +571,10 @@ func headsList(key, list string) bool {
 func (d *document) readDefinition(b *block) {
 	if !b.special && definesSeveral(d.text(b.span)) {
 		d.listed(b.span)
-		d.prose(b.span, turningIn(d.text(b.span)))
+		d.chapter.say(b.span, turningIn(d.text(b.span)))
 		return
 	}
-	def := &Definition{Names: b.names, Span: b.span, NameSpan: b.nameSpan, Text: d.text(b.body), Special: b.special, Listed: b.listed}
+	def := &Definition{Names: b.names, Span: b.span, NameSpan: b.nameSpan, Text: strings.Clone(d.text(b.body)), Special: b.special, Listed: b.listed}
 	if b.special {
 		b.digest = b.digest.in(d.file.Vocab, func(g *digest) { g.parts = d.meanings(b.body) })
 		rows := make([]*Row, len(b.digest.parts))
@@ -586,7 +586,7 @@ func (d *document) readDefinition(b *block) {
 		}
 		def.Uses, def.Makes = saidEffect(def.Row.Tokens)
 	}
-	d.file.Definitions = append(d.file.Definitions, def)
+	d.chapter.definitions = append(d.chapter.definitions, def)
 }
 
 // meanings reads what a definition says and, where it tells them apart, what is worked over

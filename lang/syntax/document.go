@@ -29,11 +29,12 @@ func ReadAfter(before *File, text *source.Text) *File {
 }
 
 // document reads a file in three passes: lines into blocks, then the words
-// the pattern defines, then the instructions in those words.
+// the pattern defines, then the instructions in those words, chapter by chapter.
 type document struct {
 	file    *File
 	blocks  []block
 	inField []block     // definitions that stand in a field's value
+	chapter *chapter    // what is read now goes into it
 	section string      // the header section that lines now belong to
 	started bool        // an instruction has been met
 	words   *Vocabulary // of the instructions that are read now: all sizes have them, or some
@@ -449,39 +450,14 @@ func (d *document) calls() map[string]int {
 
 // readAll reads definitions and instructions.
 func (d *document) readAll() {
-	for _, f := range d.file.Header {
-		if f.Key == "abbreviations" {
-			d.listed(f.ValueSpan)
-		}
+	d.take(d.header())
+	chapters := d.chapters()
+	d.subordinate(chapters)
+	for _, c := range chapters {
+		d.take(c)
 	}
-	for i := range d.inField {
-		d.readDefinition(&d.inField[i])
-	}
-	for i := range d.blocks {
-		b := &d.blocks[i]
-		switch b.kind {
-		case blockProse:
-			d.prose(b.span, b.digest.turning)
-		case blockDefinition:
-			d.readDefinition(b)
-		case blockSizes:
-			d.sizesOf(b)
-		case blockHeading:
-			d.words = d.file.Vocab
-			d.startPiece(b)
-		case blockText:
-			d.readText(b)
-		}
-	}
-	d.dropEmptyPieces()
-	d.itemNumbers()
+	d.file.lines.chapters = chapters
 	slices.SortFunc(d.file.Prose, func(a, b source.Span) int { return a.Start - b.Start })
-	d.multipleSaid()
-	for _, p := range d.file.Pieces {
-		for _, r := range p.Rows {
-			d.file.Traits |= r.Traits
-		}
-	}
 	for _, f := range d.file.Header {
 		if f.Key != "turning chains" {
 			for _, s := range turningIn(d.text(f.ValueSpan)) {
@@ -570,14 +546,14 @@ func (d *document) readText(b *block) {
 	for _, p := range b.digest.parts {
 		span := p.span.Shift(b.span.Start)
 		if p.row == nil {
-			d.prose(span, p.turning)
+			d.chapter.say(span, p.turning)
 			continue
 		}
 		r := &Row{At: span.Start, Instruction: p.row}
-		piece := d.piece(span)
-		if d.startsAgain(piece, r) {
+		piece := d.chapter.piece(span)
+		if piece.startsAgain(r) {
 			piece = piece.again(span)
-			d.file.Pieces = append(d.file.Pieces, piece)
+			d.chapter.pieces = append(d.chapter.pieces, piece)
 		}
 		piece.Rows = append(piece.Rows, r)
 	}

@@ -86,6 +86,8 @@ type Piece struct {
 	Rows []*Row
 	// Again is set where no heading but a second Row 1 begins the piece.
 	Again bool
+
+	look string // how its heading is set apart
 }
 
 // Called tells whether a name is the piece's, with or without what stands behind it in

@@ -118,6 +118,9 @@ func (d *document) addHeading(name, line string, span source.Span) {
 // name, above Row 1 or, where a paragraph begins with it, above an instruction
 // to work. A chain laid above it belongs to what it names.
 func (d *document) titles(trimmed string, at int) bool {
+	if labelled(trimmed) {
+		return false
+	}
 	name := trimmed
 	if at := yarnFrom(name); at >= 0 {
 		name = name[:at]
@@ -134,7 +137,7 @@ func (d *document) titles(trimmed string, at int) bool {
 		return false
 	}
 	next := d.bare(at + 1)
-	if labelled(trimmed) || next == "" && firstOf(d.bare(at+2)) != 1 {
+	if next == "" && firstOf(d.bare(at+2)) != 1 {
 		return false
 	}
 	if n := firstOf(next); next == "" || n > 0 {
@@ -586,7 +589,7 @@ func (d *document) startPiece(b *block) {
 	if n.cut >= 0 {
 		p.NameSpan.End = p.NameSpan.Start + n.cut
 	}
-	d.file.Pieces = append(d.file.Pieces, p)
+	d.chapter.pieces = append(d.chapter.pieces, p)
 }
 
 // naming is what a heading says of a piece.
@@ -629,48 +632,25 @@ func firstNumber(text string, vocab *Vocabulary) Num {
 }
 
 // piece is the piece that instructions now belong to.
-func (d *document) piece(at source.Span) *Piece {
-	if len(d.file.Pieces) == 0 {
-		d.file.Pieces = append(d.file.Pieces, &Piece{Span: at})
+func (c *chapter) piece(at source.Span) *Piece {
+	if len(c.pieces) == 0 {
+		c.pieces = append(c.pieces, &Piece{Span: at})
 	}
-	return d.file.Pieces[len(d.file.Pieces)-1]
+	return c.pieces[len(c.pieces)-1]
 }
 
-// dropEmptyPieces takes headings with no instruction of their own for prose. Those
-// that follow in another look stand under such a heading: `Ribbing` and `Body`
-// under `BACK`.
-func (d *document) dropEmptyPieces() {
-	kept := d.file.Pieces[:0]
-	var over *Piece
-	for _, p := range d.file.Pieces {
-		if over != nil && d.look(p) == d.look(over) {
-			over = nil
-		}
-		if len(p.Rows) == 0 {
-			over = p
-			d.prose(p.Span, turningIn(d.text(p.Span)))
-			continue
-		}
-		if over != nil {
-			p.Under = over.Name
-		}
-		kept = append(kept, p)
-	}
-	d.file.Pieces = kept
-}
-
-// look is how a heading is set apart: its marks, and whether it is in capitals.
-func (d *document) look(p *Piece) string {
+// lookOf is how a heading is set apart: its marks, and whether it is in capitals.
+func (d *document) lookOf(p *Piece) string {
 	line := strings.TrimLeftFunc(d.text(p.Span), isBlank)
 	marks := line[:len(line)-len(strings.TrimLeft(line, "#*_"))]
 	if inCapitals(p.Name) {
-		marks += "CAPITALS"
+		return marks + "CAPITALS"
 	}
-	return marks
+	return strings.Clone(marks)
 }
 
 // startsAgain tells whether a second Row 1 begins a new piece.
-func (d *document) startsAgain(p *Piece, r *Row) bool {
+func (p *Piece) startsAgain(r *Row) bool {
 	if r.Label.Kind != Numbered || r.Label.First(0) != 1 {
 		return false
 	}

@@ -125,8 +125,8 @@ func (f *Field) unquote() {
 
 // underlined tells a heading by the line below it, which the head of a table in columns has too.
 func (d *document) underlined(trimmed string, at int) bool {
-	return len(columns.FindAllStringIndex(trimmed, 2)) < 2 && underline.MatchString(d.bare(at+1)) && len(strings.Fields(trimmed)) <= maxNamed+4 && !labelled(trimmed) &&
-		!strings.HasSuffix(trimmed, ".") && !underline.MatchString(trimmed)
+	return underline.MatchString(d.bare(at+1)) && !underline.MatchString(trimmed) && len(columns.FindAllStringIndex(trimmed, 2)) < 2 && len(strings.Fields(trimmed)) <= maxNamed+4 &&
+		!strings.HasSuffix(trimmed, ".") && !labelled(trimmed)
 }
 
 // listItem is how many tokens of a line number it in a list, before a label that
@@ -156,17 +156,15 @@ func listItem(tokens []Token) int {
 	return at
 }
 
-// itemNumbers takes the bare numbers of a piece for those of a list, where
+// itemNumbers takes the bare numbers of the piece for those of a list, where
 // another item of it says which row it is: `1. Ch 10.` above `2. Row 1: …`.
-func (d *document) itemNumbers() {
-	for _, p := range d.file.Pieces {
-		listed := slices.ContainsFunc(p.Rows, func(r *Row) bool {
-			return r.Label.Kind == Numbered && r.Label.Span.Start > r.Tokens[0].Span.Start && r.Tokens[0].Kind == Number
-		})
-		for _, r := range p.Rows {
-			if listed && r.Label.Bare && !inCells(r.Text) {
-				r.Instruction = r.asItem()
-			}
+func (p *Piece) itemNumbers() {
+	listed := slices.ContainsFunc(p.Rows, func(r *Row) bool {
+		return r.Label.Kind == Numbered && r.Label.Span.Start > r.Tokens[0].Span.Start && r.Tokens[0].Kind == Number
+	})
+	for _, r := range p.Rows {
+		if listed && r.Label.Bare && !inCells(r.Text) {
+			r.Instruction = r.asItem()
 		}
 	}
 }

@@ -1,24 +1,23 @@
 package syntax
 
 // multipleSaid takes `Multiple of 6 + 2.` for a remark where the foundation that it
-// speaks of is laid below it. Elsewhere it is the foundation itself.
-func (d *document) multipleSaid() {
-	for _, p := range d.file.Pieces {
-		var said *Row
-		for _, r := range p.Rows {
-			if r.Label.Kind != Unlabelled {
-				break
-			}
-			if said != nil && lays(r) == laysChain {
-				d.file.Multiple = said.Clauses[0].Node.(*Chain)
-				said.Instruction = said.asRemark()
-				break
-			}
-			if ch := r.onlyMultiple(); ch != nil {
-				said = r
-			}
+// speaks of is laid below it, and gives it then. Elsewhere it is the foundation itself.
+func (p *Piece) multipleSaid() *Chain {
+	var said *Row
+	for _, r := range p.Rows {
+		if r.Label.Kind != Unlabelled {
+			break
+		}
+		if said != nil && lays(r) == laysChain {
+			multiple := said.Clauses[0].Node.(*Chain)
+			said.Instruction = said.asRemark()
+			return multiple
+		}
+		if ch := r.onlyMultiple(); ch != nil {
+			said = r
 		}
 	}
+	return nil
 }
 
 // onlyMultiple is the chain of which an instruction gives a multiple and nothing else,

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"unicode"
@@ -20,6 +21,7 @@ type outline struct {
 	states       []lineState // before each line, and after the last
 	blocks       []block
 	words        []OwnWord // that the pattern defines
+	chapters     []*chapter
 }
 
 // lineState is how far sorting has come before a line.
@@ -35,6 +37,10 @@ type edit struct {
 	from  int // the line from which on all lines are the same to the end
 	was   int // the line that it was
 	shift int // how many bytes it has moved
+
+	first   int // blocks at the beginning that are the same
+	rest    int // the block from which on all blocks are the same to the end
+	restWas int // the block that it was
 }
 
 // stride is how many bytes are compared at once where they are likely the same.
@@ -62,6 +68,7 @@ func changed(a, b *source.Text) edit {
 		same: min(a.LineOf(head), b.LineOf(head)),
 		from: b.LineOf(len(y)-tail) + 1, was: a.LineOf(len(x)-tail) + 1,
 		shift: len(y) - len(x),
+		rest:  math.MaxInt,
 	}
 }
 
@@ -87,7 +94,7 @@ func (d *document) resume() int {
 		if b.states[line+1].blocks == at.blocks {
 			continue
 		}
-		d.section, d.started = at.section, at.started
+		d.section, d.started, d.edit.first = at.section, at.started, at.blocks
 		d.blocks = first(at.blocks, b.blocks)
 		d.file.Header = first(at.fields, d.known.Header)
 		d.file.Comments = first(at.comments, d.known.Comments)
@@ -120,6 +127,7 @@ func (d *document) catchUp(line int) bool {
 		return false
 	}
 	at, now := d.known.lines.states[was], d.state()
+	d.edit.rest, d.edit.restWas = now.blocks, at.blocks
 	d.blocks = slices.Grow(d.blocks, len(d.known.lines.blocks)-at.blocks)
 	d.file.lines.states = slices.Grow(d.file.lines.states, len(d.known.lines.states)-was)
 	for _, b := range d.known.lines.blocks[at.blocks:] {

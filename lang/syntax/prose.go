@@ -372,12 +372,12 @@ func makesUp(r *Row) bool {
 	return len(r.Clauses) > 0
 }
 
-// prose keeps a part of the file that is no instruction, and where it says of
+// say keeps a part of the file that is no instruction, and where it says of
 // beginning chains what holds for the whole pattern.
-func (d *document) prose(span source.Span, turning []source.Span) {
-	d.file.Prose = append(d.file.Prose, span)
+func (c *chapter) say(span source.Span, turning []source.Span) {
+	c.prose = append(c.prose, span)
 	for _, s := range turning {
-		d.file.Turning = append(d.file.Turning, s.Shift(span.Start))
+		c.turning = append(c.turning, s.Shift(span.Start))
 	}
 }
 

@@ -222,7 +222,7 @@ func (n Num) spread(only []int, sizes int) Num {
 
 // sizesOf is a line of its own that says for which sizes the next ones hold.
 func (d *document) sizesOf(b *block) {
-	d.prose(b.span, nil)
+	d.chapter.say(b.span, nil)
 	if only, ok := namedSizes(strings.Trim(d.text(b.span), "#- \r\n"), d.file.Sizes); ok && len(d.file.Sizes) > 1 {
 		d.words = d.file.Vocab.forSizes(only)
 	}

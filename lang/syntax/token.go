@@ -2,6 +2,7 @@ package syntax
 
 import (
 	"strings"
+	"sync"
 	"unicode"
 	"unicode/utf8"
 
@@ -82,14 +83,22 @@ type rawToken struct {
 	value      int    // of a Number or Ordinal
 }
 
+// rawTokens are lists to cut a text into, which nobody needs once its words are looked up.
+var rawTokens = sync.Pool{New: func() any { return &[]rawToken{} }}
+
 // Lex cuts text into tokens. Whoever asks for the same text is given the same ones,
 // so they must not be changed.
 func Lex(text string, vocab *Vocabulary) []Token {
 	return vocab.cut.of(text, func(text string) []Token {
-		l := scanner{text: text, vocab: vocab, raw: make([]rawToken, 0, len(text)/3+4), hashes: strings.Contains(text, "from #")}
+		raw := rawTokens.Get().(*[]rawToken)
+		l := scanner{text: text, vocab: vocab, raw: (*raw)[:0], hashes: strings.Contains(text, "from #")}
 		l.scan()
 		l.cutLoops()
-		return l.nameLimbs(l.nameBranches(l.group()))
+		tokens := l.nameLimbs(l.nameBranches(l.group()))
+		clear(l.raw) // of what they say
+		*raw = l.raw
+		rawTokens.Put(raw)
+		return tokens
 	})
 }
 
