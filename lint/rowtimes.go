@@ -95,44 +95,92 @@ func retimed(row *fabric.Row, clause source.Span, each int) *Fix {
 }
 
 // checkTotal holds a number of rows that a line states against those that it works, and
-// against all of the piece as far as it goes: `Repeat Rows 2 to 7 five more times. (37 rows)`.
+// against all of the piece as far as it goes: `Repeat Rows 2 to 7 five more times. (37 rows)`,
+// `Rnds 7-13: Sc in each st (7 rnds)`.
 func (p *Pass) checkTotal(row *fabric.Row) {
-	if len(row.Tree.Clauses) == 0 {
+	stated, at := rowsStated(row.Tree)
+	if !stated.Written() || row.Tree.Only != nil || row.Tree.Label.EveryOther {
 		return
 	}
-	stated, at := rowsStated(row.Tree)
-	if !stated.Written() || row.Piece.From != nil || !has[*syntax.Rows](row.Tree) {
+	run, goesOn := len(row.Tree.Label.Numbers) > 0, row.Piece.From != nil
+	if !run && (goesOn || !has[*syntax.Rows](row.Tree)) {
 		return
 	}
 	var off sized[int]
 	for size := range row.Tallies {
-		here, all := row.Repeats[size], 0
-		for _, above := range row.Piece.Rows[:row.Index+1] {
-			if above.Measured() || !above.Tallies[size].Known || above.Tree.Only != nil {
-				return // how many rows it is nobody says
-			}
-			if above.Tallies[size].Works && (above.Tree.Label.Kind != syntax.Unlabelled || has[*syntax.Rows](above.Tree)) {
-				all += above.Repeats[size]
-			}
+		n, here := stated.At(size), row.Repeats[size]
+		if run {
+			here = len(row.Tree.Label.Each(size))
 		}
-		if n := stated.At(size); n != here && n != all {
+		all, known := rowsUntil(row, size)
+		switch {
+		case run && here < 2, n == here:
+		case run && n < here:
+			off.add(size, here)
+		case !known || goesOn:
+			return // it may be all of them
+		case n != all && run:
+			off.add(size, here)
+		case n != all:
 			off.add(size, all)
 		}
 	}
-	if len(off.sizes) > 0 {
-		p.inSizes(off.sizes, Finding{
-			Span:    row.Tree.Abs(at),
-			Message: "the piece has " + counted(off.num(func(n int) int { return n }), "row") + " by then, and " + stated.String() + " are said",
-		})
+	if len(off.sizes) == 0 {
+		return
 	}
+	rows := off.num(func(n int) int { return n })
+	message := "the piece has " + counted(rows, "row") + " by then, and " + stated.String() + " are said"
+	if run {
+		message = "says " + counted(stated.String(), "row") + ", and " + rowDoes(row.Tree, "is", "are") + " " + rows
+	}
+	p.inSizes(off.sizes, Finding{Span: row.Tree.Abs(at), Message: message})
 }
 
-// rowsStated is the number of rows that a line states as a count, in brackets at its end,
-// with its place.
+// rowsUntil is how many rows a piece has up to one of them. known is false where nobody says.
+func rowsUntil(row *fabric.Row, size int) (all int, known bool) {
+	for _, above := range row.Piece.Rows[:row.Index+1] {
+		if above.Measured() || !above.Tallies[size].Known || above.Tree.Only != nil {
+			return 0, false
+		}
+		if above.Tallies[size].Works && (above.Tree.Label.Kind != syntax.Unlabelled || has[*syntax.Rows](above.Tree)) {
+			all += above.Repeats[size]
+		}
+	}
+	return all, true
+}
+
+// rowsStated is the number of rows that a line states as a count, or in the brackets of its
+// label, with its place: `Rnds 7-13 (7 rnds)`. It is unwritten where the line goes on to say
+// which rows they are: `2 rows with each color`.
 func rowsStated(r *syntax.Row) (syntax.Num, source.Span) {
-	last := r.Clauses[len(r.Clauses)-1]
-	if t, ok := last.Node.(*syntax.Total); ok && len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow && strings.ContainsAny(r.Source(last.Span)[:1], "([{") {
-		return t.Parts[0].Number, last.Span
+	for i, t := range r.Tokens {
+		if !r.Label.Span.Covers(t.Span) {
+			break
+		}
+		if i > 1 && t.Kind == syntax.Word && (t.Canon == "row" || t.Canon == "rnd") && r.Tokens[i-1].Kind == syntax.Number && r.Tokens[i-2].Kind == syntax.Open {
+			return r.Tokens[i-1].Values, r.Tokens[i-1].Span.Union(t.Span)
+		}
+	}
+	for i, c := range r.Clauses {
+		t, ok := c.Node.(*syntax.Total)
+		if !ok || t.Change != 0 || !endsThere(r, i) {
+			continue
+		}
+		for _, part := range t.Parts {
+			if part.Noun.Kind == syntax.NounRow && part.On == "" {
+				return part.Number, c.Span
+			}
+		}
 	}
 	return syntax.Num{}, source.Span{}
+}
+
+// endsThere tells whether the words about a count end with it: in its brackets, with the line, or
+// before another count.
+func endsThere(r *syntax.Row, i int) bool {
+	if i+1 == len(r.Clauses) || strings.ContainsAny(r.Source(r.Clauses[i].Span)[:1], "([{") {
+		return true
+	}
+	_, another := r.Clauses[i+1].Node.(*syntax.Total)
+	return another
 }

@@ -48,6 +48,12 @@ func leaves(more string) string {
 		"Fasten off, leaving a long tail for sewing. " + more + "\n"
 }
 
+// stem is a stem that is chained in two steps, and how many chains the second says that it has.
+func stem(chains string) string {
+	return "Pattern: Twig\nTerms: US\n\nPiece: Twig\nStep 1: Ch 8. (8 stem ch)\nStep 2 (Branch A): Ch 6, sl st in 2nd ch from hook and in next 4 ch. (5 sl sts)\n" +
+		"Step 3: Ch 6. (" + chains + " stem ch)\nStep 4: Sc in 2nd ch from hook and in next 4 ch, sc in each of next 8 ch. (13 sc)\nFasten off.\n"
+}
+
 // Wordings that a rule might take for a slip and that are none, and beside
 // them the nearest ones that are.
 func TestWhereRulesAreSilent(t *testing.T) {
@@ -61,6 +67,16 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"more rows said than there are", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 five times. (9 rows)\nFasten off.\n", 1},
 		{"as many rows said as there are", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 five times. (7 rows)\nFasten off.\n", 0},
 		{"as many rows said as are worked again", "row-order", mat + "Row 2: " + plainRow + "Rep Row 2 five times. (5 rows)\nFasten off.\n", 0},
+		{"fewer rounds said than the label numbers", "row-order", strings.Replace(head, "Sc in each st around. (6 sc)\n", "Sc in each st around (7 rnds). (6 sc)\n", 1) + "Fasten off.\n", 1},
+		{"fewer rounds said in the label than it numbers", "row-order", strings.Replace(head, "Rnds 2-9:", "Rnds 2-9 (7 rnds):", 1) + "Fasten off.\n", 1},
+		{"as many rounds said as the label numbers", "row-order", strings.Replace(head, "Rnds 2-9: Sc in each st around. (6 sc)\n", "Rnds 2-9 (8 rnds): Sc in each st around, 8 rnds. (6 sc)\n", 1) + "Fasten off.\n", 0},
+		{"as many rounds said as there are with the first", "row-order", strings.Replace(head, "Sc in each st around. (6 sc)\n", "Sc in each st around. (6 sc) (9 rnds)\n", 1) + "Fasten off.\n", 0},
+		{"rows of each colour among those of the label", "row-order", mat + "Rows 2-9: Rep Row 1, working 2 rows with each color in turn. (12 sc)\nFasten off.\n", 0},
+		{"other chains said than are laid", "count-mismatch", strings.Replace(mat, "ch 13.", "ch 13. (12 ch)", 1), 1},
+		{"as many chains said as are laid", "count-mismatch", strings.Replace(mat, "ch 13.", "ch 13. (13 ch)", 1), 0},
+		{"chains said that are not laid, in one of two sizes", "count-mismatch", gradedHead + "Ch 21 (23, 25, 27). (21 (23, 26, 27) ch)\n" + gradedRow, 1},
+		{"other chains of a stem said than two steps lay", "count-mismatch", stem("16"), 1},
+		{"as many chains of a stem said as two steps lay", "count-mismatch", stem("14"), 0},
 		{"a row lost before rows of each size", "row-order", strings.Replace(mat, "Terms: US\n", "Terms: US\nSizes: S (L)\n", 1) + "Row 2: " + plainRow + "Rows 4-8 (10): " + plainRow + "Fasten off.\n", 1},
 		{"rows of each size that go on", "row-order", strings.Replace(mat, "Terms: US\n", "Terms: US\nSizes: S (L)\n", 1) + "Row 2: " + plainRow + "Rows 3-8 (10): " + plainRow + "Fasten off.\n", 0},
 		{"a turn lost before rows that turn again and again", "turn-missing", strings.Replace(mat, "; turn. (12 sc)", ". (12 sc)", 1) + "Row 2: " + plainRow + "Rows 3-8: Rep Row 2.\nFasten off.\n", 1},

@@ -559,7 +559,11 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 		t.Chains += h.stitch(i).Chains
 	}
 	if stated != nil {
-		if of := h.speaksOf(stated); t.Works || of != h {
+		of := h.speaksOf(stated)
+		switch {
+		case !h.works && h.chains > 0 && ofChains(stated):
+			t.Compared = h.compareLaid(stated.Parts[0], stated)
+		case t.Works || of != h:
 			for _, p := range stated.Parts {
 				t.Compared = append(t.Compared, of.counted(of.compareOn(p, &t, stated), p.Noun, &t))
 			}
@@ -638,6 +642,31 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Result = Agrees
 	}
 	return c
+}
+
+// ofChains tells a count of chains and of nothing else.
+func ofChains(stated *syntax.Total) bool {
+	return len(stated.Parts) == 1 && stated.Parts[0].Noun.Kind == syntax.NounChain && !stated.Parts[0].Noun.Length.Written()
+}
+
+// compareLaid compares the chains that a line only lays with how many it says there are: its
+// own, or those of the stem that it goes on with.
+func (h *hand) compareLaid(p syntax.Part, stated *syntax.Total) []Compared {
+	laid := h.stemChains()
+	switch {
+	case len(h.branches) > 0:
+		laid = h.chains
+	case laid == h.chains && h.made() > 0:
+		return nil // what was made before it may be a stem that is not known
+	}
+	if !h.known || laid == 0 || stated.Change != 0 || stated.Reached || p.Number.PerSize() && len(p.Number.Vals) != h.sizes {
+		return nil
+	}
+	c := Compared{Name: h.nounName(p.Noun), Stated: p.Number.At(h.size), Made: laid, Result: Disagrees}
+	if c.Stated == laid || c.Stated == h.chains {
+		c.Result = Agrees
+	}
+	return []Compared{c}
 }
 
 // compareEither compares a part of a stated count that may count the stitches of

@@ -44,6 +44,8 @@ func (s *speaker) step(node syntax.Node) string {
 		return "handwork, in which no stitch is counted" + when(n.LongTail, ", with the long tail")
 	case *syntax.Even:
 		return s.even(n)
+	case *syntax.Long:
+		return "so for " + amount(n.Rows, "row")
 	case *syntax.Branch:
 		return "begin a branch" + after(" called ", s.row.AsWritten(n.Name))
 	case *syntax.Return:
