@@ -512,7 +512,7 @@ type gCounts struct {
 	Beg    *gBegCh  `parser:"@@?"`
 	Not    bool     `parser:"( 'to' | 'of' )? @'not'?"`
 	Not2   bool     `parser:"( 'count' @'not'? ( 'as' | 'for' | 'in' | 'to' )* | 'as' ( ?= ( Ordinal | Number ) Stitch ) )"`
-	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* ( 'of' 'next' ( 'row' | 'rnd' ) | 'of' ( 'row' | 'rnd' ) Number )? )?"`
+	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* ( 'of' 'next' ( 'row' | 'rnd' ) | 'of' ( 'row' | 'rnd' ) Number )? | Number ( ?= EOF ) )?"`
 	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' )*"`
 }
 
