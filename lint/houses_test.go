@@ -97,14 +97,10 @@ var falseAlarms = map[string][]string{
 	"161-hawthorn-twig.txt":         {"small-parts"},
 	"163-frost-star.txt":            {"branch-chain-left", "count-mismatch"}, // steps that are worked again
 	"166-dormouse.txt":              {"small-parts"},
-	"168-dog-rose-cushion.txt":      {"row-over"}, // the first of several clusters
-	"169-acorn-filet-panel.txt":     {"count-mismatch"},
-	"170-haw-edging.txt":            {"row-repeated"}, // a second edging numbered on
 	"171-wrens-nest-basket.txt":     {"row-short"},
 	"183-dormouse.txt":              {"small-parts"},
 	"185-hedge-rose-hexagons.md":    {"place-absent"},
 	"186-oak-leaves-acorns.txt":     {"count-mismatch"},
-	"187-wren-feather.txt":          {"row-short"}, // barbs along both sides of a shaft
 	"191-frosted-hedge-blanket.txt": {"sleep-loose"},
 }
 
