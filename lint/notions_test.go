@@ -21,6 +21,8 @@ func TestImpliedNotions(t *testing.T) {
 		{"tapestry needle", "Place two markers at the ends of the row.", "stitch marker"},
 		{"tapestry needle", "Mark the center st.", "stitch marker"},
 		{"tapestry needle", "Stitch the eyes with black embroidery thread.", "embroidery thread"},
+		{"tapestry needle", "Scatter a few knots in white thread along the twig.", "embroidery thread"},
+		{"tapestry needle, white thread", "Scatter a few knots in white thread along the twig.", ""},
 		{"tapestry needle", "Sew the label on with sewing thread.", "sewing thread"},
 		{"tapestry needle", "Put the cushion pad in and close the last side.", "cushion pad"},
 		{"tapestry needle", "Glue the twig to its base.", "glue"},

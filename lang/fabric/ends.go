@@ -178,7 +178,8 @@ func (h *hand) closesByStitch() bool {
 // closing tells a place at which a round is closed: its first stitch, or what
 // stands for that.
 func closing(p syntax.Place) bool {
-	return p.Pick == syntax.PickFirst || topOfChain(p).Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning
+	return p.Pick == syntax.PickFirst || topOfChain(p).Noun.Kind == syntax.NounTurning || p.Of != nil && p.Of.Noun.Kind == syntax.NounTurning ||
+		p.Noun.Kind == syntax.NounTip && p.Of != nil && p.Of.Pick == syntax.PickFirst // the top of the first cluster
 }
 
 // onCloser tells a place that is the stitch which closed the round below into its
@@ -339,6 +340,7 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 		h.onRow(n.Place.Row.At(h.size))
 	}
 	if n.Place.Noun.Kind == syntax.NounNone && n.Place.Pick == syntax.PickNext {
+		h.loose = h.loose || n.Place.Elsewhere // `join B in the first dc after the quill` says what it passes over
 		return
 	}
 	h.travel(n.Place)

@@ -228,9 +228,23 @@ func belowBody(p syntax.Place) bool {
 	return p.From != syntax.FromHook && p.Pick != syntax.PickSame && p.Noun.Kind != syntax.NounChain
 }
 
-// spread tells whether a definition's body passes over stitches as it goes.
+// spread tells whether a definition's body passes over stitches as it goes: it skips some, or goes
+// on from one to the next, `ch 3, dc in next 3 sts`.
 func spread(body []syntax.Clause) bool {
-	return slices.ContainsFunc(body, func(c syntax.Clause) bool { _, ok := c.Node.(*syntax.Skip); return ok })
+	passed := 0
+	for _, c := range body {
+		switch n := c.Node.(type) {
+		case *syntax.Skip:
+			return true
+		case *syntax.Work:
+			for _, p := range n.Places {
+				if p.Pick == syntax.PickNext && belowBody(p) && p.Noun.Kind <= syntax.NounStitch && p.To.Kind == syntax.ToNothing {
+					passed += max(1, p.Number.At(0))
+				}
+			}
+		}
+	}
+	return passed > 1
 }
 
 // along tells whether a definition's body goes along several places, as the squares of a

@@ -61,7 +61,7 @@ func (n *Notion) May(text string) bool { return n.words.May(text) }
 func (n *Notion) ToldIn(text string) []int {
 	at := 0
 	for sentence := range strings.SplitAfterSeq(text, ".") {
-		if m := n.told.FindStringIndex(sentence); m != nil && !needless.MatchString(sentence) {
+		if m := n.told.FindStringIndex(sentence); m != nil && !needless.MatchString(sentence) && !inItsStead.MatchString(sentence[:m[0]]) {
 			end := m[1] + len(sentence[m[1]:]) - len(strings.TrimLeftFunc(sentence[m[1]:], isLetter))
 			return []int{at + m[0], at + end}
 		}
@@ -93,6 +93,9 @@ func (n *Notion) UsedIn(text string) bool {
 }
 
 var needless = phrase.MustCompile(`(?i)\b(?:no|not|none|never|without|instead|optional|optionally|if you|if desired|if wished|you can|may)\b`)
+
+// inItsStead stands before a notion that something else serves as: `tuck the tail in as stuffing`.
+var inItsStead = phrase.MustCompile(`(?i)\bas (?:an? |the |some |your )?$`)
 
 func isLetter(r rune) bool { return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' }
 

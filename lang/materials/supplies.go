@@ -9,13 +9,23 @@ import (
 	"stitchproof/lang/syntax"
 )
 
-// supplyLines are the lines that list what is needed: those of a list with a heading,
-// and those before the work that list something by themselves: `5 mm hook; wool needle`.
+// supplyLines are the lines that list what is needed: those of a list with a heading, also
+// behind a blank line, and those before the work that list something by themselves: `5 mm hook;
+// wool needle`.
 func supplyLines(file *syntax.File) (headed, loose []source.Span) {
 	begin := firstRow(file)
-	for _, span := range file.Prose {
-		if span.Start < begin && !slices.Contains(file.Supplies, span) && supplied(file.Text.Slice(span)) > 0 {
-			loose = append(loose, span)
+	headed = slices.Clone(file.Supplies)
+	for _, paragraph := range paragraphs(file, begin) {
+		var lists []source.Span
+		for _, span := range paragraph {
+			if !slices.Contains(headed, span) && supplied(file.Text.Slice(span)) > 0 {
+				lists = append(lists, span)
+			}
+		}
+		if n := len(headed); n > 0 && len(lists) > 0 && file.Text.LineOf(paragraph[0].Start)-file.Text.LineOf(headed[n-1].End) == 2 {
+			headed = append(headed, paragraph...)
+		} else {
+			loose = append(loose, lists...)
 		}
 	}
 	for _, def := range file.Definitions { // `A = bark brown DK, 30 m`
@@ -24,7 +34,22 @@ func supplyLines(file *syntax.File) (headed, loose []source.Span) {
 		}
 	}
 	slices.SortFunc(loose, func(a, b source.Span) int { return a.Start - b.Start })
-	return file.Supplies, loose
+	return headed, loose
+}
+
+// paragraphs are the lines of prose before an offset, those together that stand below one another.
+func paragraphs(file *syntax.File, end int) (out [][]source.Span) {
+	for i, span := range file.Prose {
+		switch {
+		case span.Start >= end:
+			return out
+		case i > 0 && file.Text.LineOf(span.Start)-file.Text.LineOf(file.Prose[i-1].End) == 1:
+			out[len(out)-1] = append(out[len(out)-1], span)
+		default:
+			out = append(out, []source.Span{span})
+		}
+	}
+	return out
 }
 
 // supplied is how many things a line says by itself to be needed: a hook with its size,

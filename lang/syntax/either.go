@@ -14,9 +14,12 @@ import (
 var (
 	// orOver takes what is worked over something else, behind all the rest.
 	orOver = phrase.MustCompile(`(?i)[;,.]?\s+or,? (?:if |when |where )?(?:it is |worked |working )?(?:over|above|on) (?:an? |the |each )?[^,;:.]*[,:]\s*`)
+	// orInstead takes another step, or another place in the same step, in brackets behind it.
+	orInstead = phrase.MustCompile(`(?i)\s*\(or,?\s+([^()]*)\)`)
 	// orElse takes another place in the same step.
 	orElse     = phrase.MustCompile(`(?i)\s+or\s+`)
 	stepEnd    = phrase.MustCompile(`[,;.]|\bthen\b|\band\b`)
+	placeAlone = phrase.MustCompile(`(?i)^\s*(?:in|into|over|next|the|ch)\b`)
 	namesPlace = phrase.MustCompile(`(?i)^\s*(?:in|into|over)\b`)
 	namesSpace = phrase.MustCompile(`(?i)\b(?:sps?|spaces?|loops?|lps?)\b`)
 )
@@ -25,6 +28,9 @@ var (
 // What is not meant is blank in each, so that all stands where it did.
 func either(text string) (stitches, space string, both bool) {
 	one, other, found := overOther(text)
+	if !found {
+		one, other, found = instead(text)
+	}
 	if !found {
 		one, other, found = inOther(text)
 	}
@@ -44,6 +50,28 @@ func overOther(text string) (one, other string, found bool) {
 		return "", "", false
 	}
 	return text[:at[0]], blanked(text, source.Span{End: at[1]}), true
+}
+
+// instead parts `dc in next 2 sts (or 2 dc in next ch-2 sp), dc in next dc` and `sk next 2 sts (or next ch-2 sp)`.
+func instead(text string) (one, other string, found bool) {
+	m := orInstead.FindStringSubmatchIndex(text)
+	if m == nil {
+		return "", "", false
+	}
+	from := 0
+	for _, end := range stepEnd.FindAllStringIndex(text[:m[0]], -1) {
+		from = end[1]
+	}
+	if inside := text[m[2]:m[3]]; placeAlone.MatchString(inside) {
+		step := text[from:m[0]]
+		verb := strings.IndexByte(strings.TrimLeft(step, " "), ' ')
+		if verb < 0 {
+			return "", "", false
+		}
+		from += len(step) - len(strings.TrimLeft(step, " ")) + verb
+	}
+	other = blanked(blanked(text, source.Span{Start: from, End: m[2]}), source.Span{Start: m[3], End: m[1]})
+	return blanked(text, source.Span{Start: m[0], End: m[1]}), other, true
 }
 
 // inOther parts `sk next 2 sts or next ch-2 sp`, and `dc in next 2 sts or in next ch-2 sp

@@ -53,6 +53,10 @@ func (f *folder) clause(c Clause) {
 		if f.attachCounts(c.Span, n.Counts) {
 			return
 		}
+	case *Chain:
+		if n.Counts.Said && f.countsFirst(c, n) {
+			return
+		}
 	case *Bracket:
 		if f.bracket(c, n) {
 			return
@@ -271,6 +275,44 @@ func (f *folder) attachCounts(span source.Span, counts Counts) bool {
 	f.out[n-1].Span = f.out[n-1].Span.Union(span)
 	return true
 }
+
+// countsFirst gives what is said in the end of the chain that the row begins with to that chain:
+// `12 dc. The ch 2 counts as a dc.` A chain to turn for the next row is made there, and not
+// only spoken of.
+func (f *folder) countsFirst(c Clause, said *Chain) bool {
+	n := len(f.out)
+	if n == 0 || said.Counts.Span != (source.Span{}) || slices.ContainsFunc(f.in[f.at+1:], goesOnAfter) {
+		return false
+	}
+	_, ofCount := f.out[n-1].Node.(*Total)
+	first := slices.IndexFunc(f.out, func(c Clause) bool { return steps(c.Node) })
+	if first >= 0 && first < n-1 && (ofCount || f.out[n-1].Sep >= SepStop) {
+		if ch, ok := f.out[first].Node.(*Chain); ok && !ch.Counts.Said && ch.Number.Equal(said.Number) {
+			with := *ch
+			with.Counts = said.Counts
+			with.Counts.Span = c.Span
+			f.out[first].Node, ofCount = &with, true
+		}
+	}
+	if ofCount {
+		c.Node = &Remark{}
+		f.out = append(f.out, c)
+	}
+	return ofCount
+}
+
+// goesOnAfter tells a clause that works or turns, and does not only count.
+func goesOnAfter(c Clause) bool {
+	switch n := c.Node.(type) {
+	case *Turn:
+		return true
+	case *Bracket:
+		return n.Total == nil
+	}
+	return steps(c.Node)
+}
+
+func isTotal(n Node) bool { _, total := n.(*Total); return total }
 
 // bracket decides what a bracket with nothing said after it is: a remark on
 // the chain before it, a stated count, a comment, or a run of clauses.

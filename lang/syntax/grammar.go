@@ -512,7 +512,7 @@ type gCounts struct {
 	Beg    *gBegCh  `parser:"@@?"`
 	Not    bool     `parser:"( 'to' | 'of' )? @'not'?"`
 	Not2   bool     `parser:"( 'count' @'not'? ( 'as' | 'for' | 'in' | 'to' )* | 'as' ( ?= ( Ordinal | Number ) Stitch ) )"`
-	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* ( 'of' 'next' ( 'row' | 'rnd' ) | 'of' ( 'row' | 'rnd' ) Number )? )?"`
+	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* ( 'of' 'next' ( 'row' | 'rnd' ) | 'of' ( 'row' | 'rnd' ) Number )? | Number ( ?= EOF ) )?"`
 	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' )*"`
 }
 
@@ -594,11 +594,12 @@ type gSkip struct {
 	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'behind' 'it'? | 'in' ( Name | 'center' ) )? @@?"`
 }
 
-// leave remaining 10 sts unworked
+// leave remaining 10 sts unworked; leave the 6 quill ch unworked
 type gLeave struct {
-	Pos   lexer.Position
-	Where *gWhere `parser:"'leave' @@ 'remaining'?"`
-	For   *gFor   `parser:"@@?"`
+	Pos    lexer.Position
+	Called *gNum   `parser:"  'leave' @@ Name+ ( 'ch' | 'st' | Stitch ) 'remaining'"`
+	Where  *gWhere `parser:"| 'leave' @@ 'remaining'?"`
+	For    *gFor   `parser:"  @@?"`
 }
 
 // turn; do not turn; rotate; along opposite side of foundation ch; do not join or turn

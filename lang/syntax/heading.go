@@ -26,8 +26,8 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		if labelled(strings.TrimSpace(name)) && !firstOnes.MatchString(name) {
 			return false
 		}
-	case supplies[d.section] && byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1)):
-		return false // `Aran (4) acrylic:` over `A: primrose`
+	case supplies[d.section] && (strings.HasSuffix(trimmed, ":") && bulleted.MatchString(trimmed) || byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1))):
+		return false // `- DK cotton:`, or `Aran (4) acrylic:` over `A: primrose`
 	case decorated.MatchString(trimmed):
 		name = undecorated(trimmed)
 	case d.headsInSquares(trimmed, d.file.Text.LineOf(span.Start)):
@@ -276,10 +276,22 @@ func (d *document) sectionHead(trimmed string) string {
 	plain := listNumber.ReplaceAllString(strings.Trim(undecorated(trimmed), headMarks+"."), "")
 	bare := howManyLast.ReplaceAllString(plain, "") // `Abbreviations (US)`
 	key, name := headerKey(bare)
-	if !sections[key] || bare != plain && name != "" || strings.Contains(plain, ":") || key == "hook" && strings.ContainsAny(name, "0123456789") {
+	if !sections[key] || bare != plain && name != "" || strings.Contains(plain, ":") || d.needs(key, name, trimmed) {
 		return ""
 	}
 	return key
+}
+
+// needs tells an item of what is needed, which heads no list of it though it begins with the
+// same word: `Yarn A (Straw), 2 cones`, and in such a list `Yarn needle` and `• Hook`.
+func (d *document) needs(key, name, trimmed string) bool {
+	switch {
+	case key != "hook" && !supplies[key]:
+		return false
+	case strings.ContainsAny(name, "0123456789,("):
+		return true
+	}
+	return supplies[d.section] && (name != "" || bulleted.MatchString(trimmed))
 }
 
 // listNumber begins the headings of a text that numbers its sections: `2. Materials`, `B) Notes`.

@@ -631,6 +631,9 @@ func (r *labelReader) followed() bool {
 	case Stitch, Star, Open, Number, Comma:
 		return true
 	case Word:
+		if t.Canon == "comment" {
+			return false // `Rows 2 to 9 form the pattern.`
+		}
 		return beginsAction(t) || t.Canon == "with" || t.Canon == "as" || t.Canon == "in" || t.Canon == "same" || t.Canon == ""
 	}
 	return r.at >= len(r.tokens) && r.label.Kind == Numbered

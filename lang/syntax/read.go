@@ -186,7 +186,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Skip != nil:
 		return &Skip{Place: r.onePlace(g.Skip.Where)}
 	case g.Leave != nil:
-		return r.leave(g.Leave.Where)
+		return r.leave(g.Leave)
 	case g.Multiple != nil:
 		return r.multiple(g.Multiple)
 	case g.Chain != nil:
@@ -558,9 +558,12 @@ func (r *reader) extent(g *gExtent) ToLimit {
 
 // leave reads `leave next 2 sts unworked`. Unworked and remaining are one word
 // to the grammar; where next is said, it names the places and no more.
-func (r *reader) leave(g *gWhere) Node {
-	p := r.onePlace(g)
-	if slices.ContainsFunc(g.Mods, func(m *gMod) bool { return m.Word == "next" }) {
+func (r *reader) leave(g *gLeave) Node {
+	if g.Called != nil { // whatever they are called, they are what is left
+		return &Leave{Place: Place{Pick: PickRemaining, Number: r.num(g.Called)}}
+	}
+	p := r.onePlace(g.Where)
+	if slices.ContainsFunc(g.Where.Mods, func(m *gMod) bool { return m.Word == "next" }) {
 		p.Pick = PickNext
 	}
 	return &Leave{Place: p}

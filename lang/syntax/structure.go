@@ -314,6 +314,9 @@ func (l *lister) token(i, hi int) int {
 		if l.hookTaken() && beginsStep(t) {
 			l.takeHook() // `using the 5 mm hook make 90 ch`
 		}
+		if l.sideTaken() && (beginsStep(t) || t.Kind == Word && t.Canon == "join") {
+			l.flush(SepComma) // `with RS facing join B in first st`
+		}
 		if t.Kind == Word && t.Canon == "beg" && l.startsIn(i, hi) {
 			l.flush(SepComma) // `sc in each ch across starting with 2nd ch from hook`
 		}
@@ -411,8 +414,15 @@ func worksPlaced(c Clause) bool {
 // for any other sentence.
 func countsOnly(tokens []Token) int {
 	said := sentence(tokens)
-	if holds(tokens[len(said):], Stitch) {
+	rest := tokens[len(said):]
+	if more := sentence(rest[min(1, len(rest)):]); saysCounts(more) {
+		rest = rest[1+len(more):] // `12 dc. The ch 3 counts as a dc.`
+	}
+	if holds(rest, Stitch) {
 		return 0
+	}
+	if total, _, _ := countTakesIn(said); total != nil {
+		return len(total.Parts)
 	}
 	switch total := asTotal(said); {
 	case tallies(said), countRemarked(said):
@@ -421,6 +431,56 @@ func countsOnly(tokens []Token) int {
 		return len(total.Parts)
 	}
 	return 0
+}
+
+// saysCounts tells words that say of a chain whether it counts.
+func saysCounts(tokens []Token) bool {
+	switch n := clauses.read(tokens).(type) {
+	case *Chain:
+		return n.Counts.Said
+	case *CountsNote:
+		return true
+	}
+	return false
+}
+
+// countTakesIn reads a count that says what chain it takes in, `12 dc, including the ch 3`, `43 sts, the 3 ch
+// is one of them`, and gives where the count ends and where that is said. It gives nil for anything else.
+func countTakesIn(tokens []Token) (total *Total, end, says int) {
+	for i := 2; i < len(tokens)-1; i++ {
+		end = i
+		if tokens[i].Kind == Comma || tokens[i].Kind == Semi {
+			i++
+		}
+		if including := takesIn(tokens[i]); including && takenIn(tokens[i:]) != nil || end < i && !including && saysCounts(tokens[i:]) {
+			return asTotal(tokens[:end]), end, i
+		}
+	}
+	return nil, 0, 0
+}
+
+// takesIn tells a word before what a count takes in: `including`, `counting`.
+func takesIn(t Token) bool { return t.Kind == Word && (t.Canon == "including" || t.Canon == "count") }
+
+// takenIn reads what a count takes in: `including the ch 3 as 1 dc`, nil for no chain.
+func takenIn(tokens []Token) Node {
+	said := tokens[1:]
+	if as := slices.IndexFunc(said, func(t Token) bool { return t.Kind == Word && t.Canon == "as" }); as > 0 {
+		said = said[:as]
+	}
+	one := Counts{Said: true, As: []Part{{Noun: Noun{Kind: NounAny}}}}
+	if len(said) > 0 && firstWord(said).Canon == "tch" {
+		return &CountsNote{Counts: one}
+	}
+	if len(said) == 3 && said[1].Kind == Hyphen {
+		said = []Token{said[0], said[2]} // ch-3
+	}
+	if ch, ok := clauses.read(said).(*Chain); ok {
+		with := *ch
+		with.Counts = one
+		return &with
+	}
+	return nil
 }
 
 // countRemarked tells a sentence that counts, and behind a comma says more of that: `34 dc, with 4
@@ -563,6 +623,18 @@ func (l *lister) takeHook() {
 		c.Node = &Yarn{Yarn: last.Canon}
 	}
 	l.out, l.flat = append(l.out, c), nil
+}
+
+// sideTaken tells whether the clause so far says which side faces, and no more.
+func (l *lister) sideTaken() bool {
+	side := l.flat
+	if len(side) > 1 && side[0].Kind == Word && side[0].Canon == "with" {
+		side = side[1:]
+	}
+	if len(side) == 0 || side[0].Kind != Word || side[0].Canon != "rs" && side[0].Canon != "ws" {
+		return false
+	}
+	return !slices.ContainsFunc(side[1:], func(t Token) bool { return t.Kind != Name })
 }
 
 // beginsStep tells a word that a step may begin with: `make`, `ch`, a stitch.
@@ -775,6 +847,16 @@ func (l *lister) bracket(open, end int) int {
 	if total := tallied(b.tokens[open+1 : end]); total != nil && l.depth == 0 && asTotal(b.tokens[open+1:end]) == nil && !holds(b.tokens[end:], Stitch) {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total}) // `(5 shells, 2 half-shells, 6 sc)`
+		return end
+	}
+	if total, told, says := countTakesIn(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open+1 : open+1+told]), Sep: SepStop, Node: total})
+		if said := b.tokens[open+1+says : end]; takesIn(said[0]) {
+			l.out = append(l.out, Clause{Span: spanOf(said), Node: takenIn(said)})
+		} else {
+			l.out = append(l.out, Clause{Span: spanOf(said), Node: clauses.read(said)})
+		}
 		return end
 	}
 	if total := inParts(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {

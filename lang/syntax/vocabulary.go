@@ -488,10 +488,17 @@ func (l *scanner) counts(before []Token, i int) bool {
 func (l *scanner) match(i int) (entry *wordEntry, length int) {
 	trade, n := l.longest(l.vocab.trade, i)
 	own, m := l.longest(l.vocab.own, i)
-	if own == nil || trade != nil && trade.canon == "corner" && l.space(i+m) {
-		return trade, n // `corner ch-3 sp`, where the pattern has a stitch that it calls corner
+	if own == nil || trade != nil && (trade.canon == "corner" && l.space(i+m) || trade.canon == "sp" && l.ofChains(i)) {
+		return trade, n // `corner ch-3 sp`, where the pattern has a stitch that it calls corner, or space
 	}
 	return own, m
+}
+
+// ofChains tells whether chains are named before raw token i, as of a space: `ch-2 space`, `2-ch sp`.
+func (l *scanner) ofChains(i int) bool {
+	for i--; i >= 0 && (l.raw[i].kind == Hyphen || l.raw[i].kind == Number); i-- {
+	}
+	return i >= 0 && (l.raw[i].lower == "ch" || l.raw[i].lower == "chain")
 }
 
 // space tells whether raw token i goes on to name a space.

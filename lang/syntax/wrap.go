@@ -5,6 +5,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
 
@@ -74,6 +75,9 @@ func countAlone(line string) bool {
 func listed(line string) bool {
 	return strings.ContainsRune("•·●▪◦", firstRune(strings.TrimSpace(line)))
 }
+
+// bulleted begins with the mark of a list, or with the hyphen, star or arrow that stands for one.
+var bulleted = phrase.MustCompile(`^(?:[•·●▪◦]|[-–*>] )`)
 
 // onlyLabel tells a line that is a label and nothing more: `Row 3:`.
 func onlyLabel(line string) bool {
@@ -253,10 +257,14 @@ func endsSentence(s string) bool {
 }
 
 // continuesField tells whether an indented line goes on with the header field
-// before it.
+// before it: it is no further item of the list that this stands in.
 func (d *document) continuesField(line string, span source.Span) bool {
 	n := len(d.file.Header)
-	return !d.started && n > 0 && (line[0] == ' ' || line[0] == '\t') && d.adjoins(d.file.Header[n-1].Span.End, span.Start)
+	if d.started || n == 0 || line[0] != ' ' && line[0] != '\t' {
+		return false
+	}
+	field := d.file.Header[n-1].Span
+	return d.adjoins(field.End, span.Start) && !(bulleted.MatchString(line[indentOf(line):]) && indentOf(line) <= d.indent(field.Start))
 }
 
 func (d *document) extendField(span source.Span) {

@@ -376,11 +376,50 @@ func statementsIn(p passage) []Evidence {
 		return nil
 	}
 	for _, at := range statement.FindAllStringIndex(p.text, -1) {
+		if callsStitches(p.text[:at[0]]) || ofOther(p.text, at) {
+			continue
+		}
 		written := p.text[at[0]:at[1]]
 		out = append(out, Evidence{Kind: Statement, Dialect: dialectIn(written), Text: written, Span: source.Span{Start: at[0], End: at[1]}})
 	}
 	return out
 }
+
+// ofOther tells a statement among other words in a table of three columns or more: that lists
+// several patterns, and says it of one of them.
+func ofOther(text string, at []int) bool {
+	line := text[strings.LastIndexByte(text[:at[0]], '\n')+1:]
+	line, _, _ = strings.Cut(line, "\n")
+	if cells := strings.Count(line, "|") - 1; cells < 3 || !strings.HasPrefix(strings.TrimSpace(line), "|") {
+		return false
+	}
+	before := text[strings.LastIndexByte(text[:at[0]], '|')+1 : at[0]]
+	after, _, _ := strings.Cut(text[at[1]:], "|")
+	return strings.TrimSpace(before+after) != ""
+}
+
+// callsStitches tells whether a text ends with no more than names of stitches that are so called in
+// the terms named next, `circle of tr (dtr in`: of the pattern's own that says nothing.
+func callsStitches(before string) bool {
+	m := namesBefore.FindStringSubmatch(before)
+	if m == nil {
+		return false
+	}
+	stitches := false
+	for _, t := range syntax.Lex(m[1], syntax.Standard()) {
+		switch {
+		case t.Kind == syntax.Stitch:
+			stitches = true
+		case t.Kind == syntax.Comma, t.Kind == syntax.Word && (t.Canon == "and" || t.Canon == ""):
+		default:
+			return false
+		}
+	}
+	return stitches
+}
+
+// namesBefore takes the words from a bracket, a cell of a table or a stop on to an `in`.
+var namesBefore = phrase.MustCompile(`(?i)(?:^|[(\[|.;:])([^(\[|.;:]{1,60}?),?\s+in\s+$`)
 
 const (
 	nation = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
