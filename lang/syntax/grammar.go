@@ -608,7 +608,7 @@ type gTurn struct {
 	Spiral bool `parser:"(   @( ( 'work' | 'continue' )* 'in' 'spiral' ( 'not' 'join' )? )"`
 	NoJoin bool `parser:"|   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
 	Not    bool `parser:"  | @'not'?"`
-	Rotate bool `parser:"( 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
+	Rotate bool `parser:"( @( 'turn' Number ( 'degrees' | Sign ) Name* ) | 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | Number | Sign | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
 	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? 'back'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side'"`
 	Base   bool `parser:"| 'work'? ( 'across' | 'on' | 'around' )+ @'foundation' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
@@ -697,11 +697,11 @@ type gRing struct {
 // on with Rows 2 and 3, 8 more times each
 type gRows struct {
 	Pos    lexer.Position
-	GoOn   bool     `parser:"( 'work' )? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ )"`
-	Last   bool     `parser:"( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' )"`
+	GoOn   bool     `parser:"( 'work' ( ?= ( 'row' | 'rnd' ) ( Number | 'and' | 'to' | Comma | Dash | Hyphen )+ ( 'more' | 'times' | 'once' ) ) | 'work'? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ ) )"`
+	Last   bool     `parser:"( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' | 'these' ( ?= Number? ( 'row' | 'rnd' ) ) )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
 	Row    bool     `parser:"| @( 'row' | 'rnd' | 'r' | 'step' )"`
-	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' | 'step' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* ( 'in' 'turn' )? Comma? )?"`
+	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' | 'step' )? ( ?! Number ( 'times' | 'more' ( ?! Number ) ) ) @@ )* ( 'in' 'turn' )? Comma? )?"`
 	Of     *gPiece  `parser:"  ( 'of' @@ )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`
 	Called *gCalled `parser:"| @@"`

@@ -456,7 +456,7 @@ func besideRow1(line string) int {
 				return t.Span.Start
 			}
 		}
-		if t.Kind != Name || i == 0 && !unicode.IsUpper(firstRune(words[t.Span.Start:])) {
+		if !namesPart(t) && t.Kind != Name || i == 0 && !unicode.IsUpper(firstRune(words[t.Span.Start:])) {
 			return 0
 		}
 	}

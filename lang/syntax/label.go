@@ -131,8 +131,34 @@ func (r *labelReader) numbered() int {
 		return r.nounFirst()
 	case first.Kind == Number || first.Kind == Ordinal:
 		return r.numberFirst()
+	case namesPart(first) && unicode.IsUpper(firstRune(r.text[first.Span.Start:])):
+		return r.ofPart()
 	}
 	return 0
+}
+
+// namesPart tells a word that may be the name of a part.
+func namesPart(t Token) bool {
+	return t.Kind == Name && len(t.Canon) > 2 || t.Kind == Word && partWords[t.Canon]
+}
+
+// mostBefore is the most words of a part's name before the rows of it.
+const mostBefore = 2
+
+// ofPart takes a label that begins with the part that the row is one of: `Wing Rnd 2:`. The
+// first of its rows begins the part.
+func (r *labelReader) ofPart() int {
+	for n := 0; n < mostBefore && namesPart(r.peek()); n++ {
+		r.at++
+	}
+	if !r.word("row", "rnd") || r.at+1 >= len(r.tokens) || r.tokens[r.at+1].Kind != Number {
+		return 0
+	}
+	n := r.nounFirst()
+	if n == 0 || r.label.Kind != Numbered || r.label.First(0) < 2 || r.tokens[n-1].Kind != Colon && r.tokens[n-1].Kind != Dash {
+		return 0
+	}
+	return n
 }
 
 // bracketed takes the number of a step in brackets: `(1) Stem: ch 10`.

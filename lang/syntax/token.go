@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"slices"
 	"strings"
 	"sync"
 	"unicode"
@@ -91,12 +92,14 @@ var rawTokens = sync.Pool{New: func() any { return &[]rawToken{} }}
 func Lex(text string, vocab *Vocabulary) []Token {
 	return vocab.cut.of(text, func(text string) []Token {
 		raw := rawTokens.Get().(*[]rawToken)
-		l := scanner{text: text, vocab: vocab, raw: (*raw)[:0], hashes: strings.Contains(text, "from #")}
+		l := scanner{text: text, vocab: vocab, raw: slices.Grow((*raw)[:0], len(text)/3+4), hashes: strings.Contains(text, "from #")}
 		l.scan()
 		l.cutLoops()
 		tokens := l.nameLimbs(l.nameBranches(l.group()))
-		clear(l.raw) // of what they say
-		*raw = l.raw
+		if len(text) <= maxKey {
+			clear(l.raw) // of what they say
+			*raw = l.raw
+		}
 		rawTokens.Put(raw)
 		return tokens
 	})
