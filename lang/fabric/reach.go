@@ -365,7 +365,7 @@ func (h *hand) onPieces(k *stitch.Stitch, own *ownStitch, n int, numbered bool, 
 		n *= p.Number.At(h.size)
 	case p.Each && !chains && h.comingCount() > 0:
 		n *= h.comingCount()
-	case numbered, p.Pick == syntax.PickSame, p.Pick == syntax.PickLast, p.Pick == syntax.PickFirst, p.Pick == syntax.PickNext && !p.Each:
+	case numbered && !(p.Each && (p.Noun.Kind == syntax.NounAny || p.Noun.Kind == syntax.NounStitch)), p.Pick == syntax.PickSame, p.Pick == syntax.PickLast, p.Pick == syntax.PickFirst, p.Pick == syntax.PickNext && !p.Each && p.To.Kind == syntax.ToNothing:
 	case chains && h.bridge > 0:
 		n *= h.bridge
 	default:

@@ -267,7 +267,7 @@ type gAs struct {
 // the first leg; the other sleeve: a piece that the round joins
 type gPieceOf struct {
 	Pos  lexer.Position
-	Name string `parser:"( Ordinal | 'other' | 'both' ) @( 'post' | Name ) ( ?! 'st' | 'sp' | 'loop' | Stitch )"`
+	Name string `parser:"( Ordinal | 'other' | 'both' ) @( 'post' | Name ) ( ?! 'st' | 'sp' | 'loop' | Stitch ) | 'both' @'side'"`
 }
 
 // on next Daisy; on Band: another piece

@@ -53,6 +53,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 			case g.Prep == "at" && last.Noun.Kind != NounNone && last.Of == nil && p.Noun.Kind != NounEdge:
 				last.Of = &p // `in center sc at tip of next point`
 				continue
+			case g.Prep == "to" && p.Elsewhere && p.Name != "" && !last.Empty():
+				last.Elsewhere, last.Name = true, p.Name // `in next 5 sts through both layers`
+				continue
 			case g.Prep == "on" && elsewhere(p):
 				last.Elsewhere = true // `in next loop on first motif`
 				continue
