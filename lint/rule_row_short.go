@@ -188,8 +188,8 @@ func ofStitches(row *fabric.Row, size int) bool {
 	return t.Known && t.Chains == 0 && t.Part("picot") == 0
 }
 
-// divides says that a row is worked over a part of the one below.
-var divides = phrase.MustCompile(`(?i)\bdivid(?:e|ing)\b`)
+// divides says that a row is worked over a part of the one below: a neck or shoulders are begun.
+var divides = phrase.MustCompile(`(?i)\bdivid(?:e|ing)\b|\b(?:shape|shaping|work|begin) (?:the )?(?:(?:first|second|right|left|back|front) )*(?:neck|shoulder)`)
 
 // leftNoun is what is left unworked: spaces where a row is worked by them.
 func leftNoun(f fabric.Fault) string {

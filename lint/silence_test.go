@@ -72,6 +72,8 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"as many rounds said as the label numbers", "row-order", strings.Replace(head, "Rnds 2-9: Sc in each st around. (6 sc)\n", "Rnds 2-9 (8 rnds): Sc in each st around, 8 rnds. (6 sc)\n", 1) + "Fasten off.\n", 0},
 		{"as many rounds said as there are with the first", "row-order", strings.Replace(head, "Sc in each st around. (6 sc)\n", "Sc in each st around. (6 sc) (9 rnds)\n", 1) + "Fasten off.\n", 0},
 		{"rows of each colour among those of the label", "row-order", mat + "Rows 2-9: Rep Row 1, working 2 rows with each color in turn. (12 sc)\nFasten off.\n", 0},
+		{"a shoulder begun in a part of the row", "row-short", mat + "Shape right shoulder: Next row: Ch 1, sc in first 5 sts, turn.\nNext row: Ch 1, sc2tog, sc in each st across. (4 sc)\nFasten off.\n", 0},
+		{"a part of the row, and no word why", "row-short", mat + "Next row: Ch 1, sc in first 5 sts, turn.\nNext row: Ch 1, sc2tog, sc in each st across. (4 sc)\nFasten off.\n", 1},
 		{"an arm closed through both of its layers", "count-mismatch", head + "Fold flat and sc through both layers across. (3 sc)\nFasten off.\n", 0},
 		{"an arm closed in each stitch through both layers", "count-mismatch", head + "Flatten the opening and sc in each st across through both layers. (3 sc)\nFasten off.\n", 0},
 		{"fewer stitches through both layers than are said", "count-mismatch", head + "Fold flat and sc in each of next 2 sts through both sides. (3 sc)\nFasten off.\n", 1},

@@ -107,7 +107,7 @@ func (h *hand) unworked(p syntax.Place) bool {
 	if p.Pick != syntax.PickRemaining && !p.Row.Written() {
 		return false
 	}
-	return h.onLeft(h.leftAt(p))
+	return h.onLeft(h.leftAt(p)) || p.Pick == syntax.PickRemaining && h.cut && h.onShort(0)
 }
 
 // pastLeft stands on what was left unworked where a skip comes first after the yarn
@@ -117,7 +117,20 @@ func (h *hand) pastLeft(p syntax.Place) bool {
 	if !h.cut || h.round || len(h.row) > 0 || p.Pick != syntax.PickNext {
 		return false
 	}
-	return h.onLeft(h.leftPast(p))
+	return h.onLeft(h.leftPast(p)) || h.onShort(p.Number.Or(h.size, 1))
+}
+
+// onShort stands on what a row left without a word, if that is more than so many places: it is
+// worked on now, and was left on purpose.
+func (h *hand) onShort(n int) bool {
+	if len(h.short.places) <= n {
+		return false
+	}
+	row := h.shortIn
+	h.resumed = &row
+	h.standOn(h.short.places)
+	h.short = leftOut{}
+	return true
 }
 
 // leftPast is a run of places left unworked that goes on behind what a skip passes over, -1

@@ -772,6 +772,7 @@ func (k *worker) mended(t trial, o outcome) outcome {
 // something other than it states, leaves the stated count to be tried.
 func (k *worker) take(o outcome, stated *syntax.Total) {
 	k.h = o.hand
+	k.forgive()
 	k.h.setApart()
 	k.h.laidBy()
 	if k.h.keeps = k.h.continued(); k.h.keeps {
@@ -792,6 +793,16 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 		k.heal = stated
 	}
 	k.h.settleOn(ground, o.tally.Known)
+}
+
+// forgive takes back that a row came short, where what it left is gone on with.
+func (k *worker) forgive() {
+	if k.h.resumed == nil {
+		return
+	}
+	t := &k.piece.Rows[*k.h.resumed].Tallies[k.size]
+	t.Faults = slices.DeleteFunc(slices.Clone(t.Faults), func(f Fault) bool { return f.Kind == RowShort })
+	k.h.resumed = nil
 }
 
 // laidBy puts what the instruction made with what was made before it. A piece may grow

@@ -162,6 +162,7 @@ func (h *hand) leftOver() {
 	if f.Name == "" && h.count(syntax.Noun{Kind: syntax.NounChain}) > 0 && h.stitch(h.base[0]).Kind == chainStitch() {
 		f.Name = "ch"
 	}
+	h.short, h.shortIn = leftOut{places: slices.Clip(h.unreached()), turns: h.turns}, h.rowIndex
 	h.fault(f)
 }
 

@@ -14,10 +14,31 @@ import (
 // definition takes `sc = single crochet` and, before the first row, `Fan:
 // (3 dc in next st)` wherever they stand.
 func (d *document) definition(trimmed string, span source.Span) bool {
-	if d.started || labelled(trimmed) {
+	if d.started || labelled(trimmed) || laysPart(trimmed) {
 		return false
 	}
 	return d.definedSo(trimmed, span) || d.defined(trimmed, span, false)
+}
+
+// laysPart tells a line that lays the chain of a part, `Main stem: ch 30.`: no word of a pattern's
+// own stands for so many chains.
+func laysPart(trimmed string) bool {
+	_, rest, found := strings.Cut(trimmed, ": ")
+	if !found {
+		return false
+	}
+	r := readRow(rest, 0, Standard())
+	chain, only := r.onlyChain()
+	return only && chain.Number.At(0) >= beginningChain
+}
+
+// onlyChain is the chain of an instruction that says nothing else.
+func (r *Instruction) onlyChain() (chain *Chain, only bool) {
+	if len(r.Clauses) != 1 {
+		return nil, false
+	}
+	chain, only = r.Clauses[0].Node.(*Chain)
+	return chain, only
 }
 
 // tellsHow takes a sentence that says how something of the pattern's own is made: `A thorn is

@@ -204,7 +204,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 	case d.titles(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)
 	default:
-		if d.section == "" && beginsRow(trimmed) {
+		if d.section == "" && (beginsRow(trimmed) || laysPart(trimmed)) {
 			d.started = true
 		}
 		d.add(block{kind: blockText, span: span})
@@ -491,6 +491,12 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 	lead, from := leadClause(tokens, length)
 	r.Clauses = lead
 	label, n := readLabel(tokens[from:], text)
+	if head := headingBefore(label, n, tokens[from:]); head > 0 {
+		if next, m := readLabel(tokens[from+head:], text); m > 0 && next.Kind == NextRow && tokens[from+head+m-1].Kind == Colon {
+			r.Clauses = append(r.Clauses, Clause{Span: source.Span{Start: tokens[from].Span.Start, End: tokens[from+head-2].Span.End}, Sep: SepStop, Node: &Remark{}})
+			label, n = next, head+m
+		}
+	}
 	r.Label = label
 	at := from + n
 	if n > 0 {

@@ -374,10 +374,13 @@ func (d *document) runIn(line string, span source.Span) bool {
 	return true
 }
 
-// branches tells the label of a branch: its own line tells the way home, or the next one
-// begins with it.
+// branches tells the label of a branch: it is called one and a stem is laid, its own line tells
+// the way home, or the next one begins with it.
 func (d *document) branches(line string, span source.Span) bool {
 	tokens := Lex(line, Standard())
+	if len(tokens) > 0 && isBranch(tokens[0]) && d.stemLaid() {
+		return true
+	}
 	if len(tokens) == 0 || tokens[0].Written != limbToken {
 		return false
 	}
@@ -390,6 +393,33 @@ func (d *document) branches(line string, span source.Span) bool {
 	}
 	tokens = Lex(d.file.Text.Slice(d.file.Text.Line(next)), Standard())
 	return len(tokens) > 0 && goesHome(tokens[0])
+}
+
+// stemLaid tells whether the part that lines now belong to has laid a chain and not ended: what
+// branches there is no part of its own.
+func (d *document) stemLaid() bool {
+	for _, b := range slices.Backward(d.blocks) {
+		if b.kind == blockHeading {
+			return false
+		}
+		if b.kind != blockText {
+			continue
+		}
+		r := readRow(strings.TrimFunc(d.text(b.span), isBlank), 0, Standard())
+		made := 0
+		for _, c := range r.Clauses {
+			if _, ends := c.Node.(*Finish); ends {
+				return false
+			}
+			if steps(c.Node) {
+				made++
+			}
+		}
+		if made == 1 && lays(r) == laysChain {
+			return true
+		}
+	}
+	return false
 }
 
 // goesHome tells a word that leads home from a branch.

@@ -260,6 +260,18 @@ func (r *labelReader) kindOfRow() int {
 	return 0
 }
 
+// headingBefore gives the number of tokens of a heading with its colon that may stand before a
+// label, as in `Shape neck: Next row: …`, 0 for none. n is how many the label takes that was read.
+func headingBefore(label Label, n int, tokens []Token) int {
+	switch {
+	case label.Kind == Named && label.Limb == "" && tokens[n-1].Kind == Colon:
+		return n
+	case len(tokens) > 2 && tokens[0].Kind == Word && tokens[0].Canon == "comment" && tokens[1].Kind == Colon:
+		return 2
+	}
+	return 0
+}
+
 // headingAfter finds the heading that stands between a label and its
 // instruction, as in `Next row: SHAPE NECK: …`, and gives the number of tokens it
 // takes. The first token is the last of the label.

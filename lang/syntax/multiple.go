@@ -23,10 +23,7 @@ func (p *Piece) multipleSaid() *Chain {
 // onlyMultiple is the chain of which an instruction gives a multiple and nothing else,
 // nil for any other.
 func (r *Instruction) onlyMultiple() *Chain {
-	if len(r.Clauses) != 1 {
-		return nil
-	}
-	if ch, ok := r.Clauses[0].Node.(*Chain); ok && ch.Multiple.Written() && !ch.Number.Written() {
+	if ch, only := r.onlyChain(); only && ch.Multiple.Written() && !ch.Number.Written() {
 		return ch
 	}
 	return nil
