@@ -250,6 +250,7 @@ type gMod struct {
 	AndNext *gNoun    `parser:"| @@ 'and' 'next' 'group'? ( ?= EOF )"`
 	Noun    *gNoun    `parser:"| @@"`
 	Number  *gNum     `parser:"| @@"`
+	Aside   bool      `parser:"| @( ( 'under' | 'above' ) Name+ ( ?= EOF ) )"`
 	Pair    *gPair    `parser:"| @@"`
 	Ordinal *gOrd     `parser:"| @@"`
 	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'odd' | 'down the chain' | 'corresponding' | 'successive' | 'already' | 'made' | 'between' ( ?= EOF | 'at' ) | 'after' ( ?= EOF ) )"`
@@ -293,7 +294,7 @@ type gOf struct {
 	Pos    lexer.Position
 	Name   string `parser:"'of' ( ( 'branch' | 'stem' )? @Name"`
 	Stem   bool   `parser:"| @'stem'"`
-	Here   bool   `parser:"| @( 'branch' | 'step' Number )"`
+	Here   bool   `parser:"| @( 'branch' | 'step' Number Name? )"`
 	RowNth *gOrd  `parser:"| @@? "`
 	RowN   *gNum  `parser:"( 'row' | 'rnd' ) @@? )"`
 }
@@ -498,11 +499,19 @@ type gGoBack struct {
 type gChain struct {
 	Pos    lexer.Position
 	N      *gNum     `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
+	Out    *gOut     `parser:"  @@?"`
 	M      *gNum     `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
+	Out2   *gOut     `parser:"  @@?"`
 	For    *gStitch  `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? ( 'once' ( ?= EOF ) )? ( 'for' Ordinal? @@ )?"`
 	Plus   *gNum     `parser:"( ( Sign | 'plus' ) @@ 'ch'? ( 'for' ( Name | 'tch' | 'turn' | 'foundation' | 'beg' )+ )? )?"`
 	On     *gPieceOf `parser:"( ( 'on' | 'from' | 'to' ) @@ )?"`
 	Counts *gCounts  `parser:"( 'at' ( 'end' 'of' ( 'each' | 'last' | 'next' )? ( 'row' | 'rnd' ) | 'rowend' ) Number? )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
+}
+
+// out from the stem; outward: where a chain goes
+type gOut struct {
+	Pos lexer.Position
+	Way bool `parser:"@( ( 'out' | 'outward' | 'outwards' | 'away' ) ( 'from' ( 'stem' | 'branch' | 'row' | 'rnd' | 'edge' | Name ) Name? )? )"`
 }
 
 // counts as dc; does not count as a st; counts as dc and ch 1 here and throughout
