@@ -39,7 +39,7 @@ var sets = []set{
 	{"fifth", 154, 34},
 	{"sixth", 172, 54},
 	{"seventh", 192, 52},
-	{"eighth", 212, 45},
+	{"eighth", 212, 54},
 }
 
 // numberOf is the number of a pattern, by the name of its file.
@@ -79,48 +79,43 @@ func grave(text string) map[string]int {
 // falseAlarms are the rules that are known to be told of a pattern that is right. They are to
 // go, but for the cautions, and for the pattern that does not say whose its terms are.
 var falseAlarms = map[string][]string{
-	"34-stag-antlers.txt":              {"small-parts"},                // fancy dress for a grown-up
-	"63-acorns.txt":                    {"small-parts", "sleep-loose"}, // a rattle for a baby, of which it says to be careful in other words
-	"65-frost-ripple.txt":              {"sleep-loose"},                // a blanket for a pram
-	"92-hedgers-vest.txt":              {"count-missing"},              // rows between two stars, counted when all are worked
-	"106-dormouse.txt":                 {"small-parts"},
-	"112-rime-scarf.txt":               {"count-mismatch"}, // `the 3 ch is one of them`
-	"117-wren-feathers.txt":            {"terms-undeclared"},
-	"118-dormouse.md":                  {"small-parts"},
-	"131-hawthorn-twig.txt":            {"branch-chain-left", "row-over", "small-parts"}, // wire, and a branch told in two lines
-	"135-wren-feathers.txt":            {"row-short", "terms-undeclared"},                // the tip is not read as the turn
-	"136-dormouse.txt":                 {"row-short", "small-parts"},                     // a chain and the row along it in two lines
-	"139-acorn-sachet.txt":             {"abbreviation-unknown", "terms-undeclared"},     // squares that prose defines
-	"140-may-blossom-edging.txt":       {"count-mismatch"},
-	"141-wren-nest-basket.md":          {"notion-unlisted"}, // cotton for sewing, beside the hook
-	"142-mist-scarf.txt":               {"notion-unlisted"},
-	"144-oak-leaf-and-acorn.txt":       {"count-mismatch", "place-absent"},   // one row in several lines
-	"147-bramble-tie-back.md":          {"count-mismatch", "return-unknown"}, // a row in a list
-	"150-hedge-flower-edging.txt":      {"row-short"},                        // a round told by sides
-	"151-acorn-window-panel.txt":       {"count-mismatch", "row-over"},       // `15S`
-	"161-hawthorn-twig.txt":            {"small-parts"},
-	"163-frost-star.txt":               {"branch-chain-left", "count-mismatch"}, // steps that are worked again
-	"164-oak-leaf-and-acorn.md":        {"notion-unlisted"},
-	"165-wren-feathers.txt":            {"notion-unlisted", "side-parity"},
-	"166-dormouse.txt":                 {"small-parts"},
-	"168-dog-rose-cushion.txt":         {"row-over"}, // the first of several clusters
-	"169-acorn-filet-panel.txt":        {"count-mismatch"},
-	"170-haw-edging.txt":               {"row-repeated"}, // a second edging numbered on
-	"171-wrens-nest-basket.txt":        {"row-short"},
-	"181-hawthorn-twig.txt":            {"notion-unlisted"},
-	"183-dormouse.txt":                 {"small-parts"},
-	"185-hedge-rose-hexagons.md":       {"place-absent"},
-	"186-oak-leaves-acorns.txt":        {"count-mismatch"},
-	"187-wren-feather.txt":             {"row-short"}, // barbs along both sides of a shaft
-	"191-frosted-hedge-blanket.txt":    {"sleep-loose"},
-	"201-hawthorn-twig.txt":            {"small-parts"},
-	"204-hazel-dormouse.txt":           {"handwork-place"},              // a round of the head, which is not named
-	"205-hedge-walk-mitts.txt":         {"count-mismatch", "row-order"}, // rounds of some sizes, and a seam
-	"206-hoarfrost-hat.txt":            {"count-mismatch"},              // rounds of some sizes
-	"207-bramble-patch-blanket.md":     {"count-mismatch", "pieces-mismatch", "row-over", "sleep-loose"},
-	"208-foragers-basket.txt":          {"place-absent"},         // back from a stalk to the leaf
-	"210-hedge-window-filet-panel.txt": {"abbreviation-unknown"}, // squares that prose defines
-	"212-sloe-gin-drawstring-bag.txt":  {"cord-length"},          // a strap worked across its end
+	"34-stag-antlers.txt":           {"small-parts"},                // fancy dress for a grown-up
+	"63-acorns.txt":                 {"small-parts", "sleep-loose"}, // a rattle for a baby, of which it says to be careful in other words
+	"65-frost-ripple.txt":           {"sleep-loose"},                // a blanket for a pram
+	"92-hedgers-vest.txt":           {"count-missing"},              // rows between two stars, counted when all are worked
+	"106-dormouse.txt":              {"small-parts"},
+	"112-rime-scarf.txt":            {"count-mismatch"}, // `the 3 ch is one of them`
+	"117-wren-feathers.txt":         {"terms-undeclared"},
+	"118-dormouse.md":               {"small-parts"},
+	"131-hawthorn-twig.txt":         {"branch-chain-left", "row-over", "small-parts"}, // wire, and a branch told in two lines
+	"135-wren-feathers.txt":         {"row-short", "terms-undeclared"},                // the tip is not read as the turn
+	"136-dormouse.txt":              {"row-short", "small-parts"},                     // a chain and the row along it in two lines
+	"139-acorn-sachet.txt":          {"terms-undeclared"},
+	"140-may-blossom-edging.txt":    {"count-mismatch"},
+	"141-wren-nest-basket.md":       {"notion-unlisted"}, // cotton for sewing, beside the hook
+	"142-mist-scarf.txt":            {"notion-unlisted"},
+	"144-oak-leaf-and-acorn.txt":    {"count-mismatch", "place-absent"},   // one row in several lines
+	"147-bramble-tie-back.md":       {"count-mismatch", "return-unknown"}, // a row in a list
+	"150-hedge-flower-edging.txt":   {"row-short"},                        // a round told by sides
+	"151-acorn-window-panel.txt":    {"count-mismatch", "row-over"},       // `15S`
+	"161-hawthorn-twig.txt":         {"small-parts"},
+	"163-frost-star.txt":            {"branch-chain-left", "count-mismatch"}, // steps that are worked again
+	"164-oak-leaf-and-acorn.md":     {"notion-unlisted"},
+	"165-wren-feathers.txt":         {"notion-unlisted", "side-parity"},
+	"166-dormouse.txt":              {"small-parts"},
+	"168-dog-rose-cushion.txt":      {"row-over"}, // the first of several clusters
+	"169-acorn-filet-panel.txt":     {"count-mismatch"},
+	"170-haw-edging.txt":            {"row-repeated"}, // a second edging numbered on
+	"171-wrens-nest-basket.txt":     {"row-short"},
+	"181-hawthorn-twig.txt":         {"notion-unlisted"},
+	"183-dormouse.txt":              {"small-parts"},
+	"185-hedge-rose-hexagons.md":    {"place-absent"},
+	"186-oak-leaves-acorns.txt":     {"count-mismatch"},
+	"187-wren-feather.txt":          {"row-short"}, // barbs along both sides of a shaft
+	"191-frosted-hedge-blanket.txt": {"sleep-loose"},
+	"201-hawthorn-twig.txt":         {"small-parts"},
+	"207-bramble-patch-blanket.md":  {"sleep-loose"},
+	"208-foragers-basket.txt":       {"place-absent"}, // back from a stalk to the leaf
 }
 
 // What is right is told nothing.

@@ -374,7 +374,7 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 	var found *syntax.Total
 	var at source.Span
 	for i, c := range clauses {
-		if t, ok := c.Node.(*syntax.Total); ok && !onTheWay(clauses, i) && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) && !(t.Change != 0 && found != nil) {
+		if t, ok := c.Node.(*syntax.Total); ok && !onTheWay(clauses, i) && !ofSeam(clauses[:i], t) && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) && !(t.Change != 0 && found != nil) {
 			found, at = t, c.Span
 		}
 		if r, ok := c.Node.(*syntax.Repeat); ok && r.Limit == syntax.Unstated {
@@ -387,6 +387,16 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 		return asCount(clauses[last].Node), clauses[last].Span // `As Row 2. 21 sc.`
 	}
 	return found, at
+}
+
+// ofSeam tells a count of the slip stitches with which worked rows are joined to something, as the
+// clauses before it say: `rep Row 2 until there are 32 rows; join to the first with sl st (12 sl sts)`.
+func ofSeam(before []syntax.Clause, t *syntax.Total) bool {
+	if reference(before) == nil || len(t.Parts) != 1 || t.Parts[0].Noun.Kind != syntax.NounStitch {
+		return false
+	}
+	k := t.Parts[0].Noun.Stitch.Meaning.In(stitch.Unsettled)
+	return k != nil && k.Class == stitch.Slip && slices.ContainsFunc(before, func(c syntax.Clause) bool { _, joins := c.Node.(*syntax.Join); return joins })
 }
 
 // onTheWay tells a count, clause i of a row, after which the row goes on with a branch, or comes

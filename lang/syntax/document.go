@@ -467,6 +467,10 @@ func (d *document) readAll() {
 		case blockSizes:
 			d.sizesOf(b)
 		case blockHeading:
+			if d.headsSizes(i) {
+				d.sizesOf(b)
+				break
+			}
 			d.words = d.file.Vocab
 			d.startPiece(b)
 		case blockText:

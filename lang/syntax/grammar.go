@@ -185,6 +185,7 @@ type gExtent struct {
 	MNoun  *gNoun  `parser:"    @@? ( 'remaining'+ | ( 'from' | 'of' | 'before' ) 'end' | 'at' 'end' 'remaining'? )"`
 	Short  *gNum   `parser:"  | ( @@ 'st' ( 'of' | 'from' ) ( ?= ( 'next' | 'other' )? ( 'marker' | 'marked' ) ) )?"`
 	Marker bool    `parser:"    ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
+	Middle bool    `parser:"  | @( 'center' ( Stitch | 'st' ) 'of' 'next'? 'corner' )"`
 	Corner bool    `parser:"  | 'next'? @( 'corner' | 'center' ) ( ?! Number | 'ch' | 'sp' | 'st' | 'loop' | 'group' | Stitch )"`
 	Space  *gSpace `parser:"  | ( 'next' | 'center' | 'corner' )* @@ ( ?= EOF )"`
 	Tch    bool    `parser:"  | @'tch'"`
@@ -522,7 +523,7 @@ type gCounts struct {
 	Not    bool     `parser:"( 'to' | 'of' )? @'not'?"`
 	Not2   bool     `parser:"( 'count' @'not'? ( 'as' | 'for' | 'in' | 'to' )* | 'as' ( ?= ( Ordinal | Number ) Stitch ) )"`
 	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* ( 'of' 'next' ( 'row' | 'rnd' ) | 'of' ( 'row' | 'rnd' ) Number )? )?"`
-	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' )*"`
+	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' | 'previous' )*"`
 }
 
 // it isn't a stitch; ignore the ch
@@ -708,7 +709,8 @@ type gRows struct {
 	GoOn   bool     `parser:"( 'work' )? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ )"`
 	Last   bool     `parser:"( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
-	Row    bool     `parser:"| @( 'row' | 'rnd' | 'r' | 'step' )"`
+	Part   *gPiece  `parser:"| ( ( ?! Stitch ) @@ ( ?= ( 'row' | 'rnd' ) Number ( ?! 'more' | 'times' ) ) )?"`
+	Row    bool     `parser:"  @( 'row' | 'rnd' | 'r' | 'step' )"`
 	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' | 'step' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* ( 'in' 'turn' )? Comma? )?"`
 	Of     *gPiece  `parser:"  ( 'of' @@ )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`

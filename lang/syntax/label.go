@@ -129,6 +129,8 @@ func (r *labelReader) numbered() int {
 		return r.every()
 	case r.word("row", "rnd", "r", "step"):
 		return r.nounFirst()
+	case r.ofPart():
+		return r.nounFirst()
 	case first.Kind == Number || first.Kind == Ordinal:
 		return r.numberFirst()
 	}
@@ -319,6 +321,36 @@ func (r *labelReader) parity() bool {
 		r.at++
 	}
 	return true
+}
+
+// maxPart is the most words of a part's name before the number of its row.
+const maxPart = 3
+
+// ofPart takes the name of a part before the number of its row: `Band Row 2:`, `Cuff, Rows 2-4:`.
+// With its first row the part begins, and its name is a heading.
+func (r *labelReader) ofPart() bool {
+	from := r.at
+	if r.at >= len(r.tokens) || !unicode.IsUpper(firstRune(r.text[r.peek().Span.Start:])) {
+		return false
+	}
+	for r.at < from+maxPart && (r.peek().Kind == Name || r.peek().Kind == Word && partWords[r.peek().Canon]) && !tells[r.peek().Canon] {
+		r.at++
+	}
+	if r.at > from && r.peek().Kind == Comma {
+		r.at++
+	}
+	if r.at > from && r.word("row", "rnd") && r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Number && r.tokens[r.at+1].Values.At(0) > 1 && !r.tokens[r.at+1].Values.PerSize() && r.marked() {
+		return true
+	}
+	r.at = from
+	return false
+}
+
+// marked tells whether the label ends in a mark, whatever stands before that in brackets.
+func (r *labelReader) marked() bool {
+	ahead := labelReader{tokens: r.tokens, text: r.text, at: r.at}
+	n := ahead.nounFirst()
+	return n > 0 && (r.tokens[n-1].Kind == Colon || r.tokens[n-1].Kind == Dash)
 }
 
 func (r *labelReader) nounFirst() int {

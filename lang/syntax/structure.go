@@ -650,7 +650,13 @@ func numbersPart(t Token) bool {
 // part takes the name of a part with its number before the comma at i, where more is told of it
 // before a colon: `Side A, lobe 1: …`.
 func (l *lister) part(i, hi int) bool {
-	if n := len(l.flat); len(l.out) > 0 || n < 2 || !numbersPart(l.flat[n-1]) || l.flat[0].Kind != Name && l.flat[0].Canon != "side" {
+	n := len(l.flat)
+	if len(l.out) > 0 || n < 2 {
+		return false
+	}
+	numbered := numbersPart(l.flat[n-1]) && (l.flat[0].Kind == Name || l.flat[0].Canon == "side")
+	nth := n == 2 && l.flat[0].Kind == Ordinal && (l.flat[1].Canon == "side" || l.flat[1].Canon == "edge") // `Second side, along …: …`
+	if !numbered && !nth {
 		return false
 	}
 	for j := i + 1; j < hi && l.b.tokens[j].Kind != Period; j++ {
