@@ -103,7 +103,7 @@ func opening(f *syntax.File) string {
 }
 
 var (
-	agesSaid = phrase.MustCompile(`\b(?:\d+|` + numeral.Expression(1, 19) + `)\)? ?(?:-| )?(?:years?|yrs?|months?)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
+	agesSaid = phrase.MustCompile(`\b(?:\d+|` + numeral.Expression(1, 19) + `)\)? ?(?:-| )?(?:years?|yrs?|months?)\b|\b(?:child(?:ren)?|bab(?:y|ies)|toddlers|anyone) (?:under|over|below|above|younger than|older than) (?:the age of )?(?:\d+|` + numeral.Expression(1, 19) + `)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
 	playful  = phrase.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy filling|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`)
 )
 

@@ -39,6 +39,7 @@ var sets = []set{
 	{"fifth", 154, 34},
 	{"sixth", 172, 54},
 	{"seventh", 192, 52},
+	{"eighth", 212, 54},
 }
 
 // numberOf is the number of a pattern, by the name of its file.
@@ -88,7 +89,7 @@ var falseAlarms = map[string][]string{
 	"131-hawthorn-twig.txt":         {"branch-chain-left", "row-over", "small-parts"}, // wire, and a branch told in two lines
 	"135-wren-feathers.txt":         {"row-short", "terms-undeclared"},                // the tip is not read as the turn
 	"136-dormouse.txt":              {"row-short", "small-parts"},                     // a chain and the row along it in two lines
-	"139-acorn-sachet.txt":          {"abbreviation-unknown", "terms-undeclared"},     // squares that prose defines
+	"139-acorn-sachet.txt":          {"terms-undeclared"},
 	"140-may-blossom-edging.txt":    {"count-mismatch"},
 	"144-oak-leaf-and-acorn.txt":    {"count-mismatch", "place-absent"},   // one row in several lines
 	"147-bramble-tie-back.md":       {"count-mismatch", "return-unknown"}, // a row in a list
@@ -102,6 +103,9 @@ var falseAlarms = map[string][]string{
 	"185-hedge-rose-hexagons.md":    {"place-absent"},
 	"186-oak-leaves-acorns.txt":     {"count-mismatch"},
 	"191-frosted-hedge-blanket.txt": {"sleep-loose"},
+	"201-hawthorn-twig.txt":         {"small-parts"},
+	"207-bramble-patch-blanket.md":  {"sleep-loose"},
+	"208-foragers-basket.txt":       {"place-absent"}, // back from a stalk to the leaf
 }
 
 // What is right is told nothing.

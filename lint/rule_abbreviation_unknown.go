@@ -81,7 +81,7 @@ func checkAbbreviationUnknown(p *Pass) {
 	}
 	near, explained := neighbours(p), listOf(p.File).known
 	for _, word := range order {
-		if explained[word] {
+		if explained[word] || explained[strings.TrimSuffix(word, "s")] {
 			continue // though what it says is not understood
 		}
 		at := places[word]

@@ -44,6 +44,7 @@ func checkCountMismatch(p *Pass) {
 		if miswritten(row.Tree) {
 			continue
 		}
+		p.holdCountsOnWay(row)
 		if idle(row) {
 			if !unreadAll(row.Piece) {
 				p.Report(Finding{Span: row.Tree.Abs(row.StatedAt), Message: "works no stitch, and states a count"})
@@ -182,8 +183,11 @@ func stopsShort(row *fabric.Row, size int) string {
 
 // onWhat says what a part of a stated count names that its stitches stand on.
 func onWhat(row *fabric.Row, c fabric.Compared) string {
-	if c.On == "" {
+	switch {
+	case c.On == "":
 		return ""
+	case len(c.On) <= 2:
+		return " on branch " + row.Tree.AsWritten(c.On)
 	}
 	return " on the " + row.Tree.AsWritten(c.On)
 }

@@ -182,7 +182,7 @@ func (p *Pass) meant(within int, at source.Span, before, after string, last func
 		}
 		return "", 0
 	}
-	text := sewnOnto.ReplaceAllString(before, "sew") + ";" + after
+	text := sewnOnto.ReplaceAllString(before, "sew") + ";" + notOfOthers(after)
 	var goals []int
 	elsewhere := says(text, "chart")
 	for _, m := range goal.FindAllStringSubmatchIndex(text, -1) {
@@ -206,6 +206,22 @@ func (p *Pass) meant(within int, at source.Span, before, after string, last func
 		return "", 0
 	}
 	return "", slices.Max(last())
+}
+
+// othersRow is another row in the words behind one, with what it is of.
+var othersRow = phrase.MustCompile(`^(.*?[a-z].*?)` + `\b(?:rows?|rnds?|rounds?|r)\.? ?\d+(?: ?(?:and|&|-|–|to) ?\d+)? of (?:(?:the|each|your|both) )*[a-z]+`)
+
+// listsRows begins the words that only list another row: `Rnds 8 and 12 of the head`.
+var listsRows = phrase.MustCompile(`^[\s,]*(?:and|to|or|&|-|–)?\s*(?:(?:at|over|between|through)\s)?$`)
+
+// notOfOthers is what stands behind a row without what another row is of: in `eyes level with Rnd
+// 8 and a nose at Rnd 1 of the muzzle` that says nothing of the eyes.
+func notOfOthers(after string) string {
+	m := othersRow.FindStringSubmatchIndex(after)
+	if m == nil || listsRows.MatchString(after[:m[3]]) {
+		return after
+	}
+	return after[:m[3]] + after[m[1]:]
 }
 
 // finishedAfter tells whether the piece with numbered rows is still being made at a place:

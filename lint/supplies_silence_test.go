@@ -331,6 +331,7 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"for grown-ups", "cord-length", titled("Woman's bonnet", "\nPiece: Ties\nCh 60.\n"), 0},
 		{"a toy of no age with a cord", "cord-length", titled("Dormouse toy", "\nPiece: Cord\nCh 60.\n"), 1},
 		{"a toy with a cord, of an age in words", "cord-length", titled("Dormouse toy, seven years and over", "\nPiece: Cord\nCh 60.\n"), 0},
+		{"a toy with a cord, for children over an age in words", "cord-length", titled("Dormouse toy", "\nPiece: Cord\nCh 60.\n\nNotes\nDo not give it to children under three.\n"), 0},
 		{"tying off", "cord-length", titled("Child's scarf", "Tie off the ends.\n"), 0},
 		{"a cord in sizes by years", "cord-length", titled("Hooded jacket, sizes 2 (4, 6) years", "Drawstring: Ch 120. Fasten off.\n"), 1},
 		{"a cord in sizes by months", "cord-length", sized("3-6 (6-12) months", "Drawstring: Ch 120. Fasten off.\n"), 1},

@@ -27,7 +27,10 @@ type branch struct {
 }
 
 // run is a run of a row's stitches.
-type run struct{ from, to int }
+type run struct {
+	from, to int
+	tip      bool // they grow from the end of a stem of which nothing was worked, or of which they are the end
+}
 
 // ground is what lies below the hook: a row, or a chain.
 type ground struct {
@@ -300,7 +303,7 @@ func (h *hand) ownUpTo(open int) []int {
 	if open > 0 {
 		from, inner = h.branches[open-1].row, h.branches[open-1].inner
 	}
-	return h.without(inner, from, h.branches[open].row)
+	return h.without(inner.inOrder(), from, h.branches[open].row)
 }
 
 // passBranch leaves a branch, or all where no name is given, alone, as a row does
@@ -552,17 +555,24 @@ func (h *hand) pop() branch {
 	b := h.branches[n-1]
 	h.home = h.home.and(arrival{n, h.progressOf(n - 1)})
 	h.branches = h.branches[: n-1 : n-1]
-	made := run{min(b.row, len(h.row)), len(h.row)}
+	made := run{min(b.row, len(h.row)), len(h.row), n == 1 && !b.marked && b.parent.growing && b.parent.at == 0}
+	h.lastHome = h.ownOf(&b)
 	if b.marked {
-		h.grown = h.grown.with(b.name, h.ownOf(&b))
+		h.grown = h.grown.with(b.name, h.lastHome)
 	}
 	h.twigged = true
 	if n > 1 {
 		branches := slices.Clone(h.branches)
 		parent := &branches[n-2]
-		parent.inner = parent.inner.and(made)
+		if !b.marked && b.parent.at == 0 { // chains before its first stitch make it longer
+			for _, r := range b.inner.inOrder() {
+				parent.inner = parent.inner.and(r)
+			}
+		} else {
+			parent.inner = parent.inner.and(made)
+		}
 		h.branches = branches
-	} else if b.marked || b.row > 0 { // chains before a row's first stitch make it longer
+	} else if b.marked || b.row > 0 { // those of a row do too
 		h.leaving = h.leaving.and(made)
 	}
 	h.ground = b.parent
@@ -593,21 +603,43 @@ func (h *hand) offBranches() []int {
 	if h.leaving == nil {
 		return h.row
 	}
-	if own := h.without(h.leaving, 0, len(h.row)); len(own) > 0 {
+	runs := h.leaving.inOrder()
+	if i := h.tipOf(runs); i >= 0 {
+		runs = slices.Delete(runs, i, i+1)
+	}
+	if own := h.without(runs, 0, len(h.row)); len(own) > 0 {
 		return own
 	}
 	return h.row
 }
 
+// tipOf is the run that ends the stem itself, of those that branches made: the last before any
+// stitch stands on the stem, where its chain went on to there. It gives -1 for none.
+func (h *hand) tipOf(runs []run) int {
+	from, tip := 0, -1
+	for i, r := range runs {
+		if r.from > from {
+			break
+		}
+		if from = r.to; r.tip {
+			tip = i
+		}
+	}
+	if from == len(h.row) {
+		return -1 // its chain may go on
+	}
+	return tip
+}
+
 // ownOf lists the stitches of a branch, without those of the branches that left
 // it.
-func (h *hand) ownOf(b *branch) []int { return h.without(b.inner, b.row, len(h.row)) }
+func (h *hand) ownOf(b *branch) []int { return h.without(b.inner.inOrder(), b.row, len(h.row)) }
 
 // without lists the row's stitches between two, but for some runs of them.
-func (h *hand) without(inner *past[run], from, to int) []int {
+func (h *hand) without(runs []run, from, to int) []int {
 	var out []int
 	from, to = min(from, len(h.row)), min(to, len(h.row))
-	for _, r := range inner.and(run{to, to}).inOrder() {
+	for _, r := range append(slices.Clip(runs), run{from: to, to: to}) {
 		out = append(out, h.row[from:max(from, min(r.from, to))]...)
 		from = max(from, min(r.to, to))
 	}

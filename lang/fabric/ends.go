@@ -3,6 +3,7 @@ package fabric
 import (
 	"slices"
 
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -193,10 +194,30 @@ func (h *hand) onCloser(p syntax.Place) bool {
 	return k != nil && (k == h.closed || k.Class == stitch.Slip && p.Pick == syntax.PickLast)
 }
 
+// onBeginner tells a place that is the pattern's own stitch which begins its rounds, where this one
+// has it: `sl st in top of beg cluster`.
+func (h *hand) onBeginner(p syntax.Place) bool {
+	if p.Noun.Kind == syntax.NounTip && p.Of != nil {
+		p = *p.Of
+	}
+	if p.Noun.Kind != syntax.NounStitch {
+		return false
+	}
+	_, own := h.words.stitch(p.Noun.Stitch)
+	if own == nil || !begins.MatchString(own.name) {
+		return false
+	}
+	_, made := h.objects.get(own.name)
+	return made
+}
+
+// begins takes the name of a stitch that begins a round.
+var begins = phrase.MustCompile(`(?i)^beg(?:inning)?[ -]`)
+
 // joinsWith takes a stitch that closes the round instead of standing on it:
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
-	last := h.begun && (h.round || h.other) && (closing(p) || h.onCloser(p)) && h.lastWork && (!w.Number.Written() || k.Class == stitch.Slip && w.Number.At(h.size) == 1)
+	last := h.begun && (h.round || h.other) && (closing(p) || h.onCloser(p) || h.onBeginner(p)) && h.lastWork && (!w.Number.Written() || k.Class == stitch.Slip && w.Number.At(h.size) == 1)
 	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip) || h.slipsOn(k, p)
 	if !closing || len(h.row) == 0 || h.fixed || h.closesOwnChain(p) {
 		return false

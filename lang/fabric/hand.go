@@ -135,6 +135,7 @@ type rowAtWork struct {
 	home     *past[arrival]     // the branches that came home in the clause at work
 	used     named[source.Span] // branch names, with where they are given
 	leaving  *past[run]         // what branches have made of it
+	lastHome []int              // the stitches of its own of the branch that came home last
 	branched bool               // a branch left it by its word
 	cameHome int                // how long the row was when an unnamed branch was at an end, 0 for none
 

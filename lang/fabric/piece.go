@@ -374,7 +374,7 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 	var found *syntax.Total
 	var at source.Span
 	for i, c := range clauses {
-		if t, ok := c.Node.(*syntax.Total); ok && !onTheWay(clauses[i:]) && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) && !(t.Change != 0 && found != nil) {
+		if t, ok := c.Node.(*syntax.Total); ok && !onTheWay(clauses, i) && !ofSeam(clauses[:i], t) && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) && !(t.Change != 0 && found != nil) {
 			found, at = t, c.Span
 		}
 		if r, ok := c.Node.(*syntax.Repeat); ok && r.Limit == syntax.Unstated {
@@ -389,17 +389,27 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 	return found, at
 }
 
-// onTheWay tells a count after which the row goes on with a branch, or comes home from one:
-// it counts what was worked last.
-func onTheWay(clauses []syntax.Clause) bool {
-	branches := false
-	for _, c := range clauses {
+// ofSeam tells a count of the slip stitches with which worked rows are joined to something, as the
+// clauses before it say: `rep Row 2 until there are 32 rows; join to the first with sl st (12 sl sts)`.
+func ofSeam(before []syntax.Clause, t *syntax.Total) bool {
+	if reference(before) == nil || len(t.Parts) != 1 || t.Parts[0].Noun.Kind != syntax.NounStitch {
+		return false
+	}
+	k := t.Parts[0].Noun.Stitch.Meaning.In(stitch.Unsettled)
+	return k != nil && k.Class == stitch.Slip && slices.ContainsFunc(before, func(c syntax.Clause) bool { _, joins := c.Node.(*syntax.Join); return joins })
+}
+
+// onTheWay tells a count, clause i of a row, after which the row goes on with a branch, or comes
+// home from one: it counts what was worked last.
+func onTheWay(clauses []syntax.Clause, i int) bool {
+	branches := slices.ContainsFunc(clauses[i:], func(c syntax.Clause) bool {
 		switch c.Node.(type) {
 		case *syntax.Branch, *syntax.Return:
-			branches = true
+			return true
 		}
-	}
-	return branches && worksOn(clauses[1:])
+		return false
+	})
+	return (branches || syntax.BackAlongChain(clauses[:i])) && worksOn(clauses[i+1:])
 }
 
 // job is an instruction being worked in one size.
@@ -612,7 +622,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	case *syntax.Join:
 		return nextStitch(n.Place), false
 	case *syntax.Chain:
-		return steps && (goesOutAndBack(next.Clauses, k.size) || k.h.branchesIn(next.Clauses) || !worksStitches(next.Clauses)), false // more of the stem, and what grows there
+		return steps && (goesOutAndBack(afterRemark(next.Clauses), k.size) || k.h.branchesIn(next.Clauses) || !worksStitches(next.Clauses)), false // more of the stem, and what grows there
 	}
 	return false, false
 }
@@ -739,8 +749,23 @@ func (k *worker) growsHere(step *syntax.Row) bool {
 	return k.h.stemChains() > 0 && goesOutAndBack(step.Clauses, k.size) && k.stepping(step)
 }
 
-// goesOutAndBack tells whether some clauses make a chain first and go back along it.
+// afterRemark are some clauses without a remark before them: `Stem tip: ch 12, …`.
+func afterRemark(clauses []syntax.Clause) []syntax.Clause {
+	if len(clauses) > 0 {
+		if _, remark := clauses[0].Node.(*syntax.Remark); remark {
+			return clauses[1:]
+		}
+	}
+	return clauses
+}
+
+// goesOutAndBack tells whether some clauses make a chain first and go back along it, whatever is
+// counted in between.
 func goesOutAndBack(clauses []syntax.Clause, size int) bool {
+	clauses = slices.DeleteFunc(slices.Clone(clauses), func(c syntax.Clause) bool {
+		_, total := c.Node.(*syntax.Total)
+		return total
+	})
 	if len(clauses) < 2 {
 		return false
 	}

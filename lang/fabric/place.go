@@ -70,7 +70,8 @@ func (h *hand) isPicot(ref syntax.StitchRef) bool {
 // standsForFirst tells whether one of the pattern's own stitches begins a round
 // in the stead of another: a beg shell is a shell.
 func standsForFirst(own, name string) bool {
-	return strings.EqualFold(own, "beg "+name) || strings.EqualFold(own, "beginning "+name)
+	first := begins.FindString(own)
+	return first != "" && strings.EqualFold(own[len(first):], name)
 }
 
 // sameStitch tells whether a stitch made may be called by a name: `dc` also

@@ -801,7 +801,7 @@ func (h *hand) sameAgain(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 	from, home := len(h.row), h.comesHome(k)
 	h.worked(func() { h.into(k, own, n, h.held) })
 	if home {
-		h.leaving = h.leaving.and(run{from, len(h.row)})
+		h.leaving = h.leaving.and(run{from: from, to: len(h.row)})
 	}
 }
 

@@ -160,10 +160,11 @@ func cycle(list []unit, n int) []unit {
 
 // referred finds the rows that a reference names, in the order worked.
 func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
-	if ref.Piece != "" && len(ref.List) > 0 {
+	own := ref.Piece != "" && k.piece.Tree.Called(ref.Piece)
+	if ref.Piece != "" && len(ref.List) > 0 && !own {
 		return k.rowsOf(ref)
 	}
-	if ref.Piece != "" {
+	if ref.Piece != "" && !own {
 		if u := k.calledAlike(row); u != nil {
 			return []unit{*u}, true
 		}

@@ -672,13 +672,17 @@ func (h *hand) compareLaid(p syntax.Part, stated *syntax.Total) []Compared {
 
 // compareEither compares a part of a stated count that may count the stitches of
 // the row's branches, and the space that the chains before its first short stitch make,
-// or leave them out: both are common practice.
+// or leave them out: both are common practice. In steps it may be of the branch that came home.
 func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	c := h.compare(p, t, stated)
 	if c.Result != Disagrees {
 		return c
 	}
-	for _, row := range [...][]int{h.row[min(h.stepFrom, len(h.row)):], h.offBranches(), h.afterFirstSpace()} {
+	rows := [][]int{h.row[min(h.stepFrom, len(h.row)):], h.offBranches(), h.afterFirstSpace()}
+	if h.heads && len(h.lastHome) > 0 {
+		rows = append(rows, h.lastHome)
+	}
+	for _, row := range rows {
 		if c.Result == Disagrees && len(row) < len(h.row) {
 			c = h.compareIn(row, c, p, t, stated)
 		}

@@ -541,6 +541,9 @@ func (h *hand) workOnce(w *syntax.Work, k *stitch.Stitch, own *ownStitch) {
 		return
 	}
 	for i, p := range w.Places {
+		if i > 0 {
+			h.closeDone() // `sc in 2nd ch from hook and in next 2 ch, then in next 6 ch of the stem`
+		}
 		if h.joinsWith(w, k, p) {
 			return
 		}

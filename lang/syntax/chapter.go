@@ -52,20 +52,23 @@ func (d *document) chapters() []*chapter {
 func (d *document) read(from int) (c *chapter, end int) {
 	c = &chapter{block: from}
 	d.chapter = c
-	for end = from; end < len(d.blocks) && (end == from || d.blocks[end].kind != blockHeading); end++ {
+	for end = from; end < len(d.blocks); end++ {
 		b := &d.blocks[end]
-		switch b.kind {
-		case blockProse:
+		switch {
+		case b.kind == blockProse:
 			c.say(b.span, b.digest.turning)
-		case blockDefinition:
+		case b.kind == blockDefinition:
 			d.readDefinition(b)
-		case blockSizes:
+		case b.kind == blockText:
+			d.readText(b)
+		case b.kind == blockSizes, end > from && d.headsSizes(end):
 			d.sizesOf(b)
-		case blockHeading:
+		case end > from:
+			d.finish(c)
+			return c, end
+		default:
 			d.words = d.file.Vocab
 			d.startPiece(b)
-		case blockText:
-			d.readText(b)
 		}
 	}
 	d.finish(c)
@@ -99,7 +102,7 @@ func (d *document) kept(n, from int) (c *chapter, end int) {
 		return nil, 0
 	}
 	known := d.known.lines.chapters
-	if n+1 < len(known) && known[n+1].block < d.edit.first {
+	if n+1 < len(known) && known[n+1].block+1 < d.edit.first { // the block below a heading tells what it is
 		return known[n], known[n+1].block
 	}
 	if from < d.edit.rest {

@@ -404,6 +404,10 @@ func (d *document) listed(span source.Span) {
 			Span:     source.Span{Start: start, End: at.Start + len(strings.TrimRightFunc(text, isBlank))},
 			NameSpan: source.Span{Start: start, End: start + len(strings.TrimFunc(name, isBlank))},
 		}
+		if varies(names[0]) && strings.ContainsAny(meaning, "0123456789(") && readsAsWork(meaning) && readsWhole(meaning) {
+			from := at.Start + strings.LastIndex(text, meaning) // how one is worked
+			last.Special, last.Row = true, d.newRow(source.Span{Start: from, End: from + len(meaning)})
+		}
 		d.chapter.definitions = append(d.chapter.definitions, last)
 	}
 }
@@ -558,13 +562,16 @@ func spellsSeveral(text string) bool {
 
 // entryEnds are the signs that part the entries of a list in one paragraph, in the order
 // in which they are tried: all that may, then one alone, where the others stand within an entry.
-var entryEnds = [...][]string{{",", "，", "、", ";", "·"}, {";"}, {"|"}, {" / "}, {" - "}}
+var entryEnds = [...][]string{{",", "，", "、", ";", "·"}, {";"}, {"|"}, {" / "}, {" - "}, {". "}}
 
 // entriesIn parts a list in one paragraph into its entries, nil for what is none: it has a
 // mark in most of what its signs part, or it is one with `=`, whose meanings may have commas
 // of their own.
 func entriesIn(text string) []source.Span {
 	for i, ends := range entryEnds {
+		if ends[0] == ". " && strings.Contains(text, "..") {
+			continue // dots lead to the meaning
+		}
 		parts, marked := cutOutside(text, ends), 0
 		for _, part := range parts {
 			name, _, found := cutAtMark(text[part.Start:part.End])

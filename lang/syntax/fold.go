@@ -521,7 +521,7 @@ func (f *folder) peek() Node {
 // countStands tells whether a stated count may stand here: at the end, or
 // before what ends a row.
 func (f *folder) countStands() bool {
-	if f.branches() {
+	if f.branches() || BackAlongChain(f.out) {
 		return true // what was worked along a branch is counted as it is done
 	}
 	switch f.peek().(type) {
@@ -535,6 +535,22 @@ func (f *folder) countStands() bool {
 			return turns
 		}
 		return true
+	}
+	return false
+}
+
+// BackAlongChain tells whether clauses go out by a chain after the row has begun, and those after
+// it only back along that: `sc in next 3 sts, ch 4, sc in 2nd ch from hook and in next 2 ch`.
+func BackAlongChain(clauses []Clause) bool {
+	for i := len(clauses) - 1; i > 0; i-- {
+		w, ok := clauses[i].Node.(*Work)
+		if !ok || len(w.Places) == 0 {
+			return false
+		}
+		if w.Places[0].From == FromHook {
+			_, chained := clauses[i-1].Node.(*Chain)
+			return chained && slices.ContainsFunc(clauses[:i-1], worksPlaced)
+		}
 	}
 	return false
 }

@@ -185,6 +185,7 @@ type gExtent struct {
 	MNoun  *gNoun  `parser:"    @@? ( 'remaining'+ | ( 'from' | 'of' | 'before' ) 'end' | 'at' 'end' 'remaining'? )"`
 	Short  *gNum   `parser:"  | ( @@ 'st' ( 'of' | 'from' ) ( ?= ( 'next' | 'other' )? ( 'marker' | 'marked' ) ) )?"`
 	Marker bool    `parser:"    ( 'next' | 'other' )? @( 'marker' | 'marked' 'st' )"`
+	Middle bool    `parser:"  | @( 'center' ( Stitch | 'st' ) 'of' 'next'? 'corner' )"`
 	Corner bool    `parser:"  | 'next'? @( 'corner' | 'center' ) ( ?! Number | 'ch' | 'sp' | 'st' | 'loop' | 'group' | Stitch )"`
 	Space  *gSpace `parser:"  | ( 'next' | 'center' | 'corner' )* @@ ( ?= EOF )"`
 	Tch    bool    `parser:"  | @'tch'"`
@@ -250,6 +251,7 @@ type gMod struct {
 	AndNext *gNoun    `parser:"| @@ 'and' 'next' 'group'? ( ?= EOF )"`
 	Noun    *gNoun    `parser:"| @@"`
 	Number  *gNum     `parser:"| @@"`
+	Aside   bool      `parser:"| @( ( 'under' | 'above' ) Name+ ( ?= EOF ) )"`
 	Pair    *gPair    `parser:"| @@"`
 	Ordinal *gOrd     `parser:"| @@"`
 	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'odd' | 'down the chain' | 'corresponding' | 'successive' | 'already' | 'made' | 'between' ( ?= EOF | 'at' ) | 'after' ( ?= EOF ) )"`
@@ -293,7 +295,7 @@ type gOf struct {
 	Pos    lexer.Position
 	Name   string `parser:"'of' ( ( 'branch' | 'stem' )? @Name"`
 	Stem   bool   `parser:"| @'stem'"`
-	Here   bool   `parser:"| @( 'branch' | 'step' Number )"`
+	Here   bool   `parser:"| @( 'branch' | 'step' Number Name? )"`
 	RowNth *gOrd  `parser:"| @@? "`
 	RowN   *gNum  `parser:"( 'row' | 'rnd' ) @@? )"`
 }
@@ -498,11 +500,19 @@ type gGoBack struct {
 type gChain struct {
 	Pos    lexer.Position
 	N      *gNum     `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
+	Out    *gOut     `parser:"  @@?"`
 	M      *gNum     `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
+	Out2   *gOut     `parser:"  @@?"`
 	For    *gStitch  `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? ( 'once' ( ?= EOF ) )? ( 'for' Ordinal? @@ )?"`
 	Plus   *gNum     `parser:"( ( Sign | 'plus' ) @@ 'ch'? ( 'for' ( Name | 'tch' | 'turn' | 'foundation' | 'beg' )+ )? )?"`
 	On     *gPieceOf `parser:"( ( 'on' | 'from' | 'to' ) @@ )?"`
 	Counts *gCounts  `parser:"( 'at' ( 'end' 'of' ( 'each' | 'last' | 'next' )? ( 'row' | 'rnd' ) | 'rowend' ) Number? )? @@? ( ( 'to' | 'for' ) 'turn' ( 'at' | 'end' | 'in' | 'of' | 'each' | 'last' | 'next' | 'row' | 'rnd' | 'rep' | 'work' | Number | Stitch )* )?"`
+}
+
+// out from the stem; outward: where a chain goes
+type gOut struct {
+	Pos lexer.Position
+	Way bool `parser:"@( ( 'out' | 'outward' | 'outwards' | 'away' ) ( 'from' ( 'stem' | 'branch' | 'row' | 'rnd' | 'edge' | Name ) Name? )? )"`
 }
 
 // counts as dc; does not count as a st; counts as dc and ch 1 here and throughout
@@ -513,7 +523,7 @@ type gCounts struct {
 	Not    bool     `parser:"( 'to' | 'of' )? @'not'?"`
 	Not2   bool     `parser:"( 'count' @'not'? ( 'as' | 'for' | 'in' | 'to' )* | 'as' ( ?= ( Ordinal | Number ) Stitch ) )"`
 	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* ( 'of' 'next' ( 'row' | 'rnd' ) | 'of' ( 'row' | 'rnd' ) Number )? | Number ( ?= EOF ) )?"`
-	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' )*"`
+	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' | 'previous' )*"`
 }
 
 // it isn't a stitch; ignore the ch
@@ -700,7 +710,8 @@ type gRows struct {
 	GoOn   bool     `parser:"( 'work' ( ?= ( 'row' | 'rnd' ) ( Number | 'and' | 'to' | Comma | Dash | Hyphen )+ ( 'more' | 'times' | 'once' ) ) | 'work'? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ ) )"`
 	Last   bool     `parser:"( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' | 'these' ( ?= Number? ( 'row' | 'rnd' ) ) )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
-	Row    bool     `parser:"| @( 'row' | 'rnd' | 'r' | 'step' )"`
+	Part   *gPiece  `parser:"| ( ( ?! Stitch ) @@ ( ?= ( 'row' | 'rnd' ) Number ( ?! 'more' | 'times' ) ) )?"`
+	Row    bool     `parser:"  @( 'row' | 'rnd' | 'r' | 'step' )"`
 	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' | 'step' )? ( ?! Number ( 'times' | 'more' ( ?! Number ) ) ) @@ )* ( 'in' 'turn' )? Comma? )?"`
 	Of     *gPiece  `parser:"  ( 'of' @@ )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`

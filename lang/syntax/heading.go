@@ -2,6 +2,7 @@ package syntax
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 
@@ -456,7 +457,7 @@ func splitHeading(line string) (h runInHeading, ok bool) {
 		return h, false
 	}
 	if n := besideRow1(line); n > 0 {
-		return runInHeading{name: len(strings.TrimRight(line[:n], " ")), body: n, capitals: true}, true
+		return runInHeading{name: len(strings.TrimRight(line[:n], " ,")), body: n, capitals: true}, true
 	}
 	if m := squareHeading.FindStringSubmatchIndex(line); m != nil {
 		return runInHeading{name: m[5], body: m[1], capitals: true}, true
@@ -474,11 +475,11 @@ func splitHeading(line string) (h runInHeading, ok bool) {
 }
 
 // besideRow1 finds where Row 1 begins in a line that names a part first, with no
-// mark between: `Wing Rnd 1: 6 sc in ring`.
+// mark between, or a comma: `Wing Rnd 1: 6 sc in ring`, `Left band, Row 1: …`.
 func besideRow1(line string) int {
 	words := firstWords(line)
 	tokens := Lex(words, Standard())
-	for i, t := range tokens[:min(len(tokens), 3)] {
+	for i, t := range tokens[:min(len(tokens), maxPart)] {
 		if i > 0 {
 			label, n := readLabel(tokens[i:], words)
 			last := tokens[min(i+max(n, 1), len(tokens))-1].Kind
@@ -486,7 +487,10 @@ func besideRow1(line string) int {
 				return t.Span.Start
 			}
 		}
-		if !namesPart(t) && t.Kind != Name || i == 0 && !unicode.IsUpper(firstRune(words[t.Span.Start:])) {
+		if t.Kind == Comma && i > 0 && tokens[i-1].Kind == Name {
+			continue
+		}
+		if !namesPart(t) || i == 0 && !unicode.IsUpper(firstRune(words[t.Span.Start:])) {
 			return 0
 		}
 	}
@@ -656,11 +660,32 @@ func namingIn(heading string, vocab *Vocabulary) (n naming) {
 	if !ok {
 		return n
 	}
-	n.makes = firstNumber(rest, vocab)
+	if n.makes = firstNumber(rest, vocab); !n.makes.PerSize() {
+		if all := madeInAll(rest); all > 0 {
+			n.makes = One(all)
+		}
+	}
 	if n.makes.Written() {
 		n.name = strings.Trim(name, " :.—–")
 	}
 	return n
+}
+
+// inYarns takes each of the numbers of pieces that are made in different yarns.
+var inYarns = phrase.MustCompile(`(?i)(?:\bmake|,|\band) (\d{1,3}) (?:with|in|from|using) `)
+
+// madeInAll is how many pieces a heading says to make in several yarns, `make 24 with A and 24 with
+// B`, 0 where it says no such thing.
+func madeInAll(said string) int {
+	all, found := 0, inYarns.FindAllStringSubmatch(said, -1)
+	if len(found) < 2 {
+		return 0
+	}
+	for _, m := range found {
+		n, _ := strconv.Atoi(m[1])
+		all += n
+	}
+	return all
 }
 
 // firstNumber is the first number in a text, unwritten where there is none.

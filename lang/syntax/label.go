@@ -129,36 +129,17 @@ func (r *labelReader) numbered() int {
 		return r.every()
 	case r.word("row", "rnd", "r", "step"):
 		return r.nounFirst()
+	case r.ofPart():
+		return r.nounFirst()
 	case first.Kind == Number || first.Kind == Ordinal:
 		return r.numberFirst()
-	case namesPart(first) && unicode.IsUpper(firstRune(r.text[first.Span.Start:])):
-		return r.ofPart()
 	}
 	return 0
 }
 
 // namesPart tells a word that may be the name of a part.
 func namesPart(t Token) bool {
-	return t.Kind == Name && len(t.Canon) > 2 || t.Kind == Word && partWords[t.Canon]
-}
-
-// mostBefore is the most words of a part's name before the rows of it.
-const mostBefore = 2
-
-// ofPart takes a label that begins with the part that the row is one of: `Wing Rnd 2:`. The
-// first of its rows begins the part.
-func (r *labelReader) ofPart() int {
-	for n := 0; n < mostBefore && namesPart(r.peek()); n++ {
-		r.at++
-	}
-	if !r.word("row", "rnd") || r.at+1 >= len(r.tokens) || r.tokens[r.at+1].Kind != Number {
-		return 0
-	}
-	n := r.nounFirst()
-	if n == 0 || r.label.Kind != Numbered || r.label.First(0) < 2 || r.tokens[n-1].Kind != Colon && r.tokens[n-1].Kind != Dash {
-		return 0
-	}
-	return n
+	return t.Kind == Name || t.Kind == Word && partWords[t.Canon]
 }
 
 // bracketed takes the number of a step in brackets: `(1) Stem: ch 10`.
@@ -357,6 +338,36 @@ func (r *labelReader) parity() bool {
 		r.at++
 	}
 	return true
+}
+
+// maxPart is the most words of a part's name before the number of its row.
+const maxPart = 3
+
+// ofPart takes the name of a part before the number of its row: `Band Row 2:`, `Cuff, Rows 2-4:`.
+// With its first row the part begins, and its name is a heading.
+func (r *labelReader) ofPart() bool {
+	from := r.at
+	if r.at >= len(r.tokens) || !unicode.IsUpper(firstRune(r.text[r.peek().Span.Start:])) {
+		return false
+	}
+	for r.at < from+maxPart && namesPart(r.peek()) && !tells[r.peek().Canon] {
+		r.at++
+	}
+	if r.at > from && r.peek().Kind == Comma {
+		r.at++
+	}
+	if r.at > from && r.word("row", "rnd") && r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Number && r.tokens[r.at+1].Values.At(0) > 1 && !r.tokens[r.at+1].Values.PerSize() && r.marked() {
+		return true
+	}
+	r.at = from
+	return false
+}
+
+// marked tells whether the label ends in a mark, whatever stands before that in brackets.
+func (r *labelReader) marked() bool {
+	ahead := labelReader{tokens: r.tokens, text: r.text, at: r.at}
+	n := ahead.nounFirst()
+	return n > 0 && (r.tokens[n-1].Kind == Colon || r.tokens[n-1].Kind == Dash)
 }
 
 func (r *labelReader) nounFirst() int {

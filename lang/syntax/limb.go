@@ -34,7 +34,7 @@ func (l *scanner) nameLimbs(tokens []Token) []Token {
 		return tokens
 	}
 	for _, found := range labels {
-		if found.word {
+		if found.word || found.tip {
 			continue
 		}
 		p.know(p.words(found.from, found.to))
@@ -118,6 +118,7 @@ type limbLabel struct {
 	at, from, to, end int
 	several           bool
 	word              bool // it is only called a branch, in italics
+	tip               bool // it is what follows to the end of one that is open
 	behind            bool // it stands behind the chain
 }
 
@@ -212,13 +213,15 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		return found, false
 	}
 	found.word = isBranch(p.in[found.from]) && star != ""
-	if !found.word && !p.nameable(p.in[found.from], p.in[i-1]) {
+	found.tip = p.isTip(found.from, i)
+	if !found.word && !found.tip && !p.nameable(p.in[found.from], p.in[i-1]) {
 		return found, false
 	}
 	found.to = i
 	if i+2 < len(p.in) && p.in[i].Kind == Word && p.in[i].Canon == "on" && p.in[i+1].Kind == Name && p.in[i+2].Kind == Colon {
 		i += 2 // shoot on B: ch 5
 	}
+	i = p.placed(i)
 	marked := false
 	for ; i < len(p.in); i++ {
 		switch t := p.in[i]; {
@@ -244,6 +247,33 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	}
 	out := p.chainsOut(i) || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
+}
+
+// placed passes over where a branch is, between the comma at token i behind its name and the mark
+// of the label: `third thorn, on the other side of the stem: ch 4`. It gives i for nothing.
+func (p *pruner) placed(i int) int {
+	if i >= len(p.in) || p.in[i].Kind != Comma {
+		return i
+	}
+	for j := i + 1; j < len(p.in) && j <= i+farthestHook; j++ {
+		switch t := p.in[j]; {
+		case t.Kind == Colon && j > i+1:
+			return j
+		case j == i+1 && !(t.Kind == Word && (t.Canon == "on" || t.Canon == "at")), t.Kind != Word && t.Kind != Name && t.Kind != Hyphen:
+			return i
+		}
+	}
+	return i
+}
+
+// isTip tells what the stem, or a branch that was begun, ends with: its `tip`, to which its chain
+// goes on. What is returned from is a branch called so.
+func (p *pruner) isTip(from, to int) bool {
+	if to != from+2 || p.in[from].Kind != Word || p.spelled(p.in[from+1]) != "tip" {
+		return false
+	}
+	returns := func(t Token) bool { return t.Kind == Word && t.Canon == "return" }
+	return p.in[from].Canon == "stem" || isBranch(p.in[from]) && slices.ContainsFunc(p.in[:from], isBranch) && !slices.ContainsFunc(p.in[to:], returns)
 }
 
 // worksOrChains tells a word of work.
@@ -396,6 +426,7 @@ func (p *pruner) label(out []Token, found limbLabel) []Token {
 	}
 	name := p.merged(found.from, found.to)
 	switch {
+	case found.tip: // it only says where the chain comes to
 	case found.several:
 		name.Written = limbsToken
 	case found.behind:
@@ -409,7 +440,7 @@ func (p *pruner) label(out []Token, found limbLabel) []Token {
 // endLabel writes what comes after the name of a label.
 func (p *pruner) endLabel(out []Token, found limbLabel) []Token {
 	for _, t := range p.in[found.to:found.end] {
-		if t.Kind == Colon || t.Kind == Dash || t.Kind == Comma {
+		if t.Kind == Colon || t.Kind == Dash || t.Kind == Comma && t.Span == p.in[found.end-1].Span {
 			t.Kind = Colon
 		} else {
 			t.Kind, t.Canon = Word, ""

@@ -18,10 +18,10 @@ var markup = phrase.MustCompile(`!\[[^\]\n]*\]\([^()\n]*\)|\]\((?:https?:|mailto
 
 // marked gives the stretches of a text that are marks and no words, in order.
 func marked(text string) []source.Span {
+	out := itemLetters(text)
 	if !strings.ContainsAny(text, "<&") && !strings.Contains(text, "](") {
-		return nil
+		return out
 	}
-	var out []source.Span
 	for _, at := range markup.FindAllStringIndex(text, -1) {
 		if text[at[0]] == ']' {
 			open := strings.LastIndexByte(text[:at[0]], '[')
@@ -31,6 +31,21 @@ func marked(text string) []source.Span {
 			out = append(out, source.Span{Start: open, End: open + 1})
 		}
 		out = append(out, source.Span{Start: at[0], End: at[1]})
+	}
+	return out
+}
+
+// itemLetter is the letter of an item within a step, a line each: `a) Ch 10.` above `b) Ch 6.`
+var itemLetter = phrase.MustCompile(`\n[ \t]*(?:[-*] )?(\(?(?:[a-h]|[ivx]{1,4})\)) +[A-Za-z\d\[]`)
+
+// itemLetters are where such letters stand, which are no words.
+func itemLetters(text string) []source.Span {
+	if !strings.Contains(text, "\n") || !strings.Contains(text, ")") {
+		return nil
+	}
+	var out []source.Span
+	for _, at := range itemLetter.FindAllStringSubmatchIndex(text, -1) {
+		out = append(out, source.Span{Start: at[2], End: at[3]})
 	}
 	return out
 }

@@ -546,7 +546,7 @@ func (r *reader) extent(g *gExtent) ToLimit {
 		return to
 	case g.Marker:
 		return ToLimit{Kind: ToMarker, Number: r.num(g.Short)}
-	case g.Corner:
+	case g.Corner || g.Middle:
 		return ToLimit{Kind: ToNext, Noun: Noun{Kind: NounCorner}}
 	case g.Space != nil:
 		return ToLimit{Kind: ToNext, Noun: r.noun(&gNoun{Space: g.Space})}
@@ -587,8 +587,10 @@ func (r *reader) rows(g *gRows) Node {
 	if g.Piece != nil {
 		out.Piece, out.PieceRow, out.Mark = r.written(g.Piece), r.num(g.PieceN), g.Mark
 	}
-	if g.Of != nil {
-		out.Piece = r.written(g.Of)
+	for _, of := range [...]*gPiece{g.Part, g.Of} {
+		if of != nil {
+			out.Piece = r.written(of)
+		}
 	}
 	if g.Times != nil {
 		n, more := r.times(g.Times)

@@ -18,7 +18,10 @@ var onlyWords = map[string]bool{"for": true, "the": true, "in": true, "size": tr
 
 // sizeLine tells a line of its own that says for which sizes the next ones hold. What
 // the sizes are called is not known yet where lines are sorted.
-var sizeLine = phrase.MustCompile(`(?i)^[*_#\- ]*(?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;=]{1,40}? only|[^.:;=]{1,40}? sizes? only)[*_ ]*[:.]?[*_ ]*$`)
+var sizeLine = phrase.MustCompile(`(?i)^[*_#\- ]*(?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;=]{1,40}? only|[^.:;=]{1,40}? sizes? only|` + sizeWord + `(?:(?:, | and |, and | & |/| )` + sizeWord + `)* only)[*_ ]*[:.]?[*_ ]*$`)
+
+// sizeWord is what is a size by itself, whatever a pattern has.
+const sizeWord = `(?:(?:(?:extra|x)[- ])?(?:small|medium|large)|[2-6]?X{0,3}[SL]|M|[1-6]X|newborn|baby|toddler|child|teen|adult|woman|man|women|men)`
 
 // sizeLead takes such words before a colon or dash, or in brackets within a label.
 var (
@@ -151,8 +154,8 @@ var sizesNamed = phrase.MustCompile(`(?i)^[*_#\- ]*(?:for |in )?(?:the )?sizes? 
 // sizesParted is what stands between the names of sizes.
 var sizesParted = phrase.MustCompile(`(?i)\s*(?:,\s*(?:and|or)?|\band\b|\bor\b|&)\s*`)
 
-// ownSizeWord takes what is a size by itself, whatever a pattern has.
-var ownSizeWord = phrase.MustCompile(`(?i)^(?:(?:extra|x)[- ])?(?:small|medium|large)$|^(?:[2-6]?X{0,3}[SL]|M|[1-6]X)$|^(?:newborn|baby|toddler|child|teen|adult|woman|man|women|men)$`)
+// ownSizeWord takes such a word.
+var ownSizeWord = phrase.MustCompile(`(?i)^` + sizeWord + `$`)
 
 // UnknownSizes are where a line picks sizes that the pattern does not have: the XL of
 // `Sizes M and XL only:` in a pattern of S, M and L. Words that may mean one of its sizes in
@@ -223,9 +226,32 @@ func (n Num) spread(only []int, sizes int) Num {
 // sizesOf is a line of its own that says for which sizes the next ones hold.
 func (d *document) sizesOf(b *block) {
 	d.chapter.say(b.span, nil)
-	if only, ok := namedSizes(strings.Trim(d.text(b.span), "#- \r\n"), d.file.Sizes); ok && len(d.file.Sizes) > 1 {
+	if only, ok := namedSizes(strings.Trim(d.text(b.span), headingMarks), d.file.Sizes); ok && len(d.file.Sizes) > 1 {
 		d.words = d.file.Vocab.forSizes(only)
 	}
+}
+
+// headingMarks may stand round what a heading says.
+const headingMarks = "#*_-=: \t\r\n"
+
+// headsSizes tells a heading, block i, that names nothing but sizes: the rows below it go on with
+// the piece above, in those alone. What begins with a first row is a piece for a size.
+func (d *document) headsSizes(i int) bool {
+	if n := len(d.chapter.pieces); len(d.file.Sizes) < 2 || n == 0 || len(d.chapter.pieces[n-1].Rows) == 0 {
+		return false
+	}
+	if only, ok := namedSizes(strings.Trim(d.text(d.blocks[i].span), headingMarks), d.file.Sizes); !ok || only == nil {
+		return false
+	}
+	for _, next := range d.blocks[i+1:] {
+		if next.kind != blockText {
+			return false
+		}
+		text := firstWords(strings.TrimSpace(d.text(next.span)))
+		label, n := readLabel(Lex(text, Standard()), text)
+		return n > 0 && label.Kind == Numbered && label.First(0) > 1
+	}
+	return false
 }
 
 // leadClause is the remark that words before the label of an instruction are.

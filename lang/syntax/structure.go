@@ -196,6 +196,9 @@ func (l *lister) token(i, hi int) int {
 	case Close:
 		l.flush(SepNone)
 	case Comma:
+		if l.further(i, hi) {
+			break
+		}
 		if !l.listing(i) && !l.tallying(i) && !l.placing(i) && !l.adding(i) && !l.byTurns(i) {
 			if !l.part(i, hi) {
 				l.flush(SepComma)
@@ -333,6 +336,30 @@ func (l *lister) token(i, hi int) int {
 		l.collect(t)
 	}
 	return i
+}
+
+// further tells a comma, at i, behind which the stitch of the words collected goes on in other
+// places: `sc in each of next 8 ch, then in each of next 12 ch`. Without it they are read as one clause.
+func (l *lister) further(i, hi int) bool {
+	if len(l.flat) == 0 || i+2 >= hi {
+		return false
+	}
+	and, in := l.b.tokens[i+1], l.b.tokens[i+2]
+	if and.Kind != Word || and.Canon != "and" || in.Kind != Word || in.Canon != "in" {
+		return false
+	}
+	to := i + 1
+	for to < hi && !separates(l.b.tokens[to]) && l.b.tokens[to].Kind != Open && l.b.tokens[to].Kind != Star {
+		to++
+	}
+	if to < hi && (l.b.tokens[to].Kind == Colon || l.b.tokens[to].Kind == Open && (l.b.match[to] < 0 || asTotal(l.b.tokens[to+1:l.b.match[to]]) == nil)) {
+		return false // what is worked there follows
+	}
+	if _, works := clauses.read(l.flat).(*Work); !works {
+		return false
+	}
+	_, works := clauses.read(slices.Concat(l.flat, l.b.tokens[i+1:to])).(*Work)
+	return works
 }
 
 // columnGap is the least number of blanks between the columns of a table.
@@ -673,7 +700,7 @@ func (l *lister) heading() bool {
 		flat = flat[:n-1] // `Side 1: …`
 	}
 	for i, t := range flat {
-		part := t.Kind == Word && (t.Canon == "branch" && i > 0 || t.Canon == "group" || t.Canon == "edge" || t.Canon == "top" || t.Canon == "base" || t.Canon == "side" || t.Canon == "back" || t.Canon == "front" || t.Canon == "trim")
+		part := t.Kind == Word && ((t.Canon == "branch" || t.Canon == "stem") && (i > 0 || len(flat) > 1) || t.Canon == "group" || t.Canon == "edge" || t.Canon == "top" || t.Canon == "base" || t.Canon == "side" || t.Canon == "back" || t.Canon == "front" || t.Canon == "trim")
 		if !part && t.Kind != Name && t.Kind != Ordinal && !(t.Kind == Word && t.Canon == "") {
 			return false
 		}
@@ -695,7 +722,13 @@ func numbersPart(t Token) bool {
 // part takes the name of a part with its number before the comma at i, where more is told of it
 // before a colon: `Side A, lobe 1: …`.
 func (l *lister) part(i, hi int) bool {
-	if n := len(l.flat); len(l.out) > 0 || n < 2 || !numbersPart(l.flat[n-1]) || l.flat[0].Kind != Name && l.flat[0].Canon != "side" {
+	n := len(l.flat)
+	if len(l.out) > 0 || n < 2 {
+		return false
+	}
+	numbered := numbersPart(l.flat[n-1]) && (l.flat[0].Kind == Name || l.flat[0].Canon == "side")
+	nth := n == 2 && l.flat[0].Kind == Ordinal && (l.flat[1].Canon == "side" || l.flat[1].Canon == "edge") // `Second side, along …: …`
+	if !numbered && !nth {
 		return false
 	}
 	for j := i + 1; j < hi && l.b.tokens[j].Kind != Period; j++ {

@@ -160,6 +160,11 @@ func (l *scanner) scan() {
 		case vulgarFraction(r) > 0:
 			i += size
 			l.add(Number, start, i, l.text[start:i], glued)
+		case strings.HasPrefix(l.text[start:], "--"): // a dash, as a typewriter has it
+			for i < len(l.text) && l.text[i] == '-' {
+				i++
+			}
+			l.add(Dash, start, i, "-", glued)
 		case r == '"' && (start == 0 || !unicode.IsDigit(rune(l.text[start-1])) && !l.fractionBefore(start)):
 			i += size // quotes; after a number they are inches
 			continue
