@@ -590,7 +590,7 @@ type gPlace1st struct {
 // sk next 2 sts; skip 1; miss 2 ch
 type gSkip struct {
 	Pos   lexer.Position
-	Where *gWhere `parser:"'always'? 'skip' @@?"`
+	Where *gWhere `parser:"'always'? 'skip' @@? ( 'between' 'marker' )?"`
 	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'behind' 'it'? | 'in' ( Name | 'center' ) )? @@?"`
 }
 
@@ -697,11 +697,11 @@ type gRing struct {
 // on with Rows 2 and 3, 8 more times each
 type gRows struct {
 	Pos    lexer.Position
-	GoOn   bool     `parser:"( 'work' )? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ )"`
+	GoOn   bool     `parser:"( 'work' ( ?= ( 'last' Number ( 'row' | 'rnd' ) | ( 'row' | 'rnd' ) Number ( ( 'and' | 'to' | Dash | Hyphen ) Number )? ) ( Number 'more'? 'times' | 'more' Number 'times' | 'once' ) ) | 'work'? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ ) )"`
 	Last   bool     `parser:"( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
 	Row    bool     `parser:"| @( 'row' | 'rnd' | 'r' | 'step' )"`
-	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' | 'step' )? ( ?! Number ( 'more' | 'times' ) ) @@ )* ( 'in' 'turn' )? Comma? )?"`
+	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' | 'step' )? ( ?! Number ( 'more' ( ?! Number ) | 'times' ) ) @@ )* ( 'in' 'turn' )? Comma? )?"`
 	Of     *gPiece  `parser:"  ( 'of' @@ )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`
 	Called *gCalled `parser:"| @@"`
