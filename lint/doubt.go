@@ -143,10 +143,22 @@ func borneOut(row *fabric.Row, size int) bool {
 	return t.Agrees() == fabric.Agrees && stated == t.Made && !miswritten(row.Tree)
 }
 
-// wrong tells whether a row of a piece is wrong: what is worked on it is in
-// doubt.
+// wrong tells whether a row of a piece is wrong, or could not be counted and none after it came
+// out right: what is worked on it is in doubt.
 func (doubts) wrong(piece *fabric.Piece, size int) bool {
-	return slices.ContainsFunc(piece.Rows, func(r *fabric.Row) bool { return unsound(r, &r.Tallies[size]) })
+	lost := false
+	for _, r := range piece.Rows {
+		t := &r.Tallies[size]
+		switch {
+		case !unsound(r, t):
+			lost = lost && t.Agrees() != fabric.Agrees
+		case t.Known || len(t.Faults) > 0 || miswritten(r.Tree):
+			return true
+		default:
+			lost = true
+		}
+	}
+	return lost
 }
 
 // unsound tells whether a row is wrong in itself, or may be.

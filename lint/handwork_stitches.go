@@ -23,7 +23,7 @@ var (
 	stitchesLeft = phrase.MustCompile(`\b(?:weave|thread|draw|gather|pull|close|sew|run)\b[^.]*\b(?:remaining (\d{1,3})|(\d{1,3}) remaining) (?:sts|stitches|sc)\b(?: of (.*))?`)
 	// lastRow and rowNumber are the rows of a piece by their words.
 	lastRow   = phrase.MustCompile(`^(?:last|final) (?:row|rnd|round)\b(?: of (.*))?`)
-	rowNumber = phrase.MustCompile(`^(?:row|rnd|round) (\d{1,3})\b(?: of (.*))?`)
+	rowNumber = phrase.MustCompile(`^(?:row|rnd|round|r) ?(\d{1,3})\b(?: of (.*))?`)
 )
 
 // numbers are those that may be meant, none where that is not known, and what there is in

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -69,6 +70,12 @@ func (c *counter) next(i int) {
 	}
 }
 
+// holder is the row before the ith that has a number already, nil for none: a round does not
+// come again that only a step or a row is numbered like.
+func (c *counter) holder(i, number int) *fabric.Row {
+	return holder(slices.DeleteFunc(slices.Clone(c.rows[:i]), func(r *fabric.Row) bool { return r.Tree.Label.Round != c.rows[i].Tree.Label.Round }), number)
+}
+
 // goOn makes a number the one that is due, or, where a row with that number stood
 // before its place, the one after it.
 func (c *counter) goOn(due int) {
@@ -82,7 +89,7 @@ func (c *counter) goOn(due int) {
 
 // slip notes the ith row, whose number is not the one that is due.
 func (c *counter) slip(i, first, last int) {
-	s := slip{row: c.rows[i], number: first, due: c.due, earlier: holder(c.rows[:i], first)}
+	s := slip{row: c.rows[i], number: first, due: c.due, earlier: c.holder(i, first)}
 	var after *fabric.Row
 	if i+1 < len(c.rows) {
 		after = c.rows[i+1]
@@ -212,17 +219,22 @@ func interleaved(piece *fabric.Piece) bool {
 }
 
 // numberedTwice tells whether another row of a piece has a number of this one: they are
-// several readings of it.
+// several readings of it, unless only what is made there is said of the one: `Rnd 13 (thumb
+// opening)`.
 func numberedTwice(piece *fabric.Piece, row *fabric.Row) bool {
 	return slices.ContainsFunc(numberedRows(piece), func(other *fabric.Row) bool {
-		return other != row && holder([]*fabric.Row{other}, row.Tree.Label.First(0)) != nil
+		return other != row && holder([]*fabric.Row{other}, row.Tree.Label.First(0)) != nil && (remarked(other.Tree.Label) || !tellsWork.MatchString(row.Tree.Label.Text))
 	})
 }
 
+// tellsWork finds what is made in a row, in the brackets of its label.
+var tellsWork = phrase.MustCompile(`(?i)\([^()]*\b(?:opening|hole|slit|increase|decrease|inc|dec|joining|edging|turning|set-?up|fold(?:ing)?|shaping)\b[^()]*\)`)
+
 // remarked tells a label that says more of its row than its side: a size, a
-// piece, a variant. Brackets of `Rnds 5-9 (11, 13)` hold its numbers.
+// piece, a variant. Brackets of `Rnds 5-9 (11, 13)` hold its numbers, and those of a step
+// what it makes: `Step 8 (Twig 3)`.
 func remarked(l syntax.Label) bool {
-	return l.Side == syntax.NoSide && !slices.ContainsFunc(l.Numbers, bySize) && strings.Contains(l.Text, "(")
+	return !l.Step && l.Side == syntax.NoSide && !slices.ContainsFunc(l.Numbers, bySize) && strings.Contains(l.Text, "(")
 }
 
 func everySecond(t syntax.Token) bool {

@@ -19,24 +19,33 @@ type limbs struct {
 	homes    map[string]int  // how often the work is told to go home to each name
 	worded   bool            // a branch is called one by the word
 	lines    int             // how many lines begin with a branch
+	turns    int             // the line that lays the chains beyond which the work turns back along the stem, -1 for none
 }
 
 // limbsOf finds what a piece calls its branches.
 func limbsOf(tree *syntax.Piece) *limbs {
-	l := &limbs{returned: map[string]bool{}, homes: map[string]int{}}
+	l := &limbs{returned: map[string]bool{}, homes: map[string]int{}, turns: -1}
 	var open []string
-	for _, row := range tree.Rows {
+	grown := -1 // the last line that counts the chains of the stem
+	for i, row := range tree.Rows {
 		if name := row.Label.Limb; name != "" {
 			l.names, open = append(l.names, name), append(open, name)
 		}
 		if _, branches := firstStep(row.Clauses).(*syntax.Branch); branches {
 			l.lines++
 		}
+		if to := placesOf(firstStep(row.Clauses)); len(to) > 0 && to[0].From == syntax.FromHook {
+			l.turns = grown
+		}
 		syntax.Walk(row.Clauses, func(c syntax.Clause) {
 			switch n := c.Node.(type) {
 			case *syntax.Branch:
 				l.names, open = append(l.names, n.Name), append(open, n.Name)
 				l.worded = l.worded || !n.Labelled
+			case *syntax.Total:
+				if ofChains(n) && n.Parts[0].On != "" {
+					grown = i
+				}
 			case *syntax.Return:
 				l.homes[n.To]++
 				left := n.Leaves(open)

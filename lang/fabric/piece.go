@@ -103,6 +103,9 @@ func (k *worker) takeUp(tree *syntax.Piece, before []crew) {
 			if from := before[i][k.size]; left(&from.h) {
 				k.goOn(from)
 				k.number = max(0, first-1)
+				if first == 1 && tree.Name != "" {
+					clear(k.rows) // a thumb numbers its rounds anew, and means those
+				}
 				return
 			}
 		}

@@ -30,6 +30,22 @@ func (h *hand) mark(n *syntax.Marker) {
 	}
 }
 
+// moveMarkers moves the markers of a gusset or a yoke up into the first stitch that stands on
+// each marked one, as is done in every row whether it is said or not. One alone tells where
+// rounds begin.
+func (h *hand) moveMarkers() {
+	if h.marksIn(h.base) < 2 || h.marksIn(h.row) > 0 || slices.ContainsFunc(h.base, func(i int) bool { return slices.Contains(h.marks, i) && h.stitch(i).IsSpace() }) {
+		return
+	}
+	moved := map[int]bool{}
+	for _, i := range h.row {
+		if into := h.stitch(i).Into; slices.Contains(h.marks, into) && !moved[into] {
+			moved[into] = true
+			h.marks = append(slices.Clip(h.marks), i)
+		}
+	}
+}
+
 // marksIn is how many of some places carry a marker.
 func (h *hand) marksIn(places []int) int {
 	n := 0
@@ -937,6 +953,48 @@ func (h *hand) eachWith(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place,
 		}
 	}
 	h.full, h.together = true, true
+}
+
+// eachAndChains works into every stitch and, where it comes to them, into the chains over an
+// opening: `hdc in each hdc and in each of the 2 ch`. It gives false for other places, and where
+// no opening has as many.
+func (h *hand) eachAndChains(k *stitch.Stitch, own *ownStitch, n int, w *syntax.Work) bool {
+	if len(w.Places) == 0 || h.nested || !w.Places[0].Each || w.Places[0].Number.Written() || w.Places[0].To.Kind != syntax.ToNothing {
+		return false
+	}
+	rest, next := w.Places[1:], false
+	if len(rest) == 0 && len(h.after) > 0 {
+		if also, ok := h.after[0].Node.(*syntax.Work); ok && also.Stitch == w.Stitch && also.Number.Or(h.size, 1) == n {
+			rest, next = also.Places, true
+		}
+	}
+	if len(rest) != 1 || !rest[0].Each || rest[0].Noun.Kind != syntax.NounChain || !rest[0].Number.Written() || rest[0].Of != nil {
+		return false
+	}
+	h.lay()
+	over := rest[0].Number.At(h.size)
+	opening := func(i int) bool { s := h.stitch(i); return s.IsSpace() && s.Chains == over }
+	if !slices.ContainsFunc(h.base[h.at:h.end], opening) {
+		return false
+	}
+	h.settle(k)
+	e := h.usesOf(k, own)
+	for h.at < h.end && !h.stopped() {
+		i, times := h.at, 0
+		switch {
+		case opening(h.base[i]):
+			times = over
+		case h.acceptsAny(h.stitch(h.base[i]), w.Places[0]):
+			times = 1
+		}
+		h.at, h.sub = i+1, 0
+		for range times {
+			h.held = i
+			h.placed(k, own, n, i, e)
+		}
+	}
+	h.full, h.together = true, next
+	return true
 }
 
 // bodyOf is what a clause works, without where.

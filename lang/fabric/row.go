@@ -73,6 +73,7 @@ func (h *hand) endRow() {
 	if h.attached && h.known {
 		h.edgePlaces()
 	}
+	h.moveMarkers()
 	if h.turning && h.works && !h.joined && !h.turned && !h.notTurned && !h.goesOn {
 		h.turned = true
 		h.turns++
@@ -292,7 +293,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
 		h.apartFrom = i > 0 && clauses[i-1].Sep >= syntax.SepSemi
 		if said := h.bareCount(clauses, i); said != nil {
-			if stated == nil || len(clauses)-i > 1 {
+			if !h.referred && (stated == nil || len(clauses)-i > 1) {
 				stated, h.said = said, c.Span.Union(clauses[len(clauses)-1].Span)
 			}
 			for range clauses[i:] {
@@ -623,7 +624,7 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 			c.Name, c.Made = h.nounName(p.Noun), t.Chains
 			if h.limbs.isStem(p.On) && h.stemChains() > 0 {
 				c.Made = h.stemChains()
-				if h.unworkedStem() && c.Made == c.Stated+1 {
+				if h.unworkedStem() && h.rowIndex == h.limbs.turns && c.Made == c.Stated+1 {
 					return c // the last may only be there to turn with
 				}
 			} else if left := h.remaining(syntax.Noun{}); left > 0 && len(h.branches) > 0 {

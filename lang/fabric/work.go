@@ -32,7 +32,9 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Leave:
 		h.leave(n.Place)
 	case *syntax.Marker:
-		h.mark(n)
+		if !n.All {
+			h.mark(n)
+		}
 	case *syntax.Shaping:
 		h.shape(n)
 	case *syntax.Along:
@@ -538,6 +540,9 @@ func (h *hand) workOnce(w *syntax.Work, k *stitch.Stitch, own *ownStitch) {
 	}
 	if p := w.Places[0]; len(w.Places) == 1 && everyOne(p) && !h.nested {
 		h.everyNth(k, own, n, p)
+		return
+	}
+	if h.eachAndChains(k, own, n, w) {
 		return
 	}
 	for i, p := range w.Places {

@@ -286,6 +286,8 @@ var yarnActions = map[syntax.YarnAction]string{
 func marker(n *syntax.Marker) string {
 	which := "the last stitch made"
 	switch {
+	case n.All:
+		return "move the markers up"
 	case n.Nth == 1 && n.OfLast == 1:
 	case n.Nth > 0 && n.OfLast > 0:
 		which = "the " + syntax.Nth(n.Nth) + " of the last " + strconv.Itoa(n.OfLast) + " made"

@@ -600,7 +600,7 @@ type gPlace1st struct {
 // sk next 2 sts; skip 1; miss 2 ch
 type gSkip struct {
 	Pos   lexer.Position
-	Where *gWhere `parser:"'always'? 'skip' @@?"`
+	Where *gWhere `parser:"'always'? 'skip' @@? ( 'between' 'marker' )?"`
 	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'behind' 'it'? | 'in' ( Name | 'center' ) )? @@?"`
 }
 
@@ -707,7 +707,7 @@ type gRing struct {
 // on with Rows 2 and 3, 8 more times each
 type gRows struct {
 	Pos    lexer.Position
-	GoOn   bool     `parser:"( 'work' ( ?= ( 'row' | 'rnd' ) ( Number | 'and' | 'to' | Comma | Dash | Hyphen )+ ( 'more' | 'times' | 'once' ) ) | 'work'? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ ) )"`
+	GoOn   bool     `parser:"( 'work' ( ?= ( 'last' Number ( 'row' | 'rnd' ) | ( 'row' | 'rnd' ) Number ( ( Comma | 'and' | 'to' | Dash | Hyphen )+ Number )* ) ( Number 'more'? 'times' | 'more' Number 'times' | 'once' ) ) | 'work'? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ ) )"`
 	Last   bool     `parser:"( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' | 'these' ( ?= Number? ( 'row' | 'rnd' ) ) )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
 	Part   *gPiece  `parser:"| ( ( ?! Stitch ) @@ ( ?= ( 'row' | 'rnd' ) Number ( ?! 'more' | 'times' ) ) )?"`

@@ -80,7 +80,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Yarn:
 		return words("yarn", yarnActions[n.Action], n.Yarn, after("with", notSlip(n.With)), placed("at", n.Place))
 	case *syntax.Marker:
-		return words("marker", count("nth=", n.Nth), count("of last ", n.OfLast))
+		return words("marker", when(n.All, "all"), count("nth=", n.Nth), count("of last ", n.OfLast))
 	case *syntax.MagicRing:
 		return "ring"
 	case *syntax.Rows:

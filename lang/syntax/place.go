@@ -524,7 +524,10 @@ func (r *reader) noun(g *gNoun) Noun {
 		return n
 	}
 	if len(g.Named) == 1 && parts[g.Named[0]] {
-		r.refused = true // `miss the 10 gusset sts`: where they are is not told
+		if r.passes {
+			return Noun{Kind: NounAny, Word: "st"} // `miss the 10 gusset sts`: they come next
+		}
+		r.refused = true // where they are is not told
 	}
 	if len(g.Named) > 0 {
 		return Noun{Kind: NounStitch, Stitch: StitchRef{Word: strings.Join(g.Named, " ") + " st"}} // `center of next knot st`

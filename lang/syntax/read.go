@@ -131,6 +131,7 @@ type reader struct {
 	// upTo is how many of them may still do.
 	refused bool
 	upTo    int
+	passes  bool // the clause passes over places
 }
 
 // refuse finds that the token at an index does not go with those before it.
@@ -184,6 +185,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Ring != nil:
 		return r.ring(g.Ring)
 	case g.Skip != nil:
+		r.passes = true
 		return &Skip{Place: r.onePlace(g.Skip.Where)}
 	case g.Leave != nil:
 		return r.leave(g.Leave)
@@ -704,7 +706,7 @@ func (r *reader) turn(g *gTurn) Node {
 // marker reads which of the stitches made is marked: the last one where
 // nothing is said.
 func (r *reader) marker(g *gMarker) Node {
-	m := &Marker{}
+	m := &Marker{All: slices.ContainsFunc(r.tokens, func(t Token) bool { return t.Written == "markers" })}
 	for _, at := range g.Rest {
 		switch {
 		case at.Ordinal != nil:
@@ -717,6 +719,7 @@ func (r *reader) marker(g *gMarker) Node {
 			m.Nth, m.OfLast = 1, 1
 		}
 	}
+	m.All = m.All && m.Nth == 0 && !m.Skipped
 	return m
 }
 

@@ -350,6 +350,8 @@ type Marker struct {
 	Nth, OfLast int
 	// Skipped is set where it is one of the stitches just passed over.
 	Skipped bool
+	// All is set where all that there are move up.
+	All bool
 }
 
 // MagicRing makes a ring to work into.

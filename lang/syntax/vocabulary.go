@@ -254,6 +254,9 @@ func (l *scanner) group() []Token {
 			if entry.canon == "corner" && strings.HasSuffix(l.raw[i+n-1].lower, "s") {
 				t.Written = "corners"
 			}
+			if strings.HasSuffix(l.raw[i+n-1].lower, "markers") {
+				t.Written = "markers"
+			}
 			if entry.canon == "post" && strings.HasPrefix(r.lower, "leg") {
 				t.Written = "leg"
 			}

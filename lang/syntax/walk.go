@@ -97,7 +97,7 @@ func (n *Work) InTurn() (Num, bool) {
 // in one spelling, lower case.
 func (r *Row) AsWritten(word string) string {
 	for _, t := range r.Tokens {
-		if t.Canon == word && word != "" {
+		if word != "" && t.Canon == word && t.Span.Len() > 0 { // `12 stem ch` is read as ch on a stem, a word that stands nowhere
 			return r.Source(t.Span)
 		}
 	}
