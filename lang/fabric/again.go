@@ -108,6 +108,9 @@ func (a *again) compare(before *Fabric) {
 
 // alike tells whether two pieces say the same, wherever they stand.
 func alike(a, b *syntax.Piece) bool {
+	if a == b {
+		return true // nothing before it has moved
+	}
 	if a.Name != b.Name || a.Under != b.Under || a.Again != b.Again || !a.Make.Equal(b.Make) || len(a.Rows) != len(b.Rows) {
 		return false
 	}
