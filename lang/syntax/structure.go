@@ -229,7 +229,7 @@ func (l *lister) token(i, hi int) int {
 			l.counting = true // `join: 16 sc and 16 ch-5 sps`
 			break
 		}
-		if n := len(l.out); n > 0 && l.out[n-1].Sep == SepComma && !holds(l.flat, Stitch) && !holds(l.flat, Number) && isBranchNode(l.out[n-1].Node) {
+		if n := len(l.out); n > 0 && len(l.flat) > 0 && l.out[n-1].Sep == SepComma && !holds(l.flat, Stitch) && !holds(l.flat, Number) && isBranchNode(l.out[n-1].Node) {
 			l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}}) // `branch D, on the other side from B: …`
 			l.flat = nil
 			break
