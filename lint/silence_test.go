@@ -48,6 +48,12 @@ func leaves(more string) string {
 		"Fasten off, leaving a long tail for sewing. " + more + "\n"
 }
 
+// square is a round of a square whose count stands behind its end.
+func square(count string) string {
+	return "Pattern: Hedge square\nTerms: US\n\nPiece: Square\nCh 4, sl st in first ch to form a ring.\nRnd 1: Ch 3 (counts as dc), 2 dc in ring, ch 2, *3 dc in ring, ch 2; rep from * 2 more times, " +
+		"join with sl st in top of beg ch-3. Fasten off. " + count + "\n"
+}
+
 // stem is a stem that is chained in two steps, and how many chains the second says that it has.
 func stem(chains string) string {
 	return "Pattern: Twig\nTerms: US\n\nPiece: Twig\nStep 1: Ch 8. (8 stem ch)\nStep 2 (Branch A): Ch 6, sl st in 2nd ch from hook and in next 4 ch. (5 sl sts)\n" +
@@ -74,6 +80,13 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"rows of each colour among those of the label", "row-order", mat + "Rows 2-9: Rep Row 1, working 2 rows with each color in turn. (12 sc)\nFasten off.\n", 0},
 		{"a shoulder begun in a part of the row", "row-short", mat + "Shape right shoulder: Next row: Ch 1, sc in first 5 sts, turn.\nNext row: Ch 1, sc2tog, sc in each st across. (4 sc)\nFasten off.\n", 0},
 		{"a part of the row, and no word why", "row-short", mat + "Next row: Ch 1, sc in first 5 sts, turn.\nNext row: Ch 1, sc2tog, sc in each st across. (4 sc)\nFasten off.\n", 1},
+		{"chains that a count takes for stitches, in a row as long as the one below", "count-mismatch", mat + "Row 2: Ch 1, sc in first 2 sts, *ch 1, sk next st, sc in next st; rep from * across; turn. (12 sts)\n" +
+			"Row 3: Ch 1, sc in first st, *sc in next ch-1 sp, ch 1, sk next st; rep from * to last 3 sts, sc in next ch-1 sp, sc in last 2 sts; turn. (12 sts)\nFasten off.\n", 0},
+		{"one stitch more than stitches and chains", "count-mismatch", mat + "Row 2: Ch 1, sc in first 2 sts, *ch 1, sk next st, sc in next st; rep from * across; turn. (13 sts)\nFasten off.\n", 1},
+		{"a count that says it takes chains for stitches", "count-mismatch", mat + "Row 2: Ch 1, sc in first 3 sts, ch 2, sk next 4 sts, sc in last 5 sts; turn. 10 sts, counting each ch as a st.\nFasten off.\n", 0},
+		{"a wrong count that says it takes chains for stitches", "count-mismatch", mat + "Row 2: Ch 1, sc in first 3 sts, ch 2, sk next 4 sts, sc in last 5 sts; turn. 11 sts, counting each ch as a st.\nFasten off.\n", 1},
+		{"how many stand on each side, beside the count", "count-mismatch", square("(12 dc, 3 on each side; 4 ch-2 corner sps)"), 0},
+		{"a wrong count beside how many stand on each side", "count-mismatch", square("(13 dc, 3 on each side; 4 ch-2 corner sps)"), 1},
 		{"an arm closed through both of its layers", "count-mismatch", head + "Fold flat and sc through both layers across. (3 sc)\nFasten off.\n", 0},
 		{"an arm closed in each stitch through both layers", "count-mismatch", head + "Flatten the opening and sc in each st across through both layers. (3 sc)\nFasten off.\n", 0},
 		{"fewer stitches through both layers than are said", "count-mismatch", head + "Fold flat and sc in each of next 2 sts through both sides. (3 sc)\nFasten off.\n", 1},

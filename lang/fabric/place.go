@@ -366,8 +366,13 @@ func (h *hand) limit(n int, noun syntax.Noun) int {
 	i := len(h.base)
 	for i > 0 && n > 0 {
 		i--
-		if h.accepts(h.stitch(h.base[i]), noun) {
+		switch s := h.stitch(h.base[i]); {
+		case h.accepts(s, noun):
 			n--
+		case s.IsSpace() && noun.Kind == syntax.NounAny:
+			if h.met |= ReadCountsChains; h.choose&ReadCountsChains != 0 {
+				n -= s.Chains // the last 2 sts are `ch 1, sc`
+			}
 		}
 	}
 	return i

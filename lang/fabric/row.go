@@ -567,7 +567,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 			t.Compared = h.compareLaid(stated.Parts[0], stated)
 		case t.Works || of != h:
 			for _, p := range stated.Parts {
-				t.Compared = append(t.Compared, of.counted(of.compareOn(p, &t, stated), p.Noun, &t))
+				t.Compared = append(t.Compared, of.counted(of.compareOn(p, &t, stated), p.Noun, stated, &t))
 			}
 		}
 	}
@@ -736,7 +736,7 @@ func (h *hand) turningOf(n syntax.Noun) int {
 
 // counted takes a part of a stated count that disagrees as the writer is taken
 // to count, and notes which other ways of counting would explain it.
-func (h *hand) counted(c Compared, n syntax.Noun, t *Tally) Compared {
+func (h *hand) counted(c Compared, n syntax.Noun, stated *syntax.Total, t *Tally) Compared {
 	if c.Result != Disagrees {
 		return c
 	}
@@ -747,7 +747,7 @@ func (h *hand) counted(c Compared, n syntax.Noun, t *Tally) Compared {
 		if way.more == 0 || c.Made+way.more != c.Stated {
 			continue
 		}
-		if h.choose&way.reading != 0 || way.reading == ReadCountsChains && h.bridges() == way.more {
+		if h.choose&way.reading != 0 || way.reading == ReadCountsChains && (stated.Chains || h.bridges() == way.more || c.Stated == h.lengthBelow()) {
 			c.Made, c.Result = c.Stated, Agrees
 			t.Readings |= way.reading
 			return c
@@ -755,6 +755,20 @@ func (h *hand) counted(c Compared, n syntax.Noun, t *Tally) Compared {
 		t.Explained |= way.reading
 	}
 	return c
+}
+
+// lengthBelow is how many stitches and chains of spaces lie below: a row of `sc, ch 1, sk 1` is as
+// long as the one below it, and most count it so.
+func (h *hand) lengthBelow() int {
+	total := 0
+	for _, i := range h.base {
+		if s := h.stitch(i); s.IsSpace() {
+			total += s.Chains
+		} else {
+			total++
+		}
+	}
+	return total
 }
 
 // bridges is how many chains of the row stand over as many stitches passed over:

@@ -158,6 +158,9 @@ func plain(s string) string { return strings.ToLower(strings.Join(strings.Fields
 // `MC – gray`, `Color B: …`.
 var coded = phrase.MustCompile(`^[-•*\s]*(?:(?i:yarn|colou?r)\s+)?([A-Z]|MC|CC\d?)\s*[:=–—-]\s*`)
 
+// codeFirst is a yarn's code with its colour behind it: `Color B (bark): 90 yards`.
+var codeFirst = phrase.MustCompile(`^(` + code + `) ?\([^()]*\)$`)
+
 // supply reads a line of a list of materials.
 func (l *List) supply(line string, span source.Span, text *source.Text) {
 	if m := coded.FindStringSubmatch(line); m != nil {
@@ -170,6 +173,9 @@ func (l *List) supply(line string, span source.Span, text *source.Text) {
 func (l *List) addYarn(name, value string, span source.Span) {
 	if value == "" {
 		return
+	}
+	if m := codeFirst.FindStringSubmatch(name); m != nil {
+		name = m[1]
 	}
 	y := Yarn{Name: name, Text: value, Span: span}
 	y.readWeight()

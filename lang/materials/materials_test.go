@@ -165,6 +165,16 @@ func TestSuppliesInAnyLayout(t *testing.T) {
 	}
 }
 
+// The colour may stand behind a yarn's letter, before its amount.
+func TestYarnWithItsColourInBrackets(t *testing.T) {
+	list := materials.Read(syntax.Read(source.New("Terms: US\n## Materials\n\n- Cotton cord\n  - Color A (tan): 160 yards\n  - Color B (bark): 90 yards\n- 8 mm (US L-11) hook\n\n## Lid\nWith A, ch 2.\nRnd 1: 6 sc in 2nd ch from hook.\n")))
+	var names []string
+	for _, y := range list.Yarns {
+		names = append(names, y.Name)
+	}
+	assert.Equal(t, []string{"A", "B"}, names)
+}
+
 // A notion on a line of its own is listed. It makes no list of materials, which may
 // be told elsewhere.
 func TestNotionOnALineOfItsOwn(t *testing.T) {

@@ -130,6 +130,11 @@ func (f *folder) clause(c Clause) {
 			return
 		}
 		c.Node = &Unread{}
+	case *Total:
+		if n.Chains {
+			f.countsChains(c)
+			return
+		}
 	case *Even:
 		if f.goneAround(n) {
 			c.Node = &Remark{}
@@ -151,6 +156,19 @@ func (f *folder) clause(c Clause) {
 		}
 	}
 	f.out = append(f.out, c)
+}
+
+// countsChains takes `counting each ch as a st` with the count before it; with none it is a remark.
+func (f *folder) countsChains(c Clause) {
+	if k := len(f.out); k > 0 {
+		if total, ok := f.out[k-1].Node.(*Total); ok {
+			with := *total
+			with.Chains = true
+			f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &with}
+			return
+		}
+	}
+	f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Remark{}})
 }
 
 // tellsSpread tells how the stitches go that the clause before spreads, or that a list has:

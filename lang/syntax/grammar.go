@@ -688,6 +688,8 @@ type gComment struct {
 	Pos lexer.Position
 	// including the ch 3
 	Counted bool `parser:"(   'including'"`
+	// counting each ch as a st
+	Chains bool `parser:"| @( 'count' 'each' 'ch' 'as' 'st' ( ?= EOF ) )"`
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
 	Lead bool `parser:"| ( 'work' | 'evenly' ) ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
 	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | 'increased' Name ( ?= EOF ) | ( 'in' | 'on' )? 'each' ( Ordinal | 'other' | 'alternate' )? ( 'row' | 'rnd' ) ( ?= EOF ) | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
@@ -707,7 +709,7 @@ type gRing struct {
 // on with Rows 2 and 3, 8 more times each
 type gRows struct {
 	Pos    lexer.Position
-	GoOn   bool     `parser:"( 'work' ( ?= ( 'last' Number ( 'row' | 'rnd' ) | ( 'row' | 'rnd' ) Number ( ( Comma | 'and' | 'to' | Dash | Hyphen )+ Number )* ) ( Number 'more'? 'times' | 'more' Number 'times' | 'once' ) ) | 'work'? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ ) )"`
+	GoOn   bool     `parser:"( 'work' ( ?= ( 'last' Number ( 'row' | 'rnd' ) | ( 'row' | 'rnd' ) Number ( ( Comma | 'and' | 'to' | Dash | Hyphen )+ Number )* ) ( Number 'more'? 'times' | 'more' Number 'times' | 'once' | 'of' Name ) ) | 'work'? ( 'even' ( ?= 'as' ) )? ( @( 'continue' 'with' ( ?= 'row' | 'rnd' ) ) | ( 'rep' | 'as' | 'same' | 'previous' )+ ) )"`
 	Last   bool     `parser:"( 'as' | 'for' | 'of' | 'from' )* ( @( 'last' | 'previous' | 'these' ( ?= Number? ( 'row' | 'rnd' ) ) )"`
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
 	Part   *gPiece  `parser:"| ( ( ?! Stitch ) @@ ( ?= ( 'row' | 'rnd' ) Number ( ?! 'more' | 'times' ) ) )?"`

@@ -483,6 +483,7 @@ func (r *labelReader) numbers() bool {
 			r.parity()
 			if r.noun() {
 				r.label.EveryOther = true
+				r.upTo()
 				return true
 			}
 		}
@@ -492,6 +493,20 @@ func (r *labelReader) numbers() bool {
 			return true
 		}
 	}
+}
+
+// upTo takes the last of every other row, where that is said: `Row 6 and every even row to Row 12`.
+// The rows between them tell as much by their numbers.
+func (r *labelReader) upTo() {
+	from := r.at
+	if r.word("to", "until") {
+		r.at++
+		if r.noun(); r.peek().Kind == Number || r.peek().Kind == Ordinal {
+			r.at++
+			return
+		}
+	}
+	r.at = from
 }
 
 // rangesPerSize takes the `{7-16}` of `Rows 7-14 {7-16}`, or the `(47-66, 51-70)` of `Rnds

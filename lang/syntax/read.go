@@ -244,6 +244,8 @@ func (r *reader) clause(g *gClause) Node {
 		return &Likewise{}
 	case g.Motion != nil:
 		return r.motion()
+	case g.Comment != nil && g.Comment.Chains:
+		return &Total{Chains: true}
 	case g.Comment != nil:
 		return &Remark{}
 	case g.Start != nil:
@@ -816,7 +818,7 @@ func (r *reader) part(g *gPart) Part {
 	p := Part{Number: r.num(g.N), On: g.On, Limbs: r.num(g.Limbs)}
 	if g.Bare != nil {
 		p.Number = r.num(g.Bare)
-		r.refused = r.refused || g.On == ""
+		r.refused = r.refused || g.On == "" && !g.Some // `12 on each side`
 		return p
 	}
 	p.Noun = r.noun(g.Noun)

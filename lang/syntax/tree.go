@@ -459,6 +459,8 @@ type Total struct {
 	// Reached is set where the count is what the work goes on to: `until there are
 	// 60 sts`.
 	Reached bool
+	// Chains is set where it says that it counts each chain as a stitch.
+	Chains bool
 }
 
 // CountsNote is a remark on the turning chain standing alone.
