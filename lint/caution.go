@@ -107,8 +107,13 @@ var (
 	playful  = phrase.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy filling|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`)
 )
 
+// noToy says of something that it is none.
+var noToy = phrase.MustCompile(`\b(?:not|no|never) (?:an? |meant as an? |intended as an? )?(?:toys?|dolls?)\b`)
+
 // isToy tells whether the pattern speaks of a toy.
-func (p *Pass) isToy() bool { return p.tells(playful) }
+func (p *Pass) isToy() bool {
+	return p.toldSomewhere(playful, func(text string) bool { return playful.MatchString(noToy.ReplaceAllString(text, "")) })
+}
 
 // firstOf is the first place where the pattern speaks of a thing, in the
 // sentences that do not say it is left out.

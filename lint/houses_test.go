@@ -35,11 +35,12 @@ var sets = []set{
 	{"first", 24, 79},
 	{"second", 50, 70},
 	{"third", 94, 64},
-	{"fourth", 124, 48},
+	{"fourth", 124, 49},
 	{"fifth", 154, 37},
 	{"sixth", 172, 62},
 	{"seventh", 192, 56},
-	{"eighth", 212, 54},
+	{"eighth", 212, 56},
+	{"ninth", 232, 51},
 }
 
 // numberOf is the number of a pattern, by the name of its file.
@@ -105,7 +106,9 @@ var falseAlarms = map[string][]string{
 	"191-frosted-hedge-blanket.txt": {"sleep-loose"},
 	"201-hawthorn-twig.txt":         {"small-parts"},
 	"207-bramble-patch-blanket.md":  {"sleep-loose"},
-	"208-foragers-basket.txt":       {"place-absent"}, // back from a stalk to the leaf
+	"208-foragers-basket.txt":       {"place-absent"},                      // back from a stalk to the leaf
+	"222-oak-leaf-and-acorn.txt":    {"row-over"},                          // a stalk, told behind the round that it goes back to
+	"230-oak-leaf-filet-panel.md":   {"handwork-place", "notion-unlisted"}, // squares in a table, `15B`
 }
 
 // What is right is told nothing.

@@ -87,6 +87,8 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"a wrong count that says it takes chains for stitches", "count-mismatch", mat + "Row 2: Ch 1, sc in first 3 sts, ch 2, sk next 4 sts, sc in last 5 sts; turn. 11 sts, counting each ch as a st.\nFasten off.\n", 1},
 		{"how many stand on each side, beside the count", "count-mismatch", square("(12 dc, 3 on each side; 4 ch-2 corner sps)"), 0},
 		{"a wrong count beside how many stand on each side", "count-mismatch", square("(13 dc, 3 on each side; 4 ch-2 corner sps)"), 1},
+		{"a strap of what is no toy", "cord-length", "Pattern: Forage bag\nTerms: US\n\nPiece: Strap\nCh 150.\nRow 1: Sl st in 2nd ch from hook and in each ch across. (149 sl sts)\nFasten off.\n\nNot a toy. Keep the strap away from babies.\n", 0},
+		{"a strap of a toy", "cord-length", "Pattern: Toy bag\nTerms: US\n\nPiece: Strap\nCh 150.\nRow 1: Sl st in 2nd ch from hook and in each ch across. (149 sl sts)\nFasten off.\n", 1},
 		{"an arm closed through both of its layers", "count-mismatch", head + "Fold flat and sc through both layers across. (3 sc)\nFasten off.\n", 0},
 		{"an arm closed in each stitch through both layers", "count-mismatch", head + "Flatten the opening and sc in each st across through both layers. (3 sc)\nFasten off.\n", 0},
 		{"fewer stitches through both layers than are said", "count-mismatch", head + "Fold flat and sc in each of next 2 sts through both sides. (3 sc)\nFasten off.\n", 1},
