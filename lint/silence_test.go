@@ -73,6 +73,7 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"as many rounds said as there are with the first", "row-order", strings.Replace(head, "Sc in each st around. (6 sc)\n", "Sc in each st around. (6 sc) (9 rnds)\n", 1) + "Fasten off.\n", 0},
 		{"rows of each colour among those of the label", "row-order", mat + "Rows 2-9: Rep Row 1, working 2 rows with each color in turn. (12 sc)\nFasten off.\n", 0},
 		{"a shoulder begun in a part of the row", "row-short", mat + "Shape right shoulder: Next row: Ch 1, sc in first 5 sts, turn.\nNext row: Ch 1, sc2tog, sc in each st across. (4 sc)\nFasten off.\n", 0},
+		{"a part of the row, the rest of which is gone on with in a piece of its own", "row-short", mat + "Row 2: " + plainRow + "Row 3: " + plainRow + "Row 4: Ch 1, sc in first 4 sts, turn. (4 sc)\nFasten off.\n\nPiece: Second Side\nRow 5: Skip next 3 sts, join yarn in next st, ch 1, sc in same st, sc in next 4 sts. (5 sc)\nFasten off.\n", 1},
 		{"a part of the row, and no word why", "row-short", mat + "Next row: Ch 1, sc in first 5 sts, turn.\nNext row: Ch 1, sc2tog, sc in each st across. (4 sc)\nFasten off.\n", 1},
 		{"an arm closed through both of its layers", "count-mismatch", head + "Fold flat and sc through both layers across. (3 sc)\nFasten off.\n", 0},
 		{"an arm closed in each stitch through both layers", "count-mismatch", head + "Flatten the opening and sc in each st across through both layers. (3 sc)\nFasten off.\n", 0},
