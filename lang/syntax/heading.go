@@ -379,8 +379,11 @@ func (d *document) runIn(line string, span source.Span) bool {
 // the way home, or the next one begins with it.
 func (d *document) branches(line string, span source.Span) bool {
 	tokens := Lex(line, Standard())
-	if len(tokens) > 0 && isBranch(tokens[0]) && d.stemLaid() {
-		return true
+	if len(tokens) > 0 && isBranch(tokens[0]) {
+		d.stemAsked++
+		if stemLaid(d.file.Text, d.blocks) {
+			return true
+		}
 	}
 	if len(tokens) == 0 || tokens[0].Written != limbToken {
 		return false
@@ -396,17 +399,17 @@ func (d *document) branches(line string, span source.Span) bool {
 	return len(tokens) > 0 && goesHome(tokens[0])
 }
 
-// stemLaid tells whether the part that lines now belong to has laid a chain and not ended: what
-// branches there is no part of its own.
-func (d *document) stemLaid() bool {
-	for _, b := range slices.Backward(d.blocks) {
+// stemLaid tells whether the part that the last of some blocks belongs to has laid a chain and not
+// ended: what branches there is no part of its own.
+func stemLaid(text *source.Text, blocks []block) bool {
+	for _, b := range slices.Backward(blocks) {
 		if b.kind == blockHeading {
 			return false
 		}
 		if b.kind != blockText {
 			continue
 		}
-		r := readRow(strings.TrimFunc(d.text(b.span), isBlank), 0, Standard())
+		r := readRow(strings.TrimFunc(text.Slice(b.span), isBlank), 0, Standard())
 		made := 0
 		for _, c := range r.Clauses {
 			if _, ends := c.Node.(*Finish); ends {
