@@ -45,7 +45,7 @@ func checkCountMissing(p *Pass) {
 		}
 		for _, row := range piece.Rows {
 			below := row.Before()
-			if row.Stated != nil || has[*syntax.Total](row.Tree) || below == nil || row.Continued || !labelled(row) || fastensFirst(row.Tree) || miswritten(row.Tree) || !changes(row, below) {
+			if row.Stated != nil || !row.Works() || has[*syntax.Total](row.Tree) || below == nil || row.Continued || !labelled(row) || fastensFirst(row.Tree) || miswritten(row.Tree) || !changes(row, below) {
 				continue
 			}
 			p.Report(Finding{

@@ -126,8 +126,9 @@ func (h *hand) onShort(n int) bool {
 	if len(h.short.places) <= n {
 		return false
 	}
-	row := h.shortIn
-	h.resumed = &row
+	if row := h.shortIn; row != OfEarlier { // a piece is not changed by those after it
+		h.resumed = &row
+	}
 	h.standOn(h.short.places)
 	h.short = leftOut{}
 	return true

@@ -49,7 +49,7 @@ type hand struct {
 	edged        map[edged]int   // the row that each place is edged by
 	left         []leftOut       // places left unworked on purpose, those of the last row first
 	short        leftOut         // what the last row that came short left, and did not say so
-	shortIn      int             // the row that it was
+	shortIn      int             // the row of the piece that it was, or OfEarlier
 	resumed      *int            // a row that came short, and is gone on with now: nil for none
 	openings     []opening       // runs of skipped stitches with chains over them
 	marks        []int           // stitches that carry a marker

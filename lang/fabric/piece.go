@@ -367,6 +367,7 @@ func (k *worker) goOn(from *worker) {
 	for i := range k.h.earlier {
 		k.h.earlier[i].Row = OfEarlier
 	}
+	k.h.shortIn = OfEarlier
 	k.rows, k.last, k.number = maps.Clone(from.rows), slices.Clone(from.last), from.number
 	k.h.done = maps.Clone(from.h.done)
 }
@@ -823,7 +824,7 @@ func (k *worker) take(o outcome, stated *syntax.Total) {
 	k.h.settleOn(ground, o.tally.Known)
 }
 
-// forgive takes back that a row came short, where what it left is gone on with.
+// forgive takes back that a row of the piece came short, where what it left is gone on with.
 func (k *worker) forgive() {
 	if k.h.resumed == nil {
 		return

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -22,6 +23,21 @@ func TestReadAfter(t *testing.T) {
 			require.Equal(t, unbound(Read(text)), unbound(file), text.String())
 		}
 	})
+}
+
+// Whether a branch begins a part of its own is told by a chain that may be laid far above it.
+func TestReadAfterStemIsLaid(t *testing.T) {
+	laid := "Terms: US\n\nTWIG\n\nStep 1: Ch 18.\n" + strings.Repeat("Step 2: Sc in next 2 ch.\n", 8) +
+		"Branch A: ch 6, sl st in 2nd ch from hook and in next 4 ch.\nStep 3: Sc in next 2 ch.\n"
+	worked := strings.Replace(laid, "Ch 18", "Sc 18", 1)
+	ended := strings.Replace(laid, "Sc in", "Fasten off. Sc in", 1)
+	for _, text := range []string{worked, ended} {
+		a, b := source.New(laid), source.New(text)
+		require.Len(t, Read(a).Pieces, 1)
+		require.Len(t, Read(b).Pieces, 2)
+		require.Equal(t, unbound(Read(b)), unbound(ReadAfter(Read(a), b)))
+		require.Equal(t, unbound(Read(a)), unbound(ReadAfter(Read(b), a)))
+	}
 }
 
 // unbound is a file without what is not said of its text.

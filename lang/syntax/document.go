@@ -31,13 +31,14 @@ func ReadAfter(before *File, text *source.Text) *File {
 // document reads a file in three passes: lines into blocks, then the words
 // the pattern defines, then the instructions in those words, chapter by chapter.
 type document struct {
-	file    *File
-	blocks  []block
-	inField []block     // definitions that stand in a field's value
-	chapter *chapter    // what is read now goes into it
-	section string      // the header section that lines now belong to
-	started bool        // an instruction has been met
-	words   *Vocabulary // of the instructions that are read now: all sizes have them, or some
+	file      *File
+	blocks    []block
+	inField   []block     // definitions that stand in a field's value
+	chapter   *chapter    // what is read now goes into it
+	section   string      // the header section that lines now belong to
+	started   bool        // an instruction has been met
+	stemAsked int         // how many lines have asked whether a stem is laid
+	words     *Vocabulary // of the instructions that are read now: all sizes have them, or some
 
 	known *File // an earlier reading, nil for none
 	edit  edit  // what is new since then

@@ -542,9 +542,11 @@ func (f *folder) countStands() bool {
 	if f.branches() || BackAlongChain(f.out) {
 		return true // what was worked along a branch is counted as it is done
 	}
-	switch f.peek().(type) {
+	switch n := f.peek().(type) {
 	case nil, *Join, *Turn, *Finish, *NoJoin, *Yarn, *MakeUp, *Total, *Remark, *Unread, *Mark, *Branch, *Return:
 		return true
+	case *Bracket: // `(12 sc) (8 rows)`
+		return n.Total != nil && n.Total.Parts[0].Noun.Kind == NounRow
 	case *Marker: // `(6 sc) Place marker in first st.`
 		return !slices.ContainsFunc(f.in[f.at+2:], func(c Clause) bool { return steps(c.Node) })
 	case *Chain:

@@ -375,12 +375,15 @@ func (d *document) runIn(line string, span source.Span) bool {
 	return true
 }
 
-// branches tells the label of a branch: it is called one and a stem is laid, its own line tells
-// the way home, or the next one begins with it.
+// branches tells the label of a branch, or of the stem that is gone on with: it is called so and a
+// stem is laid, its own line tells the way home, or the next one begins with it.
 func (d *document) branches(line string, span source.Span) bool {
 	tokens := Lex(line, Standard())
-	if len(tokens) > 0 && isBranch(tokens[0]) && d.stemLaid() {
-		return true
+	if ofSpray(tokens) {
+		d.stemAsked++
+		if stemLaid(d.file.Text, d.blocks) {
+			return true
+		}
 	}
 	if len(tokens) == 0 || tokens[0].Written != limbToken {
 		return false
@@ -396,17 +399,25 @@ func (d *document) branches(line string, span source.Span) bool {
 	return len(tokens) > 0 && goesHome(tokens[0])
 }
 
-// stemLaid tells whether the part that lines now belong to has laid a chain and not ended: what
-// branches there is no part of its own.
-func (d *document) stemLaid() bool {
-	for _, b := range slices.Backward(d.blocks) {
+// ofSpray tells a line that begins with what a part of a spray is called: `Branch 1:`, `Main stem:`,
+// `Stem tip:`.
+func ofSpray(tokens []Token) bool {
+	return len(tokens) > 0 && (isBranch(tokens[0]) || slices.ContainsFunc(tokens[:min(len(tokens), 2)], func(t Token) bool {
+		return t.Canon == "stem" || t.Kind == Name && strings.HasPrefix(t.Canon, "stem ")
+	}))
+}
+
+// stemLaid tells whether the part that the last of some blocks belongs to has laid a chain and not
+// ended: what branches there is no part of its own.
+func stemLaid(text *source.Text, blocks []block) bool {
+	for _, b := range slices.Backward(blocks) {
 		if b.kind == blockHeading {
 			return false
 		}
 		if b.kind != blockText {
 			continue
 		}
-		r := readRow(strings.TrimFunc(d.text(b.span), isBlank), 0, Standard())
+		r := readRow(strings.TrimFunc(text.Slice(b.span), isBlank), 0, Standard())
 		made := 0
 		for _, c := range r.Clauses {
 			if _, ends := c.Node.(*Finish); ends {
@@ -475,11 +486,11 @@ func splitHeading(line string) (h runInHeading, ok bool) {
 }
 
 // besideRow1 finds where Row 1 begins in a line that names a part first, with no
-// mark between, or a comma: `Wing Rnd 1: 6 sc in ring`, `Left band, Row 1: …`.
+// mark between, or a comma: `Wing Rnd 1: 6 sc in ring`, `Right band, Row 1: …`.
 func besideRow1(line string) int {
 	words := firstWords(line)
 	tokens := Lex(words, Standard())
-	for i, t := range tokens[:min(len(tokens), maxPart)] {
+	for i, t := range tokens[:min(len(tokens), maxPart+2)] { // a comma may stand behind it, and then the label
 		if i > 0 {
 			label, n := readLabel(tokens[i:], words)
 			last := tokens[min(i+max(n, 1), len(tokens))-1].Kind
@@ -490,7 +501,7 @@ func besideRow1(line string) int {
 		if t.Kind == Comma && i > 0 && tokens[i-1].Kind == Name {
 			continue
 		}
-		if !namesPart(t) || i == 0 && !unicode.IsUpper(firstRune(words[t.Span.Start:])) {
+		if i == maxPart || !namesPart(t) || i == 0 && !unicode.IsUpper(firstRune(words[t.Span.Start:])) {
 			return 0
 		}
 	}

@@ -35,12 +35,16 @@ func marked(text string) []source.Span {
 	return out
 }
 
-// itemLetter is the letter of an item within a step, a line each: `a) Ch 10.` above `b) Ch 6.`
-var itemLetter = phrase.MustCompile(`\n[ \t]*(?:[-*] )?(\(?(?:[a-h]|[ivx]{1,4})\)) +[A-Za-z\d\[]`)
+// itemLetter is the letter of an item within a step, a line each, the first perhaps behind the
+// step's number: `2. a) Ch 10.` above `b) Ch 6.`
+var itemLetter = phrase.MustCompile(`(?:^|\n)[ \t]*(?:[-*] |\d{1,2}[.)] ?)?(\(?(?:[a-h]|[ivx]{1,4})\)) +[A-Za-z\d\[]`)
+
+// mostBeforeItem is how far into a text the bracket behind a letter stands that the text begins with.
+const mostBeforeItem = 16
 
 // itemLetters are where such letters stand, which are no words.
 func itemLetters(text string) []source.Span {
-	if !strings.Contains(text, "\n") || !strings.Contains(text, ")") {
+	if at := strings.IndexByte(text, ')'); at < 0 || at > mostBeforeItem && !strings.Contains(text, "\n") {
 		return nil
 	}
 	var out []source.Span

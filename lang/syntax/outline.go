@@ -29,6 +29,7 @@ type lineState struct {
 	section                            string
 	started                            bool
 	blocks, fields, comments, supplies int
+	stemAsked                          int // how many lines have asked whether a stem is laid
 }
 
 // edit is what is new in a text since an earlier one.
@@ -94,7 +95,7 @@ func (d *document) resume() int {
 		if b.states[line+1].blocks == at.blocks {
 			continue
 		}
-		d.section, d.started, d.edit.first = at.section, at.started, at.blocks
+		d.section, d.started, d.stemAsked, d.edit.first = at.section, at.started, at.stemAsked, at.blocks
 		d.blocks = first(at.blocks, b.blocks)
 		d.file.Header = first(at.fields, d.known.Header)
 		d.file.Comments = first(at.comments, d.known.Comments)
@@ -114,7 +115,7 @@ func (d *document) remember() {
 }
 
 func (d *document) state() lineState {
-	return lineState{d.section, d.started, len(d.blocks), len(d.file.Header), len(d.file.Comments), len(d.file.Supplies)}
+	return lineState{d.section, d.started, len(d.blocks), len(d.file.Header), len(d.file.Comments), len(d.file.Supplies), d.stemAsked}
 }
 
 // catchUp takes over all from a line on, where it would be sorted as before.
@@ -149,6 +150,7 @@ func (d *document) catchUp(line int) bool {
 		s.fields += now.fields - at.fields
 		s.comments += now.comments - at.comments
 		s.supplies += now.supplies - at.supplies
+		s.stemAsked += now.stemAsked - at.stemAsked
 		d.file.lines.states = append(d.file.lines.states, s)
 	}
 	return true
@@ -163,6 +165,9 @@ func (d *document) sameBefore(line, was int) bool {
 	}
 	last := d.known.lines.blocks[at.blocks-1].shift(d.edit.shift)
 	if now := d.last(); now.span.Start < d.file.Text.Line(d.edit.from).Start || !last.sorted(now) {
+		return false
+	}
+	if states := d.known.lines.states; states[len(states)-1].stemAsked > at.stemAsked && stemLaid(d.known.Text, d.known.lines.blocks[:at.blocks]) != stemLaid(d.file.Text, d.blocks) {
 		return false
 	}
 	fields := len(d.file.Header)

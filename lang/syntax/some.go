@@ -243,15 +243,12 @@ func (d *document) headsSizes(i int) bool {
 	if only, ok := namedSizes(strings.Trim(d.text(d.blocks[i].span), headingMarks), d.file.Sizes); !ok || only == nil {
 		return false
 	}
-	for _, next := range d.blocks[i+1:] {
-		if next.kind != blockText {
-			return false
-		}
-		text := firstWords(strings.TrimSpace(d.text(next.span)))
-		label, n := readLabel(Lex(text, Standard()), text)
-		return n > 0 && label.Kind == Numbered && label.First(0) > 1
+	if i+1 >= len(d.blocks) || d.blocks[i+1].kind != blockText {
+		return false
 	}
-	return false
+	text := firstWords(strings.TrimSpace(d.text(d.blocks[i+1].span)))
+	label, n := readLabel(Lex(text, Standard()), text)
+	return n > 0 && label.Kind == Numbered && label.First(0) > 1
 }
 
 // leadClause is the remark that words before the label of an instruction are.

@@ -96,11 +96,11 @@ func Lex(text string, vocab *Vocabulary) []Token {
 		l.scan()
 		l.cutLoops()
 		tokens := l.nameLimbs(l.nameBranches(l.group()))
-		if len(text) <= maxKey {
-			clear(l.raw) // of what they say
+		if len(text) <= maxKey { // the list of a long text is not kept, nor what it says
+			clear(l.raw)
 			*raw = l.raw
+			rawTokens.Put(raw)
 		}
-		rawTokens.Put(raw)
 		return tokens
 	})
 }
