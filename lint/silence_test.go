@@ -93,6 +93,8 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"a wrong count beside how many stand on each side", "count-mismatch", square("(13 dc, 3 on each side; 4 ch-2 corner sps)"), 1},
 		{"a strap of what is no toy", "cord-length", "Pattern: Forage bag\nTerms: US\n\nPiece: Strap\nCh 150.\nRow 1: Sl st in 2nd ch from hook and in each ch across. (149 sl sts)\nFasten off.\n\nNot a toy. Keep the strap away from babies.\n", 0},
 		{"a strap of a toy", "cord-length", "Pattern: Toy bag\nTerms: US\n\nPiece: Strap\nCh 150.\nRow 1: Sl st in 2nd ch from hook and in each ch across. (149 sl sts)\nFasten off.\n", 1},
+		{"stitches left without a word, and skipped in the row above them", "row-short", mat + "Row 2: Ch 1, sc in next 9 sts. (9 sc)\nRow 3: Ch 1, turn, sc in each st across. (9 sc)\nFasten off.\n" +
+			"Row 4: Skip next 2 sts, join yarn in next st, ch 1, sc in same st, sc in next 3 sts, leave remaining 3 sts unworked. (4 sc)\nFasten off.\n", 1},
 		{"an arm closed through both of its layers", "count-mismatch", head + "Fold flat and sc through both layers across. (3 sc)\nFasten off.\n", 0},
 		{"an arm closed in each stitch through both layers", "count-mismatch", head + "Flatten the opening and sc in each st across through both layers. (3 sc)\nFasten off.\n", 0},
 		{"fewer stitches through both layers than are said", "count-mismatch", head + "Fold flat and sc in each of next 2 sts through both sides. (3 sc)\nFasten off.\n", 1},

@@ -112,12 +112,13 @@ func (h *hand) unworked(p syntax.Place) bool {
 
 // pastLeft stands on what was left unworked where a skip comes first after the yarn
 // was fastened off, as the second side of a neck begins: nothing else is there
-// to go on from.
+// to go on from. What was left without a word is meant only where the last row has too few.
 func (h *hand) pastLeft(p syntax.Place) bool {
 	if !h.cut || h.round || len(h.row) > 0 || p.Pick != syntax.PickNext {
 		return false
 	}
-	return h.onLeft(h.leftPast(p)) || h.onShort(p.Number.Or(h.size, 1))
+	n := p.Number.Or(h.size, 1)
+	return h.onLeft(h.leftPast(p)) || h.count(syntax.Noun{}) <= n && h.onShort(n)
 }
 
 // onShort stands on what a row left without a word, if that is more than so many places: it is
