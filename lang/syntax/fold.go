@@ -330,8 +330,6 @@ func goesOnAfter(c Clause) bool {
 	return steps(c.Node)
 }
 
-func isTotal(n Node) bool { _, total := n.(*Total); return total }
-
 // bracket decides what a bracket with nothing said after it is: a remark on
 // the chain before it, a stated count, a comment, or a run of clauses.
 func (f *folder) bracket(c Clause, n *Bracket) bool {

@@ -18,6 +18,7 @@ const (
 	limbToken   = "limb"   // the label of a branch
 	behindToken = "behind" // the name of a branch behind its chain
 	limbsToken  = "limbs"  // the label of several, which a repeat makes
+	movedToken  = "moved"  // a name that is read behind its chains and stands before them, where they are
 	holderToken = "holder" // what is said to have so many stitches
 	homeToken   = "home"   // a way home in other words than `return`
 )
@@ -709,16 +710,20 @@ func (p *pruner) limbChain(out []Token, i int) (end int, more []Token) {
 	if to == len(p.in) || p.in[to].Kind != Word || p.in[to].Canon != "ch" || !p.knows(p.words(i, to)) {
 		return i, nil
 	}
+	gap := source.Span{Start: p.in[to-1].Span.End, End: p.in[to].Span.Start}
+	if gap.Empty() {
+		return i, nil
+	}
 	ch, name := p.in[to], p.merged(i, to)
-	ch.Span = spanOf(p.in[i : to+1]) // in the order of the grammar, which has the name behind
-	after := source.At(ch.Span.End)
-	of := Token{Kind: Word, Canon: "of", Span: after}
+	ch.Span, name.Span = name.Span, ch.Span // in the order of the grammar, which has the name behind
+	of := Token{Kind: Word, Canon: "of", Span: gap}
 	if i < 2 || p.in[i-2].Kind == Open || p.in[i-2].Kind == Dash || p.in[i-2].Kind == Period {
 		of.Canon = "on" // a count
 	}
-	if name.Span = after; name.Canon == "stem" {
+	if name.Canon == "stem" {
 		name.Kind = Word
 	}
+	name.Written = movedToken
 	return to + 1, append(out, ch, of, name)
 }
 

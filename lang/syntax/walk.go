@@ -97,7 +97,7 @@ func (n *Work) InTurn() (Num, bool) {
 // in one spelling, lower case.
 func (r *Row) AsWritten(word string) string {
 	for _, t := range r.Tokens {
-		if word != "" && t.Canon == word && t.Span.Len() > 0 { // `12 stem ch` is read as ch on a stem, a word that stands nowhere
+		if word != "" && t.Canon == word && t.Written != movedToken {
 			return r.Source(t.Span)
 		}
 	}
