@@ -100,8 +100,8 @@ func (c crew) tall() []turningKey {
 }
 
 // taken are the readings that rows of the piece took against the default, and
-// the ways of counting that would explain what two rows or more state: one
-// alone may be a slip.
+// the ways of counting that would explain what two rows or more state, or that they
+// come out by alone: one may be a slip.
 func (c crew) taken() Reading {
 	var met, once, twice Reading
 	for i := range c[0].piece.Rows {
@@ -109,7 +109,7 @@ func (c crew) taken() Reading {
 		for _, k := range c {
 			t := &k.piece.Rows[i].Tallies[k.size]
 			met |= t.Readings &^ wholePiece
-			explained |= t.Explained
+			explained |= t.Explained | t.Readings&ReadCountsChains
 		}
 		twice |= once & explained
 		once |= explained

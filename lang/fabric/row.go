@@ -747,7 +747,7 @@ func (h *hand) counted(c Compared, n syntax.Noun, stated *syntax.Total, t *Tally
 		if way.more == 0 || c.Made+way.more != c.Stated {
 			continue
 		}
-		if h.choose&way.reading != 0 || way.reading == ReadCountsChains && (stated.Chains || h.bridges() == way.more || c.Stated == h.lengthBelow()) {
+		if h.choose&way.reading != 0 || way.reading == ReadCountsChains && (stated.Chains || h.bridges() == way.more) {
 			c.Made, c.Result = c.Stated, Agrees
 			t.Readings |= way.reading
 			return c
@@ -755,20 +755,6 @@ func (h *hand) counted(c Compared, n syntax.Noun, stated *syntax.Total, t *Tally
 		t.Explained |= way.reading
 	}
 	return c
-}
-
-// lengthBelow is how many stitches and chains of spaces lie below: a row of `sc, ch 1, sk 1` is as
-// long as the one below it, and most count it so.
-func (h *hand) lengthBelow() int {
-	total := 0
-	for _, i := range h.base {
-		if s := h.stitch(i); s.IsSpace() {
-			total += s.Chains
-		} else {
-			total++
-		}
-	}
-	return total
 }
 
 // bridges is how many chains of the row stand over as many stitches passed over:

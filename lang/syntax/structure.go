@@ -184,6 +184,13 @@ func (l *lister) collect(t Token) {
 	l.flat = append(l.flat, t)
 }
 
+// set ends the clause so far, which says no more than a node, with what brackets within it say.
+func (l *lister) set(node Node, sep Separator) {
+	l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: sep, Node: node})
+	l.flat = nil
+	l.dropNote()
+}
+
 // token takes the token at i and returns the index of the last one taken.
 func (l *lister) token(i, hi int) int {
 	t := l.b.tokens[i]
@@ -230,18 +237,15 @@ func (l *lister) token(i, hi int) int {
 			break
 		}
 		if n := len(l.out); n > 0 && len(l.flat) > 0 && l.out[n-1].Sep == SepComma && !holds(l.flat, Stitch) && !holds(l.flat, Number) && isBranchNode(l.out[n-1].Node) {
-			l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}}) // `branch D, on the other side from B: …`
-			l.flat = nil
+			l.set(&Remark{}, SepStop) // `branch D, on the other side from B: …`
 			break
 		}
 		if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
-			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Remark{}}) // `corner: …` says how it goes
-			l.flat = nil
+			l.set(&Remark{}, SepNone) // `corner: …` says how it goes
 			break
 		}
 		if len(l.flat) > 1 && (l.flat[0].Canon == "in" || l.flat[0].Canon == "at") && named(l.flat[1:]) {
-			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: &Remark{}}) // `in the dip: …` says where it comes
-			l.flat = nil
+			l.set(&Remark{}, SepNone) // `in the dip: …` says where it comes
 			break
 		}
 		if len(l.flat) > 0 && l.flat[0].Canon == "in" && i+1 < hi && l.b.tokens[i+1].Kind == Open && !l.makes() {
@@ -252,8 +256,7 @@ func (l *lister) token(i, hi int) int {
 			break
 		}
 		if n := len(l.out); len(l.flat) == 2 && l.flat[0].Kind == Name && l.flat[1].Kind == Number && !l.flat[1].Values.PerSize() && len(l.flat[0].Canon) > 2 && (n == 0 || l.out[n-1].Sep == SepStop) {
-			l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}}) // `Lobe 2: …`
-			l.flat = nil
+			l.set(&Remark{}, SepStop) // `Lobe 2: …`
 			break
 		}
 		if len(l.flat) == 1 && l.flat[0].Kind == Name {
@@ -261,8 +264,7 @@ func (l *lister) token(i, hi int) int {
 			if callsYarn(l.flat[0]) {
 				says = &Yarn{Yarn: l.flat[0].Canon} // `B: sc 3` works in yarn B
 			}
-			l.out = append(l.out, Clause{Span: spanOf(l.flat), Node: says})
-			l.flat = nil
+			l.set(says, SepNone)
 			break
 		}
 		l.flush(SepStop)
@@ -709,8 +711,7 @@ func (l *lister) heading() bool {
 	if !named || len(l.flat) > 1 && clauses.read(l.flat) != nil {
 		return false
 	}
-	l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: SepStop, Node: &Remark{}})
-	l.flat = nil
+	l.set(&Remark{}, SepStop)
 	return true
 }
 
