@@ -205,7 +205,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 	case d.titles(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)
 	default:
-		if d.section == "" && (beginsRow(trimmed) || laysPart(trimmed)) {
+		if !d.started && d.section == "" && (beginsRow(trimmed) || laysPart(trimmed)) {
 			d.started = true
 		}
 		d.add(block{kind: blockText, span: span})

@@ -273,8 +273,7 @@ func (p *pruner) isTip(from, to int) bool {
 	if to != from+2 || p.in[from].Kind != Word || p.spelled(p.in[from+1]) != "tip" {
 		return false
 	}
-	returns := func(t Token) bool { return t.Kind == Word && t.Canon == "return" }
-	return p.in[from].Canon == "stem" || isBranch(p.in[from]) && slices.ContainsFunc(p.in[:from], isBranch) && !slices.ContainsFunc(p.in[to:], returns)
+	return p.in[from].Canon == "stem" || isBranch(p.in[from]) && slices.ContainsFunc(p.in[:from], isBranch) && !slices.ContainsFunc(p.in[to:], goesHome)
 }
 
 // worksOrChains tells a word of work.
