@@ -416,10 +416,7 @@ func (p *pruner) branchesUnnamed() bool {
 
 // label writes a label as one name.
 func (p *pruner) label(out []Token, found limbLabel) []Token {
-	for _, t := range p.in[found.at:found.from] {
-		t.Kind, t.Canon = Word, ""
-		out = append(out, t)
-	}
+	out = p.filling(out, found.at, found.from)
 	if found.word {
 		out = append(out, p.in[found.from:found.to]...)
 		return p.endLabel(out, found)
@@ -499,11 +496,7 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 		at := p.in[i].Span
 		out = append(out, Token{Kind: Word, Canon: "return", Written: homeToken, Span: source.Span{Start: at.Start, End: at.Start + 1}})
 		out = append(out, Token{Kind: Word, Canon: "to", Span: source.Span{Start: at.Start + 1, End: at.End}}, p.in[i+1])
-		for _, t := range p.in[i+2 : end] {
-			t.Kind, t.Canon = Word, ""
-			out = append(out, t)
-		}
-		return end, out
+		return end, p.filling(out, i+2, end)
 	}
 	j, bare := i, false
 	switch t := p.in[i]; {
@@ -765,11 +758,8 @@ func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 	case to > from && has < len(p.in) && p.in[has].Kind == Word && p.in[has].Canon == "have" && p.allBefore(has, counts) && (p.knows(p.words(from, to)) || from > i && isBranch(p.in[from-1])):
 		name := p.merged(from, to)
 		name.Written = holderToken
-		for _, t := range p.in[i:from] {
-			t.Kind, t.Canon = Word, ""
-			out = append(out, t)
-		}
-		return p.inAll(append(out, name), has, counts)
+		out = append(p.filling(out, i, from), name)
+		return p.inAll(p.filling(out, to, has), has, counts)
 	}
 	return i, nil
 }
@@ -779,13 +769,20 @@ func (p *pruner) inAll(out []Token, i int, counts func(int) bool) (int, []Token)
 	if counts(i + 1) {
 		return i, out
 	}
-	out = append(out, p.in[i])
-	for i++; !counts(i); i++ {
-		t := p.in[i]
+	to := i + 1
+	for !counts(to) {
+		to++
+	}
+	return to, p.filling(append(out, p.in[i]), i+1, to)
+}
+
+// filling adds tokens that mean nothing by themselves.
+func (p *pruner) filling(out []Token, from, to int) []Token {
+	for _, t := range p.in[from:to] {
 		t.Kind, t.Canon = Word, ""
 		out = append(out, t)
 	}
-	return i, out
+	return out
 }
 
 // allBefore tells whether a number follows token i, or an `in all` and a number.

@@ -2,6 +2,7 @@ package syntax_test
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -97,12 +98,12 @@ func rowLosses(f *syntax.File, r *syntax.Row, fault func(string, ...any)) {
 			fault("row %q: token %v after %d", r.Text, tok.Span, end)
 			return
 		}
-		if lost := unblank(r.Text[end:tok.Span.Start]); lost != "" {
+		if lost := lostIn(r.Text, end, tok.Span.Start); lost != "" {
 			fault("row %q: %q belongs to no token", r.Text, lost)
 		}
 		end = tok.Span.End
 	}
-	if lost := unblank(r.Text[end:]); lost != "" {
+	if lost := lostIn(r.Text, end, len(r.Text)); lost != "" {
 		fault("row %q: %q at the end belongs to no token", r.Text, lost)
 	}
 	if r.Label.Kind != syntax.Unlabelled {
@@ -180,6 +181,18 @@ func wordLosses(r *syntax.Row, fault func(string, ...any)) {
 			return
 		}
 	}
+}
+
+// letters number the items of a list within a step, a line each: no token holds them.
+var letters = regexp.MustCompile(`(?:^|\n)[ \t]*(?:[-*] |\d{1,2}[.)] ?)?(\(?(?:[a-h]|[ivx]{1,4})\)) `)
+
+// lostIn gives what is not blank of a stretch of a text, but for the letters of items.
+func lostIn(text string, from, to int) string {
+	bare := []byte(text)
+	for _, at := range letters.FindAllStringSubmatchIndex(text, -1) {
+		copy(bare[at[2]:at[3]], strings.Repeat(" ", at[3]-at[2]))
+	}
+	return unblank(string(bare[from:to]))
 }
 
 // unblank gives what of s is not blank.
