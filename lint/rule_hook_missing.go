@@ -45,7 +45,12 @@ var hookInUse = phrase.MustCompile(`\b(?:from|on|off|over|onto|in|through|with|i
 
 // hookNamed tells whether a section speaks of a hook by itself, as of a size of it.
 var hookNamed = &fact[bool]{func(_ *Pass, s section) bool {
-	return strings.Contains(hookInUse.ReplaceAllString(s.told, ""), "hook")
+	for line := range strings.Lines(s.told) {
+		if strings.Contains(line, "hook") && strings.Contains(hookInUse.ReplaceAllString(line, ""), "hook") {
+			return true
+		}
+	}
+	return false
 }}
 
 func checkHookMissing(p *Pass) {

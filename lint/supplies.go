@@ -56,15 +56,21 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 	if s.piece == nil {
 		return out
 	}
-	heading, _, _ := strings.Cut(s.text, "\n")
-	uses := append(usedInHeading.FindAllStringSubmatchIndex(heading, -1), usedSaid.FindAllStringSubmatchIndex(s.text, -1)...)
-	for _, m := range uses {
-		at := source.Span{Start: m[len(m)-2], End: m[len(m)-1]}
-		if at.Start < 0 {
-			at = source.Span{Start: m[2], End: m[3]}
+	begin := 0
+	for line := range strings.Lines(s.text) {
+		uses := usedSaid.FindAllStringSubmatchIndex(line, -1)
+		if begin == 0 {
+			uses = append(usedInHeading.FindAllStringSubmatchIndex(strings.TrimSuffix(line, "\n"), -1), uses...)
 		}
-		written := s.text[at.Start:at.End]
-		add(strings.ToLower(written), written, at)
+		for _, m := range uses {
+			at := source.Span{Start: m[len(m)-2], End: m[len(m)-1]}
+			if at.Start < 0 {
+				at = source.Span{Start: m[2], End: m[3]}
+			}
+			written := line[at.Start:at.End]
+			add(strings.ToLower(written), written, at.Shift(begin))
+		}
+		begin += len(line)
 	}
 	return out
 }}
