@@ -176,6 +176,9 @@ func aroundOf(f *syntax.File) *around {
 	for _, d := range f.Definitions {
 		b.words = append(append(b.words, d.Names...), d.Text)
 	}
+	for _, d := range f.OwnParts {
+		b.words = append(append(b.words, d.Names...), d.Text)
+	}
 	for _, s := range f.Prose {
 		if b.words = append(b.words, f.Text.Slice(s)); s.Start < begin {
 			b.above = append(b.above, s)

@@ -260,7 +260,11 @@ func (h *hand) compareOn(p syntax.Part, t *Tally, stated *syntax.Total) Compared
 		return c
 	}
 	if !ok {
-		return h.compareEither(p, t, stated)
+		c := h.compareEither(p, t, stated)
+		if c.Result == Disagrees && slices.ContainsFunc(stated.Parts, func(other syntax.Part) bool { return other.On == "" }) {
+			c.Result = Uncheckable // `20 sc, 10 on each half`: nobody knows what a half is
+		}
+		return c
 	}
 	c := Compared{Stated: p.Number.At(h.size), Result: Uncheckable}
 	if !slices.ContainsFunc(lists, func(own []int) bool { return len(own) > 0 }) {

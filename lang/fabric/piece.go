@@ -602,7 +602,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 		return false, false
 	}
 	next := k.piece.Rows[row.Index+1].Tree
-	steps := next.Label.Step || (next.Label.Bare || next.Label.Kind == syntax.Unlabelled) && byStep(k.piece.Tree)
+	steps := next.Label.Step || (next.Label.Bare || next.Label.Kind == syntax.Unlabelled || next.Label.Kind == syntax.Named) && byStep(k.piece.Tree)
 	if next.Label.Limb != "" {
 		return len(k.h.limbs.homes) > 0 || steps, false
 	}
@@ -672,11 +672,12 @@ func firstStep(clauses []syntax.Clause) syntax.Node {
 	return nil
 }
 
-// byStep tells whether a piece's lines, with bare numbers before them or none, are its steps,
+// byStep tells whether a piece's lines, with bare numbers before them, names or none, are its steps,
 // not its rows: the first of them only lays the chain, or one leaves for a branch or
-// comes home. Lines without numbers must all be so, and several leave.
+// comes home. Lines without numbers must all be so, and several leave; of those with names, one
+// lays and several go out and back.
 func byStep(tree *syntax.Piece) bool {
-	first, leaves := true, 0
+	first, leaves, laid, back := true, 0, 0, 0
 	for _, r := range tree.Rows {
 		if r.Label.Kind == syntax.Unlabelled {
 			if _, branches := firstStep(r.Clauses).(*syntax.Branch); branches {
@@ -684,8 +685,17 @@ func byStep(tree *syntax.Piece) bool {
 			}
 			continue
 		}
+		if r.Label.Kind == syntax.Named {
+			if goesOutAndBack(r.Clauses, 0) {
+				back++
+			} else if (first || laid > 0) && lays(r.Clauses) && !worksOn(r.Clauses) {
+				laid++
+			}
+			first = false
+			continue
+		}
 		if !r.Label.Bare {
-			leaves = -len(tree.Rows)
+			leaves, back = -len(tree.Rows), -len(tree.Rows)
 			continue
 		}
 		switch n := firstStep(r.Clauses).(type) {
@@ -701,7 +711,7 @@ func byStep(tree *syntax.Piece) bool {
 		}
 		first = false
 	}
-	return leaves > 1
+	return leaves > 1 || laid > 0 && back > 0 && laid+back > 2
 }
 
 // said moves what was found in the words of another row to the clause that
@@ -721,7 +731,7 @@ func said(o outcome, at source.Span) outcome {
 func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	k.h.startRow(row.Index, u.tree.Label)
 	k.h.referred = u.tree != row.Tree
-	k.h.heads = u.tree.Label.Step || u.tree.Label.Bare
+	k.h.heads = u.tree.Label.Bare || k.stepping(u.tree)
 	clauses := u.tree.Clauses
 	name := u.tree.Label.Limb
 	leaves := name != "" && (k.h.keeps || k.stepping(u.tree) && (k.h.base == nil || k.h.unworkedStem())) || k.growsHere(u.tree)
@@ -744,7 +754,7 @@ func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 
 // stepping tells whether an instruction is a step of a row.
 func (k *worker) stepping(r *syntax.Row) bool {
-	return r.Label.Step || r.Label.Bare && byStep(k.piece.Tree)
+	return r.Label.Step || (r.Label.Bare || r.Label.Kind == syntax.Named) && byStep(k.piece.Tree)
 }
 
 // growsHere tells whether a step makes a chain of its own on a stem that earlier steps chain, and

@@ -60,6 +60,9 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 			w.define(d)
 		}
 	}
+	for _, d := range f.OwnParts {
+		w.define(d)
+	}
 	w.marks, w.tops = f.Traits&syntax.SetsMarkers != 0, f.Traits&syntax.SuccessiveTops != 0
 	for _, span := range f.Prose {
 		w.turns = w.turns || turnsEvery(f.Text.Slice(span))

@@ -92,7 +92,9 @@ func (n *Notion) UsedIn(text string) bool {
 	return slices.ContainsFunc(n.used, func(word string) bool { return strings.Contains(text, word) })
 }
 
-var needless = phrase.MustCompile(`(?i)\b(?:no|not|none|never|without|instead|optional|optionally|if you|if desired|if wished|you can|may)\b`)
+// needless tells a sentence that leaves a notion out, or to the maker, or warns of it.
+var needless = phrase.MustCompile(`(?i)\b(?:no|not|none|never|without|instead|optional|optionally|if you|if desired|if wished|you can|may|chok(?:e|es|ing)|swallow(?:s|ed|ing)?|` +
+	`(?:do|does|did|is|are|was|wo|would|ca|could|should|must)n['’]t|stuff(?:ed)? (?:it )?with (?:an? |some |the )?(?:clean |dry |old |rolled )?(?:towels?|tissue|paper|newspaper))\b`)
 
 // inItsStead stands before a notion that something else serves as: `tuck the tail in as stuffing`.
 var inItsStead = phrase.MustCompile(`(?i)\bas (?:an? |the |some |your )?$`)

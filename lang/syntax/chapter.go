@@ -15,6 +15,7 @@ type chapter struct {
 	// names is the piece that its heading names where no instruction follows, nil for none.
 	names          *Piece
 	definitions    []*Definition
+	part           *Definition   // the meaning of its heading, where that is a word of the pattern's own, else nil
 	prose, turning []source.Span // as in a File
 	multiple       *Chain        // that a sentence says, as in a File
 	traits         Traits
@@ -60,7 +61,9 @@ func (d *document) read(from int) (c *chapter, end int) {
 		case b.kind == blockDefinition:
 			d.readDefinition(b)
 		case b.kind == blockText:
-			d.readText(b)
+			if !d.labelledPart(b) {
+				d.readText(b)
+			}
 		case b.kind == blockSizes, end > from && d.headsSizes(end):
 			d.sizesOf(b)
 		case end > from:
@@ -83,6 +86,9 @@ func (d *document) finish(c *chapter) {
 	if len(c.pieces) > 0 && len(c.pieces[0].Rows) == 0 {
 		c.names, c.pieces = c.pieces[0], nil
 		c.say(c.names.Span, turningIn(d.text(c.names.Span)))
+	}
+	if heading := &d.blocks[c.block]; len(d.asked) > 0 && heading.kind == blockHeading {
+		d.ownPart(c, heading)
 	}
 	for _, p := range c.pieces {
 		p.itemNumbers()
@@ -157,6 +163,9 @@ func (d *document) take(c *chapter) {
 	f := d.file
 	f.Pieces = append(f.Pieces, c.pieces...)
 	f.Definitions = append(f.Definitions, c.definitions...)
+	if c.part != nil {
+		f.OwnParts = append(f.OwnParts, c.part)
+	}
 	f.Prose = append(f.Prose, c.prose...)
 	f.Turning = append(f.Turning, c.turning...)
 	if c.multiple != nil {
@@ -175,6 +184,9 @@ func (c *chapter) at(block, shift int) *chapter {
 	moved.pieces = each(c.pieces, func(p *Piece) *Piece { return p.shift(shift) })
 	if c.names != nil {
 		moved.names = c.names.shift(shift)
+	}
+	if c.part != nil {
+		moved.part = c.part.shift(shift)
 	}
 	moved.definitions = each(c.definitions, func(d *Definition) *Definition { return d.shift(shift) })
 	moved.prose = each(c.prose, func(s source.Span) source.Span { return s.Shift(shift) })

@@ -37,6 +37,7 @@ type document struct {
 	chapter   *chapter    // what is read now goes into it
 	section   string      // the header section that lines now belong to
 	started   bool        // an instruction has been met
+	asked     []string    // the names of parts of the pattern's own: see ownParts
 	stemAsked int         // how many lines have asked whether a stem is laid
 	words     *Vocabulary // of the instructions that are read now: all sizes have them, or some
 
@@ -98,7 +99,7 @@ func (d *document) sort(i int, fronted bool) {
 		d.fronted(trimmed, line, span)
 	case strings.HasPrefix(trimmed, commentMark):
 		d.comment(span)
-	case strings.HasPrefix(trimmed, ">") && !supplies[d.section]: // there it is a list's mark
+	case strings.HasPrefix(trimmed, ">") && !countAlone(trimmed) && !supplies[d.section]: // there it is a list's mark
 		d.add(block{kind: blockProse, span: span})
 	case d.continuesField(line, span):
 		d.extendField(span)
@@ -205,11 +206,17 @@ func (d *document) line(line, trimmed string, span source.Span) {
 	case d.titles(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)
 	default:
-		if !d.started && d.section == "" && (beginsRow(trimmed) || laysPart(trimmed)) {
+		if !d.started && d.section == "" && (beginsRow(trimmed) || laysPart(trimmed) || d.underHeading() && d.laysBranch(span)) {
 			d.started = true
 		}
 		d.add(block{kind: blockText, span: span})
 	}
+}
+
+// underHeading tells whether the line above is a heading.
+func (d *document) underHeading() bool {
+	last := d.last()
+	return last != nil && last.kind == blockHeading
 }
 
 // field takes a line of the header.
@@ -366,6 +373,10 @@ func (d *document) ownWords() []OwnWord {
 	d.inFields()
 	for _, b := range d.inField {
 		words = append(words, OwnWord{Text: b.names[0]})
+	}
+	d.asked = d.ownParts()
+	for _, name := range d.asked {
+		words = append(words, OwnWord{Text: name})
 	}
 	calls := d.calls()
 	for i := range d.blocks {

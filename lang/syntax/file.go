@@ -16,8 +16,11 @@ type File struct {
 	Header []*Field
 	// Definitions are the pattern's own stitches and its abbreviation list.
 	Definitions []*Definition
-	Pieces      []*Piece
-	Comments    []*Comment
+	// OwnParts are the pieces that steps of others call for by name, a leaf on a twig, each with all
+	// its lines as one instruction.
+	OwnParts []*Definition
+	Pieces   []*Piece
+	Comments []*Comment
 	// Prose is what is no instruction, in its order: introductions, notes, captions.
 	Prose []source.Span
 	// Supplies are those lines of Prose that stand in a list of what is needed:

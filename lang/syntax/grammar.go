@@ -290,12 +290,12 @@ type gOrd struct {
 	Text string `parser:"@Ordinal"`
 }
 
-// of branch A; of next shell; of ch-6; of Row 1; of rnd; of the branch; of Step 3
+// of branch A; of next shell; of ch-6; of Row 1; of rnd; of the branch; of Step 3; from step c
 type gOf struct {
 	Pos    lexer.Position
-	Name   string `parser:"'of' ( ( 'branch' | 'stem' )? @Name"`
+	Name   string `parser:"( 'of' | 'from' ( ?= 'step' ) ) ( ( 'branch' | 'stem' )? @Name"`
 	Stem   bool   `parser:"| @'stem'"`
-	Here   bool   `parser:"| @( 'branch' | 'step' Number Name? )"`
+	Here   bool   `parser:"| @( 'branch' | 'step' ( Number Name? | Name ) )"`
 	RowNth *gOrd  `parser:"| @@? "`
 	RowN   *gNum  `parser:"( 'row' | 'rnd' ) @@? )"`
 }

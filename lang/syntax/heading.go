@@ -133,6 +133,9 @@ func (d *document) titles(trimmed string, at int) bool {
 		return false
 	}
 	tokens := Lex(trimmed, Standard())
+	if len(tokens) > 1 && tokens[0].Kind == Word && tokens[0].Canon == "" {
+		tokens = tokens[1:] // `The Leaf`
+	}
 	if len(trimmed) > maxTitle || len(strings.Fields(trimmed)) > maxNamed+4 || endsSentence(trimmed) && !strings.HasSuffix(trimmed, ")") ||
 		!unicode.IsUpper(firstRune(trimmed)) || strings.ContainsAny(trimmed, ":;=—–") || len(tokens) == 0 || !made && (tokens[0].Kind != Name && !partWords[tokens[0].Canon] && !deedParts[strings.ToLower(trimmed)] || !d.resting()) {
 		return false
@@ -163,11 +166,11 @@ func joinsYarn(r *Row) bool {
 func (d *document) numbersSoon(line int) bool { return firstOf(d.bare(line+1)) == 1 }
 
 // saysWay is a heading that says which way the steps below it go: `Coming down`, `The way back`.
-var saysWay = phrase.MustCompile(`(?i)^\W*(?:(?:going|coming|working|on|the) )?(?:(?:the )?way )?(?:back|out|home|up|down)\b[\pL ]{0,30}\W*$`)
+var saysWay = phrase.MustCompile(`(?i)^\W*(?:(?:going|coming|working|on|the) )?(?:(?:the )?way )?(?:back|out|home|up|down)(?:wards?)?\b[\pL ]{0,30}\W*$`)
 
 // turnsBack is a heading that says, in more than a word, that the work goes on from the one above it, or is
-// counted: `The stem, coming back`, `Part 2: down`, `The way home`, `To check`.
-var turnsBack = phrase.MustCompile(`(?i)^\W*(?:\pL[\pL ]{0,20}[,:–—-] ?)?(?:(?:going|coming|working|travelling|traveling|heading) (?:back|home|up|down|out)|(?:on )?the way (?:back|home|up|down|out)|part \d{1,2} ?[,.:–—-] ?(?:back|home|down))(?: (?:the|to|along)[\pL ]{1,20})?\W*$|^\W*(?:control|check(?:ing)?|to check|check (?:your|the) \pL+)\W*$`)
+// counted: `The stem, coming back`, `Part 2: down`, `The way home`, `Homewards`, `The tip`, `To check`.
+var turnsBack = phrase.MustCompile(`(?i)^\W*(?:\pL[\pL ]{0,20}[,:–—-] ?)?(?:(?:going|coming|working|travelling|traveling|heading) (?:back|home|up|down|out)|(?:on )?the way (?:back|home|up|down|out)|part \d{1,2} ?[,.:–—-] ?(?:back|home|down)|(?:back|home|down)(?: along| the| to)+ [\pL ]{1,20}|(?:home|back)wards?|(?:at )?the (?:very )?tip)(?: (?:the|to|along)[\pL ]{1,20})?\W*$|^\W*(?:control|check(?:ing)?|to check|check (?:your|the) \pL+)\W*$`)
 
 // goesOn tells whether steps of a piece stand right above a line.
 func (d *document) goesOn() bool {
@@ -379,7 +382,7 @@ func (d *document) runIn(line string, span source.Span) bool {
 // stem is laid, its own line tells the way home, or the next one begins with it.
 func (d *document) branches(line string, span source.Span) bool {
 	tokens := Lex(line, Standard())
-	if ofSpray(tokens) {
+	if ofSpray(tokens) || d.inParagraph(span) && d.growsFrom(line) {
 		d.stemAsked++
 		if stemLaid(d.file.Text, d.blocks) {
 			return true
@@ -397,6 +400,23 @@ func (d *document) branches(line string, span source.Span) bool {
 	}
 	tokens = Lex(d.file.Text.Slice(d.file.Text.Line(next)), Standard())
 	return len(tokens) > 0 && goesHome(tokens[0])
+}
+
+// inParagraph tells whether the line above is an instruction.
+func (d *document) inParagraph(span source.Span) bool {
+	last := d.last()
+	return last != nil && last.kind == blockText && d.adjoins(last.span.End, span.Start)
+}
+
+// growsFrom tells a line with a label that chains out and works back, or chains out and no more.
+func (d *document) growsFrom(line string) bool {
+	_, rest, _ := strings.Cut(line, ":")
+	r := readRow(strings.TrimFunc(rest, isBlank), 0, Standard())
+	if r.Label.Kind != Unlabelled || len(r.Clauses) == 0 {
+		return false
+	}
+	chain, lays := r.Clauses[0].Node.(*Chain)
+	return lays && chain.Number.Written() && (len(r.Clauses) == 1 || worksBack(r))
 }
 
 // ofSpray tells a line that begins with what a part of a spray is called: `Branch 1:`, `Main stem:`,

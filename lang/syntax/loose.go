@@ -98,8 +98,8 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 		case t.Kind != Name:
 		case t.Canon == "instead", t.Canon == "few", t.Canon == "several":
 			return &Likewise{}
-		case tells[t.Canon]:
-			return told(first)
+		case tells[t.Canon], speaks[t.Canon]:
+			return told(first, speaks[t.Canon])
 		}
 	}
 	switch {
@@ -110,6 +110,15 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	}
 	return nil
 }
+
+// speaks are words that a step has no use for: who does it, and what is done to the work by hand.
+var speaks = func() map[string]bool {
+	out := map[string]bool{}
+	for word := range strings.FieldsSeq("you you're you've you'll you'd we we'll we're we've they they're they've he she it itself them our let let's push so though although") {
+		out[word] = true
+	}
+	return out
+}()
 
 // byFirstWord reads words by the first of them.
 func byFirstWord(first string, tokens []Token) Node {
@@ -130,8 +139,8 @@ func byFirstWord(first string, tokens []Token) Node {
 		}
 		return &Likewise{}
 	case "for", "to":
-		if numbersNothing(tokens) {
-			return &Remark{} // for the sleeve, to shape the neck
+		if numbersNothing(tokens) || !placesAnything(tokens) {
+			return &Remark{} // for the sleeve, to shape the neck, for the next length of stem
 		}
 		return &Likewise{}
 	case "work", "along", "across":
@@ -231,11 +240,11 @@ func isLikewise(n Node) bool { _, ok := n.(*Likewise); return ok }
 
 // told is a sentence that tells how something is: a remark, unless it begins with
 // a step or speaks of stitches that it counts.
-func told(first Token) Node {
+func told(first Token, chats bool) Node {
 	if beginsAction(first) || first.Kind == Number || first.Kind == Name && shapers[first.Canon] {
 		return &Likewise{}
 	}
-	return &Remark{}
+	return &Remark{Chats: chats}
 }
 
 // shapers begin what shapes the work by as much as it needs.
@@ -244,6 +253,13 @@ var shapers = map[string]bool{"narrow": true, "narrowing": true, "widen": true, 
 func shapes(m stitch.Meaning) bool {
 	k := m.In(stitch.Unsettled)
 	return k != nil && (k.Class == stitch.Increase || k.Class == stitch.Decrease)
+}
+
+// placesAnything tells words that speak of a number, or of stitches or the places of them.
+func placesAnything(tokens []Token) bool {
+	return slices.ContainsFunc(tokens, func(t Token) bool {
+		return t.Kind == Number || t.Kind == Stitch || t.Kind == Word && nouns[t.Canon] != NounNone
+	})
 }
 
 // numbersNothing tells words without a number, a stitch, or a place of the row

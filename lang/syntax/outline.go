@@ -206,6 +206,7 @@ type digest struct {
 	made  []string  // words that may name a stitch made where it is first worked
 	words []OwnWord // that it defines
 	lists []int     // how long its lists of numbers are
+	alone []string  // steps that only call for something: see stepsAlone
 	leads []string  // words with a colon behind them, or that a sentence begins in, which may be what yarns are called
 	// turning are the sentences of prose that say what beginning chains count for.
 	turning []source.Span
@@ -247,6 +248,7 @@ func digestText(text string) *digest {
 		g.words = append(g.words, OwnWord{Text: name, Branch: true})
 	}
 	tokens := Lex(text, Standard())
+	g.alone = stepsAlone(tokens, text)
 	for _, name := range limbNames(tokens) {
 		g.words = append(g.words, OwnWord{Text: strings.Clone(name), Limb: true})
 	}

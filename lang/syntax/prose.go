@@ -148,8 +148,11 @@ const stepsToTell = 4
 func mostly(r *Row) bool {
 	read, total, steps := 0, 0, 0
 	for i, c := range r.Clauses {
-		switch c.Node.(type) {
+		switch n := c.Node.(type) {
 		case *Remark: // a comment says neither
+			if n.Chats {
+				total += c.Span.Len()
+			}
 		case *Unread:
 			switch {
 			case i > 0:
@@ -238,10 +241,11 @@ func tellsIn(r *Row) bool {
 func sentenceOfSteps(r *Row) bool {
 	whole, does := true, false
 	for _, c := range r.Clauses {
-		switch c.Node.(type) {
+		switch n := c.Node.(type) {
 		case *Unread:
 			whole = false
 		case *Remark:
+			whole = whole && !n.Chats
 		case *Finish:
 			does = does || !strings.HasPrefix(strings.ToLower(r.Source(c.Span)), "cut") // `Cut one end.`
 		default:

@@ -255,7 +255,7 @@ func (l *lister) token(i, hi int) int {
 			l.flush(SepComma) // `in next sp make: 2 dc`
 			break
 		}
-		if n := len(l.out); len(l.flat) == 2 && l.flat[0].Kind == Name && l.flat[1].Kind == Number && !l.flat[1].Values.PerSize() && len(l.flat[0].Canon) > 2 && (n == 0 || l.out[n-1].Sep == SepStop) {
+		if n := len(l.out); len(l.flat) == 2 && l.flat[0].Kind == Name && numbersPart(l.flat[1]) && len(l.flat[0].Canon) > 2 && (n == 0 || l.out[n-1].Sep >= SepSemi) {
 			l.set(&Remark{}, SepStop) // `Lobe 2: …`
 			break
 		}
@@ -271,6 +271,11 @@ func (l *lister) token(i, hi int) int {
 	case Period:
 		l.flush(SepStop)
 		l.endLead()
+		if l.closes() {
+			if end := l.countsTo(i+1, hi); end > 0 {
+				return end
+			}
+		}
 		l.counting = l.complete(l.b.tokens[i+1 : hi])
 	case Dash:
 		if l.ranging(i) {
@@ -281,10 +286,16 @@ func (l *lister) token(i, hi int) int {
 			break
 		}
 		l.flush(SepComma)
+		if end := l.countsTo(i+1, hi); end > 0 {
+			return end
+		}
 		l.counting = len(l.out) > 0 || l.depth > 0 || asTotal(l.b.tokens[i+1:hi]) != nil // else it marks an item of a list
 	case Sign:
 		if t.Canon == "=" {
 			l.flush(SepComma)
+			if end := l.countsTo(i+1, hi); end > 0 {
+				return end
+			}
 			l.counting = true
 			break
 		}
@@ -297,6 +308,11 @@ func (l *lister) token(i, hi int) int {
 		}
 		l.collect(t)
 	case Star:
+		if l.slants(i) {
+			l.flush(SepStop)
+			l.out = append(l.out, Clause{Span: t.Span, Sep: SepStop, Node: &Remark{}})
+			break
+		}
 		l.star(i)
 	default:
 		if t.Kind == Name && (t.Written == limbToken || t.Written == limbsToken) {
@@ -702,6 +718,9 @@ func (l *lister) heading() bool {
 		flat = flat[:n-1] // `Side 1: …`
 	}
 	for i, t := range flat {
+		if i == 0 && len(flat) > 1 && t.Kind == Word && t.Canon == "more" {
+			continue // `More trunk: …`
+		}
 		part := t.Kind == Word && ((t.Canon == "branch" || t.Canon == "stem") && (i > 0 || len(flat) > 1) || t.Canon == "group" || t.Canon == "edge" || t.Canon == "top" || t.Canon == "base" || t.Canon == "side" || t.Canon == "back" || t.Canon == "front" || t.Canon == "trim")
 		if !part && t.Kind != Name && t.Kind != Ordinal && !(t.Kind == Word && t.Canon == "") {
 			return false
@@ -898,6 +917,11 @@ func (l *lister) bracket(open, end int) int {
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
 		return end
 	}
+	if total := countsAmong(b.tokens[open+1 : end]); total != nil && l.depth == 0 && (len(l.flat) == 0 || !l.leads()) && !l.worksBracket(end) && !holds(b.tokens[end:], Stitch) {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
+		return end
+	}
 	if !l.leads() || l.toldHowOften(open, end) {
 		l.flush(SepNone)
 	}
@@ -936,6 +960,129 @@ func inParts(tokens []Token) *Total {
 	both := *other
 	both.Parts = slices.Concat(one.Parts, other.Parts)
 	return &both
+}
+
+// countsAmong reads a count that more is said of than can be counted: `18 tr, 6 sp: each side has 3
+// tr`, `5 shells, a half shell of 3 tr at each end, 6 dc`. It gives nil for anything else, and for
+// what may be work.
+func countsAmong(inside []Token) *Total {
+	total, among := &Total{}, false
+	spread, _ := countSpread(inside)
+	if sum, _, _ := countTakesIn(inside); sum != nil || spread != nil || asTotal(inside) != nil || tallies(inside) || slices.ContainsFunc(inside, func(t Token) bool { return t.Kind == Sign && t.Canon == "=" }) {
+		return nil
+	}
+	for len(inside) > 0 {
+		item := inside
+		if end := slices.IndexFunc(inside, partsCount); end >= 0 {
+			item, inside = inside[:end], inside[end+1:]
+		} else {
+			inside = nil
+		}
+		for len(item) > 0 && item[0].Kind == Word && item[0].Canon == "" {
+			item = item[1:]
+		}
+		if len(item) == 0 {
+			continue
+		}
+		known, whole := countFirst(item)
+		among = among || !whole
+		switch {
+		case known != nil:
+			total.Parts = append(total.Parts, known.Parts...)
+		case ofEach(item):
+		case len(total.Parts) == 0 || steps(clauses.read(item)):
+			return nil
+		}
+	}
+	all := 0
+	for _, p := range total.Parts {
+		if p.Noun.Kind == NounNone || p.Noun.Kind == NounAny {
+			all++
+		}
+	}
+	if !among || len(total.Parts) == 0 || all > 1 {
+		return nil // it is read as a whole, or it is none, or nobody knows which of them is all: `27 sts on this side, 54 in all`
+	}
+	return total
+}
+
+// countFirst reads the count that words begin with, and tells whether they are no more than that:
+// `36 in all`, `12 sts every time`. It gives nil for none, and for the count of a part of them.
+func countFirst(item []Token) (total *Total, whole bool) {
+	if total = asTotal(item); total != nil || item[0].Kind != Number || ofEach(item) || placesStitches(item) {
+		return total, total != nil
+	}
+	for end := len(item) - 1; end > 0; end-- {
+		next := item[end]
+		if next.Kind == Stitch || next.Kind == Hyphen || next.Kind == Number || next.Kind == Word && (next.Canon == "of" || next.Canon == "between") || end == 1 && next.Canon != "in" {
+			continue
+		}
+		if total = asTotal(item[:end]); total != nil && total.Parts[0].Noun.Kind != NounChain && !holds(item[end:], Stitch) {
+			return total, false
+		}
+	}
+	return nil, false
+}
+
+// placesStitches tells work from a count: `2 hdc in next st`.
+func placesStitches(item []Token) bool {
+	w, ok := clauses.read(item).(*Work)
+	return ok && len(w.Places) > 0
+}
+
+// ofEach tells a count of each of several parts: `9 sts on each side`, `each side has 3 tr`. Of each row,
+// or each time, it is of all.
+func ofEach(item []Token) bool {
+	at := slices.IndexFunc(item, func(t Token) bool { return t.Kind == Word && t.Canon == "each" })
+	if at < 0 || at+1 == len(item) {
+		return false
+	}
+	next := item[at+1]
+	return next.Canon != "row" && next.Canon != "rnd" && next.Canon != "time" && next.Canon != "times"
+}
+
+// countsTo reads the sentence that begins with token i as such a count, where nothing is worked
+// behind it, and gives its last token, 0 for none.
+func (l *lister) countsTo(i, hi int) int {
+	said := sentence(l.b.tokens[i:hi])
+	if len(l.out) == 0 || l.depth > 0 || len(said) < 2 || said[0].Kind != Number && !ofEach(said) || holds(said, Open) || leadsHome(said) || holds(l.b.tokens[i+len(said):hi], Stitch) {
+		return 0
+	}
+	total := countsAmong(said)
+	if total == nil {
+		return 0
+	}
+	l.out = append(l.out, Clause{Span: spanOf(said), Sep: SepStop, Node: total})
+	l.dropNote()
+	return i + len(said) - 1
+}
+
+// leadsHome tells words that say where the work is again: `4 sts, and you are back on the beam`.
+func leadsHome(said []Token) bool {
+	return slices.ContainsFunc(said, func(t Token) bool {
+		return t.Kind == Word && (t.Canon == "return" || t.Canon == "back") || t.Kind == Name && speaks[t.Canon]
+	})
+}
+
+// closes tells whether the clause before a full stop ends a row: what follows may count it.
+func (l *lister) closes() bool {
+	if len(l.out) == 0 {
+		return false
+	}
+	switch last := l.out[len(l.out)-1].Node.(type) {
+	case *Join:
+		return !last.Ring
+	case *Turn:
+		return !last.Rotate
+	case *NoJoin, *Leave, *Finish:
+		return true
+	}
+	return false
+}
+
+// partsCount tells what parts the items of a count.
+func partsCount(t Token) bool {
+	return t.Kind == Comma || t.Kind == Semi || t.Kind == Colon || t.Kind == Period || t.Kind == Sign && t.Canon == "+" || t.Kind == Word && (t.Canon == "and" || t.Canon == "plus")
 }
 
 // oneToClose tells a count of which some only close the work: `7 sl sts and 1 to join`.
@@ -1094,6 +1241,20 @@ func (l *lister) star(i int) {
 		l.stars = 1 - l.stars
 	}
 	l.out = append(l.out, Clause{Span: at, Node: &Mark{Text: t.Canon}})
+}
+
+// slants tells a star that opens or closes italics around a bracket that ends the row: `*(40 sc,
+// 2 nicks)*`.
+func (l *lister) slants(i int) bool {
+	tokens := l.b.tokens
+	switch n := len(tokens); {
+	case i == n-1:
+		return i > 1 && tokens[i-1].Kind == Close && l.b.match[i-1] > 0 && tokens[l.b.match[i-1]-1].Kind == Star && tokens[l.b.match[i-1]-1].Canon == tokens[i].Canon
+	case i+1 < n && tokens[i+1].Kind == Open:
+		end := l.b.match[i+1]
+		return end == n-2 && tokens[n-1].Kind == Star && tokens[n-1].Canon == tokens[i].Canon
+	}
+	return false
 }
 
 // makes tells whether the words so far end in the verb: `in next sp make`.

@@ -136,6 +136,11 @@ func (l *scanner) scan() {
 			i, glued = i+size, true
 			continue
 		}
+		if end := countMark(l.text[i:]); end > 0 {
+			l.add(Sign, i, i+end, "=", false)
+			i, glued = i+end, false
+			continue
+		}
 		if isBlank(r) {
 			glued = false
 			i += size
@@ -177,6 +182,22 @@ func (l *scanner) scan() {
 		}
 		glued = true
 	}
+}
+
+// leadsToCount is an arrow, or what stands for one, before a count: `--> 12 dc`, `» 22 (30, 38) sts`.
+var leadsToCount = phrase.MustCompile(`^((?:[-–—]{1,3}|={0,2})>{1,2}|→|➔|➜|»)[ \t]+[(\[{]?\d`)
+
+// countMark is how long such an arrow is that a text begins with, 0 for none. A sign that closes
+// a label, `R1> 6 sc`, is none.
+func countMark(text string) int {
+	if text == "" || strings.IndexByte("-=>\xe2\xc2", text[0]) < 0 || strings.HasPrefix(text, "> ") {
+		return 0
+	}
+	m := leadsToCount.FindStringSubmatchIndex(text[:min(len(text), 16)])
+	if m == nil {
+		return 0
+	}
+	return m[3]
 }
 
 func (l *scanner) add(kind Kind, start, end int, lower string, glued bool) {

@@ -507,7 +507,10 @@ type Made struct {
 type Side struct{ Wrong bool }
 
 // Remark is a comment within an instruction that changes nothing.
-type Remark struct{}
+type Remark struct {
+	// Chats is set for one that speaks to the maker, or of the work, as prose does.
+	Chats bool
+}
 
 // Unread is a clause that was not understood.
 type Unread struct{}

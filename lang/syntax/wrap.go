@@ -63,6 +63,10 @@ func (d *document) below(b *block, trimmed string) bool {
 
 // countAlone tells a line that is a stated count in brackets and no more.
 func countAlone(line string) bool {
+	if n := countMark(line); n > 0 {
+		tokens := Lex(strings.TrimRight(line[n:], "."), Standard())
+		return asTotal(tokens) != nil || countsAmong(tokens) != nil
+	}
 	if line == "" || !strings.ContainsRune("([{", rune(line[0])) || len(line) > 2*longLine {
 		return false
 	}
