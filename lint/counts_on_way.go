@@ -39,34 +39,37 @@ func (p *Pass) holdCountsOnWay(row *fabric.Row) {
 
 // madeUpTo are how many stitches that a count may mean were made before clause i of a row, from
 // each place on that it may count from, the nearest first; nothing where no chain is worked
-// back along just before it.
+// back along before it.
 func madeUpTo(row *fabric.Row, i int, noun syntax.Noun) []int {
 	var out []int
 	made, hook := 0, false
+	counted := func() []int {
+		if !hook {
+			return nil
+		}
+		return out
+	}
 	for j := i - 1; j >= 0; j-- {
 		step := &row.Steps[j]
 		switch n := row.Tree.Clauses[j].Node.(type) {
 		case *syntax.Work:
 			if !step.Known || len(n.Places) == 0 || len(step.Made) == 0 || !plainly(n.Stitch, noun) {
-				return out
+				return counted()
 			}
 			if noun.Kind != syntax.NounStitch || n.Stitch.Meaning == noun.Stitch.Meaning {
 				made += step.Made[0]
 			}
 			hook = hook || n.Places[0].From == syntax.FromHook
-		case *syntax.Remark:
-		case *syntax.Chain, *syntax.Branch, *syntax.Return, *syntax.Total:
-			if hook {
+		case *syntax.Remark, *syntax.Chain, *syntax.Branch, *syntax.Return, *syntax.Total:
+			if made > 0 {
 				out = append(out, made)
 			}
 		default:
-			return out
+			return counted()
 		}
 	}
-	if hook {
-		out = append(out, made)
-	}
-	return out
+	out = append(out, made)
+	return counted()
 }
 
 // plainly tells whether it can be told which stitches of a step a count means: all, or those of

@@ -24,13 +24,15 @@ const (
 	doubtful       // a row below is wrong
 )
 
-func doubtsOf(f *fabric.Fabric, piece *fabric.Piece) doubts {
+func doubtsOf(f *fabric.Fabric, pieces []*fabric.Piece) doubts {
 	d := doubts{}
-	for _, row := range piece.Rows {
-		d[row] = make([]doubt, len(row.Tallies))
-	}
-	for size := range piece.Stitches {
-		d.follow(f, piece, size)
+	for _, piece := range pieces {
+		for _, row := range piece.Rows {
+			d[row] = make([]doubt, len(row.Tallies))
+		}
+		for size := range piece.Stitches {
+			d.follow(f, piece, size)
+		}
 	}
 	return d
 }

@@ -2,6 +2,7 @@ package lint
 
 import (
 	"slices"
+	"strings"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
@@ -21,19 +22,28 @@ type fault struct {
 // an earlier fault: of the row, or of a row before it.
 func (p *Pass) faults(kinds ...fabric.FaultKind) []*fault {
 	var out []*fault
-	for _, piece := range p.Pieces {
-		for _, row := range piece.Rows {
-			if miswritten(row.Tree) || len(missized(row.Tree, p.File.SizeCount())) > 0 {
-				continue
-			}
-			var all []fabric.Fault
-			for size := range row.Tallies {
-				all = append(all, p.own(row, size)...)
-			}
-			out = append(out, gather(row, all, kinds)...)
+	for row := range p.worked() {
+		if miswritten(row.Tree) || len(missized(row.Tree, p.File.SizeCount())) > 0 {
+			continue
 		}
+		var all []fabric.Fault
+		for size := range row.Tallies {
+			all = append(all, p.own(row, size)...)
+		}
+		if !slices.Contains(p.Parts, row.Piece) {
+			all = slices.DeleteFunc(all, p.ofPart)
+		}
+		out = append(out, gather(row, all, kinds)...)
 	}
 	return out
+}
+
+// ofPart tells a fault of a branch that a word of the pattern's own stands for, and that is wrong where
+// the word is told: there it is told once.
+func (p *Pass) ofPart(f fabric.Fault) bool {
+	return f.Kind == fabric.BranchChainLeft && f.Name != "" && slices.ContainsFunc(p.Fabric.Parts, func(part *fabric.Piece) bool {
+		return strings.EqualFold(part.Tree.Name, f.Name) && part.Rows[0].Misfit() > 0
+	})
 }
 
 // own are the faults of a row that follow from no other. What is wrong within a

@@ -103,11 +103,18 @@ func (o *onPieces) findings() (found []Finding) {
 // remembered where all that is spoken of lies in the section.
 func (s Settings) foundIn(sec section, rules []*Rule, look *Pass) []Finding {
 	own := *look
-	own.Pieces = nil
+	own.Pieces, own.Parts = nil, nil
+	for _, part := range look.Parts {
+		if sec.at.Covers(part.Tree.Span) {
+			own.Parts = append(own.Parts, part)
+		}
+	}
+	worked := own.Parts
 	if sec.piece != nil {
 		own.Pieces, own.Definitions = []*fabric.Piece{sec.piece}, nil
-		own.doubts, own.mendings = doubtsOf(look.Fabric, sec.piece), &mendings{of: map[*fabric.Row]*mending{}}
+		worked = append(worked, sec.piece)
 	}
+	own.doubts, own.mendings = doubtsOf(look.Fabric, worked), &mendings{of: map[*fabric.Row]*mending{}}
 	found, firm := []Finding{}, true
 	for _, r := range rules {
 		for _, f := range s.runOne(&own, r) {
@@ -203,6 +210,19 @@ func (b *around) needs(other *around) bool { return slices.Equal(b.above, other.
 func (p *Pass) rows() iter.Seq[*fabric.Row] {
 	return func(yield func(*fabric.Row) bool) {
 		for _, piece := range p.Pieces {
+			for _, row := range piece.Rows {
+				if !yield(row) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// worked gives every instruction of the pieces looked at and of the parts.
+func (p *Pass) worked() iter.Seq[*fabric.Row] {
+	return func(yield func(*fabric.Row) bool) {
+		for _, piece := range slices.Concat(p.Parts, p.Pieces) {
 			for _, row := range piece.Rows {
 				if !yield(row) {
 					return

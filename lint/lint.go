@@ -116,6 +116,8 @@ type Pass struct {
 	Fabric *fabric.Fabric
 	// Pieces are those that are looked at: one at most for a rule that is OfPiece, else all.
 	Pieces []*fabric.Piece
+	// Parts are those of the fabric that stand in what is looked at.
+	Parts []*fabric.Piece
 	// Materials is what the header says is needed.
 	Materials *materials.List
 	// House is how the house writes; the zero value leaves each file to its own way.
@@ -208,7 +210,7 @@ func (s Settings) AnalyzeAfter(before *Analysis, text *source.Text) *Analysis {
 // look is what every rule sees of the file.
 func (a *Analysis) look() Pass {
 	return Pass{
-		File: a.File, Fabric: a.Fabric, Pieces: a.Fabric.Pieces, Definitions: a.File.Definitions, Materials: a.Materials, House: a.Settings.Style,
+		File: a.File, Fabric: a.Fabric, Pieces: a.Fabric.Pieces, Parts: a.Fabric.Parts, Definitions: a.File.Definitions, Materials: a.Materials, House: a.Settings.Style,
 		around: a.around, called: sync.OnceValue(func() *pieceNames { return pieceNamesOf(a.Fabric.Pieces) }), allowances: allowancesOf(a.File, Names()),
 	}
 }

@@ -40,7 +40,7 @@ Fasten off.
 
 func checkCountMismatch(p *Pass) {
 	p.holdToldSums()
-	for row := range p.rows() {
+	for row := range p.worked() {
 		if miswritten(row.Tree) {
 			continue
 		}

@@ -39,7 +39,47 @@ func WorkAfter(before *Fabric, file *syntax.File, house stitch.Dialect) *Fabric 
 		f.Pieces = append(f.Pieces, p)
 		f.ends = append(f.ends, ends)
 	}
+	f.Parts = a.parts()
 	return f
+}
+
+// parts are those of the pattern, taken from the earlier work where their words and what these mean are as they
+// were.
+func (a *again) parts() []*Piece {
+	known := map[*syntax.Instruction]*Piece{}
+	if a.before != nil {
+		for _, p := range a.before.Parts {
+			known[p.Rows[0].Tree.Instruction] = p
+		}
+	}
+	var out []*Piece
+	for _, d := range a.of.File.Definitions {
+		if own := a.of.words.own[spelled(d.Names[0])]; own == nil || !own.branches || d.Row == nil {
+			continue
+		}
+		tree := &syntax.Piece{Name: d.Names[0], Span: d.Span, NameSpan: d.NameSpan, Rows: []*syntax.Row{d.Row}}
+		if p := known[d.Row.Instruction]; p != nil {
+			out = append(out, p.at(tree))
+			continue
+		}
+		p, ends := workedByHabit(a.of, a.of.words, tree, nil)
+		p.letGo(ends)
+		p.asBranch()
+		out = append(out, p)
+	}
+	return out
+}
+
+// asBranch says of a part what would be said of the branch that it is.
+func (p *Piece) asBranch() {
+	chain, _ := p.Tree.Rows[0].Clauses[0].Node.(*syntax.Chain) // with which each of them begins
+	for size := range p.Rows[0].Tallies {
+		for i := range p.Rows[0].Tallies[size].Faults {
+			if f := &p.Rows[0].Tallies[size].Faults[i]; f.Kind == RowShort {
+				f.Kind, f.Name, f.Base = BranchChainLeft, p.Tree.Name, chain.Number.At(size)
+			}
+		}
+	}
 }
 
 // Keeps tells whether the pattern comes to the same work after some edits of its

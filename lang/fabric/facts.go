@@ -22,6 +22,9 @@ type Fabric struct {
 	// Terms is whose words the pattern uses, and what shows it.
 	terms.Terms
 	Pieces []*Piece
+	// Parts are the branches that words of the pattern's own stand for, a leaf or a thorn, each worked by
+	// itself. They belong to no piece.
+	Parts []*Piece
 
 	words *words
 	ends  []crew // how each piece ended

@@ -885,6 +885,14 @@ func (k *worker) unknown(row *Row) {
 	}
 }
 
+// lost tells whether some step before a row could not be counted.
+func (k *worker) lost(row *Row) bool {
+	return slices.ContainsFunc(k.piece.Rows[:row.Index], func(r *Row) bool {
+		t := &r.Tallies[k.size]
+		return t.Works && !t.Known
+	})
+}
+
 // record keeps what a row came to.
 func (k *worker) record(row *Row, o outcome) {
 	for i := range o.tally.Faults {
@@ -897,6 +905,11 @@ func (k *worker) record(row *Row, o outcome) {
 			if c.Result == Disagrees { // how far back it repeats is a guess
 				o.tally.Compared[i].Result = Uncheckable
 			}
+		}
+	}
+	if row.Stated != nil && ofChains(row.Stated) && k.lost(row) {
+		for i := range o.tally.Compared {
+			o.tally.Compared[i].Result = Uncheckable // what the stem has is what all steps lay
 		}
 	}
 	row.Tallies[k.size] = o.tally

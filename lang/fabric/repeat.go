@@ -154,9 +154,10 @@ func (h *hand) replaces(r *syntax.Repeat) bool {
 	return h.choose&ReadEndingReplaces != 0
 }
 
-// ranOut tells whether a fault since index from means that places ran out.
+// ranOut tells whether a fault since index from means that places ran out. A branch that comes home
+// may have taken some back.
 func (h *hand) ranOut(from int) bool {
-	for _, f := range h.faults[from:] {
+	for _, f := range h.faults[min(from, len(h.faults)):] {
 		if f.Kind == RowOver || f.Kind == PlaceAbsent || f.Kind == StemExhausted {
 			return true
 		}

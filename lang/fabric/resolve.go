@@ -63,6 +63,7 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 	for _, d := range f.OwnParts {
 		w.define(d)
 	}
+	w.grow()
 	w.marks, w.tops = f.Traits&syntax.SetsMarkers != 0, f.Traits&syntax.SuccessiveTops != 0
 	for _, span := range f.Prose {
 		w.turns = w.turns || turnsEvery(f.Text.Slice(span))
@@ -119,7 +120,7 @@ func (w *words) define(d *syntax.Definition) {
 	if d.OverSpace != nil && along(d.OverStitches) && workable(d.OverStitches) && workable(d.OverSpace) {
 		own.body, own.overSpace = d.OverStitches, d.OverSpace
 	}
-	own.spans, own.spread, own.branches = spanned(own.body), own.overSpace != nil || spread(own.body), alongOwnChain(own.body)
+	own.spans, own.spread = spanned(own.body), own.overSpace != nil || spread(own.body)
 	for _, name := range d.Names {
 		w.own[spelled(name)] = own
 	}
@@ -215,14 +216,63 @@ func spanned(body []syntax.Clause) int {
 }
 
 // alongOwnChain tells whether a definition's body makes a chain and works back along it,
-// as a leaf does that grows from a stem.
-func alongOwnChain(body []syntax.Clause) bool {
-	if len(body) < 3 || spanned(body) > 0 {
+// as a leaf does that grows from a stem; others that do so may grow on it.
+func (w *words) alongOwnChain(body []syntax.Clause) bool {
+	if len(body) < 2 {
 		return false
 	}
-	_, chain := body[0].Node.(*syntax.Chain)
-	first, then := placesOf(body[1].Node), placesOf(body[2].Node)
-	return chain && len(first) > 0 && first[0].From == syntax.FromHook && len(then) > 0 && then[0].Noun.Kind == syntax.NounChain && then[0].From == syntax.FromHere
+	if _, chain := body[0].Node.(*syntax.Chain); !chain {
+		return false
+	}
+	places, laid := 0, true
+	for _, c := range body[1:] {
+		switch n := c.Node.(type) {
+		case *syntax.Chain:
+			laid = true // a fork
+			continue
+		case *syntax.Work:
+			if own := w.own[n.Stitch.Word]; own != nil && own.branches && len(n.Places) == 0 {
+				continue
+			}
+		case *syntax.Group:
+		case *syntax.Bracket:
+			if n.Total == nil {
+				return false
+			}
+			continue // `(3 sl sts)`
+		default:
+			if spanned([]syntax.Clause{body[0], c}) > 0 {
+				return false
+			}
+			continue
+		}
+		along := placesOf(c.Node)
+		for _, p := range along {
+			switch {
+			case p.From == syntax.FromHook && laid:
+				laid = false
+			case p.From == syntax.FromHook, places == 0, belowBody(p) && p.Noun.Kind > syntax.NounAny:
+				return false
+			}
+			places++
+		}
+		if len(along) == 0 {
+			return false
+		}
+	}
+	return places > 1
+}
+
+// grow finds the words that are branches, and those on which such branches grow.
+func (w *words) grow() {
+	for again := true; again; {
+		again = false
+		for _, own := range w.own {
+			if !own.branches && w.alongOwnChain(own.body) {
+				own.branches, own.spread, own.spans, again = true, false, 0, true
+			}
+		}
+	}
 }
 
 // belowBody tells a place of the row below from one that a definition's own

@@ -665,7 +665,8 @@ func (h *hand) compareLaid(p syntax.Part, stated *syntax.Total) []Compared {
 		return nil
 	}
 	c := Compared{Name: h.nounName(p.Noun), Stated: p.Number.At(h.size), Made: laid, Result: Disagrees}
-	if c.Stated == laid || c.Stated == h.chains {
+	toTurn := h.rowIndex == h.limbs.turns && laid == c.Stated+1 // the last may only be there to turn with
+	if c.Stated == laid || c.Stated == h.chains || toTurn {
 		c.Result = Agrees
 	}
 	return []Compared{c}

@@ -13,7 +13,8 @@ import (
 
 var (
 	// orOver takes what is worked over something else, behind all the rest.
-	orOver = phrase.MustCompile(`(?i)[;,.]?\s+or,? (?:if |when |where )?(?:it is |worked |working )?(?:over|above|on) (?:an? |the |each )?[^,;:.]*[,:]\s*`)
+	orOver = phrase.MustCompile(`(?i)[;,.]?\s+or,? (?:if |when |where )?(?:it is |worked |working )?(?:over|above|on) (?:an? |the |each )?[^,;:.]*[,:]\s*` +
+		`|[.;]\s+(?:over|above) (?:an? |the |each )?(?:open )?(?:spaces?|sps?|mesh|squares?|ch-\d+ sps?|gaps?),? (?:work )?`)
 	// orInstead takes another step, or another place in the same step, in brackets behind it.
 	orInstead = phrase.MustCompile(`(?i)\s*\(or,?\s+([^()]*)\)`)
 	// orElse takes another place in the same step.
@@ -43,7 +44,7 @@ func either(text string) (stitches, space string, both bool) {
 	return one, other, true
 }
 
-// overOther parts `A; or, over a mesh, B`.
+// overOther parts `A; or, over a mesh, B` and `A. Over a space work B`.
 func overOther(text string) (one, other string, found bool) {
 	at := orOver.FindStringIndex(text)
 	if at == nil {

@@ -104,6 +104,12 @@ func worksTip(key, value string) bool {
 	if len(tokens) < 2 {
 		return false
 	}
+	if tokens[0].Kind == Word && tokens[0].Canon == "work" {
+		tokens = tokens[1:]
+	}
+	if len(tokens) < 2 {
+		return false
+	}
 	first := tokens[0]
 	if first.Kind == Number || first.Kind == Open {
 		first = tokens[1]

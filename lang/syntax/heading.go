@@ -344,8 +344,11 @@ func (d *document) bareHeading(trimmed string) bool {
 			letters++
 		}
 	}
-	return letters >= 3 && len(strings.Fields(plain)) <= 7 && !finishes(plain)
+	return letters >= 3 && len(strings.Fields(name)) <= 7 && len(strings.Fields(plain)) <= mostHeadingWords && !finishes(plain)
 }
+
+// mostHeadingWords is how many words a heading in capitals has at most, with what a bracket says of it.
+const mostHeadingWords = 12
 
 // finishes tells `FASTEN OFF.`, in capitals on a line of its own, from a
 // heading.

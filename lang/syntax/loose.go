@@ -82,6 +82,9 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	if n := len(l.out); n > 0 && onlyYarns(tokens) && isLikewise(l.out[n-1].Node) {
 		return &Likewise{} // 2 rows of A, B, C
 	}
+	if sideAlone(tokens) {
+		return &Remark{} // first side
+	}
 	if sep == SepStop && titled(tokens) {
 		return &Remark{} // 2nd Petal.
 	}
@@ -114,7 +117,7 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 // speaks are words that a step has no use for: who does it, and what is done to the work by hand.
 var speaks = func() map[string]bool {
 	out := map[string]bool{}
-	for word := range strings.FieldsSeq("you you're you've you'll you'd we we'll we're we've they they're they've he she it itself them our let let's push so though although") {
+	for word := range strings.FieldsSeq("you you're you've you'll you'd we we'll we're we've they they're they've he she it itself them our let let's push so brings though although") {
 		out[word] = true
 	}
 	return out
@@ -144,6 +147,9 @@ func byFirstWord(first string, tokens []Token) Node {
 		}
 		return &Likewise{}
 	case "work", "along", "across":
+		if first == "across" && sideAlone(tokens[1:]) {
+			return &Remark{} // along the first side
+		}
 		if numbersNothing(tokens) {
 			return &Likewise{} // work in blocks down the front
 		}
@@ -255,11 +261,31 @@ func shapes(m stitch.Meaning) bool {
 	return k != nil && (k.Class == stitch.Increase || k.Class == stitch.Decrease)
 }
 
+// sideAlone tells words that only say along which side what follows lies: `first side`.
+func sideAlone(tokens []Token) bool {
+	nth := false
+	for _, t := range tokens {
+		switch {
+		case t.Kind == Ordinal, t.Kind == Word && (t.Canon == "first" || t.Canon == "second"):
+			nth = true
+		case t.Kind == Word && (t.Canon == "side" || t.Canon == "edge"):
+			return nth
+		case t.Kind != Word || t.Canon != "":
+			return false
+		}
+	}
+	return false
+}
+
 // placesAnything tells words that speak of a number, or of stitches or the places of them.
 func placesAnything(tokens []Token) bool {
-	return slices.ContainsFunc(tokens, func(t Token) bool {
-		return t.Kind == Number || t.Kind == Stitch || t.Kind == Word && nouns[t.Canon] != NounNone
-	})
+	for i, t := range tokens {
+		ofStep := i > 0 && tokens[i-1].Kind == Word && tokens[i-1].Canon == "step" // to the thorn of step 2
+		if t.Kind == Number && !ofStep || t.Kind == Stitch || t.Kind == Word && nouns[t.Canon] != NounNone {
+			return true
+		}
+	}
+	return false
 }
 
 // numbersNothing tells words without a number, a stitch, or a place of the row

@@ -6,6 +6,7 @@ import (
 
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 )
 
 // A Markdown file is read as it stands: its marks are passed over where words are
@@ -239,7 +240,7 @@ func emphasis(tokens []Token) {
 			if tokens[j].Kind != Close {
 				continue
 			}
-			if last := tokens[j+1]; last.Kind == Star && last.Canon == tokens[i].Canon && asTotal(tokens[i+2:j]) != nil {
+			if last := tokens[j+1]; last.Kind == Star && last.Canon == tokens[i].Canon && counts(tokens[i+2:j]) {
 				for _, k := range [...]int{i, j + 1} {
 					tokens[k].Kind, tokens[k].Canon = Word, ""
 				}
@@ -262,7 +263,8 @@ func emphasized(tokens []Token) int {
 	inside := tokens[1:end]
 	sentence := inside[len(inside)-1].Kind == Period && !holds(inside, Stitch)
 	step := func(t Token) bool { return t.Kind != Name && t.Kind != Word || beginsAction(t) }
-	if !sentence && slices.ContainsFunc(inside, step) {
+	ownWord := len(inside) == 1 && inside[0].Kind == Stitch && inside[0].Stitch == (stitch.Meaning{})
+	if !sentence && !ownWord && slices.ContainsFunc(inside, step) {
 		return 0
 	}
 	return end
@@ -284,13 +286,17 @@ func lead(tokens []Token) int {
 	return 0
 }
 
-// setApart reads a stated count in bold, or between strokes, as one in brackets: `join.
-// **24 sts**`, `join /24 sts/`.
+// counts tells words that are a stated count, whatever else is said of it.
+func counts(tokens []Token) bool { return asTotal(tokens) != nil || countsAmong(tokens) != nil }
+
+// setApart reads a stated count in bold, or between strokes, or a sentence of it in italics, as one in brackets: `join.
+// **24 sts**`, `join /24 sts/`, `*Branch A: 14 sc.*`.
 func setApart(tokens []Token) {
 	for i := range tokens {
-		bold := tokens[i].Kind == Star && tokens[i].Canon == "**" && (i == 0 || separates(tokens[i-1]))
+		star := tokens[i].Kind == Star && (i == 0 || separates(tokens[i-1]))
+		bold, slanted := star && tokens[i].Canon == "**", star && tokens[i].Canon == "*"
 		stroke := tokens[i].Kind == Sign && tokens[i].Canon == "/"
-		if !bold && !stroke {
+		if !bold && !slanted && !stroke {
 			continue
 		}
 		inside := slices.IndexFunc(tokens[i+1:], func(t Token) bool { return t.Kind == tokens[i].Kind && t.Canon == tokens[i].Canon })
@@ -299,8 +305,8 @@ func setApart(tokens []Token) {
 		}
 		end := i + 1 + inside
 		hugs := tokens[i].Span.End == tokens[i+1].Span.Start && tokens[end-1].Span.End == tokens[end].Span.Start
-		last := end == len(tokens)-1 || separates(tokens[end+1])
-		if hugs && last && asTotal(tokens[i+1:end]) != nil {
+		last := end == len(tokens)-1 || separates(tokens[end+1]) || slanted
+		if inside := tokens[i+1 : end]; hugs && last && (counts(inside) || heldCount(inside) != nil) && !(slanted && inside[len(inside)-1].Kind != Period) {
 			tokens[i].Kind, tokens[end].Kind = Open, Close
 		}
 	}

@@ -29,7 +29,7 @@ func stepsAlone(tokens []Token, text string) []string {
 		if i < len(tokens) && tokens[i].Kind == Colon {
 			continue // it is a label
 		}
-		for len(run) > 0 && run[0].Kind == Word && run[0].Canon == "" {
+		for len(run) > 0 && run[0].Kind == Word && (run[0].Canon == "" || run[0].Canon == "work") {
 			run = run[1:]
 		}
 		if len(run) > 0 && len(run) <= mostPartWords && !slices.ContainsFunc(run, func(t Token) bool { return !callsPart(t) }) {

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -55,8 +56,8 @@ func settled(tokens []Token, n int) []Token {
 	}
 	tokens = slices.Clone(tokens) // others see them
 	crosses(tokens[n:])
-	emphasis(tokens[n:])
 	setApart(tokens[n:])
+	emphasis(tokens[n:])
 	roundabout(tokens[n:])
 	return tokens
 }
@@ -308,11 +309,6 @@ func (l *lister) token(i, hi int) int {
 		}
 		l.collect(t)
 	case Star:
-		if l.slants(i) {
-			l.flush(SepStop)
-			l.out = append(l.out, Clause{Span: t.Span, Sep: SepStop, Node: &Remark{}})
-			break
-		}
 		l.star(i)
 	default:
 		if t.Kind == Name && (t.Written == limbToken || t.Written == limbsToken) {
@@ -502,6 +498,19 @@ func countTakesIn(tokens []Token) (total *Total, end, says int) {
 		}
 	}
 	return nil, 0, 0
+}
+
+// leavesOut tells a count that does not take in all that is made: `15 sts, not counting the last sl st`.
+func leavesOut(tokens []Token) bool {
+	if len(tokens) == 0 || tokens[0].Kind != Number {
+		return false
+	}
+	for i := 1; i+1 < len(tokens); i++ {
+		if tokens[i].Kind == Word && tokens[i].Canon == "not" && takesIn(tokens[i+1]) {
+			return true
+		}
+	}
+	return false
 }
 
 // takesIn tells a word before what a count takes in: `including`, `counting`.
@@ -709,11 +718,17 @@ func (l *lister) goesOn() bool {
 // heading takes the words before a dash or colon that begin an instruction, or a
 // sentence of it, as the name of a part, where no step could be meant: `Top edge—in White, ch 9`.
 func (l *lister) heading() bool {
-	begins := len(l.out) == 0 || l.out[len(l.out)-1].Sep == SepStop
-	if l.depth > 0 || !begins || len(l.flat) == 0 || len(l.flat) > 4 {
+	begins := len(l.out) == 0 || l.out[len(l.out)-1].Sep >= SepSemi
+	if l.depth > 0 || !begins || len(l.flat) == 0 {
 		return false
 	}
 	flat, named := l.flat, false
+	if on := slices.IndexFunc(flat, func(t Token) bool { return t.Kind == Word && (t.Canon == "on" || t.Canon == "at") }); on > 0 && on+1 < len(flat) && flat[len(flat)-1].Kind == Name {
+		flat = flat[:on] // `now a thorn on the twig: …`
+	}
+	if len(flat) > 4 {
+		return false
+	}
 	if n := len(flat); n > 1 && numbersPart(flat[n-1]) {
 		flat = flat[:n-1] // `Side 1: …`
 	}
@@ -902,6 +917,11 @@ func (l *lister) bracket(open, end int) int {
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total}) // `(5 shells, 2 half-shells, 6 sc)`
 		return end
 	}
+	if leavesOut(b.tokens[open+1 : end]) {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
+		return end
+	}
 	if total, told, says := countTakesIn(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open+1 : open+1+told]), Sep: SepStop, Node: total})
@@ -912,12 +932,18 @@ func (l *lister) bracket(open, end int) int {
 		}
 		return end
 	}
+	if total := heldCount(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !l.worksBracket(end) {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
+		return end
+	}
 	if total := inParts(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
 		return end
 	}
-	if total := countsAmong(b.tokens[open+1 : end]); total != nil && l.depth == 0 && (len(l.flat) == 0 || !l.leads()) && !l.worksBracket(end) && !holds(b.tokens[end:], Stitch) {
+	inside := b.tokens[open+1 : end]
+	if total := cmp.Or(countsAmong(inside), countAlong(inside)); total != nil && l.depth == 0 && (len(l.flat) == 0 || !l.leads()) && !l.worksBracket(end) && !holds(b.tokens[end:], Stitch) {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
 		return end
@@ -941,6 +967,38 @@ func (l *lister) bracket(open, end int) int {
 	}
 	l.collect(t)
 	return end
+}
+
+// heldCount reads what a branch or the stem is said to have behind its name: `Branch A: 14 sc, 2
+// twiglets`, `stem so far: 12 ch`. It gives nil for anything else.
+func heldCount(inside []Token) *Total {
+	colon := slices.IndexFunc(inside, func(t Token) bool { return t.Kind == Colon })
+	if colon < 1 || colon > maxNamed {
+		return nil
+	}
+	on := ""
+	for i, t := range inside[:colon] {
+		switch {
+		case t.Kind == Word && t.Canon == "stem":
+			on = "stem"
+		case i > 0 && t.Kind == Name && isBranch(inside[i-1]):
+			on = t.Canon
+		}
+	}
+	rest := inside[colon+1:]
+	total := asTotal(rest)
+	if total == nil {
+		total = countsAmong(rest)
+	}
+	if on == "" || total == nil {
+		return nil
+	}
+	held := *total
+	held.Parts = slices.Clone(total.Parts)
+	for i := range held.Parts {
+		held.Parts[i].On = on
+	}
+	return &held
 }
 
 // inParts reads a count and what it consists of, or comes to, on the other side of a colon: `6 shells and
@@ -968,7 +1026,7 @@ func inParts(tokens []Token) *Total {
 func countsAmong(inside []Token) *Total {
 	total, among := &Total{}, false
 	spread, _ := countSpread(inside)
-	if sum, _, _ := countTakesIn(inside); sum != nil || spread != nil || asTotal(inside) != nil || tallies(inside) || slices.ContainsFunc(inside, func(t Token) bool { return t.Kind == Sign && t.Canon == "=" }) {
+	if sum, _, _ := countTakesIn(inside); sum != nil || spread != nil || asTotal(inside) != nil || tallies(inside) || countRemarked(inside) || slices.ContainsFunc(inside, func(t Token) bool { return t.Kind == Sign && t.Canon == "=" }) {
 		return nil
 	}
 	for len(inside) > 0 {
@@ -983,6 +1041,9 @@ func countsAmong(inside []Token) *Total {
 		}
 		if len(item) == 0 {
 			continue
+		}
+		if takesIn(item[0]) {
+			return nil // 38 sts, counting each ch as a st
 		}
 		known, whole := countFirst(item)
 		among = among || !whole
@@ -1004,6 +1065,16 @@ func countsAmong(inside []Token) *Total {
 		return nil // it is read as a whole, or it is none, or nobody knows which of them is all: `27 sts on this side, 54 in all`
 	}
 	return total
+}
+
+// countAlong reads a count in a bracket that tells along what its stitches lie: `11 sl sts along the twig`.
+// It gives nil for anything else.
+func countAlong(inside []Token) *Total {
+	along := slices.IndexFunc(inside, func(t Token) bool { return t.Kind == Word && t.Canon == "across" })
+	if along < 2 || !holds(inside[along:], Name) || holds(inside[along:], Stitch) || holds(inside[along:], Number) {
+		return nil
+	}
+	return asTotal(inside[:along])
 }
 
 // countFirst reads the count that words begin with, and tells whether they are no more than that:
@@ -1076,6 +1147,14 @@ func (l *lister) closes() bool {
 		return !last.Rotate
 	case *NoJoin, *Leave, *Finish:
 		return true
+	case *RepeatFrom:
+		return last.Limit == ToEnd
+	case *Work:
+		if len(last.Places) == 0 {
+			return false
+		}
+		end := last.Places[len(last.Places)-1]
+		return end.To.Kind == ToTheEnd || end.Pick == PickLast
 	}
 	return false
 }
@@ -1241,20 +1320,6 @@ func (l *lister) star(i int) {
 		l.stars = 1 - l.stars
 	}
 	l.out = append(l.out, Clause{Span: at, Node: &Mark{Text: t.Canon}})
-}
-
-// slants tells a star that opens or closes italics around a bracket that ends the row: `*(40 sc,
-// 2 nicks)*`.
-func (l *lister) slants(i int) bool {
-	tokens := l.b.tokens
-	switch n := len(tokens); {
-	case i == n-1:
-		return i > 1 && tokens[i-1].Kind == Close && l.b.match[i-1] > 0 && tokens[l.b.match[i-1]-1].Kind == Star && tokens[l.b.match[i-1]-1].Canon == tokens[i].Canon
-	case i+1 < n && tokens[i+1].Kind == Open:
-		end := l.b.match[i+1]
-		return end == n-2 && tokens[n-1].Kind == Star && tokens[n-1].Canon == tokens[i].Canon
-	}
-	return false
 }
 
 // makes tells whether the words so far end in the verb: `in next sp make`.
@@ -1462,6 +1527,11 @@ func (l *lister) flush(sep Separator) {
 	if n := len(l.out); n == 0 || l.out[n-1].Sep == SepStop {
 		l.telling = flat[0].Kind == Word && flat[0].Canon == "have"
 	}
+	if total, rest := countBeside(flat); total != nil {
+		l.out = append(l.out, Clause{Span: spanOf(flat[:rest]), Node: total}, Clause{Span: spanOf(flat[rest:]), Sep: sep, Node: &Remark{}})
+		l.dropNote()
+		return
+	}
 	if total := countHeld(flat); total != nil {
 		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
 		l.dropNote()
@@ -1548,6 +1618,21 @@ func countSpread(flat []Token) (total *Total, rest int) {
 
 // spreads are the words that begin to tell how stitches lie that were counted before.
 var spreads = map[string]bool{"in": true, "on": true, "around": true, "across": true, "between": true, "with": true, "for": true, "along": true}
+
+// countBeside reads a count beside which chains are said to be left, and where that begins: `you have 23
+// sts and one ch is left`. It gives nil for anything else.
+func countBeside(flat []Token) (total *Total, rest int) {
+	last := len(flat) - 1
+	if flat[0].Kind != Word || flat[0].Canon != "have" || flat[last].Kind != Word || flat[last].Canon != "remaining" {
+		return nil, 0
+	}
+	for rest = last; rest > 0; rest-- {
+		if t := flat[rest]; t.Kind == Word && t.Canon == "and" && slices.ContainsFunc(flat[rest:], func(t Token) bool { return t.Kind == Word && t.Canon == "ch" }) {
+			return asTotal(flat[1:rest]), rest
+		}
+	}
+	return nil, 0
+}
 
 // countHeld reads how many stitches something is said to have: `rib has 24 ss in all`. It gives
 // nil for anything else.
@@ -1656,7 +1741,7 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		l.changed(rows, spanOf(flat), sep) // `rep Rows 3-6, with more repeats each time`
 		return
 	}
-	if l.depth == 0 { // in brackets it is a remark
+	if node = asStep(flat); node == nil && l.depth == 0 { // in brackets it is a remark
 		node = l.gist(flat, sep)
 	}
 	if node == nil {
@@ -1666,6 +1751,22 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		node = &Unread{}
 	}
 	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: node})
+}
+
+// asStep reads what is made as a step tells it, whatever it is called: `Work a thorn as in step 2`. It gives
+// nil for anything else.
+func asStep(flat []Token) Node {
+	as := slices.IndexFunc(flat, func(t Token) bool { return t.Kind == Word && t.Canon == "as" })
+	if as < 1 || as+2 >= len(flat) || slices.ContainsFunc(flat[:as], func(t Token) bool {
+		return t.Kind != Name && !(t.Kind == Word && (t.Canon == "" || t.Canon == "work" || t.Canon == "branch" || t.Canon == "group"))
+	}) {
+		return nil
+	}
+	step := slices.DeleteFunc(slices.Clone(flat[as:]), func(t Token) bool { return t.Kind == Word && t.Canon == "in" })
+	if len(step) != 3 || step[1].Canon != "step" || step[2].Kind != Number {
+		return nil
+	}
+	return clauses.read(step)
 }
 
 // inColour reads a colour that stands alone behind the stitches that are worked in it, with
