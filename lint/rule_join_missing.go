@@ -1,6 +1,8 @@
 package lint
 
 import (
+	"slices"
+
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -70,6 +72,9 @@ func (p *Pass) joinExpected(row *fabric.Row) bool {
 	next := row.After()
 	if next == nil || !next.Round || !next.Joined || row.Turned || len(row.Tree.Unread()) > 0 || has[*syntax.NoJoin](row.Tree) || has[*syntax.Likewise](row.Tree) {
 		return false
+	}
+	if slices.ContainsFunc(clausesOf[*syntax.Rows](row.Tree), func(r *syntax.Rows) bool { return r.Changed }) {
+		return false // how it ends is told with the row that it is like
 	}
 	return !interrupted(row, next) && beginningChain(next) != nil && !p.endsInSlip(row) && !p.inSpiral(row)
 }

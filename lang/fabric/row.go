@@ -620,6 +620,9 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		if apart := h.countSpaces(p.Noun, true); apart == c.Stated && h.namesGroups(stated) {
 			c.Made = apart
 		}
+		if c.Made == 0 && p.Noun.Kind == syntax.NounSpace && !p.Noun.Length.Written() {
+			c.Made = h.picots() // which are called loops
+		}
 		if p.Noun.Kind == syntax.NounChain && !p.Noun.Length.Written() {
 			c.Name, c.Made = h.nounName(p.Noun), t.Chains
 			if h.limbs.isStem(p.On) && h.stemChains() > 0 {

@@ -714,7 +714,7 @@ type gRows struct {
 	LastN  *gNum    `parser:"  @@? ( 'row' | 'rnd' )"`
 	Part   *gPiece  `parser:"| ( ( ?! Stitch ) @@ ( ?= ( 'row' | 'rnd' ) Number ( ?! 'more' | 'times' ) ) )?"`
 	Row    bool     `parser:"  @( 'row' | 'rnd' | 'r' | 'step' )"`
-	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' | 'step' )? ( ?! Number ( 'times' | 'more' ( ?! Number ) ) ) @@ )* ( 'in' 'turn' )? Comma? )?"`
+	List   []*gSpan `parser:"  ( @@ ( ( Comma | 'and' | Sign )+ ( 'row' | 'rnd' | 'r' | 'step' )? ( ?! Number ( 'times' | 'more' ( ?! Number ) | 'row' | 'rnd' ) ) @@ )* ( 'in' 'turn' )? Comma? )?"`
 	Of     *gPiece  `parser:"  ( 'of' @@ )?"`
 	Nth    []*gNths `parser:"| @@ ( ( Comma | 'and' | Sign )+ @@ )* ( 'row' | 'rnd' | ( ?= EOF ) )"`
 	Called *gCalled `parser:"| @@"`

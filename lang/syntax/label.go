@@ -698,9 +698,17 @@ func (r *labelReader) followed() bool {
 		if t.Canon == "comment" {
 			return false // `Rows 2 to 9 form the pattern.`
 		}
+		if t.Canon == "work" && r.several() && strings.EqualFold(r.text[t.Span.Start:t.Span.End], "make") {
+			return false // `Rows 2 to 5 make one point`
+		}
 		return beginsAction(t) || t.Canon == "with" || t.Canon == "as" || t.Canon == "in" || t.Canon == "same" || t.Canon == ""
 	}
 	return r.at >= len(r.tokens) && r.label.Kind == Numbered
+}
+
+// several tells a label of more than one row.
+func (r *labelReader) several() bool {
+	return len(r.label.Numbers) > 1 || len(r.label.Numbers) == 1 && r.label.Numbers[0].To.Written()
 }
 
 // remark takes a bracket after the number: the side, or a note.

@@ -126,7 +126,12 @@ var speaks = func() map[string]bool {
 // byFirstWord reads words by the first of them.
 func byFirstWord(first string, tokens []Token) Node {
 	switch first {
-	case "increased", "decreased", "ending", "end", "beg", "same", "turn", "with", "change":
+	case "turn":
+		if numbersNothing(tokens) && holds(tokens, Name) {
+			return &Remark{} // turn the cuff so that the seam is inside
+		}
+		return &Likewise{}
+	case "increased", "decreased", "ending", "end", "beg", "same", "with", "change":
 		return &Likewise{} // ending at front edge: with what is not said
 	case "as":
 		if len(tokens) > 1 && tokens[1].Canon == "far" {

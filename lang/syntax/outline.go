@@ -234,10 +234,22 @@ func (d *document) finishBlocks() {
 			d.define(b)
 		case b.kind == blockProse:
 			b.digest = &digest{turning: turningIn(d.text(b.span))}
+		case b.kind == blockDefinition:
+			b.digest = &digest{words: shortFor(b.names[0], d.text(b.body))}
 		default:
 			b.digest = &digest{}
 		}
 	}
+}
+
+// shortFor is the name of a definition where no dictionary has it and it is short for a word of the trade
+// that is no stitch: `m = marker`. None for any other.
+func shortFor(name, meaning string) []OwnWord {
+	is, of := Lex(name, Standard()), Lex(meaning, Standard())
+	if len(is) != 1 || is[0].Kind != Name || len(of) != 1 || of[0].Kind != Word || nouns[of[0].Canon] == NounNone {
+		return nil
+	}
+	return []OwnWord{{Text: strings.Clone(name), As: of[0].Canon}}
 }
 
 // digestText finds the words that an instruction defines on its way, and how long its

@@ -124,7 +124,7 @@ func reaches(r *Row) bool {
 // rules tells whether a line only says what beginning chains count for, once
 // for the whole pattern.
 func rules(r *Row) bool {
-	said := false
+	said := rulesTurning(r.Text)
 	for i, c := range r.Clauses {
 		switch n := c.Node.(type) {
 		case *Chain:

@@ -192,8 +192,26 @@ func (l *lister) set(node Node, sep Separator) {
 	l.dropNote()
 }
 
+// aside finds where a sentence ends that begins with token i and tells of all rows what none of its numbers
+// asks for: `Every row has 6 tr more than the row before: 18 tr in row 3, 60 tr in row 10.` It gives i for any other.
+func (l *lister) aside(i, hi int) int {
+	tokens := l.b.tokens[:hi]
+	if l.depth > 0 || len(l.out) == 0 || len(l.flat) > 0 || tokens[i-1].Kind != Period || i+2 >= hi {
+		return i
+	}
+	is := func(t Token, canons ...string) bool { return t.Kind == Word && slices.Contains(canons, t.Canon) }
+	if !is(tokens[i], "each") || !is(tokens[i+1], "row", "rnd", "side") || !is(tokens[i+2], "have") {
+		return i
+	}
+	return i + len(sentence(tokens[i:]))
+}
+
 // token takes the token at i and returns the index of the last one taken.
 func (l *lister) token(i, hi int) int {
+	if end := l.aside(i, hi); end > i {
+		l.out = append(l.out, Clause{Span: spanOf(l.b.tokens[i:end]), Sep: SepStop, Node: &Remark{}})
+		return end - 1
+	}
 	t := l.b.tokens[i]
 	switch t.Kind {
 	case Open:
@@ -417,7 +435,7 @@ func (l *lister) complete(rest []Token) bool {
 	if parts == 0 {
 		return false
 	}
-	switch last := l.out[n-1].Node.(type) {
+	switch last := l.lastStep().(type) {
 	case *Join:
 		return !last.Ring && slices.ContainsFunc(l.out[:n-1], worksPlaced)
 	case *Turn:
@@ -511,6 +529,12 @@ func leavesOut(tokens []Token) bool {
 		}
 	}
 	return false
+}
+
+// saysWhat tells a count that says, in words that nobody reads, what it takes in: `126, counting each tr and
+// each single ch`.
+func saysWhat(tokens []Token) bool {
+	return len(tokens) > 2 && tokens[0].Kind == Number && tokens[1].Kind == Comma && takesIn(tokens[2])
 }
 
 // takesIn tells a word before what a count takes in: `including`, `counting`.
@@ -784,8 +808,8 @@ func (l *lister) listing(i int) bool {
 		return false
 	}
 	before, after := tokens[i-1].Kind, tokens[i+1].Kind
-	if i+2 < len(tokens) && tokens[i+2].Kind == Stitch {
-		return false // `2 fpdc from row 3, 2 sc`
+	if i+2 < len(tokens) && (tokens[i+2].Kind == Stitch || tokens[i+1].Kind == Number && (tokens[i+2].Canon == "row" || tokens[i+2].Canon == "rnd")) {
+		return false // `2 fpdc from row 3, 2 sc`, `as row 2, 18 rows`
 	}
 	return (before == Number || before == Ordinal) && after == before && l.ofRows()
 }
@@ -943,6 +967,11 @@ func (l *lister) bracket(open, end int) int {
 		return end
 	}
 	inside := b.tokens[open+1 : end]
+	if saysWhat(inside) && !l.worksBracket(end) {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
+		return end
+	}
 	if total := cmp.Or(countsAmong(inside), countAlong(inside)); total != nil && l.depth == 0 && (len(l.flat) == 0 || !l.leads()) && !l.worksBracket(end) && !holds(b.tokens[end:], Stitch) {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
@@ -1109,6 +1138,9 @@ func ofEach(item []Token) bool {
 		return false
 	}
 	next := item[at+1]
+	if noun := nouns[next.Canon]; next.Kind != Name && (next.Kind != Word || noun == NounAny || noun == NounChain || noun == NounSpace) {
+		return false // work: `2 sc in each st`
+	}
 	return next.Canon != "row" && next.Canon != "rnd" && next.Canon != "time" && next.Canon != "times"
 }
 
@@ -1135,17 +1167,26 @@ func leadsHome(said []Token) bool {
 	})
 }
 
+// lastStep is the last clause so far that is no remark and no handwork, nil for none.
+func (l *lister) lastStep() Node {
+	for _, c := range slices.Backward(l.out) {
+		switch c.Node.(type) {
+		case *Remark, *MakeUp:
+			continue
+		}
+		return c.Node
+	}
+	return nil
+}
+
 // closes tells whether the clause before a full stop ends a row: what follows may count it.
 func (l *lister) closes() bool {
-	if len(l.out) == 0 {
-		return false
-	}
-	switch last := l.out[len(l.out)-1].Node.(type) {
+	switch last := l.lastStep().(type) {
 	case *Join:
 		return !last.Ring
 	case *Turn:
 		return !last.Rotate
-	case *NoJoin, *Leave, *Finish:
+	case *NoJoin, *Leave, *Finish, *Rows:
 		return true
 	case *RepeatFrom:
 		return last.Limit == ToEnd
@@ -1511,6 +1552,10 @@ func (l *lister) flush(sep Separator) {
 	l.flat = nil
 	counting := l.counting
 	l.counting = false
+	if rows := l.lastRows(); rows != nil && len(flat) > 1 && flat[0].Kind == Word && flat[0].Written == "working" {
+		l.changed(rows, spanOf(flat), sep) // `as row 2, working 1 tr in each ch-1 sp as well as in each tr`
+		return
+	}
 	for len(flat) > 0 && flat[0].Kind == Word && (flat[0].Canon == "and" || flat[0].Canon == "") {
 		counting = counting || flat[0].Written == "still" // `sc around, still 32`
 		flat = flat[1:]
@@ -1526,6 +1571,16 @@ func (l *lister) flush(sep Separator) {
 	}
 	if n := len(l.out); n == 0 || l.out[n-1].Sep == SepStop {
 		l.telling = flat[0].Kind == Word && flat[0].Canon == "have"
+	}
+	if l.lastRows() != nil && len(flat) == 2 && flat[0].Kind == Number && (flat[1].Canon == "row" || flat[1].Canon == "rnd") {
+		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: asTotal(flat)}) // `as row 2, 18 rows`
+		l.dropNote()
+		return
+	}
+	if n := len(l.out); n > 0 && l.depth == 0 && flat[0].Kind == Number && ofEach(flat) && counted(l.out[n-1].Node) {
+		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Remark{}}) // `(144 tr), 72 tr on each side`
+		l.dropNote()
+		return
 	}
 	if total, rest := countBeside(flat); total != nil {
 		l.out = append(l.out, Clause{Span: spanOf(flat[:rest]), Node: total}, Clause{Span: spanOf(flat[rest:]), Sep: sep, Node: &Remark{}})
@@ -1618,6 +1673,17 @@ func countSpread(flat []Token) (total *Total, rest int) {
 
 // spreads are the words that begin to tell how stitches lie that were counted before.
 var spreads = map[string]bool{"in": true, "on": true, "around": true, "across": true, "between": true, "with": true, "for": true, "along": true}
+
+// counted tells a count, in a bracket or not.
+func counted(n Node) bool {
+	switch n := n.(type) {
+	case *Total:
+		return true
+	case *Bracket:
+		return n.Total != nil
+	}
+	return false
+}
 
 // countBeside reads a count beside which chains are said to be left, and where that begins: `you have 23
 // sts and one ch is left`. It gives nil for anything else.

@@ -191,6 +191,8 @@ type OwnWord struct {
 	Limb bool
 	// Stands is the known stitch that the word is another name of, if any.
 	Stands stitch.Meaning
+	// As is the word of the trade that it is short for, `m` for a marker; "" for none.
+	As string
 }
 
 // Defining returns the vocabulary with a pattern's own stitch words added,
@@ -212,6 +214,10 @@ func (v *Vocabulary) Defining(words []OwnWord, sizes []string) *Vocabulary {
 			w.own = &wordNode{}
 		}
 		phrase := fold(strings.ReplaceAll(word.Text, "-", " "))
+		if word.As != "" {
+			w.own.add(phrase, &wordEntry{kind: Word, canon: word.As})
+			continue
+		}
 		if word.Branch || word.Yarn {
 			w.own.add(phrase, &wordEntry{kind: Name, canon: fold(word.Text), colour: word.Yarn})
 			continue
@@ -226,6 +232,20 @@ func (v *Vocabulary) Defining(words []OwnWord, sizes []string) *Vocabulary {
 		w.own.add(inflect.Plural(phrase), entry) // meshes
 	}
 	return w
+}
+
+// middles tells whether the spine of a shawl, before raw token i, is the place in the middle of its rows: `in
+// the spine sp`, `tr in each tr to the spine`.
+func (l *scanner) middles(before []Token, i int) bool {
+	if i < len(l.raw) && l.raw[i].kind == Word && (l.raw[i].lower == "sp" || l.raw[i].lower == "space" || l.raw[i].lower == "ch") {
+		return true
+	}
+	for _, t := range slices.Backward(before) {
+		if t.Kind != Word || t.Canon != "" {
+			return t.Kind == Word && t.Canon == "to"
+		}
+	}
+	return false
 }
 
 // known tells whether some phrase begins with the word.
@@ -317,6 +337,9 @@ func (l *scanner) group() []Token {
 				t.Kind = Name
 			}
 			n := 1
+			if r.lower == "spine" && !l.vocab.limbs["spine"] && l.middles(tokens, i+1) {
+				t.Kind, t.Canon = Word, "center"
+			}
 			if looks[r.lower] && len(tokens) > 0 && tokens[len(tokens)-1].Canon != "as" && l.isGroup(i+1) {
 				t.Kind, t.Canon = Word, "" // of a small motif, on the finished square
 				if l.raw[i+1].kind == Hyphen {
