@@ -1055,7 +1055,7 @@ func inParts(tokens []Token) *Total {
 func countsAmong(inside []Token) *Total {
 	total, among := &Total{}, false
 	spread, _ := countSpread(inside)
-	if sum, _, _ := countTakesIn(inside); sum != nil || spread != nil || asTotal(inside) != nil || tallies(inside) || countRemarked(inside) || slices.ContainsFunc(inside, func(t Token) bool { return t.Kind == Sign && t.Canon == "=" }) {
+	if sum, _, _ := countTakesIn(inside); sum != nil || spread != nil && !severalParts(inside) || asTotal(inside) != nil || tallies(inside) || countRemarked(inside) && !severalParts(inside) || slices.ContainsFunc(inside, func(t Token) bool { return t.Kind == Sign && t.Canon == "=" }) {
 		return nil
 	}
 	for len(inside) > 0 {
@@ -1195,9 +1195,20 @@ func (l *lister) closes() bool {
 			return false
 		}
 		end := last.Places[len(last.Places)-1]
-		return end.To.Kind == ToTheEnd || end.Pick == PickLast
+		return end.To.Kind == ToTheEnd || end.Pick == PickLast || end.Each && !end.Number.Written()
 	}
 	return false
+}
+
+// severalParts tells a list of more than two items.
+func severalParts(list []Token) bool {
+	n := 0
+	for _, t := range list {
+		if partsCount(t) {
+			n++
+		}
+	}
+	return n > 1
 }
 
 // partsCount tells what parts the items of a count.

@@ -118,7 +118,7 @@ func FindAfter(before Terms, f *syntax.File) Terms {
 		c.before = before.shown
 	}
 	beside := passagesBeside(f)
-	if !c.header() {
+	if !c.header() && !c.title() {
 		c.statements(beside)
 	}
 	for _, p := range beside {
@@ -328,12 +328,42 @@ func (c *collector) add(e Evidence, at int) {
 	c.found[i] = e
 }
 
+// titleEnd is a dialect in brackets at the end of a title: `Hazel leaf (US)`.
+var titleEnd = phrase.MustCompile(`[(\[]\s*` + nation + `(?:\s+(?i:terms|terminology|version|pattern|english))?\s*[)\]][\s*_#]*$`)
+
+// mostTitled is how long a line is at most that is the title of a pattern.
+const mostTitled = 80
+
+// title finds what the first line of the file says.
+func (c *collector) title() bool {
+	t := c.file.Text
+	for i := range t.Lines() {
+		at := t.Line(i)
+		line := t.Slice(at)
+		if strings.TrimSpace(line) == "" {
+			continue
+		}
+		m := titleEnd.FindStringIndex(line)
+		if m == nil || len(line) > mostTitled {
+			return false
+		}
+		said := source.Span{Start: m[0], End: m[1]}.Shift(at.Start)
+		d := dialectIn(t.Slice(said))
+		if d != stitch.Unsettled {
+			c.add(Evidence{Kind: Statement, Dialect: d, Text: strings.TrimSpace(t.Slice(said)), Span: said}, 0)
+		}
+		return d != stitch.Unsettled
+	}
+	return false
+}
+
 // header finds what the header says: `Terms: UK`, `Abbreviations (UK): …`.
 func (c *collector) header() bool {
 	for _, field := range c.file.Header {
-		if key := c.file.Text.Slice(field.KeySpan); statement.MatchString(key) {
+		before := source.Span{Start: field.Span.Start, End: max(field.KeySpan.End, field.ValueSpan.Start)} // `US terms - skill level: easy`
+		if key := c.file.Text.Slice(before); statement.MatchString(key) {
 			if d := dialectIn(key); d != stitch.Unsettled {
-				c.add(Evidence{Kind: Statement, Dialect: d, Text: key, Span: field.KeySpan}, 0)
+				c.add(Evidence{Kind: Statement, Dialect: d, Text: key, Span: before}, 0)
 				return true
 			}
 		}
