@@ -52,3 +52,28 @@ func TestAnalyzeAfterTogether(t *testing.T) {
 		require.True(t, slices.ContainsFunc(want, func(f Finding) bool { return f.Rule == styleConsistency.Name }), want)
 	}
 }
+
+// What is found of branches that words of the pattern's own stand for is found anew where a
+// definition changes, and goes with it where it moves.
+func TestAnalyzeAfterOfParts(t *testing.T) {
+	const sprig = "Pattern: Sprig\nTerms: US\n\nSpecial stitches\nBud: ch 3, sc in 2nd ch from hook and in next ch. (2 sc)\n" +
+		"Leaf: ch 7, sc in 2nd ch from hook and in next ch, bud, sc in next 3 ch. (8 sc)\n\nPiece: Sprig\nCh 11.\n" +
+		"Row 1: Sl st in 2nd ch from hook and in next 3 ch, leaf, sl st in last 6 ch.\nFasten off.\n"
+	for _, edit := range [][2]string{
+		{"Leaf: ch 7", "Leaf: ch 6"}, {"Leaf: ch 7", "Leaf: ch 5"}, {"(8 sc)", "(7 sc)"}, {"Bud: ch 3", "Bud: ch 4"}, {"Bud: ch 3", "Bud: ch 2"},
+		{"Pattern: Sprig", "Pattern: Hawthorn sprig"}, {"Terms: US\n", "Terms: US\nHook: 3 mm\n"}, {"Terms: US", "Terms: UK"}, {"leaf, ", ""}, {"Ch 11", "Ch 12"},
+	} {
+		before, after := source.New(sprig), source.New(strings.Replace(sprig, edit[0], edit[1], 1))
+		there := Settings{}.AnalyzeAfter(Analyze(before), after)
+		require.Equal(t, Analyze(after).Findings, there.Findings, after.String())
+		require.Equal(t, Analyze(before).Findings, Settings{}.AnalyzeAfter(there, before).Findings, after.String())
+	}
+	const twins = "Pattern: Sprig\nTerms: US\n\nSpecial stitches\nLeaf: ch 7, sc in 2nd ch from hook and in next 4 ch.\nFrond: ch 7, sc in 2nd ch from hook and in next 4 ch.\n\n" +
+		"Piece: Sprig\nCh 11.\nRow 1: Sl st in 2nd ch from hook and in next 3 ch, leaf, sl st in next 3 ch, frond, sl st in last 3 ch.\nFasten off.\n"
+	after := source.New(strings.Replace(twins, "Sprig", "Spray", 1))
+	found := Settings{}.AnalyzeAfter(Analyze(source.New(twins)), after).Findings
+	require.Equal(t, Analyze(after).Findings, found)
+	require.Len(t, found, 2)
+	require.Contains(t, found[0].Message, "branch Leaf")
+	require.Contains(t, found[1].Message, "branch Frond")
+}

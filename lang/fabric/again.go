@@ -46,10 +46,14 @@ func WorkAfter(before *Fabric, file *syntax.File, house stitch.Dialect) *Fabric 
 // parts are those of the pattern, taken from the earlier work where their words and what these mean are as they
 // were.
 func (a *again) parts() []*Piece {
-	known := map[*syntax.Instruction]*Piece{}
+	type told struct { // in the same words two may be told, each with its name in what is said of it
+		name  string
+		words *syntax.Instruction
+	}
+	known := map[told]*Piece{}
 	if a.before != nil {
 		for _, p := range a.before.Parts {
-			known[p.Rows[0].Tree.Instruction] = p
+			known[told{p.Tree.Name, p.Rows[0].Tree.Instruction}] = p
 		}
 	}
 	var out []*Piece
@@ -58,7 +62,7 @@ func (a *again) parts() []*Piece {
 			continue
 		}
 		tree := &syntax.Piece{Name: d.Names[0], Span: d.Span, NameSpan: d.NameSpan, Rows: []*syntax.Row{d.Row}}
-		if p := known[d.Row.Instruction]; p != nil {
+		if p := known[told{d.Names[0], d.Row.Instruction}]; p != nil {
 			out = append(out, p.at(tree))
 			continue
 		}

@@ -6,12 +6,13 @@ import (
 	"stitchproof/lang/stitch"
 )
 
-// Same tells whether two patterns come to the same work: every piece the same
-// stitches, each in the same place, in every size, with as much of it known. How
-// the words are spread over lines, and how a stitch of the pattern's own, a yarn
-// or a branch is called, is no part of that.
+// Same tells whether two patterns come to the same work: every piece, and every
+// branch that a word of the pattern's own stands for, the same stitches, each in the
+// same place, in every size, with as much of it known. How the words are spread over
+// lines, and how a stitch of the pattern's own, a yarn or a branch is called, is no
+// part of that.
 func Same(a, b *Fabric) bool {
-	return slices.EqualFunc(a.Pieces, b.Pieces, samePiece)
+	return slices.EqualFunc(a.Pieces, b.Pieces, samePiece) && slices.EqualFunc(a.Parts, b.Parts, samePiece)
 }
 
 func samePiece(p, q *Piece) bool {

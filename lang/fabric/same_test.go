@@ -40,3 +40,21 @@ func TestSameOfWhatIsStated(t *testing.T) {
 	worked := func() *fabric.Fabric { return fabric.Work(syntax.Read(source.New(string(text)))) }
 	assert.True(t, fabric.Same(worked(), worked()))
 }
+
+// What a word of the pattern's own stands for is part of the work, though no piece calls for it.
+func TestSameOfParts(t *testing.T) {
+	worked := func(leaf string) *fabric.Fabric {
+		return fabric.Work(syntax.Read(source.New("Terms: US\n\nSpecial stitches\n" + leaf + "\n\nPiece: Twig\nCh 11.\nRow 1: Sl st in 2nd ch from hook and in next 9 ch.\n")))
+	}
+	const leaf = "Leaf: ch 6, sc in 2nd ch from hook and in next 4 ch."
+	for text, same := range map[string]bool{
+		leaf: true,
+		"Frond: ch 6, single crochet in 2nd ch from hook and in next 4 ch. (5 sc)": true,
+		"Leaf: ch 7, sc in 2nd ch from hook and in next 5 ch.":                     false,
+		"Leaf: ch 6, hdc in 2nd ch from hook and in next 4 ch.":                    false,
+		leaf + "\nThorn: ch 3, sl st in 2nd ch from hook and in next ch.":          false,
+		"Leaf: 5 dc in next st.": false,
+	} {
+		assert.Equal(t, same, fabric.Same(worked(leaf), worked(text)), text)
+	}
+}

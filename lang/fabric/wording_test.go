@@ -523,7 +523,7 @@ func (v *voice) counted(made [][]string) string {
 		}
 	}
 	count := strings.Join(parts, ", ")
-	switch v.pick(6) {
+	switch v.pick(7) {
 	case 1:
 		return "[" + count + "]"
 	case 2:
@@ -536,6 +536,8 @@ func (v *voice) counted(made [][]string) string {
 		if len(parts) == 1 && !bare {
 			return "= " + count + "."
 		}
+	case 5:
+		return v.say("--> ", "-> ", "→ ", "» ", "==> ", ">> ") + count + v.say("", ".")
 	}
 	return "(" + count + ")"
 }

@@ -51,7 +51,12 @@ func TestWorkedExamplesAgree(t *testing.T) {
 func comesOut(t *testing.T, text string) {
 	t.Helper()
 	stated := 0
-	for _, r := range allRows(worked(text)) {
+	f := worked(text)
+	rows := allRows(f)
+	for _, p := range f.Parts {
+		rows = append(rows, p.Rows...)
+	}
+	for _, r := range rows {
 		for _, p := range r.Tree.Problems {
 			t.Errorf("%s: %+v", r.Tree.Text, p)
 		}

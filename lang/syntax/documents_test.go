@@ -539,6 +539,69 @@ row 1: chain 8
 piece Last rounds
 rnd 2: chain 9
 `},
+	{"a part under a heading that steps elsewhere call for", `The Leaf
+Ch 7.
+Sc in 2nd ch from hook and in next 5 ch.
+
+The Spray
+Ch 15, leaf.
+Sc in each ch.
+`, `piece The Leaf
+no label: chain 7
+no label: work sc each=1 nth=2 ch from hook + next 5 ch
+piece The Spray
+no label: chain 15, work "leaf" each=1 next 1 st
+no label: work sc each=1 each ch to the end
+`},
+	{"steps that go by names", `## Antler
+Beam: ch 14.
+Front tine: ch 5; sl st in 2nd ch from hook and in next 3 ch - 4 sts, back at the beam.
+Upper beam: ch 8.
+`, `piece Antler
+named Beam: chain 14
+named Front tine: chain 5, work sl st each=1 nth=2 ch from hook + next 3 ch, count 4 st, remark
+named Upper beam: chain 8
+`},
+	{"counts behind arrows in lines of their own", `Row 1: sc in 12 sts.
+--> 12 sc
+Row 2: sc in 12 sts.
+>> 12 sts
+> a line from the hedge book
+`, `row 1: work sc each=1 next 12 st, count 12 sc
+row 2: work sc each=1 next 12 st, count 12 st
+prose "> a line from the hedge book"
+`},
+	{"words of the pattern's own under other headings", `Little parts
+haw: (2 dc, ch 2) in next st.
+
+Elements
+thorn: ch 4, sl st in 2nd ch from hook and in next 2 ch.
+
+Row 1: ch 8, haw, thorn.
+`, `prose "Little parts"
+definition haw = group {work dc each=2 here, chain 2} in next 1 st
+prose "Elements"
+definition thorn = chain 4, work sl st each=1 nth=2 ch from hook + next 2 ch
+row 1: chain 8, work "haw" each=1 next 1 st, work "thorn" each=1 next 1 st
+`},
+	{"the tip of a leaf and one for the maker", `Row 1: ch 8.
+Tip: work 3 sc in last ch.
+Tip: use a small hook.
+`, `row 1: chain 8
+named Tip: work sc each=3 last 1 ch
+prose "Tip: use a small hook."
+`},
+	{"headings between steps that go on", `1. Ch 8.
+Homewards
+2. Sc in next 7 ch.
+The tip
+3. Ch 4.
+`, `row 1: chain 8
+prose "Homewards"
+row 2: work sc each=1 next 7 ch
+prose "The tip"
+row 3: chain 4
+`},
 	{"nothing", "", ""},
 	{"only blank lines", "\n \n\t\n", ""},
 }
