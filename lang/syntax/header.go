@@ -114,7 +114,7 @@ func worksTip(key, value string) bool {
 	if first.Kind == Number || first.Kind == Open {
 		first = tokens[1]
 	}
-	return first.Kind == Stitch && readsAsWork(value)
+	return (first.Kind == Stitch || first.Kind == Word && first.Canon == "ch") && readsAsWork(value)
 }
 
 // cutKey parts the key of a field from its value: between the cells of a table, behind

@@ -385,6 +385,9 @@ func (d *document) runIn(line string, span source.Span) bool {
 // stem is laid, its own line tells the way home, or the next one begins with it.
 func (d *document) branches(line string, span source.Span) bool {
 	tokens := Lex(line, Standard())
+	if d.underHeading() && d.growsFrom(line) {
+		return true // the heading has named it
+	}
 	if ofSpray(tokens) || d.inParagraph(span) && d.growsFrom(line) {
 		d.stemAsked++
 		if stemLaid(d.file.Text, d.blocks) {

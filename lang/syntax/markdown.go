@@ -287,7 +287,9 @@ func lead(tokens []Token) int {
 }
 
 // counts tells words that are a stated count, whatever else is said of it.
-func counts(tokens []Token) bool { return asTotal(tokens) != nil || countsAmong(tokens) != nil }
+func counts(tokens []Token) bool {
+	return asTotal(tokens) != nil || countsAmong(tokens) != nil || tallied(tokens) != nil
+}
 
 // setApart reads a stated count in bold, or between strokes, or a sentence of it in italics, as one in brackets: `join.
 // **24 sts**`, `join /24 sts/`, `*Branch A: 14 sc.*`.

@@ -1563,7 +1563,7 @@ func (l *lister) flush(sep Separator) {
 	l.flat = nil
 	counting := l.counting
 	l.counting = false
-	if rows := l.lastRows(); rows != nil && len(flat) > 1 && flat[0].Kind == Word && flat[0].Written == "working" {
+	if rows := l.lastRows(); rows != nil && len(flat) > 0 && flat[0].Kind == Word && flat[0].Written == "working" && holds(flat, Stitch) {
 		l.changed(rows, spanOf(flat), sep) // `as row 2, working 1 tr in each ch-1 sp as well as in each tr`
 		return
 	}
