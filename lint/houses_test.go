@@ -41,6 +41,7 @@ var sets = []set{
 	{"seventh", 192, 56},
 	{"eighth", 212, 56},
 	{"ninth", 232, 51},
+	{"tenth", 252, 53},
 }
 
 // numberOf is the number of a pattern, by the name of its file.

@@ -45,7 +45,7 @@ func checkCountMissing(p *Pass) {
 		}
 		for _, row := range piece.Rows {
 			below := row.Before()
-			if row.Stated != nil || !row.Works() || has[*syntax.Total](row.Tree) || below == nil || row.Continued || !labelled(row) || fastensFirst(row.Tree) || miswritten(row.Tree) || !changes(row, below) {
+			if row.Stated != nil || !row.Works() || has[*syntax.Total](row.Tree) || below == nil || row.Continued || !labelled(row) || fastensFirst(row.Tree) || miswritten(row.Tree) || leavesAllBut(row.Tree) || !changes(row, below) {
 				continue
 			}
 			p.Report(Finding{
@@ -64,6 +64,16 @@ func fastensFirst(tree *syntax.Row) bool {
 	}
 	_, fastens := tree.Clauses[0].Node.(*syntax.Finish)
 	return fastens
+}
+
+// leavesAllBut tells a row that says how many stitches it works in its only step, and leaves the
+// rest: its number is its count.
+func leavesAllBut(tree *syntax.Row) bool {
+	if !has[*syntax.Leave](tree) || has[*syntax.Repeat](tree) || has[*syntax.Group](tree) {
+		return false
+	}
+	works := clausesOf[*syntax.Work](tree)
+	return len(works) == 1 && len(works[0].Places) == 1 && works[0].Places[0].Number.Written()
 }
 
 // labelled tells a row that makers count by from a line such as `Sl st in next st.`.

@@ -217,7 +217,7 @@ var begins = phrase.MustCompile(`(?i)^beg(?:inning)?[ -]`)
 // joinsWith takes a stitch that closes the round instead of standing on it:
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
-	last := h.begun && (h.round || h.other) && (closing(p) || h.onCloser(p) || h.onBeginner(p)) && h.lastWork && (!w.Number.Written() || k.Class == stitch.Slip && w.Number.At(h.size) == 1)
+	last := h.begun && (h.round || h.other) && (closing(p) || h.onCloser(p) || h.onBeginner(p)) && h.lastRead && (!w.Number.Written() || k.Class == stitch.Slip && w.Number.At(h.size) == 1)
 	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip) || h.slipsOn(k, p)
 	if !closing || len(h.row) == 0 || h.fixed || h.closesOwnChain(p) {
 		return false

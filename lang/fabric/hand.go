@@ -105,6 +105,7 @@ type hand struct {
 	main      *stitch.Stitch  // the row's own stitch, for inc and dec
 	apartFrom bool            // a semicolon or a stop parts it from the one before
 	lastWork  bool            // it is the row's last that works
+	lastRead  bool            // it ends a sentence, and none behind it is understood to work
 	inBlocks  bool            // the place is said to be one of a block, of which the row's beginning is one
 	ending    bool            // the ending of a repeat is being worked
 }

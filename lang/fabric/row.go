@@ -291,6 +291,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	h.steps = slices.Grow(h.steps, len(clauses))
 	for i, c := range clauses {
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
+		h.lastRead = i == last || c.Sep == syntax.SepStop && !slices.ContainsFunc(h.after, readAsWork)
 		h.apartFrom = i > 0 && clauses[i-1].Sep >= syntax.SepSemi
 		if said := h.bareCount(clauses, i); said != nil {
 			if !h.referred && (stated == nil || len(clauses)-i > 1) {
@@ -460,6 +461,12 @@ func countsFrom(clauses []syntax.Clause) int {
 		}
 	}
 	return from
+}
+
+// readAsWork tells a clause that uses places and is understood.
+func readAsWork(c syntax.Clause) bool {
+	_, unread := c.Node.(*syntax.Unread)
+	return !unread && worksOn([]syntax.Clause{c})
 }
 
 // countsItself tells whether the last step, behind a comma, is no step: so many

@@ -748,7 +748,8 @@ type gNths struct {
 type gSpan struct {
 	Pos  lexer.Position
 	From *gNum `parser:"@@"`
-	To   *gNum `parser:"( ( Dash | Hyphen | 'to' ) ( 'row' | 'rnd' | 'r' | 'step' )? @@ )?"`
+	Each bool  `parser:"( ( Dash | Hyphen | 'to' ) @( 'row' | 'rnd' | 'r' | 'step' )?"`
+	To   *gNum `parser:"  @@ )?"`
 }
 
 // ending with sc in last 3 sts; ending last rep at **; end row to correspond; with the last sc in top of ch 3

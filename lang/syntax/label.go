@@ -457,7 +457,7 @@ func (r *labelReader) numbers() bool {
 		}
 		r.at++
 		values := r.perSize(t.Values)
-		span := RowSpan{values, values}
+		span := RowSpan{From: values, To: values}
 		if k := r.peek().Kind; k == Dash || k == Hyphen || r.word("to") {
 			mark := r.at
 			r.at++

@@ -88,6 +88,9 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	if sep == SepStop && titled(tokens) {
 		return &Remark{} // 2nd Petal.
 	}
+	if apart(tokens) && !l.stitching() {
+		return &Remark{}
+	}
 	if n := len(l.out); n > 0 && isChain(l.out[n-1].Node) && (ofStem(tokens) || sep == SepStop && onlyNames(tokens)) {
 		return &Remark{} // foot of stem
 	}
@@ -179,6 +182,30 @@ func titled(tokens []Token) bool {
 		}
 	}
 	return named && tokens[0].Kind != Name && len(tokens) <= maxNamed
+}
+
+// stitching tells whether the sentence so far makes or passes stitches.
+func (l *lister) stitching() bool {
+	for _, c := range slices.Backward(l.out) {
+		if _, beside := c.Node.(*Bracket); beside || c.Sep >= SepStop {
+			break // `(12 sc) Put the eyes in, with 4 sts between`
+		}
+		if acts(c.Node) {
+			return true
+		}
+	}
+	return len(l.out) == 0
+}
+
+// apart tells words that say how far apart two things go: `with 8 sts between them`, `8 sts apart`.
+func apart(tokens []Token) bool {
+	if tokens[0].Kind == Word && (tokens[0].Canon == "with" || tokens[0].Canon == "leave") {
+		tokens = tokens[1:]
+	}
+	if len(tokens) < 3 || tokens[0].Kind != Number || tokens[1].Kind != Stitch && nouns[tokens[1].Canon] == NounNone {
+		return false
+	}
+	return tokens[2].Canon == "between" || tokens[2].Canon == "apart"
 }
 
 func isChain(n Node) bool { _, ok := n.(*Chain); return ok }

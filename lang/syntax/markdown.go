@@ -292,13 +292,15 @@ func counts(tokens []Token) bool {
 }
 
 // setApart reads a stated count in bold, or between strokes, or a sentence of it in italics, as one in brackets: `join.
-// **24 sts**`, `join /24 sts/`, `*Branch A: 14 sc.*`.
+// **24 sts**`, `join /24 sts/`, `*Branch A: 14 sc.*`. So it does what is said of a chain between two
+// dashes: `ch 3 - the ch 3 is the first dc - 2 dc in ring`.
 func setApart(tokens []Token) {
 	for i := range tokens {
 		star := tokens[i].Kind == Star && (i == 0 || separates(tokens[i-1]))
 		bold, slanted := star && tokens[i].Canon == "**", star && tokens[i].Canon == "*"
 		stroke := tokens[i].Kind == Sign && tokens[i].Canon == "/"
-		if !bold && !slanted && !stroke {
+		dash := tokens[i].Kind == Dash
+		if !bold && !slanted && !stroke && !dash {
 			continue
 		}
 		inside := slices.IndexFunc(tokens[i+1:], func(t Token) bool { return t.Kind == tokens[i].Kind && t.Canon == tokens[i].Canon })
@@ -306,10 +308,26 @@ func setApart(tokens []Token) {
 			continue
 		}
 		end := i + 1 + inside
+		if dash {
+			if ofChain(tokens[i+1 : end]) {
+				tokens[i].Kind, tokens[end].Kind = Open, Close
+			}
+			continue
+		}
 		hugs := tokens[i].Span.End == tokens[i+1].Span.Start && tokens[end-1].Span.End == tokens[end].Span.Start
 		last := end == len(tokens)-1 || separates(tokens[end+1]) || slanted
 		if inside := tokens[i+1 : end]; hugs && last && (counts(inside) || heldCount(inside) != nil || saysWhat(inside)) && !(slanted && inside[len(inside)-1].Kind != Period) {
 			tokens[i].Kind, tokens[end].Kind = Open, Close
 		}
 	}
+}
+
+// ofChain tells words that say what a chain just made stands for: `the ch 3 is the first dc`.
+func ofChain(tokens []Token) bool {
+	chain := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Word && t.Canon == "ch" })
+	if chain < 0 || slices.ContainsFunc(tokens[:chain], func(t Token) bool { return t.Kind != Number && t.Canon != "" }) {
+		return false
+	}
+	says := func(t Token) bool { return t.Canon == "is" || t.Canon == "count" }
+	return slices.ContainsFunc(tokens[chain:], says) && tokens[len(tokens)-1].Kind == Stitch
 }

@@ -484,6 +484,9 @@ func (r *reader) placeNoun(p *Place, g *gNoun) {
 	if n.Kind == NounCorner && r.tokens[g.Pos.Offset].Written == "corners" && !p.Number.Written() {
 		p.Each = true // `3 sc in the corners`
 	}
+	if n.Kind == NounRowEnd && r.tokens[g.Pos.Offset].Written == "each" {
+		p.Each = true // `1 sc in the end of each row`
+	}
 	if p.Number.Written() && g.Space != nil && n.Kind == NounTurning && !g.Space.Beg {
 		r.refused = true // `into the 4 ch 1 sc`
 	}

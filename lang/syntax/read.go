@@ -581,8 +581,8 @@ func (r *reader) rows(g *gRows) Node {
 			out.Last = r.num(g.LastN)
 		}
 	}
-	if g.Piece != nil && (slices.Contains(g.Piece.Words, "follows") || g.Piece.Words[0] == "far") {
-		r.refused = true // how it goes is told next, or `as far as the foot of the branch`
+	if g.Piece != nil && (slices.Contains(g.Piece.Words, "follows") || slices.Contains(g.Piece.Words, "chart") || g.Piece.Words[0] == "far") {
+		r.refused = true // how it goes is told next, or drawn, or `as far as the foot of the branch`
 	}
 	r.refused = r.refused || g.GoOn && len(g.List) < 2 && g.Times == nil && !g.Until // it may go on to it
 	if g.Called != nil {
@@ -640,7 +640,7 @@ func (r *reader) rowSpans(g *gRows) []RowSpan {
 		if s.To != nil {
 			to = r.num(s.To)
 		}
-		out = append(out, RowSpan{from, to})
+		out = append(out, RowSpan{From: from, To: to, Each: s.Each})
 	}
 	for _, o := range g.Nth {
 		from := One(r.ordinal(o.From))
@@ -648,7 +648,7 @@ func (r *reader) rowSpans(g *gRows) []RowSpan {
 		if o.To != nil {
 			to = One(r.ordinal(o.To))
 		}
-		out = append(out, RowSpan{from, to})
+		out = append(out, RowSpan{From: from, To: to})
 	}
 	return out
 }

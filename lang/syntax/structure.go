@@ -64,7 +64,7 @@ func settled(tokens []Token, n int) []Token {
 
 // unsettled tells a mark that may be read as another.
 func unsettled(t Token) bool {
-	return t.Kind == Star || t.Kind == Sign || t.Kind == Name && t.Canon == "x" || t.Kind == Word && t.Canon == "rnd"
+	return t.Kind == Star || t.Kind == Sign || t.Kind == Dash || t.Kind == Name && t.Canon == "x" || t.Kind == Word && t.Canon == "rnd"
 }
 
 // roundabout reads the `round` that says how far a repeat goes, where British patterns

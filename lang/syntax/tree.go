@@ -382,7 +382,10 @@ type Rows struct {
 }
 
 // RowSpan is a run of row numbers.
-type RowSpan struct{ From, To Num }
+type RowSpan struct {
+	From, To Num
+	Each     bool // the word stands before both: `row 2 through row 26`
+}
 
 // Long says over how many rows an instruction goes: `sc around for 4 rounds`.
 type Long struct{ Rows Num }

@@ -280,6 +280,9 @@ func (l *scanner) group() []Token {
 			if entry.canon == "post" && strings.HasPrefix(r.lower, "leg") {
 				t.Written = "leg"
 			}
+			if entry.canon == "rowend" && slices.ContainsFunc(l.raw[i:i+n], func(r rawToken) bool { return r.lower == "each" }) {
+				t.Written = "each" // end of each row
+			}
 			if entry.colour {
 				t.Kind, t.Canon, t.Written = Name, r.lower, "colour"
 			}
