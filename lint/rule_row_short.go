@@ -114,7 +114,10 @@ func turnsLast(r *syntax.Row) bool {
 }
 
 // leftSaid is how many places a row leaves, and how many it says that it leaves.
-type leftSaid struct{ there, said int }
+type leftSaid struct {
+	there, said int
+	of          string
+}
 
 // checkLeaving holds a number of stitches that a row says it leaves at its end against
 // those that are left there.
@@ -129,7 +132,7 @@ func (p *Pass) checkLeaving(row *fabric.Row) {
 		if len(off.sizes) > 0 {
 			p.inSizes(off.sizes, Finding{
 				Span: row.Tree.Abs(c.Span),
-				Message: "leaves " + counted(off.num(func(s leftSaid) int { return s.there }), "st") + ", and says " +
+				Message: "leaves " + counted(off.num(func(s leftSaid) int { return s.there }), off.facts[0].of) + ", and says " +
 					off.num(func(s leftSaid) int { return s.said }),
 			})
 		}
@@ -152,12 +155,30 @@ func leavesOtherwise(row *fabric.Row) bool {
 // number and that can be held against the stitches there.
 func leaving(row *fabric.Row, i, size int) (leftSaid, bool) {
 	n, ok := row.Tree.Clauses[i].Node.(*syntax.Leave)
+	if ok && n.Told && i > 0 {
+		return chainsLeft(row, i, size, n.Place.Number.At(size))
+	}
 	if !ok || i == 0 || !n.Place.Number.Written() || n.Place.Noun.Kind > syntax.NounAny ||
 		n.Place.Pick != syntax.PickRemaining && n.Place.Pick != syntax.PickLast || !ofStitches(row, size) {
 		return leftSaid{}, false
 	}
-	s := leftSaid{there: leftAfter(row, i, size), said: n.Place.Number.At(size)}
+	s := leftSaid{leftAfter(row, i, size), n.Place.Number.At(size), "st"}
 	return s, s.there > 0
+}
+
+// chainsLeft is how many chains are left to work into before a row's ith clause, which says how
+// many, on the stem or on the branch where the work is.
+func chainsLeft(row *fabric.Row, i, size, said int) (leftSaid, bool) {
+	before := &row.Steps[i-1]
+	switch row.Tree.Clauses[i-1].Node.(type) {
+	case *syntax.Work, *syntax.Group, *syntax.Repeat:
+	default:
+		return leftSaid{}, false // `ch 12 (12 ch left)`
+	}
+	if !before.Known || size >= len(before.Left) || len(row.Tallies[size].Faults) > 0 {
+		return leftSaid{}, false
+	}
+	return leftSaid{before.Left[size], said, "ch"}, true
 }
 
 // leftAfter is how many places are left before a row's ith clause, 0 where what was used

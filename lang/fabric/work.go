@@ -30,6 +30,9 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Skip:
 		h.skip(n.Place)
 	case *syntax.Leave:
+		if n.Told && (len(h.branches) > 0 || slices.ContainsFunc(h.after, readAsWork)) {
+			return // the way home comes, or more of the row
+		}
 		h.leave(n.Place)
 	case *syntax.Marker:
 		if !n.All {

@@ -19,6 +19,9 @@ func (s *speaker) step(node syntax.Node) string {
 	case *syntax.Skip:
 		return "skip " + s.span(n.Place)
 	case *syntax.Leave:
+		if n.Told {
+			return "how many chains are left by now: " + n.Place.Number.String()
+		}
 		return "leave " + s.span(n.Place) + " unworked"
 	case *syntax.Join:
 		return s.join(n)

@@ -338,6 +338,10 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 			f.out[len(f.out)-1].Sep = c.Sep
 			return true
 		}
+		if left, ok := n.Body[0].Node.(*Leave); ok && left.Told {
+			f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: left})
+			return true
+		}
 	}
 	if f.timesOf(c, n) || f.multipleOf(c, n) || f.names(c, n) || f.worksOver(c, n) {
 		return true

@@ -47,6 +47,9 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Skip:
 		return "skip " + normalPlace(n.Place)
 	case *syntax.Leave:
+		if n.Told {
+			return "left " + normalPlace(n.Place)
+		}
 		return "leave " + normalPlace(n.Place)
 	case *syntax.Group:
 		return words("group", when(n.Listed, "listed")) + " " + (&writer{here: true}).body(n.Body) + num(" ch between=", n.Between) + " in " + strings.Join(normalPlaces(n.Places), " and ") + when(n.Corner, " for a corner")

@@ -896,6 +896,9 @@ func (r *reader) total(g *gTotal) Node {
 		out.Parts = out.Parts[:n] // `(34 sc; 4 sc between markers)`: those are among the others
 	}
 	shareNoun(out.Parts)
+	if g.Left && !g.Of && len(out.Parts) == 1 && out.Parts[0].Noun.Kind == NounChain {
+		return &Leave{Place: Place{Pick: PickRemaining, Number: out.Parts[0].Number, Noun: out.Parts[0].Noun}, Told: true}
+	}
 	return out
 }
 

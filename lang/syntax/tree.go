@@ -159,7 +159,11 @@ type Part struct {
 type Skip struct{ Place Place }
 
 // Leave says that places stay unworked: `leave remaining 10 sts unworked`.
-type Leave struct{ Place Place }
+type Leave struct {
+	Place Place
+	// Told is set where it only says how many chains are left so far: `2 ch left`.
+	Told bool
+}
 
 // Group works several clauses all in one place: `(2 dc, ch 2, 2 dc) in next sp`,
 // and again in each further place that is named.
