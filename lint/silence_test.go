@@ -123,6 +123,8 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"chains that are left", "row-short", strings.Replace(mat, "each ch across; turn. (12 sc)", "next 9 ch; 2 ch are left", 1), 0},
 		{"other chains said than are left", "row-short", strings.Replace(mat, "each ch across; turn. (12 sc)", "next 9 ch; 3 ch are left", 1), 1},
 		{"chains that are left are no count", "count-mismatch", strings.Replace(mat, "each ch across; turn. (12 sc)", "next 9 ch (2 ch left)", 1), 0},
+		{"a ring around one chain, under no label", "count-mismatch", "Terms: US\n\nPiece: Ear\nCh 2, 7 sc in 2nd ch from hook, sl st in first sc. (7 sc)\nFasten off.\n", 0},
+		{"a wrong count of a ring around one chain, under no label", "count-mismatch", "Terms: US\n\nPiece: Ear\nCh 2, 7 sc in 2nd ch from hook, sl st in first sc. (8 sc)\nFasten off.\n", 1},
 		{"a row lost before rows of each size", "row-order", strings.Replace(mat, "Terms: US\n", "Terms: US\nSizes: S (L)\n", 1) + "Row 2: " + plainRow + "Rows 4-8 (10): " + plainRow + "Fasten off.\n", 1},
 		{"rows of each size that go on", "row-order", strings.Replace(mat, "Terms: US\n", "Terms: US\nSizes: S (L)\n", 1) + "Row 2: " + plainRow + "Rows 3-8 (10): " + plainRow + "Fasten off.\n", 0},
 		{"a turn lost before rows that turn again and again", "turn-missing", strings.Replace(mat, "; turn. (12 sc)", ". (12 sc)", 1) + "Row 2: " + plainRow + "Rows 3-8: Rep Row 2.\nFasten off.\n", 1},
