@@ -286,11 +286,6 @@ func lead(tokens []Token) int {
 	return 0
 }
 
-// counts tells words that are a stated count, whatever else is said of it.
-func counts(tokens []Token) bool {
-	return asTotal(tokens) != nil || countsAmong(tokens) != nil || tallied(tokens) != nil
-}
-
 // setApart reads a stated count in bold, or between strokes, or a sentence of it in italics, as one in brackets: `join.
 // **24 sts**`, `join /24 sts/`, `*Branch A: 14 sc.*`. So it does what is said of a chain between two
 // dashes: `ch 3 - the ch 3 is the first dc - 2 dc in ring`.

@@ -1,0 +1,400 @@
+package syntax
+
+import (
+	"slices"
+	"strings"
+)
+
+// Here words are told for a stated count, and read as one, whatever else is said of it: `24 sts`, `18 tr, 6 sp:
+// each side has 3 tr`, `12 dc, including the ch 3`, `15 sts, not counting the last sl st`.
+
+// countsOnly tells how many things a sentence counts behind which nothing is worked, 0
+// for any other sentence.
+func countsOnly(tokens []Token) int {
+	said := sentence(tokens)
+	rest := tokens[len(said):]
+	if more := sentence(rest[min(1, len(rest)):]); saysCounts(more) {
+		rest = rest[1+len(more):] // `12 dc. The ch 3 counts as a dc.`
+	}
+	if holds(rest, Stitch) {
+		return 0
+	}
+	if total, _, _ := countTakesIn(said); total != nil {
+		return len(total.Parts)
+	}
+	switch total := asTotal(said); {
+	case tallies(said), countRemarked(said):
+		return 2
+	case total != nil:
+		return len(total.Parts)
+	}
+	return 0
+}
+
+// saysCounts tells words that say of a chain whether it counts.
+func saysCounts(tokens []Token) bool {
+	switch n := clauses.read(tokens).(type) {
+	case *Chain:
+		return n.Counts.Said
+	case *CountsNote:
+		return true
+	}
+	return false
+}
+
+// countTakesIn reads a count that says what chain it takes in, `12 dc, including the ch 3`, `43 sts, the 3 ch
+// is one of them`, and gives where the count ends and where that is said. It gives nil for anything else.
+func countTakesIn(tokens []Token) (total *Total, end, says int) {
+	for i := 2; i < len(tokens)-1; i++ {
+		end = i
+		if tokens[i].Kind == Comma || tokens[i].Kind == Semi {
+			i++
+		}
+		if including := takesIn(tokens[i]); including && takenIn(tokens[i:]) != nil || end < i && !including && saysCounts(tokens[i:]) {
+			return asTotal(tokens[:end]), end, i
+		}
+	}
+	return nil, 0, 0
+}
+
+// leavesOut tells a count that does not take in all that is made: `15 sts, not counting the last sl st`.
+func leavesOut(tokens []Token) bool {
+	if len(tokens) == 0 || tokens[0].Kind != Number {
+		return false
+	}
+	for i := 1; i+1 < len(tokens); i++ {
+		if tokens[i].Kind == Word && tokens[i].Canon == "not" && takesIn(tokens[i+1]) {
+			return true
+		}
+	}
+	return false
+}
+
+// saysWhat tells a count that says, in words that nobody reads, what it takes in: `126, counting each tr and
+// each single ch`.
+func saysWhat(tokens []Token) bool {
+	return len(tokens) > 2 && tokens[0].Kind == Number && tokens[1].Kind == Comma && takesIn(tokens[2])
+}
+
+// takesIn tells a word before what a count takes in: `including`, `counting`.
+func takesIn(t Token) bool { return t.Kind == Word && (t.Canon == "including" || t.Canon == "count") }
+
+// takenIn reads what a count takes in: `including the ch 3 as 1 dc`, nil for no chain.
+func takenIn(tokens []Token) Node {
+	said := tokens[1:]
+	if as := slices.IndexFunc(said, func(t Token) bool { return t.Kind == Word && t.Canon == "as" }); as > 0 {
+		said = said[:as]
+	}
+	one := Counts{Said: true, As: []Part{{Noun: Noun{Kind: NounAny}}}}
+	if len(said) > 0 && firstWord(said).Canon == "tch" {
+		return &CountsNote{Counts: one}
+	}
+	if len(said) == 3 && said[1].Kind == Hyphen {
+		said = []Token{said[0], said[2]} // ch-3
+	}
+	if ch, ok := clauses.read(said).(*Chain); ok {
+		with := *ch
+		with.Counts = one
+		return &with
+	}
+	return nil
+}
+
+// countRemarked tells a sentence that counts, and behind a comma says more of that: `34 dc, with 4
+// dc between the markers`, `43 sts, which is what Row 1 had`.
+func countRemarked(tokens []Token) bool {
+	comma := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Comma })
+	if comma < 0 || comma+1 == len(tokens) || asTotal(tokens[:comma]) == nil {
+		return false
+	}
+	says := tokens[comma+1]
+	return says.Kind == Word && (says.Canon == "" || says.Canon == "with") || says.Kind == Name && !beginsAction(says)
+}
+
+// tallies tells words that can only count several things, though of one of them nobody
+// knows what it is: `5 shells, 2 half shells, 6 dc`.
+func tallies(tokens []Token) bool {
+	items, begins := 0, true
+	for _, t := range tokens {
+		switch {
+		case t.Kind == Comma:
+			begins = true
+		case begins && t.Kind == Word && (t.Canon == "and" || t.Canon == "plus"):
+		case begins:
+			if t.Kind != Number {
+				return false
+			}
+			items, begins = items+1, false
+		case t.Kind != Stitch && t.Kind != Name && t.Kind != Hyphen && t.Kind != Number && !(t.Kind == Word && tallyWords[t.Canon]):
+			return false
+		}
+	}
+	return items > 1 && !begins
+}
+
+// tallied reads such a count of stitches and other things, nil for any other words. Of what
+// nobody knows there are groups.
+func tallied(tokens []Token) *Total {
+	if !tallies(tokens) || !holds(tokens, Stitch) {
+		return nil
+	}
+	total := &Total{}
+	for len(tokens) > 0 {
+		item := tokens
+		if end := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Comma }); end > 0 {
+			item = tokens[:end]
+		}
+		tokens = tokens[min(len(tokens), len(item)+1):]
+		for item[0].Kind != Number {
+			item = item[1:] // 78 sc, and 6 corners
+		}
+		if known := asTotal(item); known != nil {
+			total.Parts = append(total.Parts, known.Parts...)
+			continue
+		}
+		var words []string
+		for _, t := range item[1:] {
+			if t.Kind != Hyphen {
+				words = append(words, t.Canon)
+			}
+		}
+		total.Parts = append(total.Parts, Part{Number: item[0].Values, Noun: Noun{Kind: NounGroup, Word: strings.Join(words, " ")}})
+	}
+	return total
+}
+
+// tellsCount tells a sentence that begins by telling how many there are on something: `you
+// have 39 dc on the stem, 13 dc on …`.
+func tellsCount(flat []Token) bool {
+	first := firstWord(flat)
+	return first.Kind == Word && first.Canon == "have" && slices.ContainsFunc(flat, func(t Token) bool { return t.Kind == Word && t.Canon == "on" })
+}
+
+// heldCount reads what a branch or the stem is said to have behind its name: `Branch A: 14 sc, 2
+// twiglets`, `stem so far: 12 ch`. It gives nil for anything else.
+func heldCount(inside []Token) *Total {
+	colon := slices.IndexFunc(inside, func(t Token) bool { return t.Kind == Colon })
+	if colon < 1 || colon > maxNamed {
+		return nil
+	}
+	on := ""
+	for i, t := range inside[:colon] {
+		switch {
+		case t.Kind == Word && t.Canon == "stem":
+			on = "stem"
+		case i > 0 && t.Kind == Name && isBranch(inside[i-1]):
+			on = t.Canon
+		}
+	}
+	rest := inside[colon+1:]
+	total := asTotal(rest)
+	if total == nil {
+		total = countsAmong(rest)
+	}
+	if on == "" || total == nil {
+		return nil
+	}
+	held := *total
+	held.Parts = slices.Clone(total.Parts)
+	for i := range held.Parts {
+		held.Parts[i].On = on
+	}
+	return &held
+}
+
+// inParts reads a count and what it consists of, or comes to, on the other side of a colon: `6 shells and
+// 7 dc: 37 sts`. Of the two sides one alone may be read. It gives nil for anything else.
+func inParts(tokens []Token) *Total {
+	colon := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Colon })
+	if colon < 1 || colon+1 == len(tokens) || tokens[0].Kind != Number || tokens[colon+1].Kind != Number {
+		return nil
+	}
+	one, other := asTotal(tokens[:colon]), asTotal(tokens[colon+1:])
+	switch {
+	case one == nil:
+		return other
+	case other == nil || len(other.Parts) == 0:
+		return one
+	}
+	both := *other
+	both.Parts = slices.Concat(one.Parts, other.Parts)
+	return &both
+}
+
+// countsAmong reads a count that more is said of than can be counted: `18 tr, 6 sp: each side has 3
+// tr`, `5 shells, a half shell of 3 tr at each end, 6 dc`. It gives nil for anything else, and for
+// what may be work.
+func countsAmong(inside []Token) *Total {
+	total, among := &Total{}, false
+	spread, _ := countSpread(inside)
+	if sum, _, _ := countTakesIn(inside); sum != nil || spread != nil && !severalParts(inside) || asTotal(inside) != nil || tallies(inside) || countRemarked(inside) && !severalParts(inside) || slices.ContainsFunc(inside, func(t Token) bool { return t.Kind == Sign && t.Canon == "=" }) {
+		return nil
+	}
+	for len(inside) > 0 {
+		item := inside
+		if end := slices.IndexFunc(inside, partsCount); end >= 0 {
+			item, inside = inside[:end], inside[end+1:]
+		} else {
+			inside = nil
+		}
+		for len(item) > 0 && item[0].Kind == Word && item[0].Canon == "" {
+			item = item[1:]
+		}
+		if len(item) == 0 {
+			continue
+		}
+		if takesIn(item[0]) {
+			return nil // 38 sts, counting each ch as a st
+		}
+		known, whole := countFirst(item)
+		among = among || !whole
+		switch {
+		case known != nil:
+			total.Parts = append(total.Parts, known.Parts...)
+		case ofEach(item):
+		case len(total.Parts) == 0 || steps(clauses.read(item)):
+			return nil
+		}
+	}
+	all := 0
+	for _, p := range total.Parts {
+		if p.Noun.Kind == NounNone || p.Noun.Kind == NounAny {
+			all++
+		}
+	}
+	if !among || len(total.Parts) == 0 || all > 1 {
+		return nil // it is read as a whole, or it is none, or nobody knows which of them is all: `27 sts on this side, 54 in all`
+	}
+	return total
+}
+
+// countAlong reads a count in a bracket that tells along what its stitches lie: `11 sl sts along the twig`.
+// It gives nil for anything else.
+func countAlong(inside []Token) *Total {
+	along := slices.IndexFunc(inside, func(t Token) bool { return t.Kind == Word && t.Canon == "across" })
+	if along < 2 || !holds(inside[along:], Name) || holds(inside[along:], Stitch) || holds(inside[along:], Number) {
+		return nil
+	}
+	return asTotal(inside[:along])
+}
+
+// countFirst reads the count that words begin with, and tells whether they are no more than that:
+// `36 in all`, `12 sts every time`. It gives nil for none, and for the count of a part of them.
+func countFirst(item []Token) (total *Total, whole bool) {
+	if total = asTotal(item); total != nil || item[0].Kind != Number || ofEach(item) || placesStitches(item) {
+		return total, total != nil
+	}
+	for end := len(item) - 1; end > 0; end-- {
+		next := item[end]
+		if next.Kind == Stitch || next.Kind == Hyphen || next.Kind == Number || next.Kind == Word && (next.Canon == "of" || next.Canon == "between") || end == 1 && next.Canon != "in" {
+			continue
+		}
+		if total = asTotal(item[:end]); total != nil && total.Parts[0].Noun.Kind != NounChain && !holds(item[end:], Stitch) {
+			return total, false
+		}
+	}
+	return nil, false
+}
+
+// placesStitches tells work from a count: `2 hdc in next st`.
+func placesStitches(item []Token) bool {
+	w, ok := clauses.read(item).(*Work)
+	return ok && len(w.Places) > 0
+}
+
+// ofEach tells a count of each of several parts: `9 sts on each side`, `each side has 3 tr`. Of each row,
+// or each time, it is of all.
+func ofEach(item []Token) bool {
+	at := slices.IndexFunc(item, func(t Token) bool { return t.Kind == Word && t.Canon == "each" })
+	if at < 0 || at+1 == len(item) {
+		return false
+	}
+	next := item[at+1]
+	if noun := nouns[next.Canon]; next.Kind != Name && (next.Kind != Word || noun == NounAny || noun == NounChain || noun == NounSpace) {
+		return false // work: `2 sc in each st`
+	}
+	return next.Canon != "row" && next.Canon != "rnd" && next.Canon != "time" && next.Canon != "times"
+}
+
+// leadsHome tells words that say where the work is again: `4 sts, and you are back on the beam`.
+func leadsHome(said []Token) bool {
+	return slices.ContainsFunc(said, func(t Token) bool {
+		return t.Kind == Word && (t.Canon == "return" || t.Canon == "back") || t.Kind == Name && speaks[t.Canon]
+	})
+}
+
+// severalParts tells a list of more than two items.
+func severalParts(list []Token) bool {
+	n := 0
+	for _, t := range list {
+		if partsCount(t) {
+			n++
+		}
+	}
+	return n > 1
+}
+
+// partsCount tells what parts the items of a count.
+func partsCount(t Token) bool {
+	return t.Kind == Comma || t.Kind == Semi || t.Kind == Colon || t.Kind == Period || t.Kind == Sign && t.Canon == "+" || t.Kind == Word && (t.Canon == "and" || t.Canon == "plus")
+}
+
+// countSpread reads a count that tells how its stitches lie, and where that begins: `42 sts in
+// 6 petals`. It gives nil for anything else, and for what may be work.
+func countSpread(flat []Token) (total *Total, rest int) {
+	rest = slices.IndexFunc(flat, func(t Token) bool { return t.Kind == Word && spreads[t.Canon] })
+	if rest < 2 {
+		return nil, 0
+	}
+	if w, ok := clauses.read(flat).(*Work); ok && w.Stitch.Written() && len(w.Places) > 0 && w.Places[0].Noun.Kind != NounGroup {
+		return nil, 0
+	}
+	return asTotal(flat[:rest]), rest
+}
+
+// countBeside reads a count beside which chains are said to be left, and where that begins: `you have 23
+// sts and one ch is left`. It gives nil for anything else.
+func countBeside(flat []Token) (total *Total, rest int) {
+	last := len(flat) - 1
+	if flat[0].Kind != Word || flat[0].Canon != "have" || flat[last].Kind != Word || flat[last].Canon != "remaining" {
+		return nil, 0
+	}
+	for rest = last; rest > 0; rest-- {
+		if t := flat[rest]; t.Kind == Word && t.Canon == "and" && slices.ContainsFunc(flat[rest:], func(t Token) bool { return t.Kind == Word && t.Canon == "ch" }) {
+			return asTotal(flat[1:rest]), rest
+		}
+	}
+	return nil, 0
+}
+
+// longestTotal bounds the tokens of a stated count, so that a long bracket of
+// work is not read twice. A count of a dozen kinds takes about 60.
+const longestTotal = 80
+
+// asTotal reads tokens as a stated count: a number alone, or numbers of
+// things. It gives nil for anything else.
+func asTotal(tokens []Token) *Total {
+	if len(tokens) == 0 || len(tokens) > longestTotal {
+		return nil
+	}
+	if tokens[0].Kind == Dash || tokens[0].Kind == Sign && tokens[0].Canon == "=" {
+		tokens = tokens[1:]
+	}
+	counted := make([]Token, 0, len(tokens)+1)
+	counted = append(counted, Token{Kind: Word, Canon: "have"})
+	for _, t := range tokens {
+		if t.Kind == Period {
+			continue
+		}
+		counted = append(counted, t)
+	}
+	if total, ok := clauses.read(counted).(*Total); ok {
+		return total
+	}
+	return nil
+}
+
+// counts tells words that are a stated count, whatever else is said of it.
+func counts(tokens []Token) bool {
+	return asTotal(tokens) != nil || countsAmong(tokens) != nil || tallied(tokens) != nil
+}
