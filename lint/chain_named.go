@@ -70,8 +70,8 @@ func chainMisnamed(row, of *fabric.Row, begun []int, c syntax.Clause, place synt
 }
 
 // chainsBegun are the lengths by which the chain that a row begins with may be called, after
-// any ring: its own, that of the stitch it stands for where a space comes after it, and with
-// the chains written right after it; and the index of its clause. None where the row begins
+// any ring: its own, that of the stitch it stands for where a space comes after it, with
+// the chains written right after it, and without the one that is worked into; and the index of its clause. None where the row begins
 // in another way.
 func chainsBegun(row *fabric.Row) (lengths []int, at int) {
 	at = -1
@@ -92,6 +92,9 @@ func chainsBegun(row *fabric.Row) (lengths []int, at int) {
 		case preparesOrTravels(c.Node) && (at < 0 || joins(c.Node)):
 			lengths, at, total = nil, -1, 0
 		default:
+			if places := c.Places(); at >= 0 && len(places) > 0 && places[0].From == syntax.FromHook && places[0].Nth > 1 {
+				lengths = append(lengths, places[0].Nth-1) // `ch 4, 11 dc in 4th ch from hook, sl st in top of ch-3`
+			}
 			return lengths, at
 		}
 	}

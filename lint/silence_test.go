@@ -1,6 +1,7 @@
 package lint_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -58,6 +59,12 @@ func square(count string) string {
 func stem(chains string) string {
 	return "Pattern: Twig\nTerms: US\n\nPiece: Twig\nStep 1: Ch 8. (8 stem ch)\nStep 2 (Branch A): Ch 6, sl st in 2nd ch from hook and in next 4 ch. (5 sl sts)\n" +
 		"Step 3: Ch 6. (" + chains + " stem ch)\nStep 4: Sc in 2nd ch from hook and in next 4 ch, sc in each of next 8 ch. (13 sc)\nFasten off.\n"
+}
+
+// step is a stem worked in steps, one of which says how many chains are left for another, around a bud.
+func step(left, asked int) string {
+	return fmt.Sprintf("Pattern: Twig\nTerms: US\n\nPiece: Twig\n1. Ch 18.\n2. Sl st in 2nd ch from hook and in next 5 ch (%d ch left).\n3. Bud: ch 3, sl st in 2nd ch from hook and next ch. Back to the stem.\n"+
+		"4. Sl st in next %d ch.\nFasten off.\n", left, asked)
 }
 
 // Wordings that a rule might take for a slip and that are none, and beside
@@ -125,6 +132,14 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"chains that are left are no count", "count-mismatch", strings.Replace(mat, "each ch across; turn. (12 sc)", "next 9 ch (2 ch left)", 1), 0},
 		{"a ring around one chain, under no label", "count-mismatch", "Terms: US\n\nPiece: Ear\nCh 2, 7 sc in 2nd ch from hook, sl st in first sc. (7 sc)\nFasten off.\n", 0},
 		{"a wrong count of a ring around one chain, under no label", "count-mismatch", "Terms: US\n\nPiece: Ear\nCh 2, 7 sc in 2nd ch from hook, sl st in first sc. (8 sc)\nFasten off.\n", 1},
+		{"chains left in a step before a branch", "stem-exhausted", step(11, 11), 0},
+		{"other chains said than are left in a step before a branch", "row-short", step(12, 11), 1},
+		{"more chains asked for than a step has left", "stem-exhausted", step(11, 12), 1},
+		{"stitches made and chains left in one", "count-mismatch", strings.Replace(step(11, 11), "(11 ch left)", "(6 sl sts, 11 ch left)", 1), 0},
+		{"rows in turn on to a row that is to come", "reference-unknown", mat + "Row 2: " + plainRow + "Row 3: " + plainRow + "Repeat Rows 2 and 3 through Row 7.\nRow 8: " + plainRow + "Fasten off.\n", 0},
+		{"a ring around the last of some chains, closed at the top of those skipped", "place-absent", "Terms: US\n\nPiece: Ear\nCh 4, 11 dc in 4th ch from hook (skipped 3 ch count as dc), sl st in top of ch-3. (12 dc)\nFasten off.\n", 0},
+		{"a ring around the last of some chains, closed at the top of more", "place-absent", "Terms: US\n\nPiece: Ear\nCh 4, 11 dc in 4th ch from hook (skipped 3 ch count as dc), sl st in top of ch-5. (12 dc)\nFasten off.\n", 1},
+		{"what a chain stands for, between dashes", "count-mismatch", "Terms: UK\n\nPiece: Square\nMake a ring of 4 ch.\nRnd 1: 3 ch – this is the first tr – 2 tr in ring, 2 ch, (3 tr, 2 ch) 3 times in ring; ss in top of 3 ch. (12 tr, 4 ch-2 sps)\nFasten off.\n", 0},
 		{"a row lost before rows of each size", "row-order", strings.Replace(mat, "Terms: US\n", "Terms: US\nSizes: S (L)\n", 1) + "Row 2: " + plainRow + "Rows 4-8 (10): " + plainRow + "Fasten off.\n", 1},
 		{"rows of each size that go on", "row-order", strings.Replace(mat, "Terms: US\n", "Terms: US\nSizes: S (L)\n", 1) + "Row 2: " + plainRow + "Rows 3-8 (10): " + plainRow + "Fasten off.\n", 0},
 		{"a turn lost before rows that turn again and again", "turn-missing", strings.Replace(mat, "; turn. (12 sc)", ". (12 sc)", 1) + "Row 2: " + plainRow + "Rows 3-8: Rep Row 2.\nFasten off.\n", 1},

@@ -217,7 +217,7 @@ var begins = phrase.MustCompile(`(?i)^beg(?:inning)?[ -]`)
 // joinsWith takes a stitch that closes the round instead of standing on it:
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
-	last := h.begun && (h.round || h.other || h.roundOne()) && (closing(p) || h.onCloser(p) || h.onBeginner(p)) && h.lastRead && (!w.Number.Written() || k.Class == stitch.Slip && w.Number.At(h.size) == 1)
+	last := h.begun && (h.round || h.other || k.Class == stitch.Slip && h.roundOne()) && (closing(p) || h.onCloser(p) || h.onBeginner(p)) && h.lastRead && (!w.Number.Written() || k.Class == stitch.Slip && w.Number.At(h.size) == 1)
 	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip) || h.slipsOn(k, p)
 	if !closing || len(h.row) == 0 || h.fixed || h.closesOwnChain(p) {
 		return false
@@ -229,10 +229,10 @@ func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool 
 	return true
 }
 
-// roundOne tells whether the row fills a chain or two with so many stitches that they stand in a
-// ring: `2 ch, 6 dc in 2nd ch from hook, ss in first dc`.
+// roundOne tells whether the row fills a chain with so many stitches that they stand in a ring:
+// `2 ch, 6 dc in 2nd ch from hook, ss in first dc`.
 func (h *hand) roundOne() bool {
-	return len(h.base) <= 2 && len(h.row) >= fewestInRing && h.remaining(syntax.Noun{}) == 0
+	return len(h.row) >= fewestInRing && len(h.row) >= 2*len(h.base) && h.remaining(syntax.Noun{}) == 0
 }
 
 // fewestInRing is the least number of stitches that are closed to a ring around a chain.

@@ -23,8 +23,8 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 		named = max(1, label.Count.At(k.size))
 	}
 	if ref := reference(tree.Clauses); ref != nil {
-		if last := k.onTo(ref); last > 0 && named == 0 {
-			return k.numbered(cycle(k.last[len(k.last)-1:], min(last-k.number, maxUnits)), row), true
+		if list, last := k.onTo(ref); last > 0 && named == 0 {
+			return k.numbered(cycle(list, min(last-k.number, maxUnits)), row), true
 		}
 		list, ok := k.referred(row, ref)
 		if !ok || len(list) == 0 {
@@ -63,17 +63,29 @@ func (k *worker) units(row *Row) ([]unit, bool) {
 	return k.numbered(cycle([]unit{u}, min(max(1, named), maxUnits)), row), true
 }
 
-// onTo is the row up to which the last one is worked again, 0 where a reference names rows
-// that are there: `Repeat Row 2 through Row 26`, said after row 2.
-func (k *worker) onTo(ref *syntax.Rows) int {
-	if len(ref.List) != 1 || !ref.List[0].Each || ref.Piece != "" || len(k.last) == 0 || ref.List[0].From.At(k.size) != k.number {
-		return 0
+// onTo gives the rows, the last one among them, that are worked again up to another, and which
+// that is, 0 where a reference names rows that are there: `Repeat Row 2 through Row 26`, said
+// after row 2.
+func (k *worker) onTo(ref *syntax.Rows) ([]unit, int) {
+	n := len(ref.List) - 1
+	if n < 0 || !ref.List[n].Each || ref.Piece != "" || ref.List[n].From.At(k.size) != k.number {
+		return nil, 0
 	}
-	last := ref.List[0].To.At(k.size)
+	last := ref.List[n].To.At(k.size)
 	if _, there := k.called(k.number + 1); there || last <= k.number {
-		return 0
+		return nil, 0
 	}
-	return last
+	var list []unit
+	for _, s := range append(slices.Clone(ref.List[:n]), syntax.RowSpan{From: ref.List[n].From, To: ref.List[n].From}) {
+		for number := range k.span(s) {
+			u, ok := k.called(number)
+			if !ok {
+				return nil, 0
+			}
+			list = append(list, u)
+		}
+	}
+	return list, last
 }
 
 // inOne is a step that does what several others do, `Step 9: as Steps 2 to 4`: they are no

@@ -30,8 +30,8 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Skip:
 		h.skip(n.Place)
 	case *syntax.Leave:
-		if n.Told && (len(h.branches) > 0 || slices.ContainsFunc(h.after, readAsWork)) {
-			return // the way home comes, or more of the row
+		if n.Told && (h.goesOn || len(h.branches) > 0 || slices.ContainsFunc(h.after, readAsWork)) {
+			return // the way home comes, or more of the row, in this line or the next
 		}
 		h.leave(n.Place)
 	case *syntax.Marker:

@@ -704,6 +704,10 @@ func (f *folder) repeat(c Clause, n *RepeatFrom) {
 			return
 		}
 	}
+	if k := len(f.out); k > 0 && c.Span.Len() == 0 && len(f.open) > 0 {
+		f.out[k-1].Node = &Unread{} // how often was said before a star that has no end
+		return
+	}
 	if n.Pattern || n.From != "" && len(f.open) > 0 {
 		f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Likewise{}}) // what is repeated is not said, or another mark stands open
 		return

@@ -317,12 +317,11 @@ func setApart(tokens []Token) {
 	}
 }
 
-// ofChain tells words that say what a chain just made stands for: `the ch 3 is the first dc`.
+// ofChain tells words that say what a chain just made stands for: `the ch 3 is the first dc`, `this is the first tr`.
 func ofChain(tokens []Token) bool {
-	chain := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Word && t.Canon == "ch" })
-	if chain < 0 || slices.ContainsFunc(tokens[:chain], func(t Token) bool { return t.Kind != Number && t.Canon != "" }) {
+	says := slices.IndexFunc(tokens, func(t Token) bool { return t.Canon == "is" || t.Canon == "count" })
+	if says < 0 || tokens[len(tokens)-1].Kind != Stitch {
 		return false
 	}
-	says := func(t Token) bool { return t.Canon == "is" || t.Canon == "count" }
-	return slices.ContainsFunc(tokens[chain:], says) && tokens[len(tokens)-1].Kind == Stitch
+	return !slices.ContainsFunc(tokens[:says], func(t Token) bool { return t.Kind != Number && t.Canon != "ch" && t.Canon != "" })
 }

@@ -896,8 +896,11 @@ func (r *reader) total(g *gTotal) Node {
 		out.Parts = out.Parts[:n] // `(34 sc; 4 sc between markers)`: those are among the others
 	}
 	shareNoun(out.Parts)
-	if g.Left && !g.Of && len(out.Parts) == 1 && out.Parts[0].Noun.Kind == NounChain {
-		return &Leave{Place: Place{Pick: PickRemaining, Number: out.Parts[0].Number, Noun: out.Parts[0].Noun}, Told: true}
+	if last := len(out.Parts) - 1; g.Left && !g.Of && out.Parts[last].Noun.Kind == NounChain {
+		if last == 0 {
+			return &Leave{Place: Place{Pick: PickRemaining, Number: out.Parts[0].Number, Noun: out.Parts[0].Noun}, Told: true}
+		}
+		out.Parts = out.Parts[:last] // `(6 sl sts, 11 ch left)`: those are not made
 	}
 	return out
 }
