@@ -180,10 +180,7 @@ func aroundOf(f *syntax.File) *around {
 	for _, piece := range f.Pieces {
 		b.words = append(b.words, piece.Name)
 	}
-	for _, d := range f.Definitions {
-		b.words = append(append(b.words, d.Names...), d.Text)
-	}
-	for _, d := range f.OwnParts {
+	for _, d := range slices.Concat(f.Definitions, f.OwnParts) {
 		b.words = append(append(b.words, d.Names...), d.Text)
 	}
 	for _, s := range f.Prose {

@@ -602,7 +602,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 		return false, false
 	}
 	next := k.piece.Rows[row.Index+1].Tree
-	steps := next.Label.Step || (next.Label.Bare || next.Label.Kind == syntax.Unlabelled || next.Label.Kind == syntax.Named) && byStep(k.piece.Tree)
+	steps := k.stepping(next) || next.Label.Kind == syntax.Unlabelled && byStep(k.piece.Tree)
 	if next.Label.Limb != "" {
 		return len(k.h.limbs.homes) > 0 || steps, false
 	}

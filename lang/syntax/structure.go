@@ -765,9 +765,7 @@ func (l *lister) bracket(open, end int) int {
 		return end
 	}
 	if oneToClose(b.tokens[open+1 : end]) {
-		l.flush(SepNone)
-		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
-		return end
+		return l.take(open, end, &Remark{})
 	}
 	if side, ok := clauses.read(b.tokens[open+1 : end]).(*Side); ok {
 		l.flush(SepNone)
@@ -775,14 +773,10 @@ func (l *lister) bracket(open, end int) int {
 		return end
 	}
 	if total := tallied(b.tokens[open+1 : end]); total != nil && l.depth == 0 && asTotal(b.tokens[open+1:end]) == nil && !holds(b.tokens[end:], Stitch) {
-		l.flush(SepNone)
-		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total}) // `(5 shells, 2 half-shells, 6 sc)`
-		return end
+		return l.take(open, end, total) // `(5 shells, 2 half-shells, 6 sc)`
 	}
 	if leavesOut(b.tokens[open+1 : end]) {
-		l.flush(SepNone)
-		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
-		return end
+		return l.take(open, end, &Remark{})
 	}
 	if total, told, says := countTakesIn(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
 		l.flush(SepNone)
@@ -795,25 +789,17 @@ func (l *lister) bracket(open, end int) int {
 		return end
 	}
 	if total := heldCount(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !l.worksBracket(end) {
-		l.flush(SepNone)
-		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
-		return end
+		return l.take(open, end, total)
 	}
 	if total := inParts(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
-		l.flush(SepNone)
-		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
-		return end
+		return l.take(open, end, total)
 	}
 	inside := b.tokens[open+1 : end]
 	if saysWhat(inside) && !l.worksBracket(end) {
-		l.flush(SepNone)
-		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
-		return end
+		return l.take(open, end, &Remark{})
 	}
 	if total := cmp.Or(countsAmong(inside), countAlong(inside)); total != nil && l.depth == 0 && (len(l.flat) == 0 || !l.leads()) && !l.worksBracket(end) && !holds(b.tokens[end:], Stitch) {
-		l.flush(SepNone)
-		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: total})
-		return end
+		return l.take(open, end, total)
 	}
 	if !l.leads() || l.toldHowOften(open, end) {
 		l.flush(SepNone)
@@ -833,6 +819,13 @@ func (l *lister) bracket(open, end int) int {
 		b.totals[t.Group] = asTotal(b.tokens[open+1 : end])
 	}
 	l.collect(t)
+	return end
+}
+
+// take makes one clause of a whole bracket, and gives its last token.
+func (l *lister) take(open, end int, node Node) int {
+	l.flush(SepNone)
+	l.out = append(l.out, Clause{Span: spanOf(l.b.tokens[open : end+1]), Node: node})
 	return end
 }
 

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 )
@@ -187,10 +188,7 @@ func heldCount(inside []Token) *Total {
 		}
 	}
 	rest := inside[colon+1:]
-	total := asTotal(rest)
-	if total == nil {
-		total = countsAmong(rest)
-	}
+	total := cmp.Or(asTotal(rest), countsAmong(rest))
 	if on == "" || total == nil {
 		return nil
 	}
