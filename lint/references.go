@@ -26,16 +26,37 @@ func refersTo(r *syntax.Row, size int, rows []syntax.RowSpan) bool {
 // repeatsAlone is the one row above that a row only repeats, nil for none.
 func repeatsAlone(r *fabric.Row) *fabric.Row {
 	for _, ref := range clausesOf[*syntax.Rows](r.Tree) {
-		if ref.Piece != "" || ref.Changed || len(ref.List) != 1 || rowsNamed(ref, 0) != 1 {
-			continue
-		}
-		for _, above := range r.Piece.Rows[:r.Index] {
-			if slices.Contains(above.Tree.Label.Each(0), ref.List[0].From.At(0)) {
+		if !ref.Changed && len(ref.List) == 1 && rowsNamed(ref, 0) == 1 {
+			if above := firstNamed(r, ref); above != nil {
 				return above
 			}
 		}
 	}
 	return nil
+}
+
+// repeatsFirst is the row above that a row begins by repeating, nil for none.
+func repeatsFirst(r *fabric.Row) *fabric.Row {
+	for _, ref := range clausesOf[*syntax.Rows](r.Tree) {
+		return firstNamed(r, ref)
+	}
+	return nil
+}
+
+// firstNamed is the first row that a row's instruction to repeat some names, nil where it
+// is none of those above in the piece.
+func firstNamed(r *fabric.Row, ref *syntax.Rows) *fabric.Row {
+	if ref.Piece != "" || len(ref.List) == 0 {
+		return nil
+	}
+	above := r.Piece.Rows[:r.Index]
+	i := slices.IndexFunc(above, func(above *fabric.Row) bool {
+		return slices.Contains(above.Tree.Label.Each(0), ref.List[0].From.At(0))
+	})
+	if i < 0 {
+		return nil
+	}
+	return above[i]
 }
 
 // rowsNamed is how many rows an instruction to repeat them names.

@@ -66,18 +66,28 @@ func checkJoinMissing(p *Pass) {
 	}
 }
 
-// joinExpected tells whether the round after an open one begins as after a
-// join, and nothing makes up for it.
+// joinExpected tells whether a round should be joined: the next one begins as after a join,
+// or the round itself does and its yarn is cut, and nothing makes up for it.
 func (p *Pass) joinExpected(row *fabric.Row) bool {
-	next := row.After()
-	if next == nil || !next.Round || !next.Joined || row.Turned || len(row.Tree.Unread()) > 0 || has[*syntax.NoJoin](row.Tree) || has[*syntax.Likewise](row.Tree) {
+	if row.Turned || len(row.Tree.Unread()) > 0 || has[*syntax.NoJoin](row.Tree) || has[*syntax.Likewise](row.Tree) || p.endsInSlip(row) || p.inSpiral(row) {
 		return false
 	}
 	if slices.ContainsFunc(clausesOf[*syntax.Rows](row.Tree), func(r *syntax.Rows) bool { return r.Changed }) {
 		return false // how it ends is told with the row that it is like
 	}
-	return !interrupted(row, next) && beginningChain(next) != nil && !p.endsInSlip(row) && !p.inSpiral(row)
+	if slices.ContainsFunc(clausesOf[*syntax.Repeat](row.Tree), func(r *syntax.Repeat) bool { return r.Omits != nil }) {
+		return false // `the last sc is the join`
+	}
+	next := row.After()
+	if next == nil || interrupted(row, next) {
+		return beginsJoined(row)
+	}
+	return next.Round && next.Joined && beginsJoined(next)
 }
+
+// beginsJoined tells whether a round begins as one after a join: with a chain, where need
+// be after slip stitches to it.
+func beginsJoined(row *fabric.Row) bool { return chainAfter(row, preparesOrTravels) != nil }
 
 // inSpiral tells whether the round before one is open as well, where rounds begin with no
 // chain: what comes of a spiral that is joined later.
@@ -89,16 +99,35 @@ func (p *Pass) inSpiral(row *fabric.Row) bool {
 // endsInSlip tells whether the last stitch of a round is a slip stitch, which
 // joins it without the word.
 func (p *Pass) endsInSlip(row *fabric.Row) bool {
-	var last syntax.Node
-	for _, c := range row.Tree.Clauses {
-		if worksClause(c) {
-			last = c.Node
-		}
-	}
-	w, ok := last.(*syntax.Work)
-	if !ok {
+	w := lastWork(row.Tree.Clauses)
+	if w == nil {
 		return false
 	}
 	k := w.Stitch.Meaning.In(p.Fabric.Dialect)
 	return k != nil && k.Class == stitch.Slip
+}
+
+// lastWork is what is worked last of some clauses, also at the end of a repeat; nil where
+// those are no stitches.
+func lastWork(clauses []syntax.Clause) *syntax.Work {
+	for _, c := range slices.Backward(clauses) {
+		if !worksClause(c) {
+			continue
+		}
+		switch n := c.Node.(type) {
+		case *syntax.Work:
+			return n
+		case *syntax.Bracket:
+			return lastWork(n.Body)
+		case *syntax.Group:
+			return lastWork(n.Body)
+		case *syntax.Repeat:
+			if len(n.Ending) > 0 {
+				return lastWork(n.Ending)
+			}
+			return lastWork(n.InOrder())
+		}
+		return nil
+	}
+	return nil
 }

@@ -1,6 +1,8 @@
 package lint
 
 import (
+	"slices"
+
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
@@ -40,14 +42,26 @@ Fasten off.
 
 func checkTurnMissing(p *Pass) {
 	for _, piece := range p.Pieces {
-		for _, row := range missingTurns(piece) {
+		missing, atBegin := missingTurns(piece)
+		for _, row := range missing {
+			edit := addAtEnd(row.Tree, "; turn")
+			if atBegin {
+				edit = addBeforeWork(row.Tree, "turn, ")
+			}
 			p.Report(Finding{
 				Span:    headSpan(row.Tree),
 				Message: rowDoes(row.Tree, "does", "do") + " not say `turn`, and the rows around it do",
-				Fix:     &Fix{Title: "write `turn`", Edits: []source.Edit{addAtEnd(row.Tree, "; turn")}},
+				Fix:     &Fix{Title: "write `turn`", Edits: []source.Edit{edit}},
 			})
 		}
 	}
+}
+
+// addBeforeWork adds words before the first stitches of a row.
+func addBeforeWork(r *syntax.Row, words string) source.Edit {
+	first := slices.IndexFunc(r.Clauses, worksClause)
+	place := source.At(r.Clauses[max(first, 0)].Span.Start)
+	return source.Edit{Span: r.Abs(place), New: words}
 }
 
 // addAtEnd adds words to what a row works: before its count and its full stop.

@@ -27,6 +27,10 @@ Piece: Acorn
 Rnd 1: 6 sc in magic ring; sl st in first sc to join. (6 sc)
 Rnd 2: Ch 1, 2 sc in each st around; sl st in first sc to join. (12 sc)
 `
+	// turnedMat turns where its rows begin.
+	turnedMat = "Terms: US\n\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across. (12 sc)\n" +
+		"Row 2: Ch 1, turn, sc in each st across. (12 sc)\nRow 3: Ch 1, turn, sc in each st across. (12 sc)\n"
+
 	plainRow = "Ch 1, sc in each st across; turn. (12 sc)\n"
 	lostRow  = "Row 2: Ch 1, hedge in each st across; turn.\n" // nobody can count it
 	tall2    = "Row 2: Ch 3, sk first st, dc in each st across; turn. (12 dc)\n"
@@ -242,7 +246,10 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"joined in other words", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around; join as before. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
 		{"said not to join", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around; do not join. (12 sc)\nRnd 4: " + plainRnd + "Fasten off.\n", 0},
 		{"a spiral up to there", "join-missing", "Terms: US\nRnd 1: 6 sc in magic ring. (6 sc)\nRnd 2: 2 sc in each st. (12 sc)\nRnd 3: Sc in each st. (12 sc)\nRnd 4: " + plainRnd + "Rnd 5: " + plainRnd + "Fasten off.\n", 0},
-		{"the last round", "join-missing", disc + "Rnd 3: " + plainRnd + "Rnd 4: Ch 1, sc in each st around. (12 sc)\nFasten off.\n", 0},
+		{"the last round", "join-missing", disc + "Rnd 3: " + plainRnd + "Rnd 4: Ch 1, sc in each st around. (12 sc)\nFasten off.\n", 1},
+		{"the last round, which ends in a slip stitch", "join-missing", disc + "Rnd 3: " + plainRnd + "Rnd 4: Ch 1, (sc in next st, sl st in next st) 6 times. (12 sts)\nFasten off.\n", 0},
+		{"a round whose yarn is cut", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. Fasten off. (12 sc)\nRnd 4: Join A in any st, " + strings.ToLower(plainRnd) + "Fasten off.\n", 1},
+		{"a round before slip stitches to the next place", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. (12 sc)\nRnd 4: Sl st in next st, " + strings.ToLower(plainRnd) + "Fasten off.\n", 1},
 		{"a spiral from there on", "join-missing", disc + "Rnd 3: Ch 1, sc in each st around. (12 sc)\nRnd 4: Sc in each st around. (12 sc)\nRnd 5: Sc in each st around. (12 sc)\nFasten off.\n", 0},
 
 		{"too high", "turning-chain-height", mat + "Row 2: Ch 4, sc in each st across; turn. (12 sc)\nRow 3: " + plainRow + "Fasten off.\n", 1},
@@ -341,7 +348,10 @@ func TestWhereRulesAreSilent(t *testing.T) {
 		{"a wrong last sentence of several kinds", "count-mismatch", mat + "Row 2: Ch 1, sc in next 4 sts, ch 3, sk next 3 sts, sc in next 5 sts; turn. 8 sc and 1 ch-3 sp.\nFasten off.\n", 1},
 		{"a size that comes to the other side", "side-by-size", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 3 (4, 5, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 1},
 		{"told of sizes is not told of all", "side-parity", gradedHead + "Ch 21 (23, 25, 27).\n" + gradedRow + "Next 3 (4, 5, 6) rows: " + gradedNext + "Next row (RS): " + gradedNext + "Fasten off.\n", 0},
-		{"one turn and no side", "turn-missing", mat + "Row 2: Ch 1, sc in each st across. (12 sc)\nRow 3: " + plainRow + "Fasten off.\n", 0},
+		{"one turn and no side", "turn-missing", mat + "Row 2: Ch 1, sc in each st across. (12 sc)\nRow 3: " + plainRow + "Fasten off.\n", 1},
+		{"a turn lost before rows that are repeated", "turn-missing", mat + "Row 2: " + plainRow + "Row 3: Ch 1, BLO sc in each st across. (12 sc)\nRep Rows 2 and 3 four times more.\nFasten off.\n", 1},
+		{"turns at the begin", "turn-missing", turnedMat + "Row 4: As Row 2. (12 sc)\nFasten off.\n", 0},
+		{"a turn lost at the begin", "turn-missing", strings.Replace(turnedMat, "Row 3: Ch 1, turn", "Row 3: Ch 1", 1) + "Row 4: As Row 2. (12 sc)\nFasten off.\n", 1},
 		{"one turn alone", "turn-missing", strings.Replace(mat, "Row 1", "Row 1 (RS)", 1) + "Row 2: Ch 1, sc in each st across. (12 sc)\nRow 3: Ch 1, sc in each st across. (12 sc)\nFasten off.\n", 0},
 		{"one turn, and sides that alternate", "turn-missing", strings.Replace(mat, "Row 1", "Row 1 (RS)", 1) + "Row 2 (WS): Ch 1, sc in each st across. (12 sc)\nRow 3 (RS): Ch 1, sc in each st across. (12 sc)\nFasten off.\n", 1},
 		{"one turn, and the same side again", "turn-missing", strings.Replace(mat, "Row 1", "Row 1 (RS)", 1) + "Row 2 (WS): Ch 1, sc in each st across. (12 sc)\nRow 3 (WS): Ch 1, sc in each st across. (12 sc)\nFasten off.\n", 0},

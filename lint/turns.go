@@ -7,35 +7,42 @@ import (
 	"stitchproof/lang/syntax"
 )
 
-// missingTurns finds the rows of a piece that should end in a turn and do
-// not: the piece is worked flat, its other rows turn, and nothing says that
-// this one does not.
-func missingTurns(piece *fabric.Piece) []*fabric.Row {
-	var missing []*fabric.Row
-	turned := 0
+// missingTurns finds the rows of a piece that should turn and do not: the piece is
+// worked flat, its other rows turn, and nothing says that this one does not. It also tells
+// whether the others say it where they begin.
+func missingTurns(piece *fabric.Piece) (missing []*fabric.Row, atBegin bool) {
+	ending, beginning, lastSilent := 0, 0, false
 	for _, row := range piece.Rows {
 		next := row.After()
 		switch {
 		case !row.Works():
-		case next == nil:
-			if endsTurned(row) {
-				turned += max(0, row.Repeats[0]-1) // between the rows that it stands for
-			}
 		case endsTurned(row):
-			turned += max(1, row.Repeats[0])
+			between := row.Repeats[0] // the rows that it stands for
+			if next == nil {
+				between--
+			}
+			ending += max(1, between)
+		case next == nil:
+			lastSilent = !has[*syntax.Rows](row.Tree)
 		case beginsTurned(next):
-			turned++
+			beginning++
 		case turnExpected(row, next):
 			missing = append(missing, row)
 		}
 	}
-	if exceptional(len(missing), turned) || turned > 0 && len(missing) == 1 && facesAbout(missing[0]) {
-		return missing
+	turned := ending + beginning
+	switch {
+	case turned == 0:
+		return nil, false
+	case !exceptional(len(missing), turned) && (len(missing) != 1 || lastSilent && !facesAbout(missing[0])):
+		return repeatedUnturned(piece), false
+	case beginning <= ending:
+		return missing, false
 	}
-	if turned > 0 {
-		return repeatedUnturned(piece)
+	for i, row := range missing {
+		missing[i] = row.After()
 	}
-	return nil
+	return missing, true
 }
 
 // repeatedUnturned lists the flat rows that are worked over and over by themselves, `rep row 2
@@ -68,16 +75,18 @@ func exceptional(lacking, regular int) bool {
 func turnExpected(row, next *fabric.Row) bool {
 	a, b := row.Tree, next.Tree
 	switch {
-	case row.Round || next.Round || row.Joined || row.Turned || a.Label.Round || b.Label.Round:
+	case row.Round || next.Round || row.Joined || row.Turned && !beginsTurned(row) || a.Label.Round || b.Label.Round:
 		return false
-	case b.Label.Kind != syntax.Numbered && b.Label.Kind != syntax.NextRow || a.Label.Kind == syntax.Named:
+	case a.Label.Kind == syntax.Named || a.Label.Kind == syntax.Unlabelled || b.Label.Kind != syntax.Numbered && b.Label.Kind != syntax.NextRow && !has[*syntax.Rows](b):
 		return false
+	case len(b.Unread()) > 0 || has[*syntax.Rows](b) && repeatsFirst(next) == nil:
+		return false // how it begins is not seen
 	case a.Label.Side != syntax.NoSide && a.Label.Side == b.Label.Side:
 		return false // the same side on purpose
-	case has[*syntax.Turn](a) || has[*syntax.NoJoin](a) || has[*syntax.Rows](a) || has[*syntax.Even](a) || len(a.Unread()) > 0:
+	case lastTurn(a) != nil || has[*syntax.NoJoin](a) || has[*syntax.Rows](a) || has[*syntax.Even](a) || has[*syntax.Shaping](a) || len(a.Unread()) > 0:
 		return false // says so, leaves it to other rows, or says something that is not understood
 	}
-	return !interrupted(row, next)
+	return !interrupted(row, next) && !slices.ContainsFunc(between(row, next), func(r *fabric.Row) bool { return has[*syntax.Turn](r.Tree) })
 }
 
 // interrupted tells whether the yarn is fastened off or joined anew between
@@ -99,19 +108,29 @@ func endsTurned(row *fabric.Row) bool {
 	if has[*syntax.Rows](row.Tree) {
 		return row.Turned
 	}
+	t := lastTurn(row.Tree)
+	return t != nil && !t.Not
+}
+
+// lastTurn is the turn that is told of, or said not to be, after a row's stitches, nil
+// for none.
+func lastTurn(row *syntax.Row) (last *syntax.Turn) {
 	worked := false
-	turned := false
-	for _, c := range row.Tree.Clauses {
-		if t, ok := c.Node.(*syntax.Turn); ok {
-			turned = !t.Not && worked
+	for _, c := range row.Clauses {
+		if t, ok := c.Node.(*syntax.Turn); ok && worked {
+			last = t
 		}
 		worked = worked || worksClause(c)
 	}
-	return turned
+	return last
 }
 
-// beginsTurned tells whether a row begins with the turn.
+// beginsTurned tells whether a row begins with the turn. A row that repeats others begins
+// as they do.
 func beginsTurned(row *fabric.Row) bool {
+	if first := repeatsFirst(row); first != nil {
+		return beginsTurned(first)
+	}
 	for _, c := range row.Tree.Clauses {
 		if t, ok := c.Node.(*syntax.Turn); ok {
 			return !t.Not

@@ -116,8 +116,10 @@ func countRemarked(tokens []Token) bool {
 // knows what it is: `5 shells, 2 half shells, 6 dc`.
 func tallies(tokens []Token) bool {
 	items, begins := 0, true
-	for _, t := range tokens {
+	for i, t := range tokens {
 		switch {
+		case begins && inInches(tokens[i:]):
+			return false
 		case t.Kind == Comma:
 			begins = true
 		case begins && t.Kind == Word && (t.Canon == "and" || t.Canon == "plus"):
@@ -245,8 +247,9 @@ func countsAmong(inside []Token) *Total {
 			return nil // 38 sts, counting each ch as a st
 		}
 		known, whole := countFirst(item)
-		among = among || !whole
+		among = among || !whole || inInches(item)
 		switch {
+		case inInches(item):
 		case known != nil:
 			total.Parts = append(total.Parts, known.Parts...)
 		case ofEach(item):
@@ -372,7 +375,7 @@ const longestTotal = 80
 // asTotal reads tokens as a stated count: a number alone, or numbers of
 // things. It gives nil for anything else.
 func asTotal(tokens []Token) *Total {
-	if len(tokens) == 0 || len(tokens) > longestTotal {
+	if len(tokens) == 0 || len(tokens) > longestTotal || inInches(tokens) {
 		return nil
 	}
 	if tokens[0].Kind == Dash || tokens[0].Kind == Sign && tokens[0].Canon == "=" {
@@ -391,6 +394,17 @@ func asTotal(tokens []Token) *Total {
 	}
 	return nil
 }
+
+// inInches tells a length whose unit is written like the word `in`: `20 in`, `20 in long`.
+func inInches(tokens []Token) bool {
+	if len(tokens) < 2 || tokens[0].Kind != Number || tokens[1].Kind != Word || tokens[1].Canon != "in" {
+		return false
+	}
+	return len(tokens) == 2 || extents[tokens[2].Canon]
+}
+
+// extents are the words that say which way a length goes.
+var extents = map[string]bool{"across": true, "around": true, "deep": true, "high": true, "long": true, "round": true, "tall": true, "wide": true}
 
 // counts tells words that are a stated count, whatever else is said of it.
 func counts(tokens []Token) bool {
