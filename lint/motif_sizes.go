@@ -23,10 +23,7 @@ var (
 )
 
 // layout is how many motifs stand beside each other each way.
-type layout struct {
-	at           source.Span // in the section
-	across, down int
-}
+type layout struct{ across, down int }
 
 // layoutsIn are those of a section.
 var layoutsIn = &fact[[]layout]{func(p *Pass, s section) []layout {
@@ -36,7 +33,7 @@ var layoutsIn = &fact[[]layout]{func(p *Pass, s section) []layout {
 	}
 	var out []layout
 	for _, m := range laidAcross.FindAllStringSubmatchIndex(text, -1) {
-		l := layout{source.Span{Start: m[0], End: m[1]}, inWords(groupOf(text, m, 1)), inWords(groupOf(text, m, 2))}
+		l := layout{inWords(groupOf(text, m, 1)), inWords(groupOf(text, m, 2))}
 		if l.across == 0 {
 			l.across, l.down = inWords(groupOf(text, m, 4)), inWords(groupOf(text, m, 3))
 		}

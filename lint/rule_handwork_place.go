@@ -45,7 +45,6 @@ Fasten off.
 // handwork is a place of a section where something is set on work that is done.
 type handwork struct {
 	at      source.Span // in the section
-	row     int         // in whose clause it is, -1 for a sentence
 	calls   bool        // it calls rows by number
 	branchy bool        // it speaks of branches
 }
@@ -63,10 +62,10 @@ var handworkIn = &fact[[]handwork]{func(p *Pass, s section) []handwork {
 	for _, a := range assembliesIn.of(p, s) {
 		if !a.labelled && setsOn.MatchString(a.text) && !worksOn.MatchString(a.text) {
 			said = append(said, a.at)
-			add(handwork{at: a.at, row: -1, branchy: strings.Contains(a.text, "branch")})
+			add(handwork{at: a.at, branchy: strings.Contains(a.text, "branch")})
 		}
 	}
-	for i, row := range s.rows() {
+	for _, row := range s.rows() {
 		if hasFault(&row.Tallies[0], fabric.RowUnknown, fabric.PlaceAbsent) {
 			continue // the counting has told of it
 		}
@@ -74,7 +73,7 @@ var handworkIn = &fact[[]handwork]{func(p *Pass, s section) []handwork {
 			at := s.place(row.Tree.Abs(c.Span))
 			if takesPlace(c) && !slices.ContainsFunc(said, func(sentence source.Span) bool { return sentence.Start < at.End && at.Start < sentence.End }) {
 				branchy := slices.ContainsFunc(row.Tree.Tokens, func(t syntax.Token) bool { return t.Canon == "branch" && c.Span.Covers(t.Span) })
-				add(handwork{at: at, row: i, branchy: branchy})
+				add(handwork{at: at, branchy: branchy})
 			}
 		}
 	}

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"stitchproof/lang/phrase"
-	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
@@ -16,7 +15,6 @@ type Swatch struct {
 	Stitches, Rows float64
 	Of             string // the stitch it is made of
 	Grams          float64
-	Span           source.Span
 }
 
 var swatchText = phrase.MustCompile(`(?i)(\d+)\s*(?:sts?|stitches)?\s*(?:x|×|by|and)\s*(\d+)\s*(?:rows?|rnds?|rounds?)?\s*(?:of|in)\s+([a-z][a-z ]*?)\s*(?:=|:|weighs|,)\s*(\d+(?:[.,]\d+)?)\s*(?:g|grams?|grammes?)\b`)
@@ -31,7 +29,7 @@ func readSwatch(f *syntax.Field) *Swatch {
 		v, _ := strconv.ParseFloat(strings.Replace(s, ",", ".", 1), 64) // the pattern lets only numbers through
 		return v
 	}
-	s := &Swatch{number(m[1]), number(m[2]), strings.ToLower(m[3]), number(m[4]), f.ValueSpan}
+	s := &Swatch{number(m[1]), number(m[2]), strings.ToLower(m[3]), number(m[4])}
 	if s.Stitches*s.Rows*s.Grams == 0 {
 		return nil
 	}

@@ -69,7 +69,7 @@ func (s *speaker) step(node syntax.Node) string {
 	case *syntax.Mark:
 		return "the mark " + n.Text + ", from which nothing is repeated"
 	case *syntax.RepeatFrom:
-		return "repeat from " + n.From + after(" to ", n.To) + s.limit(" ", n.Limit, n.Number, n.Last) + after(", stopping at ", n.StopAt)
+		return "repeat from " + n.From + after(" to ", n.To) + s.limit(" ", n.Limit, n.Number, n.Last)
 	case *syntax.Side:
 		if n.Wrong {
 			return "the wrong side faces"

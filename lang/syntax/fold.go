@@ -668,7 +668,6 @@ func (f *folder) repeat(c Clause, n *RepeatFrom) {
 		i = f.opened("*") // `repeat between **`
 	}
 	if i >= 0 {
-		r.Stops = n.StopAt != ""
 		f.wrap(i, r, c)
 		return
 	}

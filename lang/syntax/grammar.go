@@ -77,8 +77,7 @@ type gRepFrom struct {
 	Rep     bool    `parser:"|   @'rep'"`
 	From    *gStar  `parser:"    ( ( 'from' | 'between' | 'of' )? ( Ordinal | 'last' )? @@"`
 	To      *gStar  `parser:"      ( ( 'to' | 'and' | Hyphen | Dash ) @@ )? ( 'marks' | 's' )?"`
-	Marks   bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' )"`
-	Beg     bool    `parser:"| ( 'from' @'beg' ( 'of'? ( 'row' | 'rnd' ) )? ) )?"`
+	Marks   bool    `parser:"    | @( ( 'between' | 'from' )? 'marks' ) | 'from' 'beg' ( 'of'? ( 'row' | 'rnd' ) )? )?"`
 	From2   *gStar  `parser:"| 'work' ( ?= Number ( 'times' | 'x' ) ) | 'work'? 'from' @@"`
 	To2     *gStar  `parser:"    ( ( Dash | Hyphen | 'to' ) @@ )? )?"`
 	Tail    *gTimes `parser:"( ( 'around' | 'across' ) ( ?= Number ) )? @@? ( 'likewise' | 'for' Name+ )?"`
@@ -538,13 +537,12 @@ type gBegCh struct {
 }
 
 type gPart struct {
-	Pos   lexer.Position
-	Bare  *gNum  `parser:"(   @@ ( ?= 'on' )"`
-	N     *gNum  `parser:"  | @@? ( Name ( ?= 'sp' | 'loop' | 'group' ) )?"`
-	Noun  *gNoun `parser:"    @@ ( 'of' 'ch' Number )? )"`
-	Some  bool   `parser:"@( ( 'at' | 'on' ) 'each' ( 'end' | 'side' | 'edge' ) | 'between' ( ?= EOF | Comma | Semi | 'and' ) )?"`
-	Limbs *gNum  `parser:"( 'on' ( 'each' 'of'? @@? )?"`
-	On    string `parser:"  @( Name | 'stem' | 'branch' ) ( ?= EOF | Comma | Semi | Sign | 'and' | 'plus' | 'with' ) )?"`
+	Pos  lexer.Position
+	Bare *gNum  `parser:"(   @@ ( ?= 'on' )"`
+	N    *gNum  `parser:"  | @@? ( Name ( ?= 'sp' | 'loop' | 'group' ) )?"`
+	Noun *gNoun `parser:"    @@ ( 'of' 'ch' Number )? )"`
+	Some bool   `parser:"@( ( 'at' | 'on' ) 'each' ( 'end' | 'side' | 'edge' ) | 'between' ( ?= EOF | Comma | Semi | 'and' ) )?"`
+	On   string `parser:"( 'on' ( 'each' 'of'? Number? )? @( Name | 'stem' | 'branch' ) ( ?= EOF | Comma | Semi | Sign | 'and' | 'plus' | 'with' ) )?"`
 }
 
 // 2 rows of White; next 4 rounds each of A: a stripe

@@ -63,7 +63,7 @@ func (w *writer) node(node syntax.Node) string {
 	case *syntax.Mark:
 		return "mark " + n.Text
 	case *syntax.RepeatFrom:
-		return words("repeat from", n.From, after("to", n.To), normalLimit(n.Limit, n.Number, n.Last), after("stop at", n.StopAt))
+		return words("repeat from", n.From, after("to", n.To), normalLimit(n.Limit, n.Number, n.Last))
 	case *syntax.Ending:
 		step := ""
 		if n.Step != nil {
@@ -246,7 +246,7 @@ func normalRows(n *syntax.Rows) string {
 func normalParts(parts []syntax.Part) string {
 	out := make([]string, len(parts))
 	for i, p := range parts {
-		out[i] = words(num("", p.Number), normalNoun(p.Noun), after("on", p.On), num("of each of ", p.Limbs))
+		out[i] = words(num("", p.Number), normalNoun(p.Noun), after("on", p.On))
 	}
 	return strings.Join(out, " + ")
 }

@@ -436,7 +436,7 @@ func (r *reader) even(g *gEven) Node {
 }
 
 func (r *reader) repeatFrom(g *gRepFrom) Node {
-	out := &RepeatFrom{Limit: Unstated, Beginning: g.Beg, Pattern: g.Pattern}
+	out := &RepeatFrom{Limit: Unstated, Pattern: g.Pattern}
 	if g.From != nil {
 		out.From = g.From.Text
 	}
@@ -815,7 +815,7 @@ func (r *reader) counts(g *gCounts) Counts {
 }
 
 func (r *reader) part(g *gPart) Part {
-	p := Part{Number: r.num(g.N), On: g.On, Limbs: r.num(g.Limbs)}
+	p := Part{Number: r.num(g.N), On: g.On}
 	if g.Bare != nil {
 		p.Number = r.num(g.Bare)
 		r.refused = r.refused || g.On == "" && !g.Some // `12 on each side`

@@ -150,9 +150,8 @@ type Part struct {
 	Number Num
 	Noun   Noun
 	// On is what they stand on, where only those are counted: a branch, or what it grows
-	// from. Limbs is how many branches there are that have so many each.
-	On    string
-	Limbs Num
+	// from.
+	On string
 }
 
 // Skip passes over places: `sk next 2 sts`.
@@ -268,12 +267,9 @@ type RepeatFrom struct {
 	From, To string
 	// Pattern is set in `repeat the pattern`: the steps that are marked, or elsewhere.
 	Pattern bool
-	// Beginning is set in `repeat from the beginning`.
-	Beginning bool
-	Limit     Limit
-	Number    Num
-	Last      Place
-	StopAt    string
+	Limit   Limit
+	Number  Num
+	Last    Place
 }
 
 // Ending gives the end of the last repeat: `ending with sc in last 3 sts`.
