@@ -34,13 +34,13 @@ func workedByHabit(f *Fabric, w *words, tree *syntax.Piece, before []crew) (*Pie
 	of := habit{suppose: suppose(f, w, tree, before)}
 	best, ends := workPiece(f, w, tree, before, of)
 	tries := 0
-	for misfit(best) > 0 {
+	for best.misfit() > 0 {
 		was := best
 		for _, other := range ends.habits(of) {
 			if tries++; tries > maxHabits {
 				break
 			}
-			if p, c := workPiece(f, w, tree, before, other); misfit(p) < misfit(best) && !contradicts(p, best) {
+			if p, c := workPiece(f, w, tree, before, other); p.misfit() < best.misfit() && !contradicts(p, best) {
 				best, ends, of = p, c, other
 			}
 		}
@@ -63,7 +63,7 @@ func decideLater(f *Fabric, w *words, p *Piece, before []crew, of habit) {
 	}
 	for _, flip := range flips(open) {
 		other, _ := workPiece(f, w, p.Tree, before, habit{of.readings ^ flip, of.turning, of.suppose})
-		if misfit(other) <= misfit(p) {
+		if other.misfit() <= p.misfit() {
 			continue
 		}
 		for _, row := range p.Rows {
@@ -131,7 +131,7 @@ func (h *hand) saysTurning() bool {
 }
 
 // misfit is how badly a piece fits what it says of itself.
-func misfit(p *Piece) int {
+func (p *Piece) misfit() int {
 	total := 0
 	for _, row := range p.Rows {
 		total += row.Misfit()
@@ -149,9 +149,10 @@ func (r *Row) Misfit() int {
 	return total
 }
 
-// Misfit is how badly the row fits in one size.
+// Misfit is how badly the row fits in one size. One that works and cannot be counted does
+// not fit, though nothing in it is wrong.
 func (t *Tally) Misfit() int {
-	total := t.misfit()
+	total := t.cost()
 	if !t.Known && t.Works {
 		total++
 	}

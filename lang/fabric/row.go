@@ -1087,11 +1087,11 @@ func (h *hand) countSpaces(n syntax.Noun, apart bool) int {
 const longSpace = 3
 
 // cost is how badly an outcome fits.
-func (o *outcome) cost() int { return o.tally.misfit() }
+func (o *outcome) cost() int { return o.tally.cost() }
 
-// misfit is how badly a row fits: faults that stop a maker, and stated counts
-// that are not met.
-func (t *Tally) misfit() int {
+// cost is how much is wrong that the row tells of: faults that stop a maker, and stated
+// counts that are not met.
+func (t *Tally) cost() int {
 	cost := 0
 	for _, f := range t.Faults {
 		if f.Kind != BranchUnmarked && f.Kind != BranchAtTip && f.Kind != EdgingOverlaps && f.Kind != ChainSupposed {
