@@ -187,9 +187,20 @@ func (l *lister) collect(t Token) {
 
 // set ends the clause so far, which says no more than a node, with what brackets within it say.
 func (l *lister) set(node Node, sep Separator) {
-	l.out = append(l.out, Clause{Span: spanOf(l.flat), Sep: sep, Node: node})
+	l.say(l.flat, node, sep)
 	l.flat = nil
+}
+
+// say takes words for a clause that says no more than a node, with what brackets within them say.
+func (l *lister) say(flat []Token, node Node, sep Separator) {
+	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: node})
 	l.dropNote()
+}
+
+// sayBeside takes words for a count, and those from rest on for what is only remarked beside it.
+func (l *lister) sayBeside(flat []Token, rest int, total *Total, sep Separator) {
+	l.out = append(l.out, Clause{Span: spanOf(flat[:rest]), Node: total})
+	l.say(flat[rest:], &Remark{}, sep)
 }
 
 // aside finds where a sentence ends that begins with token i and tells of all rows what none of its numbers
@@ -738,63 +749,59 @@ func (l *lister) byTurns(i int) bool {
 // worked.
 func (l *lister) bracket(open, end int) int {
 	b := l.b
+	inside, whole := b.tokens[open+1:end], spanOf(b.tokens[open:end+1])
 	if l.drawnUp(open, end) {
 		last := l.howOften(end)
-		l.told = append(l.told, source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[last].Span.End})
+		l.told = append(l.told, spanOf(b.tokens[open:last+1]))
 		return last
 	}
 	if l.gloss(open, end) {
-		l.told = append(l.told, source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End})
+		l.told = append(l.told, whole)
 		return end
 	}
 	if l.remark(open, end) || l.explained(open, end) {
 		return end
 	}
-	if n := len(l.flat) - 1; n > 0 && l.flat[n].Canon == "of" && end == open+2 && b.tokens[open+1].Kind == Number {
-		l.told = append(l.told, spanOf(b.tokens[open:end+1]))
+	if n := len(l.flat) - 1; n > 0 && l.flat[n].Canon == "of" && len(inside) == 1 && inside[0].Kind == Number {
+		l.told = append(l.told, whole)
 		l.flat = l.flat[:n]
 		return end // `on the ch of (3)`, which step of the pattern laid
 	}
-	if len(l.flat) == 0 && headsSide(b.tokens[open+1:end]) {
-		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Sep: SepStop, Node: &Remark{}})
+	if len(l.flat) == 0 && headsSide(inside) {
+		l.out = append(l.out, Clause{Span: whole, Sep: SepStop, Node: &Remark{}})
 		return end
 	}
-	if holds(l.flat, Stitch) && leadsTo(l.flat) && namesOnly(b.tokens[open+1:end]) && !l.worksBracket(end) {
-		l.flush(SepNone) // `2 dc in same sp (shell)`, `3 sc in next st (inc point)`
-		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open : end+1]), Node: &Remark{}})
-		return end
+	if holds(l.flat, Stitch) && leadsTo(l.flat) && namesOnly(inside) && !l.worksBracket(end) {
+		return l.take(open, end, &Remark{}) // `2 dc in same sp (shell)`, `3 sc in next st (inc point)`
 	}
-	if oneToClose(b.tokens[open+1 : end]) {
+	if oneToClose(inside) {
 		return l.take(open, end, &Remark{})
 	}
-	if side, ok := clauses.read(b.tokens[open+1 : end]).(*Side); ok {
-		l.flush(SepNone)
-		l.out = append(l.out, Clause{Span: source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}, Node: side})
-		return end
+	if side, ok := clauses.read(inside).(*Side); ok {
+		return l.take(open, end, side)
 	}
-	if total := tallied(b.tokens[open+1 : end]); total != nil && l.depth == 0 && asTotal(b.tokens[open+1:end]) == nil && !holds(b.tokens[end:], Stitch) {
+	if total := tallied(inside); total != nil && l.depth == 0 && asTotal(inside) == nil && !holds(b.tokens[end:], Stitch) {
 		return l.take(open, end, total) // `(5 shells, 2 half-shells, 6 sc)`
 	}
-	if leavesOut(b.tokens[open+1 : end]) {
+	if leavesOut(inside) {
 		return l.take(open, end, &Remark{})
 	}
-	if total, told, says := countTakesIn(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+	if total, told, says := countTakesIn(inside); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
 		l.flush(SepNone)
-		l.out = append(l.out, Clause{Span: spanOf(b.tokens[open+1 : open+1+told]), Sep: SepStop, Node: total})
-		if said := b.tokens[open+1+says : end]; takesIn(said[0]) {
+		l.out = append(l.out, Clause{Span: spanOf(inside[:told]), Sep: SepStop, Node: total})
+		if said := inside[says:]; takesIn(said[0]) {
 			l.out = append(l.out, Clause{Span: spanOf(said), Node: takenIn(said)})
 		} else {
 			l.out = append(l.out, Clause{Span: spanOf(said), Node: clauses.read(said)})
 		}
 		return end
 	}
-	if total := heldCount(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !l.worksBracket(end) {
+	if total := heldCount(inside); total != nil && l.depth == 0 && !l.worksBracket(end) {
 		return l.take(open, end, total)
 	}
-	if total := inParts(b.tokens[open+1 : end]); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+	if total := inParts(inside); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
 		return l.take(open, end, total)
 	}
-	inside := b.tokens[open+1 : end]
 	if saysWhat(inside) && !l.worksBracket(end) {
 		return l.take(open, end, &Remark{})
 	}
@@ -804,19 +811,18 @@ func (l *lister) bracket(open, end int) int {
 	if !l.leads() || l.toldHowOften(open, end) {
 		l.flush(SepNone)
 	}
-	t := Token{Kind: Enclosed, Canon: "()", Group: len(b.groups)}
-	t.Span = source.Span{Start: b.tokens[open].Span.Start, End: b.tokens[end].Span.End}
+	t := Token{Kind: Enclosed, Canon: "()", Group: len(b.groups), Span: whole}
 	b.groups = append(b.groups, nil)
 	b.totals = append(b.totals, nil)
 	if l.depth >= maxDepth {
 		b.problem(TooDeep, open)
 	} else {
-		if note, ok := clauses.read(b.tokens[open+1 : end]).(*CountsNote); ok {
-			b.groups[t.Group] = []Clause{{Span: spanOf(b.tokens[open+1 : end]), Node: note}}
+		if note, ok := clauses.read(inside).(*CountsNote); ok {
+			b.groups[t.Group] = []Clause{{Span: spanOf(inside), Node: note}}
 		} else {
 			b.groups[t.Group] = b.list(open+1, end, l.depth+1)
 		}
-		b.totals[t.Group] = asTotal(b.tokens[open+1 : end])
+		b.totals[t.Group] = asTotal(inside)
 	}
 	l.collect(t)
 	return end
@@ -840,8 +846,7 @@ func (l *lister) countsTo(i, hi int) int {
 	if total == nil {
 		return 0
 	}
-	l.out = append(l.out, Clause{Span: spanOf(said), Sep: SepStop, Node: total})
-	l.dropNote()
+	l.say(said, total, SepStop)
 	return i + len(said) - 1
 }
 
@@ -904,7 +909,7 @@ func (l *lister) remark(open, end int) bool {
 		return false
 	}
 	l.note = note.Counts
-	l.note.Span = source.Span{Start: l.b.tokens[open].Span.Start, End: l.b.tokens[end].Span.End}
+	l.note.Span = spanOf(l.b.tokens[open : end+1])
 	return true
 }
 
@@ -1246,49 +1251,40 @@ func (l *lister) flush(sep Separator) {
 		l.telling = flat[0].Kind == Word && flat[0].Canon == "have"
 	}
 	if l.lastRows() != nil && len(flat) == 2 && flat[0].Kind == Number && (flat[1].Canon == "row" || flat[1].Canon == "rnd") {
-		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: asTotal(flat)}) // `as row 2, 18 rows`
-		l.dropNote()
+		l.say(flat, asTotal(flat), sep) // `as row 2, 18 rows`
 		return
 	}
 	if n := len(l.out); n > 0 && l.depth == 0 && flat[0].Kind == Number && ofEach(flat) && counted(l.out[n-1].Node) {
-		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Remark{}}) // `(144 tr), 72 tr on each side`
-		l.dropNote()
+		l.say(flat, &Remark{}, sep) // `(144 tr), 72 tr on each side`
 		return
 	}
 	if total, rest := countBeside(flat); total != nil {
-		l.out = append(l.out, Clause{Span: spanOf(flat[:rest]), Node: total}, Clause{Span: spanOf(flat[rest:]), Sep: sep, Node: &Remark{}})
-		l.dropNote()
+		l.sayBeside(flat, rest, total, sep)
 		return
 	}
 	if total := countHeld(flat); total != nil {
-		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
-		l.dropNote()
+		l.say(flat, total, sep)
 		return
 	}
 	if total := inAll(flat); total != nil {
-		l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
-		l.dropNote()
+		l.say(flat, total, sep)
 		return
 	}
 	if counting || l.telling {
 		if total := asTotal(flat); total != nil {
-			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
-			l.dropNote()
+			l.say(flat, total, sep)
 			return
 		}
 		if total := tallied(flat); total != nil {
-			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: total})
-			l.dropNote()
+			l.say(flat, total, sep)
 			return
 		}
 		if total, rest := countSpread(flat); total != nil {
-			l.out = append(l.out, Clause{Span: spanOf(flat[:rest]), Node: total}, Clause{Span: spanOf(flat[rest:]), Sep: sep, Node: &Remark{}})
-			l.dropNote()
+			l.sayBeside(flat, rest, total, sep)
 			return
 		}
 		if tallies(flat) || l.telling && tellsOn(flat) {
-			l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: &Remark{}})
-			l.dropNote()
+			l.say(flat, &Remark{}, sep)
 			return
 		}
 	}
