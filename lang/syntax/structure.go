@@ -223,8 +223,7 @@ func (l *lister) token(i, hi int) int {
 		l.out = append(l.out, Clause{Span: spanOf(l.b.tokens[i:end]), Sep: SepStop, Node: &Remark{}})
 		return end - 1
 	}
-	t := l.b.tokens[i]
-	switch t.Kind {
+	switch l.b.tokens[i].Kind {
 	case Open:
 		if end := l.b.match[i]; end > 0 && end < hi {
 			return l.bracket(i, end)
@@ -233,152 +232,175 @@ func (l *lister) token(i, hi int) int {
 	case Close:
 		l.flush(SepNone)
 	case Comma:
-		if l.further(i, hi) {
-			break
-		}
-		if !l.listing(i) && !l.tallying(i) && !l.placing(i) && !l.adding(i) && !l.byTurns(i) {
-			if !l.part(i, hi) {
-				l.flush(SepComma)
-			}
-		} else {
-			l.collect(t)
-		}
+		l.comma(i, hi)
 	case Semi:
 		l.flush(SepSemi)
 		l.endLead()
 	case Colon:
-		if len(l.flat) == 1 && l.flat[0].Kind == Word && l.flat[0].Canon == "have" {
-			l.counting = true // `total: 28 sts`
-			break
-		}
-		if held := l.held(); countHeld(held) != nil && asTotal(sentence(l.b.tokens[i+1:hi])) != nil {
-			holder, has := held[0], held[1]
-			l.flush(SepComma)
-			holder.Span, has.Span = source.At(t.Span.End), source.At(t.Span.End)
-			l.flat = []Token{holder, has} // `stem has 28 sts: 2 sl st and 26 sc`
-			break
-		}
-		if l.lead() || l.heading() {
-			break
-		}
-		if l.ends() && asTotal(l.b.tokens[i+1:hi]) != nil {
-			l.flush(SepComma)
-			l.counting = true // `join: 16 sc and 16 ch-5 sps`
-			break
-		}
-		if n := len(l.out); n > 0 && len(l.flat) > 0 && l.out[n-1].Sep == SepComma && !holds(l.flat, Stitch) && !holds(l.flat, Number) && isBranchNode(l.out[n-1].Node) {
-			l.set(&Remark{}, SepStop) // `branch D, on the other side from B: …`
-			break
-		}
-		if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
-			l.set(&Remark{}, SepNone) // `corner: …` says how it goes
-			break
-		}
-		if len(l.flat) > 1 && (l.flat[0].Canon == "in" || l.flat[0].Canon == "at") && named(l.flat[1:]) {
-			l.set(&Remark{}, SepNone) // `in the dip: …` says where it comes
-			break
-		}
-		if len(l.flat) > 0 && l.flat[0].Canon == "in" && i+1 < hi && l.b.tokens[i+1].Kind == Open && !l.makes() {
-			break // `in last ch: (sc, ch 2, sc)`
-		}
-		if len(l.flat) > 0 && (l.flat[0].Canon == "in" || l.flat[0].Canon == "around") {
-			l.flush(SepComma) // `in next sp make: 2 dc`
-			break
-		}
-		if n := len(l.out); len(l.flat) == 2 && l.flat[0].Kind == Name && numbersPart(l.flat[1]) && len(l.flat[0].Canon) > 2 && (n == 0 || l.out[n-1].Sep >= SepSemi) {
-			l.set(&Remark{}, SepStop) // `Lobe 2: …`
-			break
-		}
-		if len(l.flat) == 1 && l.flat[0].Kind == Name {
-			var says Node = &Remark{} // `shoot: …` says what comes
-			if callsYarn(l.flat[0]) {
-				says = &Yarn{Yarn: l.flat[0].Canon} // `B: sc 3` works in yarn B
-			}
-			l.set(says, SepNone)
-			break
-		}
-		l.flush(SepStop)
+		l.colon(i, hi)
 	case Period:
-		l.flush(SepStop)
-		l.endLead()
-		if l.closes() {
-			if end := l.countsTo(i+1, hi); end > 0 {
-				return end
-			}
-		}
-		l.counting = l.complete(l.b.tokens[i+1 : hi])
+		return l.period(i, hi)
 	case Dash:
-		if l.ranging(i) {
-			l.collect(t)
-			break
-		}
-		if l.heading() {
-			break
-		}
-		l.flush(SepComma)
-		if end := l.countsTo(i+1, hi); end > 0 {
-			return end
-		}
-		l.counting = len(l.out) > 0 || l.depth > 0 || asTotal(l.b.tokens[i+1:hi]) != nil // else it marks an item of a list
+		return l.dash(i, hi)
 	case Sign:
-		if t.Canon == "=" {
-			l.flush(SepComma)
-			if end := l.countsTo(i+1, hi); end > 0 {
-				return end
-			}
-			l.counting = true
-			break
-		}
-		if t.Canon == "|" { // the next cell of a table
-			l.counting = l.counting || len(l.out) == 0 && asTotal(l.flat) != nil && instructsIn(l.b.tokens[i+1:hi])
-			l.flush(SepStop)
-			l.counting = len(l.out) > 0
-			l.beside = l.beside || slices.ContainsFunc(l.out, func(c Clause) bool { return steps(c.Node) })
-			break
-		}
-		l.collect(t)
+		return l.sign(i, hi)
 	case Star:
 		l.star(i)
 	default:
-		if t.Kind == Name && (t.Written == limbToken || t.Written == limbsToken) {
-			l.limb(t)
-			break
+		l.word(i, hi)
+	}
+	return i
+}
+
+// comma takes a comma, which ends a clause or stands within one.
+func (l *lister) comma(i, hi int) {
+	switch {
+	case l.further(i, hi):
+	case l.listing(i) || l.tallying(i) || l.placing(i) || l.adding(i) || l.byTurns(i):
+		l.collect(l.b.tokens[i])
+	case !l.part(i, hi):
+		l.flush(SepComma)
+	}
+}
+
+// colon takes a colon: what stands before it may head what comes, place it, or be counted by it.
+func (l *lister) colon(i, hi int) {
+	if len(l.flat) == 1 && l.flat[0].Kind == Word && l.flat[0].Canon == "have" {
+		l.counting = true // `total: 28 sts`
+		return
+	}
+	if held := l.held(); countHeld(held) != nil && asTotal(sentence(l.b.tokens[i+1:hi])) != nil {
+		holder, has, end := held[0], held[1], l.b.tokens[i].Span.End
+		l.flush(SepComma)
+		holder.Span, has.Span = source.At(end), source.At(end)
+		l.flat = []Token{holder, has} // `stem has 28 sts: 2 sl st and 26 sc`
+		return
+	}
+	if l.lead() || l.heading() {
+		return
+	}
+	if l.ends() && asTotal(l.b.tokens[i+1:hi]) != nil {
+		l.flush(SepComma)
+		l.counting = true // `join: 16 sc and 16 ch-5 sps`
+		return
+	}
+	if n := len(l.out); n > 0 && len(l.flat) > 0 && l.out[n-1].Sep == SepComma && !holds(l.flat, Stitch) && !holds(l.flat, Number) && isBranchNode(l.out[n-1].Node) {
+		l.set(&Remark{}, SepStop) // `branch D, on the other side from B: …`
+		return
+	}
+	if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
+		l.set(&Remark{}, SepNone) // `corner: …` says how it goes
+		return
+	}
+	if len(l.flat) > 1 && (l.flat[0].Canon == "in" || l.flat[0].Canon == "at") && named(l.flat[1:]) {
+		l.set(&Remark{}, SepNone) // `in the dip: …` says where it comes
+		return
+	}
+	if len(l.flat) > 0 && l.flat[0].Canon == "in" && i+1 < hi && l.b.tokens[i+1].Kind == Open && !l.makes() {
+		return // `in last ch: (sc, ch 2, sc)`
+	}
+	if len(l.flat) > 0 && (l.flat[0].Canon == "in" || l.flat[0].Canon == "around") {
+		l.flush(SepComma) // `in next sp make: 2 dc`
+		return
+	}
+	if n := len(l.out); len(l.flat) == 2 && l.flat[0].Kind == Name && numbersPart(l.flat[1]) && len(l.flat[0].Canon) > 2 && (n == 0 || l.out[n-1].Sep >= SepSemi) {
+		l.set(&Remark{}, SepStop) // `Lobe 2: …`
+		return
+	}
+	if len(l.flat) == 1 && l.flat[0].Kind == Name {
+		var says Node = &Remark{} // `shoot: …` says what comes
+		if callsYarn(l.flat[0]) {
+			says = &Yarn{Yarn: l.flat[0].Canon} // `B: sc 3` works in yarn B
 		}
-		if t.Kind == Name && t.Written == behindToken {
-			l.flush(SepNone)
-			l.out = append(l.out, Clause{Span: t.Span, Sep: SepStop, Node: &Branch{Name: t.Canon, Labelled: true, Behind: true}})
-			break
-		}
-		if t.Canon == "and" && t.Kind == Word && !(l.held() != nil && i+1 < hi && l.b.tokens[i+1].Kind == Number) && l.splits(i, hi) {
-			l.flush(SepComma)
-			break
-		}
-		if t.Written == "working" && (l.inEach() || l.counted()) && l.lastOnes(i+1, hi) {
-			l.flush(SepComma) // `1 dc in each tr to end working last dc in top of 3 ch`
-			break
-		}
-		if l.hookTaken() && beginsStep(t) {
-			l.takeHook() // `using the 5 mm hook make 90 ch`
-		}
-		if l.sideTaken() && (beginsStep(t) || t.Kind == Word && t.Canon == "join") {
-			l.flush(SepComma) // `with RS facing join B in first st`
-		}
-		if t.Kind == Word && t.Canon == "beg" && l.startsIn(i, hi) {
-			l.flush(SepComma) // `sc in each ch across starting with 2nd ch from hook`
-		}
-		if t.Kind == Word && t.Canon == "until" && l.goesOn() && i+1 < hi && l.b.tokens[i+1].Canon == "have" {
-			l.flush(SepComma) // `continue in this manner until there are 60 sts`
-		}
-		if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") && !slices.ContainsFunc(l.flat, excepts) {
-			l.flush(SepNone)
-		}
-		if t.Kind == Number && l.depth == 0 && i == hi-1 && i > 0 && t.Span.Start-l.b.tokens[i-1].Span.End >= columnGap {
-			l.flush(SepStop) // the count in the last column of a table
-			l.counting = len(l.out) > 0
-		}
+		l.set(says, SepNone)
+		return
+	}
+	l.flush(SepStop)
+}
+
+// period ends a sentence. The next may be what a row counts that ends here.
+func (l *lister) period(i, hi int) int {
+	l.flush(SepStop)
+	l.endLead()
+	counts := l.complete(l.b.tokens[i+1 : hi])
+	if l.closes() {
+		return l.countBehind(i, hi, counts)
+	}
+	l.counting = counts
+	return i
+}
+
+// dash takes a dash, which ends a clause or stands within one.
+func (l *lister) dash(i, hi int) int {
+	if l.ranging(i) {
+		l.collect(l.b.tokens[i])
+		return i
+	}
+	if l.heading() {
+		return i
+	}
+	l.flush(SepComma)
+	item := len(l.out) == 0 && l.depth == 0 // it may mark an item of a list
+	return l.countBehind(i, hi, !item || asTotal(l.b.tokens[i+1:hi]) != nil)
+}
+
+// sign takes a sign: one before a count, one between cells, or a word of the clause.
+func (l *lister) sign(i, hi int) int {
+	switch t := l.b.tokens[i]; t.Canon {
+	case "=":
+		l.flush(SepComma)
+		return l.countBehind(i, hi, true)
+	case "|": // the next cell of a table
+		l.counting = l.counting || len(l.out) == 0 && asTotal(l.flat) != nil && instructsIn(l.b.tokens[i+1:hi])
+		l.flush(SepStop)
+		l.counting = len(l.out) > 0
+		l.beside = l.beside || slices.ContainsFunc(l.out, func(c Clause) bool { return steps(c.Node) })
+	default:
 		l.collect(t)
 	}
 	return i
+}
+
+// word takes a word, a number or a stitch, before which a clause may end without a sign.
+func (l *lister) word(i, hi int) {
+	t := l.b.tokens[i]
+	if t.Kind == Name && (t.Written == limbToken || t.Written == limbsToken) {
+		l.limb(t)
+		return
+	}
+	if t.Kind == Name && t.Written == behindToken {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: t.Span, Sep: SepStop, Node: &Branch{Name: t.Canon, Labelled: true, Behind: true}})
+		return
+	}
+	if t.Canon == "and" && t.Kind == Word && !(l.held() != nil && i+1 < hi && l.b.tokens[i+1].Kind == Number) && l.splits(i, hi) {
+		l.flush(SepComma)
+		return
+	}
+	if t.Written == "working" && (l.inEach() || l.counted()) && l.lastOnes(i+1, hi) {
+		l.flush(SepComma) // `1 dc in each tr to end working last dc in top of 3 ch`
+		return
+	}
+	if l.hookTaken() && beginsStep(t) {
+		l.takeHook() // `using the 5 mm hook make 90 ch`
+	}
+	if l.sideTaken() && (beginsStep(t) || t.Kind == Word && t.Canon == "join") {
+		l.flush(SepComma) // `with RS facing join B in first st`
+	}
+	if t.Kind == Word && t.Canon == "beg" && l.startsIn(i, hi) {
+		l.flush(SepComma) // `sc in each ch across starting with 2nd ch from hook`
+	}
+	if t.Kind == Word && t.Canon == "until" && l.goesOn() && i+1 < hi && l.b.tokens[i+1].Canon == "have" {
+		l.flush(SepComma) // `continue in this manner until there are 60 sts`
+	}
+	if t.Kind == Word && len(l.flat) > 0 && (t.Canon == "ending" || t.Canon == "omit" && l.flat[0].Canon == "rep" || t.Canon == "rep" && i+1 < hi && l.b.tokens[i+1].Canon == "from") && !slices.ContainsFunc(l.flat, excepts) {
+		l.flush(SepNone)
+	}
+	if t.Kind == Number && l.depth == 0 && i == hi-1 && i > 0 && t.Span.Start-l.b.tokens[i-1].Span.End >= columnGap {
+		l.flush(SepStop) // the count in the last column of a table
+		l.counting = len(l.out) > 0
+	}
+	l.collect(t)
 }
 
 // further tells a comma, at i, behind which the stitch of the words collected goes on in other
@@ -848,6 +870,16 @@ func (l *lister) countsTo(i, hi int) int {
 	}
 	l.say(said, total, SepStop)
 	return i + len(said) - 1
+}
+
+// countBehind takes the count that the sentence behind the mark at i is, and gives its last token. It
+// gives i where it is none; mayCount tells whether what comes may still be read as a count.
+func (l *lister) countBehind(i, hi int, mayCount bool) int {
+	if end := l.countsTo(i+1, hi); end > 0 {
+		return end
+	}
+	l.counting = mayCount
+	return i
 }
 
 // lastStep is the last clause so far that is no remark and no handwork, nil for none.
