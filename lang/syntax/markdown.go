@@ -311,7 +311,7 @@ func setApart(tokens []Token) {
 		}
 		hugs := tokens[i].Span.End == tokens[i+1].Span.Start && tokens[end-1].Span.End == tokens[end].Span.Start
 		last := end == len(tokens)-1 || separates(tokens[end+1]) || slanted
-		if inside := tokens[i+1 : end]; hugs && last && (counts(inside) || heldCount(inside) != nil || saysWhat(inside)) && !(slanted && inside[len(inside)-1].Kind != Period) {
+		if inside := tokens[i+1 : end]; hugs && last && (counts(inside) || countAfterName(inside) != nil || saysWhat(inside)) && !(slanted && inside[len(inside)-1].Kind != Period) {
 			tokens[i].Kind, tokens[end].Kind = Open, Close
 		}
 	}

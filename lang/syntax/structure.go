@@ -269,7 +269,7 @@ func (l *lister) colon(i, hi int) {
 		l.counting = true // `total: 28 sts`
 		return
 	}
-	if held := l.held(); countHeld(held) != nil && asTotal(sentence(l.b.tokens[i+1:hi])) != nil {
+	if held := l.held(); countUnderName(held) != nil && asTotal(sentence(l.b.tokens[i+1:hi])) != nil {
 		holder, has, end := held[0], held[1], l.b.tokens[i].Span.End
 		l.flush(SepComma)
 		holder.Span, has.Span = source.At(end), source.At(end)
@@ -500,12 +500,6 @@ func worksPlaced(c Clause) bool {
 		return true
 	}
 	return false
-}
-
-// tallyWords are words of the trade that also stand in a tally: `78 sc, 13 on each side, 6 ch-3
-// corners`.
-var tallyWords = map[string]bool{
-	"": true, "st": true, "group": true, "on": true, "in": true, "each": true, "side": true, "edge": true, "corner": true, "ch": true, "sp": true, "loop": true,
 }
 
 // lead takes words before a colon that say how often what comes is worked: `4 times: sc
@@ -818,7 +812,7 @@ func (l *lister) bracket(open, end int) int {
 		}
 		return end
 	}
-	if total := heldCount(inside); total != nil && l.depth == 0 && !l.worksBracket(end) {
+	if total := countAfterName(inside); total != nil && l.depth == 0 && !l.worksBracket(end) {
 		return l.take(open, end, total)
 	}
 	if total := inParts(inside); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
@@ -913,12 +907,6 @@ func (l *lister) closes() bool {
 		return end.To.Kind == ToTheEnd || end.Pick == PickLast || end.Each && !end.Number.Written()
 	}
 	return false
-}
-
-// oneToClose tells a count of which some only close the work: `7 sl sts and 1 to join`.
-func oneToClose(inside []Token) bool {
-	n := len(inside)
-	return n > 5 && inside[n-4].Canon == "and" && inside[n-3].Kind == Number && inside[n-2].Canon == "to" && (inside[n-1].Canon == "join" || inside[n-1].Canon == "weave")
 }
 
 // headsSide tells a bracket that heads what is worked along a side: `(second side) 1 dc in
@@ -1294,7 +1282,7 @@ func (l *lister) flush(sep Separator) {
 		l.sayBeside(flat, rest, total, sep)
 		return
 	}
-	if total := countHeld(flat); total != nil {
+	if total := countUnderName(flat); total != nil {
 		l.say(flat, total, sep)
 		return
 	}
@@ -1333,66 +1321,6 @@ func (l *lister) flush(sep Separator) {
 		}
 	}
 	l.dropNote()
-}
-
-// tellsOn tells words in a sentence on how many there are that work nothing: `you have 6 whole
-// shells`, `a half shell of 3 dc at each edge`.
-func tellsOn(flat []Token) bool {
-	for i := 3; i < len(flat) && flat[0].Kind != Name; i++ {
-		if asTotal(flat[:i]) != nil && flat[i-1].Kind != Number {
-			return false // `8 tr and the spine` begins with what is counted
-		}
-	}
-	return flat[0].Kind == Name || flat[0].Canon == "have" && !slices.ContainsFunc(flat, func(t Token) bool { return t.Kind == Enclosed || t.Kind != Stitch && beginsAction(t) })
-}
-
-// inAll reads a count that sounds like work: `making 21 sc in all`. It gives nil
-// for anything else.
-func inAll(flat []Token) *Total {
-	if flat[0].Kind == Word && flat[0].Canon == "work" {
-		flat = flat[1:]
-	}
-	n := len(flat)
-	if n < 4 || flat[0].Kind != Number || flat[n-2].Canon != "in" || flat[n-1].Written != "all" {
-		return nil
-	}
-	return asTotal(flat[:n-2])
-}
-
-// spreads are the words that begin to tell how stitches lie that were counted before.
-var spreads = map[string]bool{"in": true, "on": true, "around": true, "across": true, "between": true, "with": true, "for": true, "along": true}
-
-// counted tells a count, in a bracket or not.
-func counted(n Node) bool {
-	switch n := n.(type) {
-	case *Total:
-		return true
-	case *Bracket:
-		return n.Total != nil
-	}
-	return false
-}
-
-// countHeld reads how many stitches something is said to have: `rib has 24 ss in all`. It gives
-// nil for anything else.
-func countHeld(flat []Token) *Total {
-	if len(flat) < 3 || flat[0].Written != holderToken {
-		return nil
-	}
-	rest := flat[2:]
-	if n := len(rest); n > 2 && rest[n-2].Canon == "in" && rest[n-1].Written == "all" {
-		rest = rest[:n-2]
-	}
-	total := asTotal(rest)
-	if total == nil {
-		return nil
-	}
-	said := *total
-	said.Parts = slices.Clone(total.Parts)
-	for i := range said.Parts {
-		said.Parts[i].On = flat[0].Canon
-	}
-	return &said
 }
 
 // sentence is what comes before the first full stop.

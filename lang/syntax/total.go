@@ -112,6 +112,12 @@ func countRemarked(tokens []Token) bool {
 	return says.Kind == Word && (says.Canon == "" || says.Canon == "with") || says.Kind == Name && !beginsAction(says)
 }
 
+// tallyWords are words of the trade that also stand in a tally: `78 sc, 13 on each side, 6 ch-3
+// corners`.
+var tallyWords = map[string]bool{
+	"": true, "st": true, "group": true, "on": true, "in": true, "each": true, "side": true, "edge": true, "corner": true, "ch": true, "sp": true, "loop": true,
+}
+
 // tallies tells words that can only count several things, though of one of them nobody
 // knows what it is: `5 shells, 2 half shells, 6 dc`.
 func tallies(tokens []Token) bool {
@@ -173,9 +179,52 @@ func tellsCount(flat []Token) bool {
 	return first.Kind == Word && first.Canon == "have" && slices.ContainsFunc(flat, func(t Token) bool { return t.Kind == Word && t.Canon == "on" })
 }
 
-// heldCount reads what a branch or the stem is said to have behind its name: `Branch A: 14 sc, 2
+// tellsOn tells words in a sentence on how many there are that work nothing: `you have 6 whole
+// shells`, `a half shell of 3 dc at each edge`.
+func tellsOn(flat []Token) bool {
+	for i := 3; i < len(flat) && flat[0].Kind != Name; i++ {
+		if asTotal(flat[:i]) != nil && flat[i-1].Kind != Number {
+			return false // `8 tr and the spine` begins with what is counted
+		}
+	}
+	return flat[0].Kind == Name || flat[0].Canon == "have" && !slices.ContainsFunc(flat, func(t Token) bool { return t.Kind == Enclosed || t.Kind != Stitch && beginsAction(t) })
+}
+
+// inAll reads a count that sounds like work: `making 21 sc in all`. It gives nil
+// for anything else.
+func inAll(flat []Token) *Total {
+	if flat[0].Kind == Word && flat[0].Canon == "work" {
+		flat = flat[1:]
+	}
+	n := len(flat)
+	if n < 4 || flat[0].Kind != Number || flat[n-2].Canon != "in" || flat[n-1].Written != "all" {
+		return nil
+	}
+	return asTotal(flat[:n-2])
+}
+
+// oneToClose tells a count of which some only close the work: `7 sl sts and 1 to join`.
+func oneToClose(inside []Token) bool {
+	n := len(inside)
+	return n > 5 && inside[n-4].Canon == "and" && inside[n-3].Kind == Number && inside[n-2].Canon == "to" && (inside[n-1].Canon == "join" || inside[n-1].Canon == "weave")
+}
+
+// countUnderName reads how many stitches something is said to have: `rib has 24 ss in all`. It gives
+// nil for anything else.
+func countUnderName(flat []Token) *Total {
+	if len(flat) < 3 || flat[0].Written != holderToken {
+		return nil
+	}
+	rest := flat[2:]
+	if n := len(rest); n > 2 && rest[n-2].Canon == "in" && rest[n-1].Written == "all" {
+		rest = rest[:n-2]
+	}
+	return asTotal(rest).on(flat[0].Canon)
+}
+
+// countAfterName reads what a branch or the stem is said to have behind its name: `Branch A: 14 sc, 2
 // twiglets`, `stem so far: 12 ch`. It gives nil for anything else.
-func heldCount(inside []Token) *Total {
+func countAfterName(inside []Token) *Total {
 	colon := slices.IndexFunc(inside, func(t Token) bool { return t.Kind == Colon })
 	if colon < 1 || colon > maxNamed {
 		return nil
@@ -189,17 +238,24 @@ func heldCount(inside []Token) *Total {
 			on = t.Canon
 		}
 	}
-	rest := inside[colon+1:]
-	total := cmp.Or(asTotal(rest), countsAmong(rest))
-	if on == "" || total == nil {
+	if on == "" {
 		return nil
 	}
-	held := *total
-	held.Parts = slices.Clone(total.Parts)
-	for i := range held.Parts {
-		held.Parts[i].On = on
+	rest := inside[colon+1:]
+	return cmp.Or(asTotal(rest), countsAmong(rest)).on(on)
+}
+
+// on is the count of what stands on something, which words before it name; nil of no count.
+func (t *Total) on(name string) *Total {
+	if t == nil {
+		return nil
 	}
-	return &held
+	named := *t
+	named.Parts = slices.Clone(t.Parts)
+	for i := range named.Parts {
+		named.Parts[i].On = name
+	}
+	return &named
 }
 
 // inParts reads a count and what it consists of, or comes to, on the other side of a colon: `6 shells and
@@ -340,6 +396,9 @@ func partsCount(t Token) bool {
 	return t.Kind == Comma || t.Kind == Semi || t.Kind == Colon || t.Kind == Period || t.Kind == Sign && t.Canon == "+" || t.Kind == Word && (t.Canon == "and" || t.Canon == "plus")
 }
 
+// spreads are the words that begin to tell how stitches lie that were counted before.
+var spreads = map[string]bool{"in": true, "on": true, "around": true, "across": true, "between": true, "with": true, "for": true, "along": true}
+
 // countSpread reads a count that tells how its stitches lie, and where that begins: `42 sts in
 // 6 petals`. It gives nil for anything else, and for what may be work.
 func countSpread(flat []Token) (total *Total, rest int) {
@@ -405,6 +464,17 @@ func inInches(tokens []Token) bool {
 
 // extents are the words that say which way a length goes.
 var extents = map[string]bool{"across": true, "around": true, "deep": true, "high": true, "long": true, "round": true, "tall": true, "wide": true}
+
+// counted tells a count, in a bracket or not.
+func counted(n Node) bool {
+	switch n := n.(type) {
+	case *Total:
+		return true
+	case *Bracket:
+		return n.Total != nil
+	}
+	return false
+}
 
 // counts tells words that are a stated count, whatever else is said of it.
 func counts(tokens []Token) bool {
