@@ -176,9 +176,6 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		if !special && !known && d.section == "" && strings.Contains(mark, "...") {
 			continue // `MOTIF (make 9) ... With A, ch 2`
 		}
-		if !special && !known && mark == ":" && !readsAsWork(meaning) {
-			continue
-		}
 		if !special && !known && mark != "=" && !readsAsWork(meaning) {
 			continue
 		}
