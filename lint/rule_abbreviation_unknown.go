@@ -41,7 +41,6 @@ Fasten off.
 	Check: checkAbbreviationUnknown,
 }
 
-// checkAbbreviationUnknown tells of each word once, where it stands first.
 // unknownIn are the places of a section where a stitch is named that nothing knows.
 var unknownIn = &fact[[]source.Span]{func(p *Pass, s section) []source.Span {
 	var out []source.Span
@@ -53,6 +52,7 @@ var unknownIn = &fact[[]source.Span]{func(p *Pass, s section) []source.Span {
 	return out
 }}
 
+// checkAbbreviationUnknown tells of each word once, where it stands first.
 func checkAbbreviationUnknown(p *Pass) {
 	places := map[string][]source.Span{}
 	var order []string

@@ -38,7 +38,6 @@ Fasten off.
 	Check: checkRowOrder,
 }
 
-// A label that numbers a run of rows is held against the times that its words say.
 // checkBeginning tells of rows that are missing between a piece and the one before it, whose
 // numbers it goes on with. Such a piece leans on those before it, and is looked at again
 // whenever they change.
@@ -80,6 +79,8 @@ func missing(first, last int) string {
 // numbers are those of another piece.
 const mostMissing = 4
 
+// checkRowOrder tells of each row that stands where another is due. A label that numbers a run
+// of rows is held against the times that its words say.
 func checkRowOrder(p *Pass) {
 	for _, piece := range p.Pieces {
 		found := slips(piece)
