@@ -148,8 +148,8 @@ func (d *document) headed() bool {
 // labelled tells whether a line begins with the label of a row, not just a
 // name and a colon.
 func labelled(line string) bool {
-	label, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
-	return n > 0 && label.Kind != Named
+	label, found := labelOf(line)
+	return found && label.Kind != Named
 }
 
 // beginsRow tells whether a line begins with the label of a row, and not with
@@ -165,8 +165,15 @@ func beginsRow(line string) bool {
 // goesOnList tells the second or a later item of a numbered list. No work begins
 // with it: below a heading for notes it is one of them, whatever it speaks of.
 func goesOnList(line string) bool {
-	label, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
-	return n > 0 && label.Bare && label.First(0) > 1
+	label, found := labelOf(line)
+	return found && label.Bare && label.First(0) > 1
+}
+
+// labelOf is the label that a line begins with, if it does.
+func labelOf(line string) (label Label, found bool) {
+	text := firstWords(line)
+	label, n := readLabel(Lex(text, Standard()), text)
+	return label, n > 0
 }
 
 // firstWords cuts a line to what a label can take.

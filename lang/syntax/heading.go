@@ -198,8 +198,8 @@ func (d *document) stepsOn(at int) bool {
 
 // bareNumber is the number with no word that a line begins with, 0 for none.
 func bareNumber(line string) int {
-	label, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
-	if n == 0 || !label.Bare {
+	label, found := labelOf(line)
+	if !found || !label.Bare {
 		return 0
 	}
 	return label.First(0)
@@ -253,8 +253,8 @@ func (d *document) bare(line int) string {
 
 // firstOf is the number of the row that a line begins with, 0 for none.
 func firstOf(line string) int {
-	label, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
-	if n == 0 || label.Kind != Numbered || label.Bare {
+	label, found := labelOf(line)
+	if !found || label.Kind != Numbered || label.Bare {
 		return 0
 	}
 	return label.First(0)

@@ -246,9 +246,8 @@ func (d *document) headsSizes(i int) bool {
 	if i+1 >= len(d.blocks) || d.blocks[i+1].kind != blockText {
 		return false
 	}
-	text := firstWords(strings.TrimSpace(d.text(d.blocks[i+1].span)))
-	label, n := readLabel(Lex(text, Standard()), text)
-	return n > 0 && label.Kind == Numbered && label.First(0) > 1
+	label, found := labelOf(strings.TrimSpace(d.text(d.blocks[i+1].span)))
+	return found && label.Kind == Numbered && label.First(0) > 1
 }
 
 // leadClause is the remark that words before the label of an instruction are.

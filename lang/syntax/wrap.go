@@ -105,8 +105,8 @@ func (d *document) wrapped(end int, next string) bool {
 // begins tells a line that cannot go on with another: a heading, a note, a
 // label.
 func (d *document) begins(line string) bool {
-	_, n := readLabel(Lex(firstWords(line), Standard()), firstWords(line))
-	return d.heads(line) || n > 0 && unicode.IsUpper(firstRune(line))
+	_, found := labelOf(line)
+	return d.heads(line) || found && unicode.IsUpper(firstRune(line))
 }
 
 // heads tells a heading or a note.
