@@ -210,5 +210,5 @@ func hangsOnNone(row *fabric.Row, t *fabric.Tally) bool {
 // beginsAnew tells whether a line lays a chain or a ring of its own to work on: nothing
 // that lies before it bears on what follows.
 func beginsAnew(row *fabric.Row) bool {
-	return !row.Works() && (longestChain(row.Tree) > fabric.MostRising || has[*syntax.MagicRing](row.Tree))
+	return !row.Works() && (longestChain(row.Tree) > syntax.MostRising || has[*syntax.MagicRing](row.Tree))
 }

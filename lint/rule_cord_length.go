@@ -99,7 +99,7 @@ func (p *Pass) chainLength(piece *fabric.Piece) float64 {
 	most := 0
 	for _, row := range piece.Rows {
 		for _, c := range row.Tree.Clauses {
-			if n, ok := c.Node.(*syntax.Chain); ok && n.Number.At(p.Fabric.Sizes()-1) > fabric.MostRising {
+			if n, ok := c.Node.(*syntax.Chain); ok && n.Number.At(p.Fabric.Sizes()-1) > syntax.MostRising {
 				most = max(most, n.Number.At(p.Fabric.Sizes()-1))
 			}
 		}

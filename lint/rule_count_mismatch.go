@@ -108,7 +108,7 @@ func idle(row *fabric.Row) bool {
 	if below == nil {
 		return chain == 0
 	}
-	return chain == 0 && !statesCountOf(row, below) || chain > 0 && chain <= fabric.MostRising
+	return chain == 0 && !statesCountOf(row, below) || chain > 0 && chain <= syntax.MostRising
 }
 
 func longestChain(r *syntax.Row) int {

@@ -345,12 +345,8 @@ func laysAlone(clauses []syntax.Clause, size int) bool {
 			return false
 		}
 	}
-	return chains > MostRising
+	return chains > syntax.MostRising
 }
-
-// MostRising is the most chains that a row begins with: the height of a tr and a space.
-// More are a foundation; common practice.
-const MostRising = 6
 
 // unseen tells whether of what lies below nobody knows more than its number, if that.
 func (h *hand) unseen() bool {

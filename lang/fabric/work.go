@@ -201,7 +201,7 @@ func (h *hand) chain(n *syntax.Chain) {
 // chains of its own and goes on in the next chain: `Row 1: Ch 1, sc in each ch across`.
 // Those chains turn, and none of them is worked into.
 func (h *hand) layBrought() {
-	if h.plainLine || h.base != nil || h.ring || h.brought <= MostRising || h.chains != h.brought || len(h.branches) > 0 {
+	if h.plainLine || h.base != nil || h.ring || h.brought <= syntax.MostRising || h.chains != h.brought || len(h.branches) > 0 {
 		return
 	}
 	for _, c := range h.after {

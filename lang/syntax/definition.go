@@ -29,7 +29,7 @@ func laysPart(trimmed string) bool {
 	}
 	r := readRow(rest, 0, Standard())
 	chain, only := r.onlyChain()
-	return only && chain.Number.At(0) >= beginningChain
+	return only && chain.Number.At(0) >= surelyFoundation
 }
 
 // onlyChain is the chain of an instruction that says nothing else.

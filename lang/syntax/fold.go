@@ -782,16 +782,16 @@ func (f *folder) whole(c Clause, r *Repeat) {
 	f.out = append(f.out[:from], Clause{Span: r.Body[0].Span.Union(c.Span), Sep: c.Sep, Node: r})
 }
 
-// mostRising is the most chains that a row begins with before what it repeats: the
-// height of a tr and a space. Longer ones are worked again; common practice.
-const mostRising = 6
+// MostRising is the most chains that a row begins with: the height of a tr and a space.
+// More are worked again with what a row repeats, or are a foundation; common practice.
+const MostRising = 6
 
 // begins tells whether a clause belongs to a row's beginning rather than to
 // what it repeats.
 func begins(n Node) bool {
 	switch n := n.(type) {
 	case *Chain:
-		return n.Number.At(0) <= mostRising
+		return n.Number.At(0) <= MostRising
 	case *GoBack, *Turn, *Yarn, *Join, *Side, *LoopNote, *Marker, *Remark, *CountsNote:
 		return true
 	case *Work:

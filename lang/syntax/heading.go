@@ -636,12 +636,14 @@ func lays(r *Row) laid {
 	return laysNothing
 }
 
-// beginningChain is more chains than a row or round begins with.
-const beginningChain = 10
+// surelyFoundation is how many chains are a foundation whatever is done with them. Fewer, though
+// more than MostRising, may still be the first stitch of a row and a loop behind it: `ch 8 (counts
+// as dc and ch-5 sp)`.
+const surelyFoundation = 10
 
 // laysWith tells what a chain lays, from what is done with it.
 func laysWith(chain *Chain, after []Clause) laid {
-	if chain.Number.At(0) >= beginningChain {
+	if chain.Number.At(0) >= surelyFoundation {
 		return laysChain
 	}
 	for _, c := range after {

@@ -120,7 +120,7 @@ func (d *document) laysBranch(span source.Span) bool {
 		return false
 	}
 	chain, lays := r.Clauses[0].Node.(*Chain)
-	return lays && chain.Number.Written() && (len(r.Clauses) == 1 || chain.Number.At(0) < beginningChain || worksBack(r))
+	return lays && chain.Number.Written() && (len(r.Clauses) == 1 || chain.Number.At(0) < surelyFoundation || worksBack(r))
 }
 
 // worksBack tells a row that works along the chain that it begins with.
