@@ -58,6 +58,16 @@ func (h *hand) innermost() *branch {
 	return nil
 }
 
+// changing is the innermost branch, to be changed: copies of the hand keep it as it was. It is
+// nil while there is none.
+func (h *hand) changing() *branch {
+	h.branches = slices.Clone(h.branches)
+	return h.innermost()
+}
+
+// workedOut tells whether a branch, which is the innermost, is worked along its whole chain.
+func (h *hand) workedOut(b *branch) bool { return b.chains > 0 && h.at >= h.end }
+
 // openBranch leaves the work along a new chain.
 func (h *hand) openBranch(n *syntax.Branch) {
 	h.closeUnmarked()
@@ -94,7 +104,7 @@ func (h *hand) chainOf() {
 	if h.chains == 0 {
 		return
 	}
-	if n := len(h.branches); n > 0 && h.branches[n-1].chains == 0 {
+	if b := h.innermost(); b != nil && b.chains == 0 {
 		h.setChain(0)
 		return
 	}
@@ -140,10 +150,8 @@ func (h *hand) unworkedStem() bool { return h.growing && h.at == 0 }
 // setChain gives the innermost branch the chains on the hook, of which skip
 // are passed before the first stitch.
 func (h *hand) setChain(skip int) {
-	branches := slices.Clone(h.branches)
-	b := &branches[len(branches)-1]
+	b := h.changing()
 	b.chains, b.skipped = h.chains, min(skip, h.chains)
-	h.branches = branches
 	h.first, h.other = h.chainNodes(h.chains), false
 	h.standOn(reverse(h.first))
 	h.at = min(skip, len(h.base))
@@ -153,9 +161,7 @@ func (h *hand) setChain(skip int) {
 // turnBranch works a branch back along itself: what it made last is the ground
 // of what comes.
 func (h *hand) turnBranch() {
-	branches := slices.Clone(h.branches)
-	b := &branches[len(branches)-1]
-	h.branches = branches
+	b := h.changing()
 	if left := h.remaining(syntax.Noun{}); left > 0 && b.turned == 0 {
 		b.short = true
 		h.fault(Fault{Kind: BranchChainLeft, Name: b.name, N: left, Base: b.chains, Related: b.span})
@@ -238,9 +244,9 @@ func (h *hand) nameless(b *branch) bool {
 // and nobody said so.
 func (h *hand) comeHome(open int) {
 	for len(h.branches) > open {
-		b := h.branches[len(h.branches)-1]
+		b := h.innermost()
 		if b.marked && h.at >= h.end {
-			if !b.labelled && h.owes(&b) {
+			if !b.labelled && h.owes(b) {
 				h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span})
 			}
 			h.pop()
@@ -288,8 +294,8 @@ func (h *hand) joinTo(k *stitch.Stitch, n int, p syntax.Place, own []int) {
 // chainsOn tells whether the chain of a branch goes on past where it is joined:
 // `ch 4, sl st in 3rd st of branch A, ch 4`.
 func (h *hand) chainsOn() bool {
-	n := len(h.branches)
-	if n == 0 || h.branches[n-1].chains > 0 || len(h.coming) == 0 {
+	b := h.innermost()
+	if b == nil || b.chains > 0 || len(h.coming) == 0 {
 		return false
 	}
 	_, chains := h.coming[0].Node.(*syntax.Chain)
@@ -341,15 +347,15 @@ func (h *hand) fromHook(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 // chainFromHook stands on the nth chain from the hook, where the foundation or
 // a branch begins. It tells whether there is such a chain.
 func (h *hand) chainFromHook(k *stitch.Stitch, nth int) bool {
-	n := len(h.branches)
+	b := h.innermost()
 	switch {
 	case h.chains == 0 && len(h.base) > 0:
 		// `in 2nd ch from hook` of a chain that is already laid
 		h.at = max(h.at, min(nth-1, len(h.base)))
 		h.skippedFirst = h.skippedFirst && h.at == nth-1
-	case h.base == nil && n == 0 && len(h.row) == 0 && !h.ring:
+	case h.base == nil && b == nil && len(h.row) == 0 && !h.ring:
 		h.begin(k, nth)
-	case n > 0 && h.branches[n-1].chains == 0:
+	case b != nil && b.chains == 0:
 		h.shortChain(nth)
 		h.leaveTip(k, nth)
 	case h.chains > 0:
@@ -474,7 +480,7 @@ func (h *hand) picot(k *stitch.Stitch, n, nth int) bool {
 	if k.Plain().Turning > 1 || h.chains == 0 || nth > h.chains || nth < h.chains && !h.overSpace(nth) || nth > maxPicot || h.base == nil && len(h.row) == 0 && !h.ring {
 		return false // a foundation, or no chain that is closed at once
 	}
-	if n := len(h.branches); n > 0 && h.branches[n-1].chains == 0 && h.branches[n-1].marked {
+	if b := h.innermost(); b != nil && b.chains == 0 && b.marked {
 		return false
 	}
 	h.chains, h.counts = h.chains-nth, syntax.Counts{}
@@ -517,9 +523,8 @@ const maxPicot = 8
 
 // closeDone ends an unmarked branch whose chains are all worked.
 func (h *hand) closeDone() {
-	for n := len(h.branches); n > 0; n = len(h.branches) {
-		b := h.branches[n-1]
-		if h.owes(&b) || b.chains == 0 || h.at < h.end || h.chains > 0 {
+	for b := h.innermost(); b != nil; b = h.innermost() {
+		if h.owes(b) || !h.workedOut(b) || h.chains > 0 {
 			return
 		}
 		h.pop()
@@ -541,8 +546,8 @@ func (h *hand) isSpike(span source.Span) {
 
 // closeUnmarked ends unmarked branches before a new one begins elsewhere.
 func (h *hand) closeUnmarked() {
-	for n := len(h.branches); n > 0; n = len(h.branches) {
-		if b := h.branches[n-1]; h.owes(&b) || b.chains == 0 || h.at < h.end {
+	for b := h.innermost(); b != nil; b = h.innermost() {
+		if h.owes(b) || !h.workedOut(b) {
 			return
 		}
 		h.pop()
@@ -561,9 +566,7 @@ func (h *hand) pop() branch {
 		h.grown = h.grown.with(b.name, h.lastHome)
 	}
 	h.twigged = true
-	if n > 1 {
-		branches := slices.Clone(h.branches)
-		parent := &branches[n-2]
+	if parent := h.changing(); parent != nil {
 		if !b.marked && b.parent.at == 0 { // chains before its first stitch make it longer
 			for _, r := range b.inner.inOrder() {
 				parent.inner = parent.inner.and(r)
@@ -571,7 +574,6 @@ func (h *hand) pop() branch {
 		} else {
 			parent.inner = parent.inner.and(made)
 		}
-		h.branches = branches
 	} else if b.marked || b.row > 0 { // those of a row do too
 		h.leaving = h.leaving.and(made)
 	}
@@ -680,14 +682,11 @@ func (h *hand) returnTo(n *syntax.Return) {
 // forgotReturn comes home from a branch whose chains are used up while the row
 // goes on and has no return of its own for it any more.
 func (h *hand) forgotReturn() bool {
-	n := len(h.branches)
-	if n == 0 || !h.owes(&h.branches[n-1]) || h.branches[n-1].chains == 0 || h.at < h.end || h.chains > 0 {
+	b := h.innermost()
+	if b == nil || !h.owes(b) || !h.workedOut(b) || h.chains > 0 || h.returnsLater() {
 		return false
 	}
-	if h.returnsLater() {
-		return false
-	}
-	b := h.pop()
+	h.pop()
 	h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span})
 	return true
 }
@@ -758,13 +757,12 @@ func (h *hand) lostOn(b *branch) bool { return !h.known && h.blame.Start >= b.sp
 
 // closeBranches ends the branches that a row leaves open.
 func (h *hand) closeBranches() {
-	for len(h.branches) > 0 {
-		b := h.branches[len(h.branches)-1]
-		if h.lostOn(&b) {
+	for b := h.innermost(); b != nil; b = h.innermost() {
+		if h.lostOn(b) {
 			h.pop()
 			continue
 		}
-		if h.owes(&b) {
+		if h.owes(b) {
 			h.fault(Fault{Kind: BranchUnreturned, Name: b.name, Span: b.span, N: h.remaining(syntax.Noun{})})
 		} else if left := h.remaining(syntax.Noun{}); left > 0 && (b.row > 0 || b.marked) && h.known {
 			h.fault(Fault{Kind: BranchChainLeft, Name: b.name, N: left, Base: b.chains, Span: b.span})
@@ -879,9 +877,7 @@ func (h *hand) otherSide() {
 			worked = worked[1:] // several stitches turn round the tip: both sides share it
 		}
 	}
-	if n := len(h.branches); n > 0 {
-		h.branches = slices.Clone(h.branches)
-		b := &h.branches[n-1]
+	if b := h.changing(); b != nil {
 		b.leaveChain(h.ground)
 		b.passes++
 		h.beyond = h.ownOf(b) // round the tip, and down the side worked first
@@ -899,9 +895,8 @@ func (h *hand) comesRound() bool {
 	}
 	h.standOn(h.beyond)
 	h.beyond = nil
-	if n := len(h.branches); n > 0 {
-		h.branches = slices.Clone(h.branches)
-		h.branches[n-1].passes++
+	if b := h.changing(); b != nil {
+		b.passes++
 	}
 	return true
 }

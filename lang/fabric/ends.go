@@ -301,6 +301,7 @@ func (h *hand) closingSpace(k *stitch.Stitch) {
 
 // turn turns the work, or goes on along the other side of a chain.
 func (h *hand) turn(n *syntax.Turn) {
+	b := h.innermost()
 	switch {
 	case n.Not:
 		h.notTurned = true
@@ -309,7 +310,7 @@ func (h *hand) turn(n *syntax.Turn) {
 	case n.OtherSide:
 		h.otherSide()
 	case n.Rotate, h.unworkedStem(): // of a stem that is all chained, the way home begins
-	case len(h.branches) > 0 && h.branches[len(h.branches)-1].chains > 0 && len(h.row) > h.branches[len(h.branches)-1].row:
+	case b != nil && b.chains > 0 && len(h.row) > b.row:
 		h.turnBranch()
 	case len(h.row) == 0 && !h.begun:
 		if !h.reversed && h.base != nil {

@@ -441,7 +441,7 @@ func (h *hand) eachLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Pl
 // `dc in top of tch`, and the last stitch before `2 dc in last st`.
 func (h *hand) reserved() int {
 	end := h.end
-	if n := len(h.branches); h.nested || n > 0 && !h.branches[n-1].marked {
+	if b := h.innermost(); h.nested || b != nil && !b.marked {
 		return end
 	}
 	for _, p := range h.further {

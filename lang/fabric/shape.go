@@ -99,9 +99,10 @@ func (h *hand) stands() {
 	if len(h.base) == 0 || h.footing.is(h.base) {
 		return
 	}
-	f := &footing{stem: len(h.branches) == 0, places: h.base, before: h.footing}
-	if !f.stem {
-		f.branch = h.branches[len(h.branches)-1].name
+	b := h.innermost()
+	f := &footing{stem: b == nil, places: h.base, before: h.footing}
+	if b != nil {
+		f.branch = b.name
 	}
 	h.footing = f
 }
