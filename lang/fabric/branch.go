@@ -50,6 +50,20 @@ type ground struct {
 	headway    headway
 }
 
+// toStart goes to the first of the places, with all of them before the hook.
+func (g *ground) toStart() { g.at, g.sub, g.held, g.end = 0, 0, -1, len(g.base) }
+
+// past works into a place, and goes on behind it.
+func (g *ground) past(i int) { g.at, g.sub, g.held = i+1, 0, i }
+
+// toTheEnd goes to the end of the places, as the words say.
+func (g *ground) toTheEnd() { g.at, g.sub, g.full = g.end, 0, true }
+
+// rotated are places as they are met from one of them on, where they go round.
+func rotated(places []int, from int) []int {
+	return append(slices.Clone(places[from:]), places[:from]...)
+}
+
 // innermost is the branch that is worked on, nil while there is none.
 func (h *hand) innermost() *branch {
 	if n := len(h.branches); n > 0 {

@@ -36,7 +36,7 @@ func (h *hand) alongRow(number int) bool {
 // standOn makes places the ground that is worked on.
 func (h *hand) standOn(places []int) {
 	h.base = places
-	h.at, h.sub, h.held, h.end = 0, 0, -1, len(places)
+	h.toStart()
 	h.loose, h.full, h.bySpaces, h.overSpaces = false, false, false, false
 }
 

@@ -33,7 +33,8 @@ func (h *hand) join(n *syntax.Join) {
 		h.chains = 0
 		h.ring, h.round = true, true
 		h.first = first
-		h.base, h.at, h.sub, h.held, h.end = first, 0, 0, -1, len(first)
+		h.base = first
+		h.toStart()
 		h.joined = true
 	case len(h.row) == 0 && !h.begun && h.chains == 0 && len(h.base) > 0 && n.Place.Noun.Kind != syntax.NounNone:
 		h.travel(n.Place)
@@ -65,8 +66,9 @@ func (h *hand) travel(p syntax.Place) {
 	h.lay()
 	if p = h.betweenGroups(h.widened(p)); p.Prep == syntax.Between {
 		h.skipGroups(1, p)
-		h.base = append(slices.Clone(h.base[h.at:]), h.base[:h.at]...)
-		h.at, h.sub, h.held, h.end, h.gap = 0, 0, -1, len(h.base), 0
+		h.base = rotated(h.base, h.at)
+		h.toStart()
+		h.gap = 0
 		return
 	}
 	if h.offFoundation(p) || p.Noun.Kind == syntax.NounOther || p.Of != nil && p.Of.Noun.Kind == syntax.NounOther {
@@ -111,11 +113,12 @@ func (h *hand) travel(p syntax.Place) {
 		return
 	}
 	if h.round {
-		h.base = append(slices.Clone(h.base[i:]), h.base[:i]...)
+		h.base = rotated(h.base, i)
 		i = 0
 		h.end = len(h.base)
 	}
-	h.at, h.sub, h.held, h.spare = i+1, 0, i, true
+	h.past(i)
+	h.spare = true
 }
 
 // noMarker gives up on a marked stitch: none was ever marked, or it is in
@@ -138,8 +141,9 @@ func (h *hand) arrive() {
 	if !h.round {
 		return // the stitches travelled over stay behind
 	}
-	h.base = append(slices.Clone(h.base[h.held:]), h.base[:h.held]...)
-	h.at, h.sub, h.held, h.end = 1, 0, 0, len(h.base)
+	h.base = rotated(h.base, h.held)
+	h.toStart()
+	h.past(0)
 	h.spare = true
 }
 

@@ -399,7 +399,7 @@ func (h *hand) foundation() {
 	h.first = h.chainNodes(h.chains)
 	h.chains = 0
 	h.base = reverse(h.first)
-	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
+	h.toStart()
 }
 
 // chainNodes makes n chains to work into; they are no part of the row.

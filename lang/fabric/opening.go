@@ -62,7 +62,7 @@ func (h *hand) atOpening(p syntax.Place) bool {
 			continue
 		}
 		round := append(slices.Clone(o.places), o.space)
-		h.standOn(append(slices.Clone(round[first:]), round[:first]...))
+		h.standOn(rotated(round, first))
 		h.opened, h.round, h.laid = true, true, true
 		return true
 	}

@@ -137,10 +137,10 @@ func (h *hand) next(n syntax.Noun) int {
 			h.passed(stitches, spaces, s.IsSpace())
 			if i > 0 && h.round && h.at == 0 && h.held < 0 && h.end == len(h.base) {
 				// a round begins where its first stitch goes: what lies before comes last
-				h.base = append(slices.Clone(h.base[i:]), h.base[:i]...)
+				h.base = rotated(h.base, i)
 				i = 0
 			}
-			h.at, h.sub, h.held = i+1, 0, i
+			h.past(i)
 			return i
 		}
 		switch {
@@ -180,7 +180,7 @@ func (h *hand) underTurning(n syntax.Noun) int {
 	for i := h.at; i < h.end; i++ {
 		if s := h.stitch(h.base[i]); s.Turning && s.Kind.Turning == n.Length.At(h.size) {
 			h.passed(i-h.at, 0, true)
-			h.at, h.sub, h.held = i+1, 0, i
+			h.past(i)
 			return i
 		}
 	}
@@ -208,7 +208,7 @@ func (h *hand) nextChain() (int, bool) {
 	case s.IsSpace():
 		return h.nextOfSpace(s), true
 	case s.Turning || s.Kind.Class == stitch.Chain:
-		h.at, h.sub, h.held = i+1, 0, i
+		h.past(i)
 		return i, true
 	}
 	return -1, false
@@ -435,7 +435,7 @@ func (h *hand) upTo(end int) { h.end = max(h.at, min(end, len(h.base))) }
 // fault in solid work: nobody said to leave them.
 func (h *hand) goTo(i int) {
 	h.leap(i)
-	h.at, h.sub, h.held = i+1, 0, i
+	h.past(i)
 }
 
 // leap reports the stitches that a step out of turn passes over, where none

@@ -432,7 +432,7 @@ func (h *hand) eachLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.Pl
 	if !worked {
 		h.missing(p.Of.Noun, 1)
 	}
-	h.at, h.sub, h.full = h.end, 0, true
+	h.toTheEnd()
 	h.upTo(end)
 }
 
@@ -562,7 +562,7 @@ func (h *hand) eachGap(k *stitch.Stitch, own *ownStitch, n int) {
 		h.inGap(k, own, n)
 		h.pass(1)
 	}
-	h.at, h.sub, h.full = h.end, 0, true
+	h.toTheEnd()
 }
 
 // inCorners tells whether a clause works into all corners.
@@ -579,7 +579,7 @@ func (h *hand) eachGroupGap(k *stitch.Stitch, own *ownStitch, n int, p syntax.Pl
 		h.toGap(p)
 		h.inGap(k, own, n)
 	}
-	h.at, h.sub, h.full = h.end, 0, true
+	h.toTheEnd()
 }
 
 // toGap moves to the next gap: past both stitches of a pair, past the next
@@ -1029,7 +1029,7 @@ func (h *hand) closeEach(p syntax.Place) {
 	if over := h.remaining(syntax.Noun{}); over > 0 && !h.loose && h.whole() && h.end == len(h.base) {
 		h.fault(Fault{Kind: RowShort, N: over, Base: len(h.base), There: h.describe(), Name: h.nounName(p.Noun)})
 	}
-	h.at, h.sub, h.full = h.end, 0, true
+	h.toTheEnd()
 }
 
 // remainingAny and nextAny take account of `each dc and ch-1 sp`.
@@ -1053,7 +1053,7 @@ func (h *hand) nextAny(p syntax.Place) int {
 			return h.nextOfSpace(s)
 		}
 		if h.acceptsAny(s, p) {
-			h.at, h.sub, h.held = i+1, 0, i
+			h.past(i)
 			return i
 		}
 	}
@@ -1082,14 +1082,14 @@ func (h *hand) eachToLandmark(k *stitch.Stitch, own *ownStitch, n int, p syntax.
 	e := h.effectOf(k)
 	for h.at < stop && !h.stopped() {
 		if i := h.at; h.acceptsAny(h.stitch(h.base[i]), p) {
-			h.at, h.sub, h.held = i+1, 0, i
+			h.past(i)
 			h.placed(k, own, n, i, e)
 			continue
 		}
 		h.at, h.sub = h.at+1, 0
 	}
 	if k.Class == stitch.Slip && p.To.Kind == syntax.ToNext {
-		h.at, h.sub, h.held = stop+1, 0, stop
+		h.past(stop)
 		h.placed(k, own, 1, stop, e) // slip stitches lead along and into it
 	}
 }

@@ -38,7 +38,7 @@ func (h *hand) startRow(index int, label syntax.Label) {
 	h.rowAtWork = rowAtWork{known: !h.adrift, loop: label.Loop, opened: onlyJoined, skipped: -1, gap: -1, brought: h.chains,
 		turning: h.words.turns && label.Kind == syntax.Numbered && !label.Round && !label.Bare}
 	h.spiral, h.unjoined = spiral, false
-	h.at, h.sub, h.held, h.end = 0, 0, -1, len(h.base)
+	h.toStart()
 	h.other, h.full, h.loose, h.bySpaces, h.overSpaces, h.beyond = false, false, false, false, false, nil
 	h.standInLast()
 	h.closed, h.closer = h.closer, nil

@@ -620,7 +620,7 @@ func (h *hand) everyNth(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 		h.nextPlaces(k, own, n, 1, p.Noun)
 	}
 	between(h.remaining(p.Noun))
-	h.at, h.sub, h.full = h.end, 0, true
+	h.toTheEnd()
 }
 
 // leave leaves places unworked on purpose: so many of the next, or all that
