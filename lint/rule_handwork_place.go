@@ -71,7 +71,7 @@ var handworkIn = &fact[[]handwork]{func(p *Pass, s section) []handwork {
 		}
 		for _, c := range row.Tree.Clauses {
 			at := s.place(row.Tree.Abs(c.Span))
-			if takesPlace(c) && !slices.ContainsFunc(said, func(sentence source.Span) bool { return sentence.Start < at.End && at.Start < sentence.End }) {
+			if takesPlace(c) && !slices.ContainsFunc(said, at.Overlaps) {
 				branchy := slices.ContainsFunc(row.Tree.Tokens, func(t syntax.Token) bool { return t.Canon == "branch" && c.Span.Covers(t.Span) })
 				add(handwork{at: at, branchy: branchy})
 			}

@@ -85,7 +85,7 @@ func checkMeasureMismatch(p *Pass) {
 	p.holdCounted()
 	p.holdReached()
 	p.holdSaid(func(at source.Span) bool {
-		return slices.ContainsFunc(p.findings, func(f Finding) bool { return f.Span.Start < at.End && at.Start < f.Span.End })
+		return slices.ContainsFunc(p.findings, func(f Finding) bool { return f.Span.Overlaps(at) })
 	})
 }
 

@@ -118,7 +118,7 @@ func piecesIn(sentence string) []madeUpFrom {
 		add(m, madeUpFrom{of: group(m, 2), with: group(m, 4), number: max(1, inWords(group(m, 1)))})
 	}
 	each := func(m []int) bool { // the number is that of each
-		return slices.ContainsFunc(out, func(o madeUpFrom) bool { return o.with != "" && o.at.Start < m[1] && m[0] < o.at.End })
+		return slices.ContainsFunc(out, func(o madeUpFrom) bool { return o.with != "" && o.at.Overlaps(source.Span{Start: m[0], End: m[1]}) })
 	}
 	for _, m := range those.FindAllStringSubmatchIndex(sentence, -1) {
 		add(m, madeUpFrom{of: group(m, 2), number: inWords(group(m, 1)), some: ofSome.MatchString(sentence[m[1]:])})

@@ -81,7 +81,7 @@ func (v *view) fixes(at source.Span) []deed {
 	var out []deed
 	for i := range v.Findings {
 		f := &v.Findings[i]
-		if f.Fix == nil || f.Span.End < at.Start || f.Span.Start > at.End {
+		if f.Fix == nil || !f.Span.Touches(at) {
 			continue
 		}
 		for k, fix := range append([]lint.Fix{*f.Fix}, f.Alternatives...) {
@@ -104,7 +104,7 @@ func (v *view) allowances(at source.Span) []deed {
 	for i := range v.Findings {
 		f := &v.Findings[i]
 		edits := lint.Answer(v.Text, v.Findings[i:i+1], lint.ReasonToCome)
-		if len(edits) == 0 || f.Span.End < at.Start || f.Span.Start > at.End {
+		if len(edits) == 0 || !f.Span.Touches(at) {
 			continue
 		}
 		title := "let `" + f.Rule + "` be here, with a reason"
@@ -134,7 +134,7 @@ func (v *view) together(wanted func(*lint.Fix) bool) []*lint.Fix {
 	for i := range v.Findings {
 		fix := v.Findings[i].Fix
 		if fix == nil || !wanted(fix) || slices.ContainsFunc(fix.Edits, func(e source.Edit) bool {
-			return slices.ContainsFunc(taken, func(t source.Edit) bool { return t.Span.Start < e.Span.End && e.Span.Start < t.Span.End })
+			return slices.ContainsFunc(taken, func(t source.Edit) bool { return t.Span.Overlaps(e.Span) })
 		}) {
 			continue
 		}

@@ -41,8 +41,7 @@ func onTypeFormatting(v *view, params *protocol.DocumentOnTypeFormattingParams) 
 
 // within tells which spans have a part in a range.
 func (v *view) within(r protocol.Range) func(source.Span) bool {
-	asked := v.span(r)
-	return func(s source.Span) bool { return s.Start <= asked.End && asked.Start <= s.End }
+	return v.span(r).Touches
 }
 
 // styled are the edits that write the instructions that are wanted in the style.

@@ -27,7 +27,7 @@ func inlayHints(v *view, params *protocol.InlayHintParams) []protocol.InlayHint 
 	for row := range v.Fabric.Rows() {
 		span := row.Tree.Written()
 		counts, ok := made(row)
-		if !ok || span.End < asked.Start || asked.End < span.Start {
+		if !ok || !span.Touches(asked) {
 			continue
 		}
 		for i := range row.Steps {

@@ -106,7 +106,7 @@ func (v *view) tokens(within source.Span) []uint32 {
 	data := []uint32{}
 	var last protocol.Position
 	for _, w := range role.Of(v.File, v.names()) {
-		if w.Span.End <= within.Start || w.Span.Start >= within.End {
+		if !w.Span.Overlaps(within) {
 			continue
 		}
 		r := v.rangeOf(w.Span)

@@ -45,10 +45,8 @@ func told(text string, a, b []syntax.WrittenLength) bool {
 // ofYarn tells whether a line says how much yarn there is.
 func (p *Pattern) ofYarn(line source.Span) bool {
 	return slices.Contains(p.File.Supplies, line) ||
-		slices.ContainsFunc(p.File.Header, func(f *syntax.Field) bool { return f.Key == "yarn" && overlap(f.Span, line) })
+		slices.ContainsFunc(p.File.Header, func(f *syntax.Field) bool { return f.Key == "yarn" && f.Span.Overlaps(line) })
 }
-
-func overlap(a, b source.Span) bool { return a.Start < b.End && b.Start < a.End }
 
 // place is what makes of `in` a word of an instruction: `6 in ring`.
 var place = phrase.MustCompile(`^\s*\pL`)
@@ -59,7 +57,7 @@ func (p *Pattern) lengths(line source.Span, text string) []syntax.WrittenLength 
 	hook := strings.Contains(strings.ToLower(text), "hook")
 	working := false
 	for row := range p.Fabric.Rows() {
-		working = working || overlap(row.Tree.Span(), line)
+		working = working || row.Tree.Span().Overlaps(line)
 	}
 	return slices.DeleteFunc(syntax.FindLengths(text), func(l syntax.WrittenLength) bool {
 		return hook && l.Unit == "mm" || working && strings.HasSuffix(text[:l.Span.End], "in") && place.MatchString(text[l.Span.End:])

@@ -43,6 +43,13 @@ func (s Span) Contains(offset int) bool { return s.Start <= offset && offset < s
 // either edge of s is covered.
 func (s Span) Covers(other Span) bool { return s.Start <= other.Start && other.End <= s.End }
 
+// Overlaps reports whether s and other have a byte in common.
+func (s Span) Overlaps(other Span) bool { return s.Start < other.End && other.Start < s.End }
+
+// Touches reports whether s and other overlap or meet, so that no byte lies between them: a
+// cursor at either edge of a word touches it.
+func (s Span) Touches(other Span) bool { return s.Start <= other.End && other.Start <= s.End }
+
 // Union is the smallest span that covers both s and other.
 func (s Span) Union(other Span) Span {
 	return Span{min(s.Start, other.Start), max(s.End, other.End)}

@@ -52,6 +52,19 @@ func TestSpan(t *testing.T) {
 	} {
 		assert.Equal(t, want, s.Covers(other), "span %v", other)
 	}
+	for other, want := range map[source.Span][2]bool{
+		{Start: 0, End: 2}: {false, false},
+		{Start: 0, End: 3}: {false, true},
+		{Start: 0, End: 4}: {true, true},
+		{Start: 4, End: 5}: {true, true},
+		{Start: 4, End: 4}: {true, true},
+		{Start: 3, End: 3}: {false, true},
+		{Start: 6, End: 9}: {false, true},
+		{Start: 7, End: 9}: {false, false},
+	} {
+		assert.Equal(t, want, [2]bool{s.Overlaps(other), s.Touches(other)}, "span %v", other)
+		assert.Equal(t, want, [2]bool{other.Overlaps(s), other.Touches(s)}, "span %v", other)
+	}
 	assert.Equal(t, source.Span{Start: 1, End: 6}, s.Union(source.Span{Start: 1, End: 2}))
 	assert.Equal(t, source.Span{Start: 3, End: 9}, s.Union(source.Span{Start: 4, End: 9}))
 	assert.Equal(t, source.Span{Start: 5, End: 8}, s.Shift(2))
