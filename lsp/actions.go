@@ -51,12 +51,12 @@ func (v *view) deeds(at source.Span, only []protocol.CodeActionKind, invoked boo
 	var out []deed
 	if wanted(protocol.CodeActionKindQuickFix, only) {
 		out = append(out, v.fixes(at)...)
-	}
-	if wanted(protocol.CodeActionKindQuickFix, only) {
 		out = append(out, v.allowances(at)...)
 	}
-	if edits := v.allSafe(); wanted(fixAll, only) && len(edits) > 0 {
-		out = append(out, deed{title: "make all safe changes", kind: fixAll, edits: edits})
+	if wanted(fixAll, only) {
+		if edits := v.allSafe(); len(edits) > 0 {
+			out = append(out, deed{title: "make all safe changes", kind: fixAll, edits: edits})
+		}
 	}
 	if invoked && wanted(protocol.CodeActionKindRefactorExtract, only) {
 		out = append(out, reworked(protocol.CodeActionKindRefactorExtract, v.pattern().Define(at.Start))...)
@@ -91,7 +91,10 @@ func (v *view) fixes(at source.Span) []deed {
 			})
 		}
 	}
-	if all := v.together(func(*lint.Fix) bool { return true }); len(out) > 0 && len(all) > 1 && v.can.annotates {
+	if len(out) == 0 || !v.can.annotates {
+		return out
+	}
+	if all := v.together(func(*lint.Fix) bool { return true }); len(all) > 1 {
 		out = append(out, deed{title: "go through every change that is suggested", kind: protocol.CodeActionKindQuickFix, asked: all})
 	}
 	return out
@@ -103,8 +106,11 @@ func (v *view) allowances(at source.Span) []deed {
 	var out []deed
 	for i := range v.Findings {
 		f := &v.Findings[i]
+		if !f.Span.Touches(at) {
+			continue
+		}
 		edits := lint.Answer(v.Text, v.Findings[i:i+1], lint.ReasonToCome)
-		if len(edits) == 0 || !f.Span.Touches(at) {
+		if len(edits) == 0 {
 			continue
 		}
 		title := "let `" + f.Rule + "` be here, with a reason"
