@@ -48,17 +48,11 @@ func (v *view) origin(at int) (from source.Span, to []source.Span) {
 // workedInto gives the clause at a place and those that made what it is worked
 // into in the first size.
 func (v *view) workedInto(at int) (from source.Span, to []source.Span) {
-	for row := range v.Fabric.Rows() {
-		if !row.Tree.Span().Contains(at) {
-			continue
-		}
-		for i, c := range row.Tree.Clauses {
-			if c.Span.Contains(at - row.Tree.At) {
-				return row.Tree.Abs(c.Span), groundOf(row, &row.Steps[i])
-			}
-		}
+	row, clause := v.clauseAt(at)
+	if clause < 0 {
+		return from, nil
 	}
-	return from, nil
+	return row.Tree.Abs(row.Tree.Clauses[clause].Span), groundOf(row, &row.Steps[clause])
 }
 
 // groundOf lists the clauses that made what a step is worked into, each once.

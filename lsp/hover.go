@@ -1,8 +1,11 @@
 package lsp
 
 import (
+	"slices"
+
 	"go.lsp.dev/protocol"
 
+	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -37,10 +40,8 @@ func (v *view) hoverStitch(at int) (*card, source.Span) {
 
 // instructionAt is the instruction at a place, a definition's included, nil for none.
 func (v *view) instructionAt(at int) *syntax.Row {
-	for row := range v.Fabric.Rows() {
-		if row.Tree.Span().Contains(at) {
-			return row.Tree
-		}
+	if row := v.rowAt(at); row != nil {
+		return row.Tree
 	}
 	for _, d := range v.File.Definitions {
 		if d.Row != nil && d.Row.Span().Contains(at) {
@@ -50,22 +51,38 @@ func (v *view) instructionAt(at int) *syntax.Row {
 	return nil
 }
 
-// hoverRow is the card of a row at its label, and of a clause elsewhere in it.
-func (v *view) hoverRow(at int) (*card, source.Span) {
+// rowAt is the row at a place, nil for none.
+func (v *view) rowAt(at int) *fabric.Row {
 	for row := range v.Fabric.Rows() {
-		if !row.Tree.Span().Contains(at) {
-			continue
-		}
-		if label := row.Tree.Label.Span; label.Contains(at - row.Tree.At) {
-			return v.rowCard(row), row.Tree.Abs(label)
-		}
-		for i, c := range row.Tree.Clauses {
-			if c.Span.Contains(at - row.Tree.At) {
-				return v.clauseCard(row, i), row.Tree.Abs(c.Span)
-			}
+		if row.Tree.Span().Contains(at) {
+			return row
 		}
 	}
-	return nil, source.Span{}
+	return nil
+}
+
+// clauseAt is the row at a place and the index of its clause there, -1 for none.
+func (v *view) clauseAt(at int) (row *fabric.Row, clause int) {
+	row = v.rowAt(at)
+	if row == nil {
+		return nil, -1
+	}
+	return row, slices.IndexFunc(row.Tree.Clauses, func(c syntax.Clause) bool { return c.Span.Contains(at - row.Tree.At) })
+}
+
+// hoverRow is the card of a row at its label, and of a clause elsewhere in it.
+func (v *view) hoverRow(at int) (*card, source.Span) {
+	row, clause := v.clauseAt(at)
+	if row == nil {
+		return nil, source.Span{}
+	}
+	if label := row.Tree.Label.Span; label.Contains(at - row.Tree.At) {
+		return v.rowCard(row), row.Tree.Abs(label)
+	}
+	if clause < 0 {
+		return nil, source.Span{}
+	}
+	return v.clauseCard(row, clause), row.Tree.Abs(row.Tree.Clauses[clause].Span)
 }
 
 // hoverDefinition is the card of the stitch that a line of the pattern's list names.

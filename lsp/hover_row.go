@@ -105,16 +105,11 @@ func stated(row *fabric.Row) string {
 		return ""
 	}
 	written := source.Excerpt(row.Tree.Source(row.StatedAt))
-	worst := fabric.NotStated
-	for size := range row.Tallies {
-		agrees := row.Tallies[size].Agrees()
-		if agrees == fabric.Disagrees {
-			return written + ", which does not agree"
-		}
-		worst = max(worst, agrees)
-	}
-	if worst == fabric.Agrees {
+	switch row.Agrees() {
+	case fabric.Agrees:
 		return written + ", which agrees"
+	case fabric.Disagrees:
+		return written + ", which does not agree"
 	}
 	return written + ", which cannot be checked"
 }

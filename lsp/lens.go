@@ -16,13 +16,9 @@ func codeLens(v *view, _ *protocol.CodeLensParams) []protocol.CodeLens {
 	}
 	counted := report.Counted("", v.Analysis)
 	for i, piece := range v.Fabric.Pieces {
-		heading := piece.Tree.NameSpan
-		if heading.Empty() {
-			heading = piece.Tree.Span
-		}
 		lines := counted.Pieces[i].Lines()
 		out = append(out, protocol.CodeLens{
-			Range: v.rangeOf(heading), Command: protocol.Command{Title: strings.Join(lines, " · ")},
+			Range: v.rangeOf(headingOf(piece.Tree)), Command: protocol.Command{Title: strings.Join(lines, " · ")},
 		})
 	}
 	return out

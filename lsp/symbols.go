@@ -7,6 +7,7 @@ import (
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 // documentSymbols lists the pieces and, within them, the rows with their counts.
@@ -23,10 +24,7 @@ func documentSymbols(v *view, _ *protocol.DocumentSymbolParams) protocol.Documen
 
 func (v *view) pieceSymbol(piece *fabric.Piece) protocol.DocumentSymbol {
 	tree := piece.Tree
-	heading := tree.NameSpan
-	if heading.Empty() {
-		heading = tree.Span
-	}
+	heading := headingOf(tree)
 	symbol := protocol.DocumentSymbol{Name: strings.TrimSpace(tree.Name), Kind: protocol.SymbolKindClass}
 	for _, row := range piece.Rows {
 		symbol.Children = append(symbol.Children, v.rowSymbol(row))
@@ -39,6 +37,14 @@ func (v *view) pieceSymbol(piece *fabric.Piece) protocol.DocumentSymbol {
 	}
 	symbol.Range, symbol.SelectionRange = v.rangeOf(wholePiece(piece)), v.rangeOf(heading)
 	return symbol
+}
+
+// headingOf is the name of a piece where it has one, else the line that heads it.
+func headingOf(piece *syntax.Piece) source.Span {
+	if piece.NameSpan.Empty() {
+		return piece.Span
+	}
+	return piece.NameSpan
 }
 
 // wholePiece is a piece from its heading to the end of its last row.
