@@ -680,7 +680,7 @@ func (r *labelReader) limb(from, to, body int) {
 	if called && from+1 < to {
 		from++ // `(Branch A)`
 	}
-	if out := (&pruner{in: r.tokens}); r.label.Step && from < to && (out.chainsOut(body) || called && out.chains(body) > 0) {
+	if r.label.Step && from < to && (chainsOut(r.tokens, body) || called && afterChain(r.tokens, body) > 0) {
 		r.label.Limb = strings.ToLower(r.text[r.tokens[from].Span.Start:r.tokens[to-1].Span.End])
 	}
 }

@@ -176,7 +176,7 @@ func (p *pruner) resumes(i int) int {
 	for j := i + 2; j < len(p.in) && j < i+2+maxLimb; j++ {
 		switch t := p.in[j]; {
 		case t.Kind == Colon:
-			if !home || p.chainsOut(j+1) {
+			if !home || chainsOut(p.in, j+1) {
 				return i
 			}
 			return j
@@ -246,7 +246,7 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		found.several = true
 		i++
 	}
-	out := p.chainsOut(i) || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
+	out := chainsOut(p.in, i) || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
 }
 
@@ -282,7 +282,7 @@ func worksOrChains(t Token) bool { return t.Kind == Stitch || t.Kind == Word && 
 // chainsOnly tells whether a chain is made at token i and no stitch in the same sentence: the
 // branch branches again before any of it is worked.
 func (p *pruner) chainsOnly(i int) bool {
-	from := p.chains(i)
+	from := afterChain(p.in, i)
 	if from == 0 {
 		return false
 	}
@@ -300,7 +300,7 @@ func (p *pruner) chainsOnly(i int) bool {
 // labelBehind reads the name that stands behind a chain at token i, after the work has begun:
 // `ch 4 for the left fork, sl st in 2nd ch from hook`.
 func (p *pruner) labelBehind(i int) (limbLabel, bool) {
-	if !p.chainsOut(i) || !holds(p.in[:i], Stitch) || i+3 >= len(p.in) {
+	if !chainsOut(p.in, i) || !holds(p.in[:i], Stitch) || i+3 >= len(p.in) {
 		return limbLabel{}, false
 	}
 	found := limbLabel{at: i + 2, from: i + 2, behind: true}
@@ -356,14 +356,14 @@ const farthestHook = 14
 
 // chainsOut tells whether a chain is made at token i, along which the next step goes from
 // the hook.
-func (p *pruner) chainsOut(i int) bool {
-	from := p.chains(i)
+func chainsOut(tokens []Token, i int) bool {
+	from := afterChain(tokens, i)
 	if from == 0 {
 		return false
 	}
-	for j := from; j < min(len(p.in), from+farthestHook); j++ {
-		switch t := p.in[j]; {
-		case p.countsFromHook(j):
+	for j := from; j < min(len(tokens), from+farthestHook); j++ {
+		switch t := tokens[j]; {
+		case countsFromHook(tokens, j):
 			return true
 		case (t.Kind == Semi || t.Kind == Period) && j > from, t.Kind == Word && (t.Canon == "row" || t.Canon == "rnd"):
 			return false
@@ -372,15 +372,15 @@ func (p *pruner) chainsOut(i int) bool {
 	return false
 }
 
-// chains gives the token after the chain that is made at token i, 0 where none is.
-func (p *pruner) chains(i int) int {
-	for i < len(p.in) && p.in[i].Kind == Word && (p.in[i].Canon == "" || p.in[i].Canon == "work") {
+// afterChain gives the token after the chain that is made at token i, 0 where none is.
+func afterChain(tokens []Token, i int) int {
+	for i < len(tokens) && tokens[i].Kind == Word && (tokens[i].Canon == "" || tokens[i].Canon == "work") {
 		i++
 	}
-	if i+1 >= len(p.in) {
+	if i+1 >= len(tokens) {
 		return 0
 	}
-	a, b := p.in[i], p.in[i+1]
+	a, b := tokens[i], tokens[i+1]
 	if !(a.Canon == "ch" && a.Kind == Word && (b.Kind == Number || b.Kind == Hyphen || b.Kind == Dash)) && !(a.Kind == Number && b.Kind == Word && b.Canon == "ch") {
 		return 0
 	}
@@ -389,16 +389,16 @@ func (p *pruner) chains(i int) int {
 
 // countsFromHook tells whether token i says that chains are counted from the hook: by the
 // word, or in `from the 2nd ch`.
-func (p *pruner) countsFromHook(i int) bool {
-	if isHook(p.in[i]) {
+func countsFromHook(tokens []Token, i int) bool {
+	if isHook(tokens[i]) {
 		return true
 	}
-	if i+1 >= len(p.in) || p.in[i].Kind != Ordinal || p.in[i+1].Canon != "ch" {
+	if i+1 >= len(tokens) || tokens[i].Kind != Ordinal || tokens[i+1].Canon != "ch" {
 		return false
 	}
-	for i--; i >= 0 && p.in[i].Kind == Word && p.in[i].Canon == ""; i-- {
+	for i--; i >= 0 && tokens[i].Kind == Word && tokens[i].Canon == ""; i-- {
 	}
-	return i >= 0 && p.in[i].Kind == Word && (p.in[i].Canon == "from" || p.in[i].Canon == "beg")
+	return i >= 0 && tokens[i].Kind == Word && (tokens[i].Canon == "from" || tokens[i].Canon == "beg")
 }
 
 // branchesUnnamed tells whether a chain that no word names is worked along from the hook
@@ -407,7 +407,7 @@ func (p *pruner) branchesUnnamed() bool {
 	for i, worked := 0, false; i < len(p.in); i++ {
 		if p.in[i].Kind == Stitch {
 			worked = true
-		} else if worked && p.begins(i) && p.chainsOut(i) {
+		} else if worked && p.begins(i) && chainsOut(p.in, i) {
 			return true
 		}
 	}
