@@ -27,9 +27,7 @@ func readLabel(tokens []Token, text string) (Label, int) {
 	if n == 0 || ofGauge(tokens[n-1:], text) {
 		return Label{}, 0
 	}
-	for mark != "" && r.peek().Kind == Star && r.peek().Canon == mark && n < len(tokens) {
-		mark = ""
-
+	if mark != "" && r.peek().Kind == Star && r.peek().Canon == mark && n < len(tokens) {
 		r.at++
 		n = r.at
 	}
@@ -201,13 +199,11 @@ func (r *labelReader) named() int {
 	if mark.Kind != Colon && !(mark.Kind == Dash && capital && r.text[mark.Span.Start] != '-') {
 		return 0
 	}
-	r.name = r.at
-	r.at++
 	r.label.Kind = Named
 	if limb {
 		r.label.Limb = r.tokens[first].Canon
 	}
-	return r.at
+	return r.endedBy()
 }
 
 // kindOfRow takes a label that says what kind of row it is: `Decrease row:`,
@@ -292,8 +288,7 @@ func (r *labelReader) setup() int {
 	if r.at+1 < len(r.tokens) && r.tokens[r.at+1].Canon == "with" {
 		r.label.Kind = Setup
 		r.at++
-		r.name = r.at
-		return r.at // `Foundation With A, ch 20`
+		return r.ended() // `Foundation With A, ch 20`
 	}
 	for r.at < 3 && !r.word("row", "rnd") && (r.peek().Kind == Name || r.peek().Kind == Word || r.peek().Kind == Hyphen) {
 		r.at++
@@ -393,32 +388,42 @@ func (r *labelReader) numberFirst() int {
 		return r.end(false)
 	}
 	t := r.peek()
+	if ordinal {
+		if t.Kind == Colon || t.Kind == Period && r.dashAfter() {
+			return r.end(true)
+		}
+		return 0
+	}
+	more := r.at+1 < len(r.tokens)
 	switch {
-	case !ordinal && len(r.label.Numbers) > 1 && r.stopped():
-		r.name = r.at
-		return r.at
-	case ordinal && (t.Kind == Colon || t.Kind == Period && r.dashAfter()):
-		return r.end(true)
-	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at == 1 && r.at+1 < len(r.tokens):
+	case len(r.label.Numbers) > 1 && r.stopped():
+		return r.ended()
+	case more && (t.Kind == Period || t.Kind == Close) && r.at == 1:
 		r.label.Bare = true
-		r.name = r.at
-		r.at++
-		return r.at
-	case !ordinal && (t.Kind == Colon || t.Kind == Sign && t.Canon == "|") && r.at+1 < len(r.tokens):
+		return r.endedBy()
+	case more && (t.Kind == Colon || t.Kind == Sign && t.Canon == "|"):
 		r.label.Bare = true // `3-5: 10 sc`, and the cell of a table
-		r.name = r.at
-		r.at++
-		return r.at
-	case !ordinal && r.at < len(r.tokens) && setOff(r.tokens[:r.at+1], r.text):
+		return r.endedBy()
+	case r.at < len(r.tokens) && setOff(r.tokens[:r.at+1], r.text):
 		r.label.Bare = true // `3  sc in next 5 sts`
-		r.name = r.at
-		return r.at
-	case !ordinal && (t.Kind == Period || t.Kind == Close) && r.at+1 < len(r.tokens): // `4-6) sc around`
-		r.name = r.at
-		r.at++
-		return r.at
+		return r.ended()
+	case more && (t.Kind == Period || t.Kind == Close): // `4-6) sc around`
+		return r.endedBy()
 	}
 	return 0
+}
+
+// ended ends the label here, where nothing marks its end.
+func (r *labelReader) ended() int {
+	r.name = r.at
+	return r.at
+}
+
+// endedBy ends the label behind the mark that comes next.
+func (r *labelReader) endedBy() int {
+	r.name = r.at
+	r.at++
+	return r.at
 }
 
 // setOff tells whether the number that some tokens begin with stands in a column of its own, by
