@@ -45,11 +45,14 @@ func slips(piece *fabric.Piece) []slip {
 // counter follows the numbers of a piece's rows.
 type counter struct {
 	rows    []*fabric.Row
-	due     int   // 0 for any number
-	ahead   []int // the last numbers of rows that stood before their place, by their first, in turns
-	regular int   // numbers that go on from the one before
+	due     int      // 0 for any number
+	ahead   []rowRun // rows that stood before their place
+	regular int      // numbers that go on from the one before
 	found   []slip
 }
+
+// rowRun is the numbers of a row, or of several under one label.
+type rowRun struct{ first, last int }
 
 // next takes the ith row.
 func (c *counter) next(i int) {
@@ -80,9 +83,9 @@ func (c *counter) holder(i, number int) *fabric.Row {
 // before its place, the one after it.
 func (c *counter) goOn(due int) {
 	c.due = due
-	for i := 0; i+1 < len(c.ahead); i += 2 {
-		if c.ahead[i] == due {
-			c.due = c.ahead[i+1] + 1
+	for _, rows := range c.ahead {
+		if rows.first == due {
+			c.due = rows.last + 1
 		}
 	}
 }
@@ -97,7 +100,7 @@ func (c *counter) slip(i, first, last int) {
 	s.alone = after == nil || goesOn(after, c.due+last-first+1)
 	if s.earlier == nil && after != nil && goesOn(after, c.due) && !afresh(s.row, after) {
 		s.before = after
-		c.ahead = append(c.ahead, first, last)
+		c.ahead = append(c.ahead, rowRun{first, last})
 		// where its number was missed, this is why
 		c.found = slices.DeleteFunc(c.found, func(gap slip) bool { return gap.due == first && gap.number == last+1 })
 	}

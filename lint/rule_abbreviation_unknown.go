@@ -1,7 +1,6 @@
 package lint
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 	"sort"
@@ -296,9 +295,15 @@ func (n neighbourhood) to(word string) []string {
 			}
 		}
 		if len(out) > 0 {
+			sameLetters := func(candidate string) bool { return inOrder(candidate) == inOrder(word) }
 			slices.SortStableFunc(out, func(a, b string) int {
-				same := func(candidate string) int { return cmp.Compare(inOrder(candidate), inOrder(word)) }
-				return cmp.Compare(same(a)*same(a), same(b)*same(b))
+				switch same := sameLetters(a); {
+				case same == sameLetters(b):
+					return 0
+				case same:
+					return -1
+				}
+				return 1
 			})
 			return out
 		}

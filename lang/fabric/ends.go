@@ -349,10 +349,14 @@ func (h *hand) changeYarn(n *syntax.Yarn) {
 	if n.Action != syntax.YarnJoin || len(h.row) > 0 || h.begun {
 		return
 	}
+	h.joinYarn(n)
 	if n.Place.Pick == syntax.PickNth || n.Place.Row.Written() {
-		h.attached = true
-		defer func() { h.full = true }() // it ends where it ends
+		h.attached, h.full = true, true // it ends where it ends
 	}
+}
+
+// joinYarn takes up a yarn where it is joined, and the row begins there.
+func (h *hand) joinYarn(n *syntax.Yarn) {
 	if n.Place.Noun.Kind == syntax.NounMarker && h.marked() < 0 || n.Place.Pick == syntax.PickPrevious {
 		if h.atOpening(n.Place) {
 			if h.beginsSame() {

@@ -925,7 +925,7 @@ func (k *worker) record(row *Row, o outcome) {
 		step := &row.Steps[i]
 		if step.Used == nil {
 			n := len(row.Tallies)
-			room := make([]int, 4*n)
+			room := make([]int, 4*n) // of all four at once: there is a step for each clause of a pattern
 			step.Used, step.Made, step.Total, step.Left = room[:0:n], room[n:n:2*n], room[2*n:2*n:3*n], room[3*n:3*n]
 		}
 		step.Used = append(step.Used, s.used)
