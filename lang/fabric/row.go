@@ -736,9 +736,14 @@ func (h *hand) compareAlong(own []int, p syntax.Part, t *Tally, stated *syntax.T
 // turningOf is how many stitches of a kind are turning or beginning chains: a count
 // may name them beside the others, `(25 dc + ch 3)`.
 func (h *hand) turningOf(n syntax.Noun) int {
+	return h.turningWhere(n, func(*Stitch) bool { return true })
+}
+
+// turningWhere is how many of them are as told.
+func (h *hand) turningWhere(n syntax.Noun, is func(*Stitch) bool) int {
 	total := 0
 	for _, i := range h.row {
-		if s := h.stitch(i); s.Turning && h.accepts(s, n) {
+		if s := h.stitch(i); s.Turning && h.accepts(s, n) && is(s) {
 			total++
 		}
 	}
@@ -792,13 +797,7 @@ func (h *hand) chainsFor(n syntax.Noun, t *Tally) int {
 // turningFor is how many turning chains a count of a kind may leave out: those
 // that nobody said to count.
 func (h *hand) turningFor(n syntax.Noun) int {
-	total := 0
-	for _, i := range h.row {
-		if s := h.stitch(i); s.Turning && h.accepts(s, n) && !h.turningSaid(s.Kind) {
-			total++
-		}
-	}
-	return total
+	return h.turningWhere(n, func(s *Stitch) bool { return !h.turningSaid(s.Kind) })
 }
 
 // turningSaid tells whether the pattern says of a stitch's beginning chain
@@ -826,7 +825,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 		if n := h.named(name); n > 0 {
 			return n + h.beginsAs(name, n), true
 		}
-		if own != nil && h.named(name) == 0 {
+		if own != nil {
 			if n := h.groupsOf(own); n > 0 {
 				return n, true
 			}
