@@ -395,8 +395,7 @@ func ofSeam(before []syntax.Clause, t *syntax.Total) bool {
 	if reference(before) == nil || len(t.Parts) != 1 || t.Parts[0].Noun.Kind != syntax.NounStitch {
 		return false
 	}
-	k := t.Parts[0].Noun.Stitch.Meaning.In(stitch.Unsettled)
-	return k != nil && k.Class == stitch.Slip && slices.ContainsFunc(before, func(c syntax.Clause) bool { _, joins := c.Node.(*syntax.Join); return joins })
+	return t.Parts[0].Noun.Stitch.Meaning.IsSlip() && slices.ContainsFunc(before, func(c syntax.Clause) bool { _, joins := c.Node.(*syntax.Join); return joins })
 }
 
 // onTheWay tells a count, clause i of a row, after which the row goes on with a branch, or comes

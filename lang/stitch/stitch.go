@@ -164,6 +164,19 @@ func (m Meaning) In(d Dialect) *Stitch {
 	return m.US
 }
 
+// IsSlip reports whether the spelling names a slip stitch, while nobody knows in which dialect.
+func (m Meaning) IsSlip() bool {
+	s := m.In(Unsettled)
+	return s != nil && s.Class == Slip
+}
+
+// Shapes reports whether the spelling names a stitch that raises or lowers the count by itself,
+// while nobody knows in which dialect.
+func (m Meaning) Shapes() bool {
+	s := m.In(Unsettled)
+	return s != nil && (s.Class == Increase || s.Class == Decrease)
+}
+
 // Ambiguous reports whether the dialects use the spelling for two stitches.
 func (m Meaning) Ambiguous() bool { return m.US != nil && m.UK != nil && m.US != m.UK }
 

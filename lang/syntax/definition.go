@@ -137,7 +137,7 @@ func (d *document) inList(trimmed string, span source.Span) bool {
 // shapingWord tells the name of an increase or a decrease.
 func shapingWord(word string) bool {
 	tokens := Lex(word, Standard())
-	return len(tokens) == 1 && tokens[0].Kind == Stitch && shapes(tokens[0].Stitch)
+	return len(tokens) == 1 && tokens[0].Kind == Stitch && tokens[0].Stitch.Shapes()
 }
 
 // defined reads `name mark meaning`.

@@ -3,8 +3,6 @@ package syntax
 import (
 	"slices"
 	"strings"
-
-	"stitchproof/lang/stitch"
 )
 
 // Old books tell a maker what to do in sentences that no grammar holds, and
@@ -109,7 +107,7 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 		}
 	}
 	switch {
-	case first.Kind == Stitch && shapes(first.Stitch), first.Kind == Name && shapers[first.Canon], excepts(first):
+	case first.Kind == Stitch && first.Stitch.Shapes(), first.Kind == Name && shapers[first.Canon], excepts(first):
 		return &Likewise{} // decreasing at both ends of every other row
 	case first.Kind == Word:
 		return byFirstWord(first.Canon, tokens)
@@ -287,11 +285,6 @@ func told(first Token, chats bool) Node {
 
 // shapers begin what shapes the work by as much as it needs.
 var shapers = map[string]bool{"narrow": true, "narrowing": true, "widen": true, "widening": true, "these": true}
-
-func shapes(m stitch.Meaning) bool {
-	k := m.In(stitch.Unsettled)
-	return k != nil && (k.Class == stitch.Increase || k.Class == stitch.Decrease)
-}
 
 // sideAlone tells words that only say along which side what follows lies: `first side`.
 func sideAlone(tokens []Token) bool {

@@ -1180,7 +1180,7 @@ func (r *reader) madeOf(g *gStitchOf, w *Work) {
 // closesPicot reads `sl st in sc just made`, `sl st in last sc made`: the chains before
 // it become a picot.
 func closesPicot(g *gWork, w *Work) bool {
-	if !isSlip(w.Stitch) || len(w.Places) != 1 || len(g.Where) != 1 || w.Places[0].Pick != PickNext && w.Places[0].Pick != PickLast {
+	if !w.Stitch.Meaning.IsSlip() || len(w.Places) != 1 || len(g.Where) != 1 || w.Places[0].Pick != PickNext && w.Places[0].Pick != PickLast {
 		return false
 	}
 	of := w.Places[0]
@@ -1389,7 +1389,7 @@ func (r *reader) oneEnd(g *gWhere) bool {
 // unshaped reads `without increasing or decreasing`.
 func (r *reader) unshaped(list []*gShaper) Node {
 	for _, g := range list {
-		if g.Stitch != nil && !shapes(r.stitch(g.Stitch).Meaning) {
+		if g.Stitch != nil && !r.stitch(g.Stitch).Meaning.Shapes() {
 			r.refused = true
 			return nil
 		}
@@ -1417,7 +1417,7 @@ func (r *reader) shapingTimes(g *gShaping) Node {
 
 // slip tells the slip stitch that joins from one that is a stitch of the row.
 func (r *reader) slip(g *gWork, w *Work) Node {
-	if !isSlip(w.Stitch) {
+	if !w.Stitch.Meaning.IsSlip() {
 		w.Joins = g.ToJoin
 		return w
 	}
@@ -1442,7 +1442,3 @@ func (r *reader) slip(g *gWork, w *Work) Node {
 // travels tells slip stitches that go along to a space, where the next round
 // begins, from one that joins.
 func travels(places []Place) bool { return len(places) == 1 && places[0].To.Kind == ToNext }
-
-func isSlip(s StitchRef) bool {
-	return s.Meaning.US != nil && s.Meaning.US.Class == stitch.Slip || s.Meaning.US == nil && s.Meaning.UK != nil && s.Meaning.UK.Class == stitch.Slip
-}

@@ -486,7 +486,7 @@ func (l *lister) complete(rest []Token) bool {
 			return false
 		}
 		end := last.Places[len(last.Places)-1]
-		return end.To.Kind == ToTheEnd || end.Pick == PickLast || isSlip(last.Stitch)
+		return end.To.Kind == ToTheEnd || end.Pick == PickLast || last.Stitch.Meaning.IsSlip()
 	}
 	return false
 }
@@ -1591,7 +1591,7 @@ func filled(node Node, inside []Clause, total *Total) Node {
 		return &Alternate{Body: inside, Limit: n.Limit, Number: n.Number, Last: n.Last}
 	case *Shaping: // `(inc) 6 times evenly`
 		if len(inside) == 1 {
-			if w, ok := inside[0].Node.(*Work); ok && shapes(w.Stitch.Meaning) && unplacedNode(w) {
+			if w, ok := inside[0].Node.(*Work); ok && w.Stitch.Meaning.Shapes() && unplacedNode(w) {
 				return &Shaping{Less: w.Stitch.Meaning.In(stitch.Unsettled).Class == stitch.Decrease, Number: n.Number}
 			}
 		}
