@@ -273,7 +273,7 @@ func alongOther(tree *syntax.Piece, size int) bool {
 				}
 				return p.Noun.Kind == syntax.NounChain && p.Each && p.Number.At(size) > MostTurning
 			}
-			if worksOn([]syntax.Clause{c}) {
+			if usesPlaces(c) {
 				return false
 			}
 		}
@@ -992,7 +992,7 @@ func other(s syntax.SideKind) syntax.SideKind {
 // lastWorking is the clause at which a row stops working.
 func lastWorking(row *Row) source.Span {
 	for i := len(row.Tree.Clauses) - 1; i >= 0; i-- {
-		if worksOn(row.Tree.Clauses[i : i+1]) {
+		if usesPlaces(row.Tree.Clauses[i]) {
 			return row.Tree.Clauses[i].Span
 		}
 	}
@@ -1003,7 +1003,7 @@ func lastWorking(row *Row) source.Span {
 // where none does.
 func firstWorking(row *Row) source.Span {
 	for i, c := range row.Tree.Clauses {
-		if _, chain := c.Node.(*syntax.Chain); !chain && worksOn(row.Tree.Clauses[i:i+1]) {
+		if _, chain := c.Node.(*syntax.Chain); !chain && usesPlaces(row.Tree.Clauses[i]) {
 			return c.Span
 		}
 	}

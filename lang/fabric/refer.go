@@ -509,11 +509,11 @@ func evenRow(clauses []syntax.Clause, main *stitch.Stitch) []syntax.Clause {
 	copy(out, clauses)
 	for i, c := range out {
 		if even, ok := c.Node.(*syntax.Even); ok && even.Stitch.Written() {
-			out[i].Node = &syntax.Work{Stitch: even.Stitch, Places: []syntax.Place{{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}}}}
+			out[i].Node = &syntax.Work{Stitch: even.Stitch, Places: []syntax.Place{syntax.AllAlong}}
 		} else if ok {
 			out[i].Node = &syntax.Work{
 				Stitch: syntax.StitchRef{Word: main.ID, Meaning: stitch.Meaning{US: main, UK: main}},
-				Places: []syntax.Place{{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}}},
+				Places: []syntax.Place{syntax.AllAlong},
 			}
 		}
 	}

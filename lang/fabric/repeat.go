@@ -125,13 +125,13 @@ func (h *hand) lastTime(r *syntax.Repeat, last bool) []syntax.Clause {
 		return r.Body[:r.StopAt]
 	case r.Omits != nil:
 		for i := len(r.Body) - 1; i >= 0; i-- {
-			if _, chain := r.Omits.(*syntax.Chain); chain == isChain(r.Body[i].Node) && (chain || worksOn(r.Body[i:i+1])) {
+			if _, chain := r.Omits.(*syntax.Chain); chain == isChain(r.Body[i].Node) && (chain || usesPlaces(r.Body[i])) {
 				return r.Body[:i]
 			}
 		}
 	case h.replaces(r):
 		for i := len(r.Body) - 1; i >= 0; i-- {
-			if worksOn(r.Body[i : i+1]) {
+			if usesPlaces(r.Body[i]) {
 				return append(slices.Clone(r.Body[:i]), r.Ending...)
 			}
 		}
@@ -292,7 +292,7 @@ func (h *hand) endAtBeginning(r *syntax.Repeat, from, made int, tail []syntax.Cl
 
 // worksIn tells whether steps work more than the slip stitch that joins.
 func (h *hand) worksIn(steps []syntax.Clause) bool {
-	return slices.ContainsFunc(steps, func(c syntax.Clause) bool { return worksOn([]syntax.Clause{c}) && !h.isSlip(c.Node) })
+	return slices.ContainsFunc(steps, func(c syntax.Clause) bool { return usesPlaces(c) && !h.isSlip(c.Node) })
 }
 
 // placesOf is how many places some steps use, told by where the repeat at work was
@@ -432,20 +432,16 @@ func (h *hand) cost(rest []syntax.Clause) int {
 }
 
 // worksOn tells whether clauses use places.
-func worksOn(list []syntax.Clause) bool {
-	for _, c := range list {
-		switch n := c.Node.(type) {
-		case *syntax.Work:
-			return true
-		case *syntax.Group, *syntax.Skip, *syntax.Repeat:
-			return true
-		case *syntax.Likewise, *syntax.Unread:
-			return true // what is not counted may use what is left
-		case *syntax.Bracket:
-			if worksOn(n.Body) {
-				return true
-			}
-		}
+func worksOn(list []syntax.Clause) bool { return slices.ContainsFunc(list, usesPlaces) }
+
+// usesPlaces tells whether a clause uses places of what lies below. One that is not counted may
+// use what is left.
+func usesPlaces(c syntax.Clause) bool {
+	switch n := c.Node.(type) {
+	case *syntax.Work, *syntax.Group, *syntax.Skip, *syntax.Repeat, *syntax.Likewise, *syntax.Unread:
+		return true
+	case *syntax.Bracket:
+		return worksOn(n.Body)
 	}
 	return false
 }

@@ -276,7 +276,7 @@ type outcome struct {
 func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	last := -1
 	for i := range clauses[:countsFrom(clauses)] {
-		if worksOn(clauses[i : i+1]) {
+		if usesPlaces(clauses[i]) {
 			last = i
 		}
 	}
@@ -339,7 +339,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 func (h *hand) wholeRow(clauses []syntax.Clause) []syntax.Clause {
 	only := -1
 	for i := range clauses {
-		if !worksOn(clauses[i : i+1]) {
+		if !usesPlaces(clauses[i]) {
 			continue
 		}
 		w, ok := clauses[i].Node.(*syntax.Work)
@@ -353,7 +353,7 @@ func (h *hand) wholeRow(clauses []syntax.Clause) []syntax.Clause {
 	}
 	out := slices.Clone(clauses)
 	w := *clauses[only].Node.(*syntax.Work)
-	w.Places = []syntax.Place{{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}}}
+	w.Places = []syntax.Place{syntax.AllAlong}
 	out[only].Node = &w
 	return out
 }
@@ -466,7 +466,7 @@ func countsFrom(clauses []syntax.Clause) int {
 // readAsWork tells a clause that uses places and is understood.
 func readAsWork(c syntax.Clause) bool {
 	_, unread := c.Node.(*syntax.Unread)
-	return !unread && worksOn([]syntax.Clause{c})
+	return !unread && usesPlaces(c)
 }
 
 // countsItself tells whether the last step, behind a comma, is no step: so many

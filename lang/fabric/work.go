@@ -207,7 +207,7 @@ func (h *hand) layBrought() {
 	for _, c := range h.after {
 		places := placesOf(c.Node)
 		if len(places) == 0 {
-			if worksOn([]syntax.Clause{c}) {
+			if usesPlaces(c) {
 				return
 			}
 			continue
@@ -534,7 +534,7 @@ func (h *hand) workOnce(w *syntax.Work, k *stitch.Stitch, own *ownStitch) {
 		return
 	}
 	if h.allAlong(w, k) {
-		h.each(k, own, 1, syntax.Place{Each: true, To: syntax.ToLimit{Kind: syntax.ToTheEnd}})
+		h.each(k, own, 1, syntax.AllAlong)
 		return
 	}
 	if len(w.Places) == 0 {

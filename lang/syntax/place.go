@@ -423,7 +423,7 @@ func (r *reader) placeWord(p *Place, word string) {
 	case "corresponding":
 		p.Elsewhere = true
 	case "down the chain":
-		p.Pick, p.Noun = PickRemaining, Noun{Kind: NounChain, Word: "ch"}
+		p.Pick, p.Noun = PickRemaining, oneChain
 	case "other":
 		if p.Each && p.Noun.Kind == NounNone {
 			p.Pick, p.Nth = PickNth, 2 // `inc in every other st`
@@ -528,7 +528,7 @@ func (r *reader) noun(g *gNoun) Noun {
 	}
 	if len(g.Named) == 1 && parts[g.Named[0]] {
 		if r.passes {
-			return Noun{Kind: NounAny, Word: "st"} // `miss the 10 gusset sts`: they come next
+			return anyStitch // `miss the 10 gusset sts`: they come next
 		}
 		r.refused = true // where they are is not told
 	}

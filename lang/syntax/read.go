@@ -316,9 +316,9 @@ func (r *reader) start(g *gStart) Node {
 	if g.Same || r.ordinal(g.At) == 1 {
 		return &Remark{}
 	}
-	before := Place{Number: One(r.ordinal(g.At) - 1), Noun: Noun{Kind: NounChain, Word: "ch"}, From: FromHook}
+	before := Place{Number: One(r.ordinal(g.At) - 1), Noun: oneChain, From: FromHook}
 	if g.Stitch && !g.Hook {
-		before.Noun, before.From = Noun{Kind: NounAny, Word: "st"}, FromHere
+		before.Noun, before.From = anyStitch, FromHere
 	}
 	return &Skip{Place: before}
 }
@@ -385,7 +385,7 @@ func (r *reader) again(g *gAgain) Node {
 	case g.Closed != nil:
 		return r.lastClosed(r.stitch(g.Closed))
 	case g.Final:
-		return &Work{Places: []Place{{Pick: PickLast, Number: r.num(g.Last), Noun: Noun{Kind: NounAny, Word: "st"}}}}
+		return &Work{Places: []Place{{Pick: PickLast, Number: r.num(g.Last), Noun: anyStitch}}}
 	}
 	w := &Work{Number: r.num(g.N), Places: r.places(g.Where)}
 	if g.Twice != nil {
@@ -404,7 +404,7 @@ func (r *reader) lastClosed(s StitchRef) Node {
 		r.refused = true
 		return nil
 	}
-	return &Work{Stitch: s, Places: []Place{{Pick: PickLast, Number: One(k.Uses), Noun: Noun{Kind: NounAny, Word: "st"}}}}
+	return &Work{Stitch: s, Places: []Place{{Pick: PickLast, Number: One(k.Uses), Noun: anyStitch}}}
 }
 
 // closed reads `work last 2 sts tog`: a decrease of the row's own stitch.
@@ -416,7 +416,7 @@ func (r *reader) closed(g *gAgain) Node {
 	meaning, _ := stitch.Find("dec")
 	w := &Work{Stitch: StitchRef{Word: "dec", Meaning: meaning}}
 	if g.Last2 {
-		w.Places = []Place{{Pick: PickLast, Number: n, Noun: Noun{Kind: NounAny, Word: "st"}}}
+		w.Places = []Place{{Pick: PickLast, Number: n, Noun: anyStitch}}
 	}
 	return w
 }
@@ -430,7 +430,7 @@ func (r *reader) even(g *gEven) Node {
 	case g.M != nil:
 		return &Even{Number: r.num(g.M)}
 	case g.Stitch != nil:
-		return &Work{Stitch: r.stitch(g.Stitch), Places: []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}}}
+		return &Work{Stitch: r.stitch(g.Stitch), Places: []Place{AllAlong}}
 	}
 	return &Even{Number: r.num(g.N)}
 }
@@ -482,7 +482,7 @@ func (r *reader) alternate(g *gAlternate) Node {
 		if turn != nil {
 			w := Work{Stitch: r.stitch(turn.Stitch), Number: r.num(turn.N)}
 			if turn.Next {
-				w.Places = []Place{{Noun: Noun{Kind: NounAny, Word: "st"}}}
+				w.Places = []Place{{Noun: anyStitch}}
 			}
 			out.Turns = append(out.Turns, w)
 		}
@@ -677,7 +677,7 @@ func (r *reader) ending(g *gEnding) Node {
 	case g.Joined:
 		out.Omits, out.Step = true, &Skip{} // `the last sc is the join`
 	case g.Rest != nil:
-		out.Step = &Work{Places: []Place{{Number: r.num(g.Rest), Noun: Noun{Kind: NounAny, Word: "st"}}}}
+		out.Step = &Work{Places: []Place{{Number: r.num(g.Rest), Noun: anyStitch}}}
 	case g.OmitCh != nil:
 		out.Omits, out.Step = true, r.chain(g.OmitCh)
 	case g.At != nil:
@@ -864,7 +864,7 @@ func (r *reader) total(g *gTotal) Node {
 			out.Change = -1
 		}
 		r.refused = r.refused || !g.Have || out.Change == 0
-		out.Parts = []Part{{Number: r.num(g.By), Noun: Noun{Kind: NounAny, Word: "st"}}}
+		out.Parts = []Part{{Number: r.num(g.By), Noun: anyStitch}}
 		return out
 	}
 	if g.Bare != nil {
@@ -1108,7 +1108,7 @@ func oneAfterAnother(g *gWork, w *Work) {
 			p := &w.Places[i]
 			p.Number, p.Each, w.Number = w.Number, true, Num{}
 			if p.Noun.Word == "loop" {
-				p.Noun = Noun{Kind: NounAny, Word: "st"} // the top of any stitch
+				p.Noun = anyStitch // the top of any stitch
 			}
 		}
 	}
@@ -1142,7 +1142,7 @@ func (r *reader) along(g *gWork, w *Work) {
 	}
 	if g.In && len(w.Places) == 0 {
 		r.refused = r.refused || w.Number.Written()
-		w.Places = []Place{{Each: true, To: ToLimit{Kind: ToTheEnd}}} // `work in sc`
+		w.Places = []Place{AllAlong} // `work in sc`
 	}
 	if g.Until {
 		if len(w.Places) == 0 {
@@ -1193,7 +1193,7 @@ func closesPicot(g *gWork, w *Work) bool {
 
 // back reads `work back along the chain with sl st`.
 func (r *reader) back(g *gBack) Node {
-	w := &Work{Stitch: r.stitch(g.Stitch), Places: []Place{{Number: r.num(g.N), Noun: Noun{Kind: NounChain, Word: "ch"}}}}
+	w := &Work{Stitch: r.stitch(g.Stitch), Places: []Place{{Number: r.num(g.N), Noun: oneChain}}}
 	backAlong(w)
 	return w
 }
@@ -1222,7 +1222,7 @@ func backAlong(w *Work) {
 		w.Picot, w.Places = true, nil
 		return
 	}
-	noun := Noun{Kind: NounChain, Word: "ch"}
+	noun := oneChain
 	rest := Place{Pick: PickRemaining, Noun: noun}
 	if n.Written() {
 		rest.Pick, rest.Number, w.Number = PickNext, n.plus(One(-1)), Num{}

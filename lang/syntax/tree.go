@@ -622,6 +622,9 @@ type Place struct {
 	Elsewhere bool
 }
 
+// AllAlong is every place that is left: `across`, `around`.
+var AllAlong = Place{Each: true, To: ToLimit{Kind: ToTheEnd}}
+
 // Empty tells whether nothing at all is said of the place.
 func (p Place) Empty() bool {
 	return p.Pick == PickNext && !p.Number.Written() && p.Noun.Kind == NounNone && p.To.Kind == ToNothing && p.Of == nil && p.Prep == In && !p.Each && !p.Elsewhere
@@ -693,3 +696,9 @@ type Noun struct {
 	// Word is how the pattern calls the thing: petals, blocks.
 	Word string
 }
+
+// What words mean that name no stitch of their own: `in next st`, `in next ch`.
+var (
+	anyStitch = Noun{Kind: NounAny, Word: "st"}
+	oneChain  = Noun{Kind: NounChain, Word: "ch"}
+)
