@@ -13,16 +13,6 @@ import (
 // branch`. Such words are read here as those that the grammar knows: the label as one
 // name, the way home as `return to` it, and `of the side root` with the name in one.
 
-// What a token is, where its kind does not tell.
-const (
-	limbToken   = "limb"   // the label of a branch
-	behindToken = "behind" // the name of a branch behind its chain
-	limbsToken  = "limbs"  // the label of several, which a repeat makes
-	movedToken  = "moved"  // a name that is read behind its chains and stands before them, where they are
-	holderToken = "holder" // what is said to have so many stitches
-	homeToken   = "home"   // a way home in other words than `return`
-)
-
 // maxLimb is the most words that name a limb.
 const maxLimb = 5
 
@@ -318,7 +308,7 @@ func (p *pruner) labelBehind(i int) (limbLabel, bool) {
 func (p *pruner) names(t Token) bool {
 	switch t.Kind {
 	case Name:
-		return len(t.Canon) > 2 && t.Written != "colour"
+		return len(t.Canon) > 2 && t.Written != colourToken
 	case Ordinal, Hyphen:
 		return true
 	case Word:
@@ -595,7 +585,7 @@ func (p *pruner) finishes(i, from, to int) bool {
 
 // letter tells a branch that is called by a letter.
 func (p *pruner) letter(t Token) bool {
-	return t.Kind == Name && len(t.Canon) == 1 && t.Written != "colour" && strings.ToUpper(t.Canon) == p.text[t.Span.Start:t.Span.End]
+	return t.Kind == Name && len(t.Canon) == 1 && t.Written != colourToken && strings.ToUpper(t.Canon) == p.text[t.Span.Start:t.Span.End]
 }
 
 // comes are the words for coming home that no table knows.

@@ -265,7 +265,7 @@ var parts = func() map[string]bool {
 // onlyYarns tells words that name yarns and say nothing else.
 func onlyYarns(tokens []Token) bool {
 	for _, t := range tokens {
-		if t.Kind != Name && !(t.Kind == Word && (t.Canon == "" || t.Canon == "and")) || t.Kind == Name && t.Written != "colour" && len(t.Canon) > 1 {
+		if t.Kind != Name && !(t.Kind == Word && (t.Canon == "" || t.Canon == "and")) || t.Kind == Name && t.Written != colourToken && len(t.Canon) > 1 {
 			return false
 		}
 	}

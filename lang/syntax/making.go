@@ -20,7 +20,7 @@ var madeHere = phrase.MustCompile(`(?:^|[,;:.*] *)(\pL{3,}) \(([^()]+)\) in (?:t
 func madeNames(instruction string) []string {
 	var out []string
 	for _, m := range madeHere.FindAllStringSubmatch(instruction, -1) {
-		if word := Lex(m[1], Standard()); len(word) != 1 || word[0].Kind != Name || word[0].Written == "colour" {
+		if word := Lex(m[1], Standard()); len(word) != 1 || word[0].Kind != Name || word[0].Written == colourToken {
 			continue
 		}
 		inside := Lex(m[2], Standard())

@@ -545,7 +545,7 @@ func (r *reader) noun(g *gNoun) Noun {
 		}
 		return n
 	}
-	if g.Colour != nil && r.tokens[g.Colour.Pos.Offset].Written != "colour" {
+	if g.Colour != nil && r.tokens[g.Colour.Pos.Offset].Written != colourToken {
 		r.refused = true
 	}
 	if g.Tch {
@@ -571,7 +571,7 @@ func (r *reader) uncoloured(g *gStitch) bool {
 	for at > 0 && r.tokens[at-1].Kind == Word && r.tokens[at-1].Canon == "" {
 		at--
 	}
-	return at > 0 && r.tokens[at-1].Kind == Name && r.tokens[at-1].Written != "colour"
+	return at > 0 && r.tokens[at-1].Kind == Name && r.tokens[at-1].Written != colourToken
 }
 
 // wordAt is the index of the token that names the thing.

@@ -1286,7 +1286,7 @@ func (r *reader) namesYarn(at int) bool {
 // callsYarn tells the name of a yarn: one that the pattern lists, a colour, how light it is,
 // or the letters that yarns go by.
 func callsYarn(t Token) bool {
-	return t.Written == "colour" || lightness[t.Canon] || lettersYarn(t.Canon)
+	return t.Written == colourToken || lightness[t.Canon] || lettersYarn(t.Canon)
 }
 
 // lettersYarn tells the letters that yarns go by.

@@ -1439,7 +1439,7 @@ func asStep(flat []Token) Node {
 // inColour reads a colour that stands alone behind the stitches that are worked in it, with
 // what they are for: `14 sc beige for the breast`. It gives nil for anything else.
 func inColour(flat []Token) Node {
-	if flat[0].Written != "colour" {
+	if flat[0].Written != colourToken {
 		return nil
 	}
 	upTo := slices.IndexFunc(flat, func(t Token) bool { return t.Kind == Word && t.Canon == "for" })
@@ -1462,7 +1462,7 @@ func inColour(flat []Token) Node {
 // is a clause of its own with another after it. It gives 0 for none.
 func (l *lister) beginning(flat []Token, upTo int) int {
 	for cut := min(upTo, len(flat)-1); cut > 0; cut-- {
-		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" && !(flat[cut].Written == "colour" && (flat[cut-1].Kind == Stitch || flat[cut-1].Canon == "st")) &&
+		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" && !(flat[cut].Written == colourToken && (flat[cut-1].Kind == Stitch || flat[cut-1].Canon == "st")) &&
 			!(flat[cut-1].Kind == Enclosed && l.b.totals[flat[cut-1].Group] != nil) {
 			continue
 		}
@@ -1485,7 +1485,7 @@ func (l *lister) inTwo(flat []Token, cut int, sep Separator) {
 	l.read(node, spanOf(flat[:cut]), SepNone)
 	at := len(l.out)
 	l.clause(flat[cut:], sep)
-	if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && (flat[cut].Canon == "with" || flat[cut].Written == "colour") {
+	if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && (flat[cut].Canon == "with" || flat[cut].Written == colourToken) {
 		before := *yarn
 		before.Before = true
 		l.out[at].Node = &before

@@ -63,6 +63,17 @@ type Token struct {
 	Group int
 }
 
+// What a token is, where its kind does not tell: its Written is one of these.
+const (
+	colourToken = "colour" // the name of a colour
+	limbToken   = "limb"   // the label of a branch
+	behindToken = "behind" // the name of a branch behind its chain
+	limbsToken  = "limbs"  // the label of several, which a repeat makes
+	movedToken  = "moved"  // a name that is read behind its chains and stands before them, where they are
+	holderToken = "holder" // what is said to have so many stitches
+	homeToken   = "home"   // a way home in other words than `return`
+)
+
 // scanner cuts text into tokens. It is total: whatever the text holds, every
 // character that is neither white space nor in a note to the checker ends up in
 // exactly one token.

@@ -284,7 +284,7 @@ func (l *scanner) group() []Token {
 				t.Written = "each" // end of each row
 			}
 			if entry.colour {
-				t.Kind, t.Canon, t.Written = Name, r.lower, "colour"
+				t.Kind, t.Canon, t.Written = Name, r.lower, colourToken
 			}
 			if r.lower == "repeats" && len(tokens) > 0 && tokens[len(tokens)-1].Kind == Number {
 				t.Kind, t.Canon = Name, r.lower // `that is 8 repeats in all`
@@ -427,7 +427,7 @@ func inColours(tokens []Token) {
 		}
 		j, colour := i+1, false
 		for j < len(tokens) && (tokens[j].Kind == Name || tokens[j].Kind == Word && tokens[j].Canon == "yarn") {
-			colour = colour || tokens[j].Written == "colour" || j == i+2 && tokens[i+1].Canon == "yarn" || j > i+1 && tokens[j].Canon == "yarn" || i > 0 && tokens[i-1].Kind == Stitch && yarnLetter(tokens, j)
+			colour = colour || tokens[j].Written == colourToken || j == i+2 && tokens[i+1].Canon == "yarn" || j > i+1 && tokens[j].Canon == "yarn" || i > 0 && tokens[i-1].Kind == Stitch && yarnLetter(tokens, j)
 			j++
 		}
 		if colour && (j == len(tokens) || tokens[j].Kind != Stitch && (tokens[j].Kind != Word || tokens[j].Canon == "in" || tokens[j].Canon == "to" || tokens[j].Canon == "work")) {
