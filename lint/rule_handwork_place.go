@@ -82,11 +82,11 @@ var handworkIn = &fact[[]handwork]{func(p *Pass, s section) []handwork {
 
 func checkHandworkPlace(p *Pass) {
 	made := sync.OnceValue(func() map[string]int { return branchesMade(p.Fabric) })
-	last := sync.OnceValue(func() []int { return lastRows(p.Fabric) })
+	lasts := sync.OnceValue(func() []int { return lastRows(p.Fabric) })
 	for s, all := range handworkIn.in(p) {
 		for _, h := range all {
 			if h.calls {
-				p.rowsThere(p.sections.pieceOf(s), s.abs(h.at), last)
+				p.rowsThere(p.sections.pieceOf(s), s.abs(h.at), lasts)
 			}
 			if h.branchy {
 				p.branchesThere(p.toStop(s.abs(h.at)), made)
@@ -123,15 +123,15 @@ var (
 )
 
 // rowsThere tells of the first row that is called by a number beyond those of the piece that
-// is meant, in words in the lines of a piece, -1 for above the first. last gives the last row
+// is meant, in words in the lines of a piece, -1 for above the first. lasts gives the last row
 // of each.
-func (p *Pass) rowsThere(piece int, at source.Span, last func() []int) {
+func (p *Pass) rowsThere(piece int, at source.Span, lasts func() []int) {
 	text := unwrapped.Replace(strings.ToLower(p.File.Text.Slice(at)))
 	if len(text) != at.Len() {
 		return
 	}
 	for _, m := range rowsCalled.FindAllStringSubmatchIndex(text, -1) {
-		of, last := p.meant(piece, at, text[:m[0]], text[m[1]:], last)
+		of, last := p.meant(piece, at, text[:m[0]], text[m[1]:], lasts)
 		n := 0
 		for g := 2; g < len(m); g += 2 {
 			if m[g] >= 0 {
@@ -167,13 +167,13 @@ var (
 // that the sentence names as a goal (`to the body at Rnd 30`); of the piece that is open
 // while eyes are set; of the head for what is sewn on one; or of any. What is sewn may go on
 // a piece that is not in the file.
-func (p *Pass) meant(within int, at source.Span, before, after string, last func() []int) (of string, n int) {
+func (p *Pass) meant(within int, at source.Span, before, after string, lasts func() []int) (of string, n int) {
 	piece := func(all []int) (string, int) {
-		longest := slices.MaxFunc(all, func(i, j int) int { return last()[i] - last()[j] })
-		if slices.ContainsFunc(all, func(i int) bool { return last()[i] == untold }) {
+		longest := slices.MaxFunc(all, func(i, j int) int { return lasts()[i] - lasts()[j] })
+		if slices.ContainsFunc(all, func(i int) bool { return lasts()[i] == untold }) {
 			return "", 0
 		}
-		return " of the " + strings.ToLower(bareName(p.Fabric.Pieces[longest].Tree.Name)), last()[longest]
+		return " of the " + strings.ToLower(bareName(p.Fabric.Pieces[longest].Tree.Name)), lasts()[longest]
 	}
 	if rest, named := strings.CutPrefix(strings.TrimLeft(after, " "), "of "); named {
 		if all := p.piecesAt(rest); all != nil {
@@ -198,13 +198,13 @@ func (p *Pass) meant(within int, at source.Span, before, after string, last func
 	case elsewhere:
 		return "", 0
 	case eyes.MatchString(text) && within >= 0 && finishedAfter(p.Fabric.Pieces[within], at.End):
-		return "", last()[within]
+		return "", lasts()[within]
 	case head != nil && ofHead.MatchString(before):
 		return piece(head)
-	case slices.Contains(last(), untold):
+	case slices.Contains(lasts(), untold):
 		return "", 0
 	}
-	return "", slices.Max(last())
+	return "", slices.Max(lasts())
 }
 
 // othersRow is another row in the words behind one, with what it is of.

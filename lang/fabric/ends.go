@@ -222,8 +222,8 @@ var begins = phrase.MustCompile(`(?i)^beg(?:inning)?[ -]`)
 // `ch 2, dc in first sc to join` makes the last space.
 func (h *hand) joinsWith(w *syntax.Work, k *stitch.Stitch, p syntax.Place) bool {
 	last := h.begun && (h.round || h.other || k.Class == stitch.Slip && h.roundOne()) && (closing(p) || h.onCloser(p) || h.onBeginner(p)) && h.lastRead && (!w.Number.Written() || k.Class == stitch.Slip && w.Number.At(h.size) == 1)
-	closing := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip) || h.slipsOn(k, p)
-	if !closing || len(h.row) == 0 || h.fixed || h.closesOwnChain(p) {
+	closes := w.Joins || last && (h.chains > 0 || k.Class == stitch.Slip) || h.slipsOn(k, p)
+	if !closes || len(h.row) == 0 || h.fixed || h.closesOwnChain(p) {
 		return false
 	}
 	if h.chains > 0 || w.Joins {

@@ -147,11 +147,11 @@ func (f *folder) clause(c Clause) {
 			}
 		}
 	case *Likewise:
-		if k := len(f.out); f.counted() && f.out[k-1].Sep < SepStop {
+		if k := len(f.out); f.doneCounting() && f.out[k-1].Sep < SepStop {
 			c.Node = &Remark{} // `34 dc, with 4 dc between the markers`
 		}
 	case *Unread:
-		if f.handwork || f.counted() {
+		if f.handwork || f.doneCounting() {
 			c.Node = &Remark{} // `embroider two eyes over Rnd 9, 4 sts apart`; `(12) the neck`
 		}
 	}
@@ -232,9 +232,9 @@ func (f *folder) joinsIn(n *Join) *Yarn {
 	return &Yarn{Action: YarnJoin, Yarn: y.Yarn, Place: n.Place, With: n.With}
 }
 
-// counted tells whether the row has stated its count and nothing more is worked:
+// doneCounting tells whether the row has stated its count and nothing more is worked:
 // what else is said is a remark.
-func (f *folder) counted() bool {
+func (f *folder) doneCounting() bool {
 	k := len(f.out)
 	if k == 0 {
 		return false
@@ -914,7 +914,7 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 		}
 	}
 	if c.Node = g; len(g.Body) == 0 {
-		if f.placed(c, n.Place) {
+		if f.putInto(c, n.Place) {
 			return
 		}
 		c.Node = &Unread{}
@@ -938,9 +938,9 @@ func (b *builder) worksFrom(span source.Span) int {
 	return end
 }
 
-// placed gives a place that stands behind a comma to the stitches before it:
+// putInto gives a place that stands behind a comma to the stitches before it:
 // `1 dc, in the next st of Rnd 1`.
-func (f *folder) placed(c Clause, p Place) bool {
+func (f *folder) putInto(c Clause, p Place) bool {
 	k := len(f.out)
 	if k == 0 || f.starred() || !unplacedWork(f.out[k-1]) {
 		return false

@@ -172,8 +172,8 @@ var saysWay = phrase.MustCompile(`(?i)^\W*(?:(?:going|coming|working|on|the) )?(
 // counted: `The stem, coming back`, `Part 2: down`, `The way home`, `Homewards`, `The tip`, `To check`.
 var turnsBack = phrase.MustCompile(`(?i)^\W*(?:\pL[\pL ]{0,20}[,:–—-] ?)?(?:(?:going|coming|working|travelling|traveling|heading) (?:back|home|up|down|out)|(?:on )?the way (?:back|home|up|down|out)|part \d{1,2} ?[,.:–—-] ?(?:back|home|down)|(?:back|home|down)(?: along| the| to)+ [\pL ]{1,20}|(?:home|back)wards?|(?:at )?the (?:very )?tip)(?: (?:the|to|along)[\pL ]{1,20})?\W*$|^\W*(?:control|check(?:ing)?|to check|check (?:your|the) \pL+)\W*$`)
 
-// goesOn tells whether steps of a piece stand right above a line.
-func (d *document) goesOn() bool {
+// belowSteps tells whether steps of a piece stand right above a line.
+func (d *document) belowSteps() bool {
 	last := d.last()
 	return last != nil && last.kind == blockText
 }
@@ -208,7 +208,7 @@ func bareNumber(line string) int {
 // subheads tells a heading within a piece: one that says which way its steps go on, or that
 // reads as work, `Work even` on a line of its own above a row.
 func (d *document) subheads(trimmed string, at int) bool {
-	if at > 0 && (saysWay.MatchString(trimmed) && d.stepsOn(at) || turnsBack.MatchString(undecorated(trimmed)) && d.goesOn()) {
+	if at > 0 && (saysWay.MatchString(trimmed) && d.stepsOn(at) || turnsBack.MatchString(undecorated(trimmed)) && d.belowSteps()) {
 		return true
 	}
 	if at == 0 || d.bare(at-1) != "" || endsSentence(trimmed) || len(strings.Fields(trimmed)) > maxNamed || !labelled(d.bare(at+1)) {

@@ -212,7 +212,7 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	if i+2 < len(p.in) && p.in[i].Kind == Word && p.in[i].Canon == "on" && p.in[i+1].Kind == Name && p.in[i+2].Kind == Colon {
 		i += 2 // shoot on B: ch 5
 	}
-	i = p.placed(i)
+	i = p.pastPlace(i)
 	marked := false
 	for ; i < len(p.in); i++ {
 		switch t := p.in[i]; {
@@ -240,9 +240,9 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
 }
 
-// placed passes over where a branch is, between the comma at token i behind its name and the mark
+// pastPlace passes over where a branch is, between the comma at token i behind its name and the mark
 // of the label: `third thorn, on the other side of the stem: ch 4`. It gives i for nothing.
-func (p *pruner) placed(i int) int {
+func (p *pruner) pastPlace(i int) int {
 	if i >= len(p.in) || p.in[i].Kind != Comma {
 		return i
 	}
@@ -641,8 +641,8 @@ func (p *pruner) knows(name string) bool {
 // token after it, i for none.
 func (p *pruner) ofLimb(out []Token, i int) (end int, more []Token) {
 	t := p.in[i]
-	counts := t.Kind == Word && t.Canon == "in" && p.counts(i)
-	if counts {
+	counted := t.Kind == Word && t.Canon == "in" && p.counts(i)
+	if counted {
 		t.Canon = "on" // you have 26 ch in the spine
 	}
 	if t.Kind != Word || t.Canon != "of" && t.Canon != "on" {
@@ -660,7 +660,7 @@ func (p *pruner) ofLimb(out []Token, i int) (end int, more []Token) {
 		return from, append(append(out, t), p.in[i+1:from]...)
 	}
 	for to := min(len(p.in), from+maxLimb); to > from; to-- {
-		if slices.ContainsFunc(p.in[from:to], func(t Token) bool { return !p.names(t) }) || !p.knows(p.words(from, to)) && !(counts && p.nameable(p.in[from], p.in[to-1])) {
+		if slices.ContainsFunc(p.in[from:to], func(t Token) bool { return !p.names(t) }) || !p.knows(p.words(from, to)) && !(counted && p.nameable(p.in[from], p.in[to-1])) {
 			continue
 		}
 		if i > 0 && p.in[i-1].Canon == "remaining" {
@@ -741,26 +741,26 @@ func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 	if to < len(p.in) && p.isNow(to) {
 		has++
 	}
-	counts := func(i int) bool { return i < len(p.in) && p.in[i].Kind == Number }
+	numberAt := func(i int) bool { return i < len(p.in) && p.in[i].Kind == Number }
 	switch {
-	case from > i && from < len(p.in) && p.in[from].Kind == Name && p.in[from].Canon == "is" && counts(from+1):
+	case from > i && from < len(p.in) && p.in[from].Kind == Name && p.in[from].Canon == "is" && numberAt(from+1):
 		return from + 1, append(append(out, p.in[i:from]...), Token{Kind: Word, Canon: "have", Span: p.in[from].Span})
-	case to > from && has < len(p.in) && p.in[has].Kind == Word && p.in[has].Canon == "have" && p.allBefore(has, counts) && (p.knows(p.words(from, to)) || from > i && isBranch(p.in[from-1])):
+	case to > from && has < len(p.in) && p.in[has].Kind == Word && p.in[has].Canon == "have" && p.allBefore(has, numberAt) && (p.knows(p.words(from, to)) || from > i && isBranch(p.in[from-1])):
 		name := p.merged(from, to)
 		name.Written = holderToken
 		out = append(p.filling(out, i, from), name)
-		return p.inAll(p.filling(out, to, has), has, counts)
+		return p.inAll(p.filling(out, to, has), has, numberAt)
 	}
 	return i, nil
 }
 
 // inAll goes on behind the word for having at token i, past an `in all` that stands before the number.
-func (p *pruner) inAll(out []Token, i int, counts func(int) bool) (int, []Token) {
-	if counts(i + 1) {
+func (p *pruner) inAll(out []Token, i int, numberAt func(int) bool) (int, []Token) {
+	if numberAt(i + 1) {
 		return i, out
 	}
 	to := i + 1
-	for !counts(to) {
+	for !numberAt(to) {
 		to++
 	}
 	return to, p.filling(append(out, p.in[i]), i+1, to)

@@ -377,7 +377,7 @@ func (l *lister) word(i, hi int) {
 		l.flush(SepComma)
 		return
 	}
-	if t.Written == "working" && (l.inEach() || l.counted()) && l.lastOnes(i+1, hi) {
+	if t.Written == "working" && (l.inEach() || l.numbersStitches()) && l.lastOnes(i+1, hi) {
 		l.flush(SepComma) // `1 dc in each tr to end working last dc in top of 3 ch`
 		return
 	}
@@ -1209,8 +1209,8 @@ func (l *lister) inEach() bool {
 	return false
 }
 
-// counted tells whether the step so far is a number of stitches and no more: `14 dc`.
-func (l *lister) counted() bool {
+// numbersStitches tells whether the step so far is a number of stitches and no more: `14 dc`.
+func (l *lister) numbersStitches() bool {
 	n := len(l.flat)
 	return n > 1 && l.flat[n-1].Kind == Stitch && l.flat[n-2].Kind == Number
 }

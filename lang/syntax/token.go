@@ -52,8 +52,8 @@ type Token struct {
 	// Canon is the canonical spelling: "st" for stitches, "rnd" for Round,
 	// "next" for following. For a stitch it is the spelling in lower case.
 	Canon string
-	// Written is the word as the pattern writes it, where Canon is not enough:
-	// for the many words that name a counted thing.
+	// Written is the word as the pattern writes it, where Canon is not enough: for the many
+	// words that name a counted thing. Of a name it may be what is named, as limbToken is.
 	Written string
 	// Values holds a number's value, one or one a size, in whole units.
 	Values Num
@@ -63,7 +63,7 @@ type Token struct {
 	Group int
 }
 
-// What a token is, where its kind does not tell: its Written is one of these.
+// What a token is, as its Written says, where its kind does not tell.
 const (
 	colourToken = "colour" // the name of a colour
 	limbToken   = "limb"   // the label of a branch

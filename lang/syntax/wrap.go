@@ -47,7 +47,7 @@ func (d *document) continues(line string, span source.Span) bool {
 	if indented && d.indent(b.span.Start) < indentOf(line) || endsOpen(before) || onlyLabel(before) && !d.heads(trimmed) {
 		return true
 	}
-	if goesOn(trimmed) {
+	if repeatsAbove(trimmed) {
 		return true
 	}
 	r := firstRune(trimmed)
@@ -194,9 +194,9 @@ func wrapWidth(lines []lineShape) int {
 	return width
 }
 
-// goesOn tells a line that repeats what the line before says: `Repeat around;
+// repeatsAbove tells a line that repeats what the line before says: `Repeat around;
 // join.`
-func goesOn(line string) bool {
+func repeatsAbove(line string) bool {
 	tokens := Lex(firstWords(line), Standard())
 	if len(tokens) < 2 || tokens[0].Kind != Word || tokens[0].Canon != "rep" {
 		return false
