@@ -29,13 +29,13 @@ type document struct {
 	used    func(*document)
 
 	mu      sync.Mutex
-	finding *finding // nil until it is asked for, and where it was put away
+	inquiry *inquiry // nil until it is asked for, and where it was put away
 
 	memory *memory
 }
 
-// finding out what is known of a document.
-type finding struct {
+// inquiry finds out what is known of a document.
+type inquiry struct {
 	done    chan struct{} // closed when result and failure are set
 	result  *knowledge
 	failure error
@@ -114,19 +114,19 @@ func (s *server) newDocument(file uri.URI, version int32, text *source.Text, of 
 
 // look begins to find out what is known of the document, where nobody has or where it
 // was put away since then.
-func (d *document) look() *finding {
+func (d *document) look() *inquiry {
 	defer d.used(d)
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	if d.finding == nil {
-		f := &finding{done: make(chan struct{})}
-		d.finding = f
+	if d.inquiry == nil {
+		f := &inquiry{done: make(chan struct{})}
+		d.inquiry = f
 		go func() {
 			defer close(f.done)
 			f.result, f.failure = d.analyze(d.text)
 		}()
 	}
-	return d.finding
+	return d.inquiry
 }
 
 // putAway forgets what is known of the document. It gives false where that is being
@@ -134,12 +134,12 @@ func (d *document) look() *finding {
 func (d *document) putAway() bool {
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	if d.finding == nil {
+	if d.inquiry == nil {
 		return true
 	}
 	select {
-	case <-d.finding.done:
-		d.finding = nil
+	case <-d.inquiry.done:
+		d.inquiry = nil
 		d.memory.forget(d.version)
 		return true
 	default:

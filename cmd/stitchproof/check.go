@@ -92,7 +92,7 @@ func (c *checkCommand) run(s *streams) (*checkRun, error) {
 
 // nothing answers for a run that has no file to check. Where all that was named
 // is ignored, as it may be in a hook, that is as it should be.
-func (c *checkCommand) nothing(s *streams, found finding) error {
+func (c *checkCommand) nothing(s *streams, found foundFiles) error {
 	if found.ignored == 0 {
 		return noneFound(c.Paths)
 	}

@@ -59,10 +59,7 @@ func (r *checkRun) all(found []inputs.Input) []outcome {
 // one checks one input. What hinders that is its finding.
 func (r *checkRun) one(in inputs.Input) outcome {
 	name := r.named(in.Name)
-	content, err := []byte(nil), in.Err
-	if err == nil {
-		content, err = inputs.Read(in.Name, r.in)
-	}
+	content, err := in.Read(r.in)
 	var settings config.Effective
 	if err == nil {
 		settings, err = r.effective(r.settings, name)

@@ -30,7 +30,7 @@ func (c *configCommand) Run(s *streams) error {
 	}
 	name := c.Path
 	if isFolder(name) {
-		name = filepath.Join(name, "any"+ending)
+		name = filepath.Join(name, "any"+config.Ending)
 	}
 	found, err := finder.In(filepath.Dir(name))
 	if err != nil {

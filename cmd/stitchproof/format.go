@@ -61,10 +61,7 @@ func (c *formatCommand) writes() bool { return !c.Check && !c.Diff }
 
 // one formats a file, and tells whether that changes it.
 func (c *formatCommand) one(s *streams, settings *config.Finder, in inputs.Input) (changed bool, err error) {
-	content, err := []byte(nil), in.Err
-	if err == nil {
-		content, err = inputs.Read(in.Name, s.in)
-	}
+	content, err := in.Read(s.in)
 	if err != nil {
 		return false, fmt.Errorf("%s %w", in.Name, err)
 	}

@@ -13,9 +13,6 @@ import (
 	"stitchproof/lint/inputs"
 )
 
-// ending is the ending of the files that a folder is searched for.
-const ending = config.Ending
-
 // configFlags choose the file of settings.
 type configFlags struct {
 	Config   string `placeholder:"FILE" help:"Use these settings for all files, whatever ${config} lies beside them."`
@@ -83,14 +80,14 @@ type inputFlags struct {
 	StdinName   string   `placeholder:"FILE" default:"-" help:"What standard input is called: its settings are those of such a file."`
 }
 
-// finding is the files that were found.
-type finding struct {
+// foundFiles are the files that paths mean, and how many were left out of them.
+type foundFiles struct {
 	inputs  []inputs.Input
 	ignored int
 }
 
 // find finds the files that paths mean.
-func (f *inputFlags) find(named []string, settings *config.Finder) (finding, error) {
+func (f *inputFlags) find(named []string, settings *config.Finder) (foundFiles, error) {
 	finder := inputs.Finder{Settings: settings, Ignore: f.Ignore, Force: f.ForceIgnore}
 	found, ignored, err := finder.Find(named)
 	for _, in := range found {
@@ -98,12 +95,12 @@ func (f *inputFlags) find(named []string, settings *config.Finder) (finding, err
 			_, err = settings.In(filepath.Dir(f.named(in.Name)))
 		}
 	}
-	return finding{found, ignored}, err
+	return foundFiles{found, ignored}, err
 }
 
 // noneFound says that paths mean no pattern.
 func noneFound(named []string) error {
-	return fmt.Errorf("no %s file in %s: name a file of another ending by itself, or let %s include its ending", ending, strings.Join(named, ", "), config.Name)
+	return fmt.Errorf("no %s file in %s: name a file of another ending by itself, or let %s include its ending", config.Ending, strings.Join(named, ", "), config.Name)
 }
 
 // named is what a file is called in reports.

@@ -237,6 +237,14 @@ func (s *search) add(in Input) {
 	}
 }
 
+// Read reads the input, where nothing hinders it.
+func (in Input) Read(stdin io.Reader) ([]byte, error) {
+	if in.Err != nil {
+		return nil, in.Err
+	}
+	return Read(in.Name, stdin)
+}
+
 // Read reads a file, or standard input, as far as it is text.
 func Read(name string, stdin io.Reader) ([]byte, error) {
 	from := stdin
