@@ -12,8 +12,8 @@ import (
 var (
 	// keptFromSleep takes `do not leave the rattle in the cot` and `take it out of the crib
 	// when the baby sleeps`.
-	keptFromSleep = phrase.MustCompile(`\b(?:never|do not|don't|must not|should not)\b[^.;:]*\b(?:in|into|over|near|with|while|when)\b[^.;:,]{0,24}\b` + asleep +
-		`|\b(?:remove|take|keep)\b[^.;:]*\b(?:out of|away from|from)\b[^.;:,]{0,24}\b` + asleep)
+	keptFromSleep = phrase.MustCompile(`\b(?:never|do not|don't|must not|should not)\b[^.;:]*\b(?:in|into|over|near|with|while|when)\b[^.;:,]{0,24}\b` + asleepExpr +
+		`|\b(?:remove|take|keep)\b[^.;:]*\b(?:out of|away from|from)\b[^.;:,]{0,24}\b` + asleepExpr)
 	// The three parts of an advice on small parts, which may take two sentences: `The eyes
 	// are small parts. For a child under three years embroider them instead.`
 	swallowed   = phrase.MustCompile(`\b(?:small parts?|swallow(?:ed|s)?|chok(?:e|ed|ing)|not safe|unsafe)\b`)
@@ -21,7 +21,7 @@ var (
 	withoutThem = phrase.MustCompile(`\b(?:not suitable|unsuitable|not for|never|do not|don't|must not|should not|leave (?:off|out|away|them)|omit|instead|embroider)\b`)
 )
 
-const asleep = `(?:cots?|cribs?|cradles?|prams?|bassinets?|moses baskets?|sleeps?|sleeping|asleep|sleep space)\b`
+const asleepExpr = `(?:cots?|cribs?|cradles?|prams?|bassinets?|moses baskets?|sleeps?|sleeping|asleep|sleep space)\b`
 
 // advisesOnSleep tells whether the pattern itself says that the piece has no place where a
 // baby sleeps.

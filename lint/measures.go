@@ -15,14 +15,14 @@ type amounts struct {
 	values []float64
 }
 
-const amount = `\d+(?:\.\d+)?(?:\s\d+/\d+)?`
+const amountExpr = `\d+(?:\.\d+)?(?:\s\d+/\d+)?`
 
 // amountList matches two or more values in brackets after one before them. One
 // alone in brackets is a conversion, `5 cm (2 in)`, unless the unit follows
 // it: `20 (30) m`.
 var (
-	amountList = phrase.MustCompile(amount + `\s?[(\[]\s?` + amount + `(?:(?:\s?[,:]\s?` + amount + `)+|\s?[)\]]\s?(?:mm|cm|m|in|inch|inches|yd|yds|yards|g|oz)\b)`)
-	oneValue   = phrase.MustCompile(amount)
+	amountList = phrase.MustCompile(amountExpr + `\s?[(\[]\s?` + amountExpr + `(?:(?:\s?[,:]\s?` + amountExpr + `)+|\s?[)\]]\s?(?:mm|cm|m|in|inch|inches|yd|yds|yards|g|oz)\b)`)
+	oneValue   = phrase.MustCompile(amountExpr)
 )
 
 // measures finds such lists in a text that stands at an offset of the file.

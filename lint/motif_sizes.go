@@ -10,16 +10,16 @@ import (
 	"stitchproof/lang/syntax"
 )
 
-// motifs are what is joined in rows to something larger, all of one size.
-const motifs = `(?:square|block|motif|hexagon|granny|tile)`
+// motifExpr is what is joined in rows to something larger, all of one size.
+const motifExpr = `(?:square|block|motif|hexagon|granny|tile)`
 
 var (
 	// motifSays stands before how large one of them is, each way.
-	motifSays = phrase.MustCompile(`\b(?:one|each|every|the|a) (?:\w+ )?` + motifs + `(?:,? (?:when )?(?:finished|blocked),?)? ?(?:=|:|measures?|is) ?(?:about |approx\.? |approximately )?$`)
+	motifSays = phrase.MustCompile(`\b(?:one|each|every|the|a) (?:\w+ )?` + motifExpr + `(?:,? (?:when )?(?:finished|blocked),?)? ?(?:=|:|measures?|is) ?(?:about |approx\.? |approximately )?$`)
 	// laidAcross takes `4 across and 6 down`, `three rows of three`, `in 5 rows of 6`.
-	laidAcross = phrase.MustCompile(`\b` + countWord + ` (?:\w+ )?across (?:and|by|x) ` + countWord + ` (?:\w+ )?(?:down|deep|high|long)\b|\b` + countWord + ` rows of ` + countWord + `\b`)
+	laidAcross = phrase.MustCompile(`\b` + countExpr + ` (?:\w+ )?across (?:and|by|x) ` + countExpr + ` (?:\w+ )?(?:down|deep|high|long)\b|\b` + countExpr + ` rows of ` + countExpr + `\b`)
 	// through takes `through three hexagons`.
-	through = phrase.MustCompile(`\b(?:through|across|over) (?:the |all )?` + countWord + ` ` + motifs + `s\b`)
+	through = phrase.MustCompile(`\b(?:through|across|over) (?:the |all )?` + countExpr + ` ` + motifExpr + `s\b`)
 )
 
 // layout is how many motifs stand beside each other each way.

@@ -29,9 +29,9 @@ const (
 
 var (
 	// notionListed takes `8 wooden buttons`, `pair of 8 mm safety eyes`, `2 safety eyes of 6 mm`.
-	notionListed = phrase.MustCompile(`^\W*(?:` + countWord + ` |(a )?(pairs? of) )?` + ofMM + notionLook + notionNoun + `(?:,? (?:of|\()? ?(\d{1,2}(?:\.\d)?) ?mm)?`)
+	notionListed = phrase.MustCompile(`^\W*(?:` + countExpr + ` |(a )?(pairs? of) )?` + ofMM + notionLook + notionNoun + `(?:,? (?:of|\()? ?(\d{1,2}(?:\.\d)?) ?mm)?`)
 	// notionSaid takes `the 6 buttons`, `sew on 6 buttons`, `the 8 mm eyes`.
-	notionSaid = phrase.MustCompile(`\b(the|all|all the|your|on|sew|attach|insert|fix|add|string) (?:` + countWord + ` )?` + ofMM + notionLook + notionNoun)
+	notionSaid = phrase.MustCompile(`\b(the|all|all the|your|on|sew|attach|insert|fix|add|string) (?:` + countExpr + ` )?` + ofMM + notionLook + notionNoun)
 	// inParts tells that a number is that of one of several places.
 	inParts = phrase.MustCompile(`\b(?:each|every|per|side|front|left|right|first|then|other|remaining|rest|another|more|last|spare)\b`)
 )

@@ -142,7 +142,7 @@ func (p *Pass) yarnConversions(at source.Span) {
 	lengths := syntax.FindLengths(text)
 	for i := 1; i < len(lengths); i++ {
 		a, b := lengths[i-1], lengths[i]
-		if !ofYarn[a.Unit] || !ofYarn[b.Unit] || a.Unit == b.Unit || len(a.Vals) != len(b.Vals) || !again.MatchString(text[a.Span.End:b.Span.Start]) {
+		if !ofYarn[a.Unit] || !ofYarn[b.Unit] || a.Unit == b.Unit || len(a.Vals) != len(b.Vals) || !sameBehind.MatchString(text[a.Span.End:b.Span.Start]) {
 			continue
 		}
 		for size := range a.Vals {
@@ -163,8 +163,8 @@ func (p *Pass) yarnConversions(at source.Span) {
 // ofYarn are the units that lengths of yarn are given in.
 var ofYarn = map[string]bool{"m": true, "yd": true}
 
-// again is what stands between a length and the same in other units.
-var again = phrase.MustCompile(`^\s*(?:[(\[/=]|or\b)\s*(?:about |approx(?:\.|imately)? |ca\.? )?$`)
+// sameBehind is what stands between a length and the same in other units.
+var sameBehind = phrase.MustCompile(`^\s*(?:[(\[/=]|or\b)\s*(?:about |approx(?:\.|imately)? |ca\.? )?$`)
 
 // claim is what the finished size says of one piece: a width with a height, one
 // of them, or a way around.

@@ -58,38 +58,38 @@ type madeUpFrom struct {
 	some     bool // there may be more of them
 }
 
-// countWord is a number of pieces, called what they are called.
+// countExpr is a number of pieces, calledExpr what they are called.
 var (
-	countWord = `(\d{1,3}|` + numeral.Expression(2, numeral.Most) + `)`
-	called    = `((?:[a-z]+ )?[a-z]+)`
+	countExpr  = `(\d{1,3}|` + numeral.Expression(2, numeral.Most) + `)`
+	calledExpr = `((?:[a-z]+ )?[a-z]+)`
 )
 
 var (
 	// those takes `the 4 leaves`, `all 30 squares`, `all six of the petals`.
-	those = phrase.MustCompile(`\b(?:the|all|all the|your) ` + countWord + `(?: of the)?(?: (?:made|finished))? ` + called)
+	those = phrase.MustCompile(`\b(?:the|all|all the|your) ` + countExpr + `(?: of the)?(?: (?:made|finished))? ` + calledExpr)
 	// ofSome follows those of which there are others: `the 4 squares of each strip`.
 	ofSome = phrase.MustCompile(`^ (?:of|in|for|per|on) `)
 	// someOf takes `sew 6 leaves`, beside which there may be others.
-	someOf = phrase.MustCompile(`\b(?:sew|attach|pin|arrange|place|position|glue|stitch|space|distribute)(?: on)? ` + countWord + ` ` + called)
+	someOf = phrase.MustCompile(`\b(?:sew|attach|pin|arrange|place|position|glue|stitch|space|distribute)(?: on)? ` + countExpr + ` ` + calledExpr)
 	// bothOf takes `both wings`.
-	bothOf = phrase.MustCompile(`\bboth (?:of )?(?:the )?` + called)
+	bothOf = phrase.MustCompile(`\bboth (?:of )?(?:the )?` + calledExpr)
 	// laidOut takes `the squares out in 5 rows of 6`.
-	laidOut = phrase.MustCompile(`\b(?:the|all|all the|your) ((?:[a-z]+ )?[a-z]+?) (?:out |together )?in ` + countWord + ` rows of ` + countWord + `\b`)
+	laidOut = phrase.MustCompile(`\b(?:the|all|all the|your) ((?:[a-z]+ )?[a-z]+?) (?:out |together )?in ` + countExpr + ` rows of ` + countExpr + `\b`)
 	// atTips takes `a leaf to the tips of branches A, B and D`.
 	atTips = phrase.MustCompile(`\b(?:an?|one) ((?:[a-z]+ )?[a-z]+?) (?:to|at|on|onto) (?:each of )?(?:the )?(?:tips?|ends?) of branches ((?:[a-z]|\d{1,2})(?:(?:, and|,| and) (?:[a-z]|\d{1,2}))+)(?: (?:at|on) (each|either|both) (?:ends?|sides?)|[^a-z\d]|$)`)
 	// onEach takes `a cup on each nut`, `3 leaves to every twig`.
-	onEach = phrase.MustCompile(`\b(?:an?|one|` + countWord + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|onto|in|into|over|at) (?:the (?:[a-z]+ ){1,3}of )?(?:each|every)(?: of the)?(?: ` + countWord + `)? ` + called)
+	onEach = phrase.MustCompile(`\b(?:an?|one|` + countExpr + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|onto|in|into|over|at) (?:the (?:[a-z]+ ){1,3}of )?(?:each|every)(?: of the)?(?: ` + countExpr + `)? ` + calledExpr)
 	// eachOfSome takes `a berry to the tip of each of the 4 twigs`, and eachSide `a wing to each side`.
-	eachOfSome = phrase.MustCompile(`\b(?:an?|one|` + countWord + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|onto|at|in|into|over|beside) (?:the (?:[a-z]+ ){1,3}of )?each of the ` + countWord + ` `)
+	eachOfSome = phrase.MustCompile(`\b(?:an?|one|` + countExpr + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|onto|at|in|into|over|beside) (?:the (?:[a-z]+ ){1,3}of )?each of the ` + countExpr + ` `)
 	eachSide   = phrase.MustCompile(`\b(?:an?|one) ((?:[a-z]+ )?[a-z]+?) (?:to|on|at) (?:each|either) side\b`)
 	// sharedOut takes the first of `two berries to the tip of the stem, one to each of the 2 twigs
 	// and one to the foot`, and andOne each that follows.
-	sharedOut = phrase.MustCompile(`\b(?:sew|hang|attach|pin|place|fix|stitch|set)(?: on)? (an?|one|` + countWord + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|at|from|in|beside|near) `)
-	andOne    = phrase.MustCompile(`(?:,| and|, and) (one|` + countWord + `)(?: ([a-z]+))?(?: side by side)? (?:to|on|at|from|in|beside|near) (?:each of the ` + countWord + ` )?`)
+	sharedOut = phrase.MustCompile(`\b(?:sew|hang|attach|pin|place|fix|stitch|set)(?: on)? (an?|one|` + countExpr + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|at|from|in|beside|near) `)
+	andOne    = phrase.MustCompile(`(?:,| and|, and) (one|` + countExpr + `)(?: ([a-z]+))?(?: side by side)? (?:to|on|at|from|in|beside|near) (?:each of the ` + countExpr + ` )?`)
 	// laidBy takes `the squares out 4 across and 6 down`.
-	laidBy = phrase.MustCompile(`\b(?:the|all|all the|your) ([a-z]+) (?:out )?` + countWord + ` across (?:and|by) ` + countWord + ` (?:down|deep|high)\b`)
+	laidBy = phrase.MustCompile(`\b(?:the|all|all the|your) ([a-z]+) (?:out )?` + countExpr + ` across (?:and|by) ` + countExpr + ` (?:down|deep|high)\b`)
 	// inMiddle takes `one hexagon in the middle and the other six around it`.
-	inMiddle = phrase.MustCompile(`\bone ([a-z]+) in the (?:middle|cent(?:er|re)) and (?:the )?(?:other )?` + countWord + ` (?:others )?around\b`)
+	inMiddle = phrase.MustCompile(`\bone ([a-z]+) in the (?:middle|cent(?:er|re)) and (?:the )?(?:other )?` + countExpr + ` (?:others )?around\b`)
 	// tip is one branch of such a list.
 	tip = phrase.MustCompile(`[a-z\d]+`)
 )

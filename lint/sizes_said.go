@@ -147,7 +147,7 @@ func (p *Pass) gaugeBlocked() bool {
 
 // inOther tells whether a length is the one before it in the other units.
 func inOther(text string, before, l syntax.WrittenLength) bool {
-	return before.Metric() != l.Metric() && again.MatchString(text[before.Span.End:l.Span.Start])
+	return before.Metric() != l.Metric() && sameBehind.MatchString(text[before.Span.End:l.Span.Start])
 }
 
 // crossedWith is the length that one stands beside in a width by a height, nil for none.

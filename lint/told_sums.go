@@ -25,7 +25,7 @@ var (
 	// partHas takes the first part of such a sentence.
 	partHas = phrase.MustCompile(`^\W*(?:the|each of the) (?:[a-z]+ ){1,3}has (\d+) ((?:[a-z]+ )?[a-z]+)$`)
 	// partToo takes each of the others.
-	partToo = phrase.MustCompile(`^(?:and )?(?:the|each of the(?: ` + countWord + `)?) (?:[a-z]+ ){1,3}(?:has )?(\d+)(?: ((?:[a-z]+ )?[a-z]+))?$`)
+	partToo = phrase.MustCompile(`^(?:and )?(?:the|each of the(?: ` + countExpr + `)?) (?:[a-z]+ ){1,3}(?:has )?(\d+)(?: ((?:[a-z]+ )?[a-z]+))?$`)
 )
 
 // toldSumsIn are those of a section that begins with a piece.

@@ -159,7 +159,7 @@ func plain(s string) string { return strings.ToLower(strings.Join(strings.Fields
 var coded = phrase.MustCompile(`^[-•*\s]*(?:(?i:yarn|colou?r)\s+)?([A-Z]|MC|CC\d?)\s*[:=–—-]\s*`)
 
 // codeFirst is a yarn's code with its colour behind it: `Color B (bark): 90 yards`.
-var codeFirst = phrase.MustCompile(`^(` + code + `) ?\([^()]*\)$`)
+var codeFirst = phrase.MustCompile(`^(` + codeExpr + `) ?\([^()]*\)$`)
 
 // supply reads a line of a list of materials.
 func (l *List) supply(line string, span source.Span, text *source.Text) {

@@ -129,22 +129,22 @@ func letteredYarns(text string) []lettered {
 	return nil
 }
 
-// called are the ways in which a list calls yarns by letters and numbers: `(A)`, `(yarn B)`,
+// callsYarn are the ways in which a list calls yarns by letters and numbers: `(A)`, `(yarn B)`,
 // `Colour C`, `**D** Bark`, `MC Moss`, `E = haw red`.
-var called = [...]*phrase.Phrase{
-	phrase.MustCompile(`[(\[](?:(?i:yarn|colou?r|shade) )?(` + code + `)[)\]]`),
-	phrase.MustCompile(`\b(?i:yarn|colou?r|shade) (` + code + `|\d)\b`),
-	phrase.MustCompile(`\*\*(` + code + `)(?: ?[:=])?\*\*`),
-	phrase.MustCompile(`(?m:^[-•*\s]*|[:;,] ?)(` + code + `)(?: ?[:=]| ?[–—-] ?\pL| \p{Lu}\p{Ll})`),
+var callsYarn = [...]*phrase.Phrase{
+	phrase.MustCompile(`[(\[](?:(?i:yarn|colou?r|shade) )?(` + codeExpr + `)[)\]]`),
+	phrase.MustCompile(`\b(?i:yarn|colou?r|shade) (` + codeExpr + `|\d)\b`),
+	phrase.MustCompile(`\*\*(` + codeExpr + `)(?: ?[:=])?\*\*`),
+	phrase.MustCompile(`(?m:^[-•*\s]*|[:;,] ?)(` + codeExpr + `)(?: ?[:=]| ?[–—-] ?\pL| \p{Lu}\p{Ll})`),
 }
 
-// code is a yarn's name that is no word: A, MC, CC2, CB.
-const code = `[A-Z]|MC|CC\d?|C[A-F]`
+// codeExpr is a yarn's name that is no word: A, MC, CC2, CB.
+const codeExpr = `[A-Z]|MC|CC\d?|C[A-F]`
 
 // codesIn are those that a list calls yarns by, each once.
 func codesIn(text string) []string {
 	var out []string
-	for _, way := range called {
+	for _, way := range callsYarn {
 		for _, m := range way.FindAllStringSubmatch(text, -1) {
 			if !slices.Contains(out, m[1]) {
 				out = append(out, m[1])

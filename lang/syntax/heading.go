@@ -72,19 +72,19 @@ var (
 	// squareName is such a name with nothing behind it: `[Leaf: 2 pieces]`.
 	squareName = phrase.MustCompile(inSquares + `$`)
 	// squareHeading is one with how many pieces are made, and in what: `[Wing] 2 pieces, brown.`
-	squareHeading = phrase.MustCompile(inSquares + `[ :,]*((?i:(?:make )?` + pieces + `)[^.]*)(?:\.\s*|$)`)
+	squareHeading = phrase.MustCompile(inSquares + `[ :,]*((?i:(?:make )?` + piecesExpr + `)[^.]*)(?:\.\s*|$)`)
 	// squareKey is one that is a key of the header, before its value: `[Stitches] chain (ch), …`.
 	squareKey = phrase.MustCompile(inSquares + `[ :.]*`)
 
 	// saysHowMany takes how many are made of what a heading names.
-	saysHowMany = phrase.MustCompile(`(?i)\b(?:make ?` + number + `|` + pieces + `)`)
+	saysHowMany = phrase.MustCompile(`(?i)\b(?:make ?` + numberExpr + `|` + piecesExpr + `)`)
 )
 
 // How many there are of something, and how many are made.
 var (
-	number = `(?:\d+|` + numeral.Expression(1, numeral.Most) + `)`
-	copies = `(?:make|x|×) ?` + number
-	pieces = number + ` (?:pieces?|pcs?)\b`
+	numberExpr = `(?:\d+|` + numeral.Expression(1, numeral.Most) + `)`
+	copiesExpr = `(?:make|x|×) ?` + numberExpr
+	piecesExpr = numberExpr + ` (?:pieces?|pcs?)\b`
 )
 
 // headsInSquares tells whether a name in square brackets heads a part: it says how many of it are
@@ -226,7 +226,7 @@ var (
 	// inYarn is the yarn that a heading says a piece is worked in: `Cup (make 8) - with A`, `Cup
 	// (make 8, colour A)`; behind how many are made with no mark before it: `Cup - make 8 in A`.
 	inYarn     = phrase.MustCompile(`(?i:\s*[-–—,(] *(?:(?:with|using|in) (?:(?:yarn|colou?r|shade) )?|(?:yarn|colou?r|shade) ))` + yarnLast)
-	madeInYarn = phrase.MustCompile(`(?i:` + copies + `)((?i: (?:with|using|in) (?:(?:yarn|colou?r|shade) )?)` + yarnLast + `)`)
+	madeInYarn = phrase.MustCompile(`(?i:` + copiesExpr + `)((?i: (?:with|using|in) (?:(?:yarn|colou?r|shade) )?)` + yarnLast + `)`)
 )
 
 const yarnLast = `(?:[A-Z]|MC|CC\d?)\)?[ .:*_]*$`
@@ -476,7 +476,7 @@ var (
 	// stop, a dash, dots, how many to make.
 	headingMark = phrase.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
 	// makeLast is the `– make 2`, `(make 2)`, `(make 2 in A)` or `(make 2, mid green)` at the end of a heading.
-	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copies + `|\s*\(` + copies + `(?:,? (?:[^()]{1,20} )?(?:with|in|using) [^()]{1,20}|, ?[^(),]{1,25})?\)?)$`)
+	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copiesExpr + `|\s*\(` + copiesExpr + `(?:,? (?:[^()]{1,20} )?(?:with|in|using) [^()]{1,20}|, ?[^(),]{1,25})?\)?)$`)
 	// howManyLast is the `(2)` at the end of a heading's name.
 	howManyLast = phrase.MustCompile(`\s*\([^()]{1,40}\)$`)
 )

@@ -329,7 +329,7 @@ func (c *collector) add(e Evidence, at int) {
 }
 
 // titleEnd is a dialect in brackets at the end of a title: `Hazel leaf (US)`.
-var titleEnd = phrase.MustCompile(`[(\[]\s*` + nation + `(?:\s+(?i:terms|terminology|version|pattern|english))?\s*[)\]][\s*_#]*$`)
+var titleEnd = phrase.MustCompile(`[(\[]\s*` + nationExpr + `(?:\s+(?i:terms|terminology|version|pattern|english))?\s*[)\]][\s*_#]*$`)
 
 // mostTitled is how long a line is at most that is the title of a pattern.
 const mostTitled = 80
@@ -452,19 +452,19 @@ func callsStitches(before string) bool {
 var namesBefore = phrase.MustCompile(`(?i)(?:^|[(\[|.;:])([^(\[|.;:]{1,60}?),?\s+in\s+$`)
 
 const (
-	nation = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
-	// subject is what a dialect is said to be of.
-	subject = `(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)`
-	// oneOrBoth is a dialect, or both.
-	oneOrBoth = nation + `(?:\s*(?:/|,|&|and|or)\s*` + nation + `)*`
+	nationExpr = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
+	// subjectExpr is what a dialect is said to be of.
+	subjectExpr = `(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)`
+	// nationsExpr is a dialect, or both.
+	nationsExpr = nationExpr + `(?:\s*(?:/|,|&|and|or)\s*` + nationExpr + `)*`
 )
 
 var (
 	// statement is a dialect, or both, named for the words of a pattern.
-	statement = phrase.MustCompile(`\b` + oneOrBoth + `\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names)\b|` +
-		`\bEnglish\s+(?i:(?:crochet|stitch)\s+)?` + subject + `\b|` +
-		`\b` + subject + `(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*` + oneOrBoth + `\b|` +
-		`\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?` + oneOrBoth + `\s*[)\]]`)
+	statement = phrase.MustCompile(`\b` + nationsExpr + `\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names)\b|` +
+		`\bEnglish\s+(?i:(?:crochet|stitch)\s+)?` + subjectExpr + `\b|` +
+		`\b` + subjectExpr + `(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*` + nationsExpr + `\b|` +
+		`\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?` + nationsExpr + `\s*[)\]]`)
 	// nations are the dialects, of which a text names some.
 	nations = phrase.MustCompile(`(?i)\b(?:(?:us|u\.s\.|american|uk|u\.k\.|british) english|usa?|u\.s|american|uk|u\.k|british|english)\b`)
 )
