@@ -386,17 +386,17 @@ const (
 	PlaceAbsent                       // the place named is not there; Name names it, There what is, Base the row that was named, 0 for none
 	MultipleMismatch                  // the chain does not fit the stated multiple
 	TooMany                           // more stitches than a row may have
-	BranchUnreturned
-	BranchChainLeft // N chains of the branch left unworked
-	BranchEmpty
-	BranchNameReused
-	ReturnUnknown
-	StemExhausted
-	BranchUnmarked // a branch made without the word
-	RowUnknown     // a row or piece that is referred to is not there
-	ChainSupposed  // only a multiple of the foundation is given: it is counted with N chains, which are Unit repeats
-	BranchAtTip    // a branch is worked along N times, which is even, and so ends at its tip
-	EdgingOverlaps // N places of an edging are those of another; Base is its row's index, Fits by how far it could be moved
+	BranchUnreturned                  // the branch Name is still open where the row goes on, or ends with N places of it left
+	BranchChainLeft                   // N of the Base chains of the branch Name are left unworked
+	BranchEmpty                       // nothing is worked along the N chains of the branch Name, or it has none
+	BranchNameReused                  // a second branch of the row is called Name; Related is the first
+	ReturnUnknown                     // no branch is open to come home from, or none called Name to come home to: `return to A`
+	StemExhausted                     // N more places asked for than the stem has, once its branches have come home; Base is how many it has
+	BranchUnmarked                    // a branch made without the word
+	RowUnknown                        // a row or piece that is referred to is not there
+	ChainSupposed                     // only a multiple of the foundation is given: it is counted with N chains, which are Unit repeats
+	BranchAtTip                       // a branch is worked along N times, which is even, and so ends at its tip
+	EdgingOverlaps                    // N places of an edging are those of another; Base is its row's index, Fits by how far it could be moved
 )
 
 // Fault is one thing that counting found wrong.
@@ -405,10 +405,16 @@ type Fault struct {
 	// Span is in the row.
 	Span source.Span
 	Size int
-	// N is the number at fault; Base, Unit and Fits are said of the kinds.
+	// N is the number at fault: the 2 of `2 sts are left over`. Base is what it is at fault
+	// against, mostly the places there were, and Unit how many one repeat takes: what they are of
+	// each kind, the kinds say.
 	N, Base, Unit int
-	Fits          []int
-	Name, There   string
+	// Fits are the numbers nearest to Base, or to the chains laid, that would do: 12 and 18 for
+	// 15 where a repeat takes 6.
+	Fits []int
+	// Name is what was asked for, in the words of the pattern, `ch-3 sp`, or the branch at fault;
+	// There is what lies in its place: `12 sc and 3 ch-1 sp`.
+	Name, There string
 	// OnBranch is set where the ground is not the row below but a branch, whose name
 	// Branch is. Of a PlaceAbsent without a Name there is no such branch.
 	OnBranch bool

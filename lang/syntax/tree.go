@@ -293,7 +293,8 @@ type Join struct {
 	// Chains are those of the ring where they are said with it: `make a ring of 5
 	// ch`.
 	Chains Num
-	With   StitchRef
+	// With is the stitch that joins, where one is named: `join with sc in first sc`.
+	With StitchRef
 }
 
 // Turn turns the work.
@@ -580,10 +581,10 @@ type Prep uint8
 
 // The ways a hook meets a place.
 const (
-	In Prep = iota
-	AroundPost
-	Between
-	Under
+	In         Prep = iota // into its top, or into a space: `in next ch-2 sp`
+	AroundPost             // `around post of next dc`
+	Between                // `between next 2 dc`
+	Under                  // beneath the whole of it: `under next ch-3`, `over the ring`
 )
 
 // Place is where stitches are worked: `in next ch-2 sp`, `in 2nd ch from hook`,
@@ -635,10 +636,10 @@ type From uint8
 
 // The origins of a position.
 const (
-	FromHere From = iota
-	FromHook
-	FromBeginning
-	FromEnd
+	FromHere      From = iota // from where is not said: `in next st`, `in 3rd sc`
+	FromHook                  // `in 2nd ch from hook`
+	FromBeginning             // of the row, or from the join: `in 9th st from beg`
+	FromEnd                   // `in 3rd st from end`
 )
 
 // ToKind is how far an `each` goes.
@@ -656,7 +657,9 @@ const (
 
 // ToLimit is how far an `each` goes.
 type ToLimit struct {
-	Kind   ToKind
+	Kind ToKind
+	// Number is how many places are left before the end, or before the marker: the 3 of `to last
+	// 3 sts`. Noun is what they are, or what ToNext comes to: `to next corner`.
 	Number Num
 	Noun   Noun
 	// Left is set where the words say that what is beyond is left: `all but the last 2`.
@@ -675,8 +678,8 @@ const (
 	NounSpace           // a space or loop; Length names its chains where written
 	NounCorner
 	NounRing
-	NounRowEnd
-	NounEdge
+	NounRowEnd  // the end of one row, of which there are as many as rows: `in each row end`
+	NounEdge    // a side as a whole, however many places it has: `evenly up the side`
 	NounTurning // the turning chain
 	NounOther   // the other side of the foundation chain
 	NounGroup   // a group, block, petal, motif: an object that is counted
