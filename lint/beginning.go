@@ -54,8 +54,7 @@ func preparesOrTravels(n syntax.Node) bool {
 	if !ok {
 		return prepares(n)
 	}
-	k := w.Stitch.Meaning.In(stitch.US)
-	return k != nil && k.Class == stitch.Slip
+	return w.Stitch.Meaning.IsSlip()
 }
 
 // spans tells whether a chain goes over stitches that are skipped, or to another

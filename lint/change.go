@@ -10,7 +10,6 @@ import (
 	"stitchproof/lang/inflect"
 	"stitchproof/lang/numeral"
 	"stitchproof/lang/source"
-	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
 
@@ -372,7 +371,7 @@ func (w *writer) wordsAt(i int) []change {
 		out = append(out, w.change(size, source.Edit{Span: span, New: text}))
 	}
 	switch {
-	case t.Kind == syntax.Stitch && !w.number(i-1) && !travels(t):
+	case t.Kind == syntax.Stitch && !w.number(i-1) && !t.Stitch.IsSlip():
 		// `sc in next st` for `2 sc in next st`
 		out = append(out, w.change(unwritten, source.Edit{Span: source.At(t.Span.Start), New: "2 "}))
 	case w.is(i, "next", "last") && w.is(i+1, "st", "sp", "ch"):
@@ -393,7 +392,7 @@ func (w *writer) wordsAt(i int) []change {
 			put(byWord, t.Span, other)
 		}
 	}
-	if t.Kind == syntax.Stitch && !travels(t) && !w.is(i-1, "between") {
+	if t.Kind == syntax.Stitch && !t.Stitch.IsSlip() && !w.is(i-1, "between") {
 		out = append(out, w.stitchesFor(i)...)
 	}
 	return out
@@ -402,11 +401,6 @@ func (w *writer) wordsAt(i int) []change {
 // increases tells whether the ith token begins the place of several stitches, `2 sc in next
 // st`: they have it to themselves.
 func (w *writer) increases(i int) bool { return w.kind(i-2, syntax.Stitch) && w.number(i-3) }
-
-// travels tells whether a stitch only joins and travels.
-func travels(t syntax.Token) bool {
-	return t.Stitch.US != nil && t.Stitch.US.Class == stitch.Slip
-}
 
 // stitchesFor writes other stitches for the ith token: a decrease over more or
 // fewer, a plain stitch for an increase or a decrease, and what else the row
@@ -432,7 +426,7 @@ func (w *writer) stitchesFor(i int) []change {
 		}
 	}
 	names := w.names()
-	if shapes(t) {
+	if t.Stitch.Shapes() {
 		names = append(names, "inc", "dec")
 	}
 	for _, name := range names {
@@ -443,16 +437,11 @@ func (w *writer) stitchesFor(i int) []change {
 	return out
 }
 
-// shapes tells whether a stitch raises or lowers the count by its own word.
-func shapes(t syntax.Token) bool {
-	return t.Stitch.US != nil && (t.Stitch.US.Class == stitch.Increase || t.Stitch.US.Class == stitch.Decrease)
-}
-
 // names are the stitches that the row works or states, as it spells them.
 func (w *writer) names() []string {
 	var out []string
 	for _, t := range w.row.Tree.Tokens {
-		if name := strings.ToLower(w.source(t)); t.Kind == syntax.Stitch && !travels(t) && !slices.Contains(out, name) {
+		if name := strings.ToLower(w.source(t)); t.Kind == syntax.Stitch && !t.Stitch.IsSlip() && !slices.Contains(out, name) {
 			out = append(out, name)
 		}
 	}

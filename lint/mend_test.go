@@ -89,6 +89,9 @@ func TestMends(t *testing.T) {
 		flat   = "Pattern: Mat\nTerms: US\n\nPiece: Mat\nWith A, ch 13.\nRow 1: Sc in 2nd ch from hook and in each ch across; turn. (12 sc)\n"
 		hedge  = "Pattern: Hedge\nTerms: US\n\nPiece: Hedge\nWith A, ch 4, sl st in first ch to form ring.\nRnd 1: Ch 1, [sc in ring, ch 2] 6 times; sl st in first sc to join. (6 sc, 6 ch-2 sps)\n"
 		join   = "; sl st in first sc to join. "
+
+		british = "Pattern: Haw\nTerms: UK\n\nPiece: Haw\nRnd 1: 6 dc in magic ring; ss in first dc to join. (6 dc)\n" +
+			"Rnd 2: 1 ch, 2 dc in each st around; ss in first dc to join. (12 dc)\n"
 	)
 	tests := []struct{ name, rows, row, message, fix string }{
 		{
@@ -116,6 +119,10 @@ func TestMends(t *testing.T) {
 		{
 			"too many stitches", flat, "Row 2: Ch 1, sc in next 8 sts, hdc in next 5 sts; turn. (8 sc, 4 hdc)",
 			"", "write `hdc in next 4 sts` instead of `hdc in next 5 sts`",
+		},
+		{
+			"a British increase for a decrease", british, "Rnd 3: 1 ch, [1 dc in next st, htr inc] 4 times; ss in first dc to join. (8 sts)",
+			"makes 12 sts, says 8; `dec` instead of `htr inc` would make 8", "write `dec` instead of `htr inc`",
 		},
 		{
 			"a number too large by one digit", flat, "Row 2: Ch 1, sc in next 32 sts; turn. (12 sc)",
