@@ -30,8 +30,9 @@ var (
 	beforeLength = phrase.MustCompile(`(?:^|[^\d.½¼¾/-])(` + countList + `) (?:\w+ )?(rows|rounds|rnds|sts|stitches)(?: (?:in all|altogether|in total|from the \w+))?,? ?(?:and|or|which)? ?(?:it )?(?:now )?(?:measures?|is|are|=)? ?(?:about|approx\.?|approximately|roughly)? ?$`)
 	// behindLength is one in brackets behind it.
 	behindLength = phrase.MustCompile(`^(?: long| wide| around| tall| deep| across)? ?\((?:about )?(` + countList + `) (rows|rounds|rnds|sts|stitches)\)`)
-	// notCounted tells of a sentence that gives a gauge, or what goes on to a length.
-	notCounted = phrase.MustCompile(`\b(?:gauge|tension|swatch|until|till|every|each|per|yarn|tail|end|apart|evenly|ball|skein|add|adds|more|extra|repeat of|from)\b|=|: ?\d+ (?:sts|rows)`)
+	// notCounted tells of a sentence that gives a gauge, or what goes on to a length, and of
+	// slip stitches, of which nobody gives the gauge.
+	notCounted = phrase.MustCompile(`\b(?:sl sts|slip stitches|gauge|tension|swatch|until|till|every|each|per|yarn|tail|end|apart|evenly|ball|skein|add|adds|more|extra|repeat of|from)\b|=|: ?\d+ (?:sts|rows)`)
 )
 
 // countedLengthsIn are those of a section.

@@ -27,6 +27,8 @@ func (h *hand) join(n *syntax.Join) {
 		}
 	case n.Place.Elsewhere:
 		h.lose() // what goes on from there is not said
+	case len(h.row) == 0 && !h.begun && (n.Place.Row.Written() || !n.Ring && !n.Place.Empty() && h.base == nil && h.chains == 0):
+		h.changeYarn(&syntax.Yarn{Action: syntax.YarnJoin, Place: n.Place}) // `join in the first dc of Row 21`
 	case len(h.row) == 0 && !h.begun && h.base == nil && h.chains > 0:
 		// `ch 4, sl st in first ch to form ring`
 		first := h.chainNodes(h.chains)

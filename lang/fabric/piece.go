@@ -395,7 +395,13 @@ func ofSeam(before []syntax.Clause, t *syntax.Total) bool {
 	if reference(before) == nil || len(t.Parts) != 1 || t.Parts[0].Noun.Kind != syntax.NounStitch {
 		return false
 	}
-	return t.Parts[0].Noun.Stitch.Meaning.IsSlip() && slices.ContainsFunc(before, func(c syntax.Clause) bool { _, joins := c.Node.(*syntax.Join); return joins })
+	return t.Parts[0].Noun.Stitch.Meaning.IsSlip() && slices.ContainsFunc(before, func(c syntax.Clause) bool {
+		switch c.Node.(type) {
+		case *syntax.Join, *syntax.MakeUp:
+			return true
+		}
+		return false
+	})
 }
 
 // onTheWay tells a count, clause i of a row, after which the row goes on with a branch, or comes

@@ -122,6 +122,9 @@ func (h *hand) offRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Elsewhere:
 		h.elsewhere(k)
 		return p, true
+	case p.Name == "half":
+		h.lose() // `to last st of this half`: where the halves meet is not kept
+		return p, true
 	case k.Class == stitch.Slip && h.catches(p):
 		h.lose() // how many of its stitches the next row passes over is not kept
 		return p, true

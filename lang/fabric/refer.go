@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"unicode"
 
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -420,18 +421,33 @@ func upToMark(rows []*Row) ([]*Row, bool) {
 func (p *Piece) measured() bool { return slices.ContainsFunc(p.Rows, (*Row).Measured) }
 
 // called finds the piece of a name or, where none has it, those that stand under
-// a heading of that name.
+// a heading of that name, else the only one in whose name its words stand: `as right mitt` is
+// as HAND, RIGHT MITT.
 func (f *Fabric) called(name string) []*Piece {
-	var under []*Piece
+	var under, holding []*Piece
 	for _, p := range f.Pieces {
-		if p.Tree.Called(name) {
+		switch {
+		case p.Tree.Called(name):
 			return []*Piece{p}
-		}
-		if strings.EqualFold(p.Tree.Under, name) {
+		case strings.EqualFold(p.Tree.Under, name):
 			under = append(under, p)
+		case wordsStandIn(name, p.Tree.Name):
+			holding = append(holding, p)
 		}
 	}
+	if len(under) == 0 && len(holding) == 1 {
+		return holding
+	}
 	return under
+}
+
+// wordsStandIn tells whether all the words of a name stand in another.
+func wordsStandIn(name, whole string) bool {
+	words := func(s string) []string {
+		return strings.FieldsFunc(strings.ToLower(s), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	}
+	all := words(whole)
+	return !slices.ContainsFunc(words(name), func(w string) bool { return !slices.Contains(all, w) })
 }
 
 // upTo is the first of some pieces and those after it, as far as one whose name has

@@ -289,18 +289,20 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 	h.main = h.mainFor(clauses)
 	from := h.lineRepeats(clauses, last)
 	h.steps = slices.Grow(h.steps, len(clauses))
+	counted := 0 // where the counts end that stand as a sentence of their own
 	for i, c := range clauses {
 		h.clause, h.lastWork, h.after = i, i == last, clauses[i+1:]
 		h.lastRead = i == last || c.Sep == syntax.SepStop && !slices.ContainsFunc(h.after, readAsWork)
 		h.apartFrom = i > 0 && clauses[i-1].Sep >= syntax.SepSemi
-		if said := h.bareCount(clauses, i); said != nil {
+		if said, end := h.bareCount(clauses, i); said != nil {
 			if !h.referred && (stated == nil || len(clauses)-i > 1) {
-				stated, h.said = said, c.Span.Union(clauses[len(clauses)-1].Span)
+				stated, h.said = said, c.Span.Union(clauses[end-1].Span)
 			}
-			for range clauses[i:] {
-				h.step(h.standsAt())
-			}
-			break
+			counted = end
+		}
+		if i < counted {
+			h.step(h.standsAt())
+			continue
 		}
 		h.takeUp(h.after)
 		h.coming = h.after
@@ -419,40 +421,93 @@ func onceEach(steps []syntax.Clause) []syntax.Clause {
 	return out
 }
 
-// bareCount reads counts that stand as a last sentence of their own (`6 sc in
-// ring. 6 sc.`): they are counts where nothing is left to work.
-func (h *hand) bareCount(clauses []syntax.Clause, i int) *syntax.Total {
+// bareCount reads counts that stand as a sentence of their own behind which nothing is
+// worked (`6 sc in ring. 6 sc. Mark the first.`): they are counts where nothing is left to
+// work. It also gives where they end.
+func (h *hand) bareCount(clauses []syntax.Clause, i int) (all *syntax.Total, end int) {
 	if i == 0 || !h.works || asCount(clauses[i].Node) == nil {
-		return nil
+		return nil, 0
 	}
 	if clauses[i-1].Sep != syntax.SepStop && !h.countsItself(clauses, i) {
-		return nil
+		return nil, 0
 	}
 	if !h.full && !h.joined && !h.turned && h.remaining(syntax.Noun{}) > 0 {
-		return nil
+		return nil, 0
 	}
-	var all syntax.Total
-	for _, c := range clauses[i:] {
-		switch n := c.Node.(type) {
-		case *syntax.Total:
-			all.Parts = append(all.Parts, n.Parts...)
-		case *syntax.Remark, *syntax.CountsNote, *syntax.Finish, *syntax.MakeUp:
-		default:
-			count := asCount(n)
-			if count == nil {
-				return nil
-			}
+	all, end = countsFor(clauses, i)
+	if !h.onlyCloses(clauses[end:], all) {
+		return nil, 0
+	}
+	return all, end
+}
+
+// countsFor is what clauses count from one on, and where that ends.
+func countsFor(clauses []syntax.Clause, from int) (all *syntax.Total, end int) {
+	all = &syntax.Total{}
+	for end = from; end < len(clauses); end++ {
+		count, _ := clauses[end].Node.(*syntax.Total)
+		if count == nil {
+			count = asCount(clauses[end].Node)
+		}
+		switch {
+		case count != nil:
 			all.Parts = append(all.Parts, count.Parts...)
+		case !saysMore(clauses[end].Node):
+			return all, end
 		}
 	}
-	return &all
+	return all, end
+}
+
+// saysMore tells what may stand among counts.
+func saysMore(n syntax.Node) bool {
+	switch n.(type) {
+	case *syntax.Remark, *syntax.CountsNote:
+		return true
+	}
+	return false
+}
+
+// onlyCloses tells whether steps behind a count work nothing more: they end the row, where
+// the count is sure to be one.
+func (h *hand) onlyCloses(rest []syntax.Clause, count *syntax.Total) bool {
+	sure := h.known && len(h.base) > 0 && h.remaining(syntax.Noun{}) == 0 || count.Parts[0].Number.At(h.size) == h.rowMade
+	for _, c := range rest {
+		switch n := c.Node.(type) {
+		case *syntax.Join, *syntax.Chain:
+			if !sure {
+				return false
+			}
+		case *syntax.Work:
+			if !sure || !closesRound(n) {
+				return false
+			}
+		default:
+			if !afterCount(n) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// afterCount tells what may still be done where a row is worked and counted.
+func afterCount(n syntax.Node) bool {
+	switch n.(type) {
+	case *syntax.Finish, *syntax.MakeUp, *syntax.Turn, *syntax.NoJoin, *syntax.Yarn, *syntax.Marker, *syntax.Side:
+		return true
+	}
+	return false
 }
 
 // countsFrom is where the counts begin that may stand as a last sentence of their own, the
 // number of the clauses where there are none.
 func countsFrom(clauses []syntax.Clause) int {
-	from := len(clauses)
-	for i := len(clauses) - 1; i > 0; i-- {
+	from, last := len(clauses), len(clauses)-1
+	for last > 0 && afterCount(clauses[last].Node) {
+		last--
+	}
+	for i := last; i > 0; i-- {
 		if _, total := clauses[i].Node.(*syntax.Total); !total && asCount(clauses[i].Node) == nil {
 			break
 		}

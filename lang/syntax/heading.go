@@ -520,7 +520,7 @@ func besideRow1(line string) int {
 		if i > 0 {
 			label, n := readLabel(tokens[i:], words)
 			last := tokens[min(i+max(n, 1), len(tokens))-1].Kind
-			if n > 1 && label.Kind == Numbered && label.First(0) == 1 && (last == Colon || last == Dash || label.Numbers[0].To.At(0) > 1) {
+			if n > 1 && label.Kind == Numbered && !label.Bare && label.First(0) == 1 && (last == Colon || last == Dash || label.Numbers[0].To.At(0) > 1) {
 				return t.Span.Start
 			}
 		}

@@ -190,6 +190,9 @@ func (r *labelReader) named() int {
 	for n := 0; n < maxNamed && (r.peek().Kind == Name || r.peek().Kind == Word || r.peek().Kind == Hyphen); n++ {
 		r.at++
 	}
+	if namesSecondSide(r.tokens[first:r.at]) {
+		return 0 // that is where it is worked
+	}
 	if r.peek().Kind == Open && !r.remark() || r.at+1 >= len(r.tokens) {
 		return 0
 	}

@@ -44,6 +44,31 @@ func loose(tokens []Token) Node {
 	return nil
 }
 
+// seams tells stitches that close a seam and are none of the row's: `sl st the 10 sts together`, `sl st the last
+// row to the starting chain`.
+func seams(tokens []Token) bool {
+	if tokens[0].Kind != Stitch {
+		return false
+	}
+	edge, to := false, false
+	for i, t := range tokens[1:] {
+		switch {
+		case t.Kind == Name && t.Canon == "together":
+			return edge || tokens[0].Stitch.IsSlip() && i > 1
+		case t.Kind == Word && (t.Canon == "row" || t.Canon == "edge" || t.Canon == "end" || t.Canon == "tch"):
+			if to && edge {
+				return true
+			}
+			edge = edge || !to
+		case t.Kind == Word && t.Canon == "to":
+			to = true
+		case t.Kind == Word && t.Canon != "" && t.Canon != "st" && t.Canon != "and" && t.Canon != "last" && t.Canon != "first" && t.Canon != "both":
+			return false
+		}
+	}
+	return false
+}
+
 // putsOff tells words that say of something that it is done later: `leave the other 4 ch for a
 // moment`, `5 ch are left for now`.
 func putsOff(tokens []Token) bool {

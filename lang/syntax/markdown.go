@@ -279,6 +279,9 @@ func lead(tokens []Token) int {
 		switch t, next := tokens[i], tokens[i+1]; {
 		case i > 1 && t.Kind == Colon && next.Kind == Star && next.Canon == tokens[0].Canon && t.Span.End == next.Span.Start:
 			return i + 1
+		case i > 1 && t.Kind == Star && t.Canon == tokens[0].Canon && next.Kind == Colon && tokens[i-1].Span.End == t.Span.Start:
+			return i
+		case i > 1 && numbersPart(t) && (next.Kind == Colon || next.Kind == Star): // `**Side 1:** …`
 		case t.Kind != Name && t.Kind != Word && t.Kind != Ordinal && t.Kind != Hyphen:
 			return 0
 		}

@@ -19,7 +19,7 @@ func isNote(trimmed string) bool {
 	}
 	called := strings.Trim(trimmed[:end], "*_ ")
 	key, _ := headerKey(called)
-	return key == "notes" && !worksTip(called, trimmed[end+1:])
+	return key == "notes" && !worksTip(called, strings.TrimLeft(trimmed[end+1:], "*_:"))
 }
 
 // caption begins the words under a picture: `Photo 3: …`.

@@ -702,7 +702,8 @@ func (r *reader) turn(g *gTurn) Node {
 	if g.NoJoin || g.Spiral {
 		return &NoJoin{}
 	}
-	return &Turn{Not: g.Not, Rotate: g.Rotate || g.Other || g.Base, OtherSide: g.Other || g.Base, Foundation: g.Base}
+	other := g.Over || g.Other || g.Base
+	return &Turn{Not: g.Not, Rotate: g.Rotate || other, OtherSide: other, Foundation: g.Base}
 }
 
 // marker reads which of the stitches made is marked: the last one where

@@ -18,7 +18,7 @@ var onlyWords = map[string]bool{"for": true, "the": true, "in": true, "size": tr
 
 // sizeLine tells a line of its own that says for which sizes the next ones hold. What
 // the sizes are called is not known yet where lines are sorted.
-var sizeLine = phrase.MustCompile(`(?i)^[*_#\- ]*(?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;=]{1,40}? only|[^.:;=]{1,40}? sizes? only|` + sizeWord + `(?:(?:, | and |, and | & |/| )` + sizeWord + `)* only)[*_ ]*[:.]?[*_ ]*$`)
+var sizeLine = phrase.MustCompile(`(?i)^[*_#\- ]*(?:for |in )?(?:the )?(?:(?:all|both|every) sizes?|sizes? [^.:;=]{1,40}? only|[^.:;=]{1,40}? sizes? only|` + sizeWord + `(?:(?:, | and |, and | & |/| )` + sizeWord + `)* only)[*_ ]*(?:[:.]|[-–—])?[*_ ]*$`)
 
 // sizeWord is what is a size by itself, whatever a pattern has.
 const sizeWord = `(?:(?:(?:extra|x)[- ])?(?:small|medium|large)|[2-6]?X{0,3}[SL]|M|[1-6]X|newborn|baby|toddler|child|teen|adult|woman|man|women|men)`

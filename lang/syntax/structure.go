@@ -223,6 +223,9 @@ func (l *lister) token(i, hi int) int {
 		l.out = append(l.out, Clause{Span: spanOf(l.b.tokens[i:end]), Sep: SepStop, Node: &Remark{}})
 		return end - 1
 	}
+	if l.secondSide(i, hi) {
+		return i
+	}
 	switch l.b.tokens[i].Kind {
 	case Open:
 		if end := l.b.match[i]; end > 0 && end < hi {
@@ -448,7 +451,12 @@ func (l *lister) ends() bool {
 	if len(l.flat) == 0 {
 		return false
 	}
-	switch clauses.read(l.flat).(type) {
+	return comesLast(clauses.read(l.flat))
+}
+
+// comesLast tells a clause that comes when a row is worked.
+func comesLast(n Node) bool {
+	switch n.(type) {
 	case *Join, *Turn, *NoJoin, *Finish:
 		return true
 	}
@@ -618,7 +626,7 @@ func (l *lister) heading() bool {
 	if l.depth > 0 || !begins || len(l.flat) == 0 {
 		return false
 	}
-	flat, named := l.flat, false
+	flat, named := withoutFillers(l.flat), false
 	if on := slices.IndexFunc(flat, func(t Token) bool { return t.Kind == Word && (t.Canon == "on" || t.Canon == "at") }); on > 0 && on+1 < len(flat) && flat[len(flat)-1].Kind == Name {
 		flat = flat[:on] // `now a thorn on the twig: …`
 	}
@@ -643,6 +651,56 @@ func (l *lister) heading() bool {
 	}
 	l.set(&Remark{}, SepStop)
 	return true
+}
+
+// secondSide takes the words before the mark at i that name the other side of a chain, where what
+// follows goes along one: `Side 2: sc in next ch`.
+func (l *lister) secondSide(i, hi int) bool {
+	if mark := l.b.tokens[i].Kind; len(l.out) > 0 || mark != Colon && mark != Period && mark != Dash || !namesSecondSide(l.flat) {
+		return false
+	}
+	first := l.b.tokens[i+1 : hi]
+	if end := slices.IndexFunc(first, func(t Token) bool { return t.Kind == Comma || t.Kind == Semi || t.Kind == Period }); end >= 0 {
+		first = first[:end]
+	}
+	n := len(first)
+	if n < 2 || first[n-1].Canon != "ch" || first[n-1].Kind != Word || !holds(first, Stitch) {
+		return false
+	}
+	l.set(&Turn{Rotate: true, OtherSide: true}, SepStop)
+	return true
+}
+
+// withoutFillers are some words without those at either end that say nothing.
+func withoutFillers(flat []Token) []Token {
+	says := func(t Token) bool { return t.Kind != Word || t.Canon != "" }
+	first := slices.IndexFunc(flat, says)
+	if first < 0 {
+		return nil
+	}
+	last := len(flat) - 1
+	for !says(flat[last]) {
+		last--
+	}
+	return flat[first : last+1]
+}
+
+// namesSecondSide tells `Side 2`, `Side B`, `Second side`, `Along second side`.
+func namesSecondSide(flat []Token) bool {
+	flat = withoutFillers(flat)
+	n := len(flat)
+	if n < 2 {
+		return false
+	}
+	one, other := flat[n-2], flat[n-1]
+	side := func(t Token) bool { return t.Kind == Word && (t.Canon == "side" || t.Canon == "edge") }
+	switch {
+	case side(one) && n == 2:
+		return other.Kind == Number && other.Values.At(0) == 2 || other.Kind == Name && other.Canon == "b"
+	case side(other):
+		return one.Kind == Ordinal && one.Values.At(0) == 2
+	}
+	return false
 }
 
 // numbersPart tells what follows the name of a part to tell it from others: `Side 1`, `Side A`.
@@ -1389,6 +1447,10 @@ func (l *lister) clause(flat []Token, sep Separator) {
 	}
 	if rows := l.lastRows(); rows != nil && rows.Changed && flat[0].Kind == Word && flat[0].Canon == "in" {
 		l.changed(rows, spanOf(flat), sep) // `rep Rnd 7, but with ch 7, in the 4th dc of 6`
+		return
+	}
+	if seams(flat) {
+		l.read(&MakeUp{}, spanOf(flat), sep)
 		return
 	}
 	node, upTo := l.node(flat)

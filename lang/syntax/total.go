@@ -309,8 +309,12 @@ func countsAmong(inside []Token) *Total {
 		case known != nil:
 			total.Parts = append(total.Parts, known.Parts...)
 		case ofEach(item):
-		case len(total.Parts) == 0 || steps(clauses.read(item)):
+		case len(total.Parts) == 0:
 			return nil
+		default:
+			if n := clauses.read(item); steps(n) || comesLast(n) {
+				return nil
+			}
 		}
 	}
 	all := 0
