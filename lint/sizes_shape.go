@@ -105,6 +105,8 @@ func (s saidSize) seenOf(of shape) []dimensionOf {
 		return of.rounds()
 	case s.side == across && of.most[measure.Around] > 0:
 		return s.widths(of)
+	case s.side == round && slices.ContainsFunc(s.of.pieces, worksRounds):
+		return nil // none of which is known
 	case of.most[measure.Tall] == 0:
 		if s.side == across && s.beside != nil {
 			return s.widths(of) // of which the length is none, see holdSize
@@ -122,6 +124,11 @@ func (s saidSize) seenOf(of shape) []dimensionOf {
 		}
 	}
 	return out
+}
+
+// worksRounds tells whether a piece has rounds.
+func worksRounds(piece *fabric.Piece) bool {
+	return slices.ContainsFunc(piece.Rows, func(r *fabric.Row) bool { return r.Round && r.Works() })
 }
 
 // lengths are those of a body that is worked along a chain.

@@ -1498,6 +1498,16 @@ func asStep(flat []Token) Node {
 	return clauses.read(step)
 }
 
+// colourBehind tells the yarn, token i, that stands behind the stitches worked in it: `14 sc beige`, `3 hdc CC`.
+func colourBehind(flat []Token, i int) bool {
+	return stitchesBefore(flat, i) && (flat[i].Written == colourToken || i+1 == len(flat) && namesYarn(flat[i]))
+}
+
+// namesYarn tells the letter or letters of a yarn, where others may be those of a size or a stitch: `S`, `p`.
+func namesYarn(t Token) bool {
+	return t.Kind == Name && lettersYarn(t.Canon) && (len(t.Canon) > 1 || t.Canon < "g")
+}
+
 // inColour reads a colour that stands alone behind the stitches that are worked in it, with
 // what they are for: `14 sc beige for the breast`. It gives nil for anything else.
 func inColour(flat []Token) Node {
@@ -1524,7 +1534,7 @@ func inColour(flat []Token) Node {
 // is a clause of its own with another after it. It gives 0 for none.
 func (l *lister) beginning(flat []Token, upTo int) int {
 	for cut := min(upTo, len(flat)-1); cut > 0; cut-- {
-		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" && !(flat[cut].Written == colourToken && (flat[cut-1].Kind == Stitch || flat[cut-1].Canon == "st")) &&
+		if !beginsAction(flat[cut]) && flat[cut].Kind != Number && flat[cut].Kind != Enclosed && flat[cut].Canon != "with" && flat[cut].Canon != "for" && !colourBehind(flat, cut) &&
 			!(flat[cut-1].Kind == Enclosed && l.b.totals[flat[cut-1].Group] != nil) {
 			continue
 		}
@@ -1545,9 +1555,13 @@ func (l *lister) beginning(flat []Token, upTo int) int {
 func (l *lister) inTwo(flat []Token, cut int, sep Separator) {
 	node, _ := l.node(flat[:cut])
 	l.read(node, spanOf(flat[:cut]), SepNone)
+	if cut+1 == len(flat) && namesYarn(flat[cut]) {
+		l.read(&Yarn{Yarn: flat[cut].Canon, Before: true}, flat[cut].Span, sep)
+		return
+	}
 	at := len(l.out)
 	l.clause(flat[cut:], sep)
-	if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && (flat[cut].Canon == "with" || flat[cut].Written == colourToken) {
+	if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && (flat[cut].Canon == "with" || colourBehind(flat, cut)) {
 		before := *yarn
 		before.Before = true
 		l.out[at].Node = &before

@@ -427,7 +427,7 @@ func inColours(tokens []Token) {
 		}
 		j, colour := i+1, false
 		for j < len(tokens) && (tokens[j].Kind == Name || tokens[j].Kind == Word && tokens[j].Canon == "yarn") {
-			colour = colour || tokens[j].Written == colourToken || j == i+2 && tokens[i+1].Canon == "yarn" || j > i+1 && tokens[j].Canon == "yarn" || i > 0 && tokens[i-1].Kind == Stitch && yarnLetter(tokens, j)
+			colour = colour || tokens[j].Written == colourToken || j == i+2 && tokens[i+1].Canon == "yarn" || j > i+1 && tokens[j].Canon == "yarn" || stitchesBefore(tokens, i) && yarnLetter(tokens, j)
 			j++
 		}
 		if colour && (j == len(tokens) || tokens[j].Kind != Stitch && (tokens[j].Kind != Word || tokens[j].Canon == "in" || tokens[j].Canon == "to" || tokens[j].Canon == "work")) {
@@ -436,10 +436,20 @@ func inColours(tokens []Token) {
 	}
 }
 
-// yarnLetter tells the single letter of `6 sc in A, 6 sc in B`, with which the clause
+// stitchesBefore tells stitches before token i, where the yarn may stand that they are worked in: `6 sc`, `sc 6`,
+// `sc in next 6 sts`.
+func stitchesBefore(tokens []Token, i int) bool {
+	if i == 0 {
+		return false
+	}
+	before := tokens[i-1]
+	return before.Kind == Stitch || before.Kind == Word && before.Canon == "st" || before.Kind == Number && i > 1 && tokens[i-2].Kind == Stitch
+}
+
+// yarnLetter tells the letters of `6 sc in A, 6 sc in CC`, with which the clause
 // ends.
 func yarnLetter(tokens []Token, i int) bool {
-	return len(tokens[i].Canon) == 1 && (i+1 == len(tokens) || separates(tokens[i+1]) || tokens[i+1].Kind == Close || tokens[i+1].Kind == Word && tokens[i+1].Canon == "and")
+	return lettersYarn(tokens[i].Canon) && (i+1 == len(tokens) || separates(tokens[i+1]) || tokens[i+1].Kind == Close || tokens[i+1].Kind == Word && tokens[i+1].Canon == "and")
 }
 
 // ringCalled tells the MC of `6 sc in MC (6)`, a magic circle, from the main
