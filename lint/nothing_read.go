@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"stitchproof/lang/source"
+	"stitchproof/lang/syntax"
 )
 
 // AnInstruction tells what would be read as one, where none was found.
@@ -26,7 +27,7 @@ func (a *Analysis) NothingRead() bool {
 			return false
 		}
 	}
-	title := true
+	title := !slices.ContainsFunc(a.File.Header, func(f *syntax.Field) bool { return f.Key == "pattern" })
 	for _, span := range a.File.Prose {
 		if slices.Contains(a.File.Supplies, span) {
 			continue
@@ -42,6 +43,11 @@ func (a *Analysis) NothingRead() bool {
 					numbered++
 				}
 			}
+		}
+	}
+	for _, f := range a.File.Header {
+		if isDigit(f.Key[len(f.Key)-1]) {
+			numbered++ // `Rang 1 : 6 ms`
 		}
 	}
 	return lines >= openingLines || numbered >= numberedLines

@@ -27,7 +27,7 @@ func (h *hand) join(n *syntax.Join) {
 		}
 	case n.Place.Elsewhere:
 		h.lose() // what goes on from there is not said
-	case len(h.row) == 0 && !h.begun && (n.Place.Row.Written() || !n.Ring && !n.Place.Empty() && h.base == nil && h.chains == 0):
+	case len(h.row) == 0 && !h.begun && (n.Place.Row.Written() || !n.Ring && h.base == nil && h.chains == 0 && h.alongSides(h.after)):
 		h.changeYarn(&syntax.Yarn{Action: syntax.YarnJoin, Place: n.Place}) // `join in the first dc of Row 21`
 	case len(h.row) == 0 && !h.begun && h.base == nil && h.chains > 0:
 		// `ch 4, sl st in first ch to form ring`
@@ -331,6 +331,41 @@ func (h *hand) turn(n *syntax.Turn) {
 	}
 }
 
+// joinUnseen takes up a yarn on something that this piece did not make: what follows can be
+// counted where it is so many stitches along sides and in corners.
+func (h *hand) joinUnseen() {
+	if !h.alongSides(h.after) {
+		h.lose()
+		return
+	}
+	h.adrift = true
+}
+
+// alongSides tells whether all that some clauses work is so many stitches along sides.
+func (h *hand) alongSides(list []syntax.Clause) bool {
+	sides := 0
+	for _, c := range list {
+		if w, ok := c.Node.(*syntax.Work); ok && h.alongSide(w) {
+			sides++
+		} else if usesPlaces(c) && asCount(c.Node) == nil {
+			return false
+		}
+	}
+	return sides > 0
+}
+
+// alongSide tells so many stitches along a side, or in a corner.
+func (h *hand) alongSide(w *syntax.Work) bool {
+	if closesRound(w) {
+		return true
+	}
+	if !w.Number.Written() || len(w.Places) != 1 {
+		return false
+	}
+	kind := w.Places[0].Noun.Kind
+	return kind == syntax.NounEdge || kind == syntax.NounCorner || w.Number.At(h.size) > 1 && (kind == syntax.NounOther || kind == syntax.NounTurning)
+}
+
 // joinAhead leaves what lies before the place where a line of its own joined the
 // yarn: the row that follows begins there.
 func (h *hand) joinAhead() {
@@ -373,7 +408,7 @@ func (h *hand) joinYarn(n *syntax.Yarn) {
 			return
 		}
 		if !n.Place.Empty() && h.chains == 0 && !h.ring {
-			h.lose() // joined to something that this piece did not make
+			h.joinUnseen()
 		}
 		return
 	}

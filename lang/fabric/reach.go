@@ -69,6 +69,10 @@ func (h *hand) marked() int {
 
 // workAt works n stitches at a place that is named.
 func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place, evenly bool) {
+	if h.edge && numbered && n > 1 && (p.Each || p.To.Kind == syntax.ToTheEnd) && !p.Number.Written() && (p.Noun.Kind == syntax.NounOther || p.Noun.Kind == syntax.NounTurning) {
+		h.alongEdge(k, n, numbered, p) // `20 sc along the starting ch, 42 sc up the other side`
+		return
+	}
 	p, done := h.offRow(k, own, n, numbered, h.meant(p))
 	switch {
 	case done:

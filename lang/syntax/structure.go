@@ -848,7 +848,7 @@ func (l *lister) bracket(open, end int) int {
 	if holds(l.flat, Stitch) && leadsTo(l.flat) && namesOnly(inside) && !l.worksBracket(end) {
 		return l.take(open, end, &Remark{}) // `2 dc in same sp (shell)`, `3 sc in next st (inc point)`
 	}
-	if oneToClose(inside) {
+	if oneToClose(inside) || l.spreadAlong(inside) {
 		return l.take(open, end, &Remark{})
 	}
 	if side, ok := clauses.read(inside).(*Side); ok {
@@ -900,6 +900,18 @@ func (l *lister) bracket(open, end int) int {
 	}
 	l.collect(t)
 	return end
+}
+
+// spreadAlong tells how stitches along a side are spread over the rows: `42 sc down the side (2 in each row end)`.
+func (l *lister) spreadAlong(inside []Token) bool {
+	if !holds(l.flat, Stitch) || holds(inside, Stitch) || !holds(inside, Number) {
+		return false
+	}
+	along, ok := clauses.read(l.flat).(*Work)
+	if !ok || !along.Number.Written() || len(along.Places) != 1 || along.Places[0].Noun.Kind != NounEdge && along.Places[0].Noun.Kind != NounOther {
+		return false
+	}
+	return slices.ContainsFunc(inside, func(t Token) bool { return t.Kind == Word && (t.Canon == "rowend" || t.Canon == "row") })
 }
 
 // take makes one clause of a whole bracket, and gives its last token.
