@@ -14,7 +14,7 @@ var joinMissing = &Rule{
 	Family:   "order",
 	Severity: Warning,
 	OfPiece:  true,
-	Summary:  "Where rounds are joined, a round in the middle of them is joined or says that it is not.",
+	Summary:  "Where rounds are joined, every round is joined or says that it is not.",
 	Why: "A round that is left open makes the next one a spiral: its first stitch stands in another place and the count of " +
 		"every later round is started one stitch off.",
 	Bad: `Pattern: Acorn

@@ -633,7 +633,7 @@ type gJoin struct {
 	Yarn2  *gName    `parser:"( 'with' @@ )?"`
 	Where  []*gWhere `parser:"@@*"`
 	After  *gStitch  `parser:"( 'with' Number? @@ )?"`
-	Form   bool      `parser:"@( ( 'to' | 'and' )* ( 'form' | 'work' )? ( 'in' | 'to' )? 'ring' )?"`
+	Form   bool      `parser:"@( ( 'to' | 'and' )* ( 'form' | 'work' )? ( 'in' | 'to' )? 'ring' )? ( 'weave'+ 'ch'? )?"`
 }
 
 type gName struct {
