@@ -2,8 +2,10 @@ package lint
 
 import (
 	"slices"
+	"strings"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
@@ -14,7 +16,7 @@ var joinMissing = &Rule{
 	Family:   "order",
 	Severity: Warning,
 	OfPiece:  true,
-	Summary:  "Where rounds are joined, every round is joined or says that it is not.",
+	Summary:  "Where rounds are joined, a round that others follow is joined or says that it is not.",
 	Why: "A round that is left open makes the next one a spiral: its first stitch stands in another place and the count of " +
 		"every later round is started one stitch off.",
 	Bad: `Pattern: Acorn
@@ -67,7 +69,7 @@ func checkJoinMissing(p *Pass) {
 }
 
 // joinExpected tells whether a round should be joined: the next one begins as after a join,
-// or the round itself does and its yarn is cut, and nothing makes up for it.
+// or the round itself does and its yarn is cut before that, and nothing makes up for it.
 func (p *Pass) joinExpected(row *fabric.Row) bool {
 	if row.Turned || len(row.Tree.Unread()) > 0 || has[*syntax.NoJoin](row.Tree) || has[*syntax.Likewise](row.Tree) || p.endsInSlip(row) || p.inSpiral(row) {
 		return false
@@ -79,10 +81,27 @@ func (p *Pass) joinExpected(row *fabric.Row) bool {
 		return false // `the last sc is the join`
 	}
 	next := row.After()
-	if next == nil || interrupted(row, next) {
-		return beginsJoined(row)
+	switch {
+	case next == nil:
+		return false // what ends a piece is drawn up, sewn on or closed in many ways
+	case interrupted(row, next):
+		return beginsJoined(row) && len(row.Work().Faults) == 0 && !has[*syntax.Leave](row.Tree) && !closedOtherwise.MatchString(strings.ToLower(afterWork(row.Tree)))
 	}
 	return next.Round && next.Joined && beginsJoined(next)
+}
+
+// closedOtherwise tells of a round whose yarn is cut that it is closed by hand.
+var closedOtherwise = phrase.MustCompile(`\b(?:join|invisib|needle|clos(?:e|ing)|gather|draw|pull|tight|through)`)
+
+// afterWork are the words of a row behind its last stitches.
+func afterWork(r *syntax.Row) string {
+	end := 0
+	for _, c := range r.Clauses {
+		if worksClause(c) {
+			end = c.Span.End
+		}
+	}
+	return r.Text[end:]
 }
 
 // beginsJoined tells whether a round begins as one after a join: with a chain, where need
