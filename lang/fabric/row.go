@@ -300,7 +300,7 @@ func (h *hand) workRow(clauses []syntax.Clause, stated *syntax.Total) outcome {
 			}
 			counted = end
 		}
-		if i < counted {
+		if i < counted || h.countsSoFar(clauses, i) {
 			h.step(h.standsAt())
 			continue
 		}
@@ -529,6 +529,26 @@ func readAsWork(c syntax.Clause) bool {
 // 24 sc`).
 func (h *hand) countsItself(clauses []syntax.Clause, i int) bool {
 	return i == len(clauses)-1 && h.known && len(h.base) > 0 && h.remaining(syntax.Noun{}) == 0 && asCount(clauses[i].Node).Parts[0].Number.At(h.size) == h.rowMade
+}
+
+// countsSoFar tells a sentence that is as many of a stitch as there are, on the branch that is
+// worked out or on the stem, in a row with branches: `3 sl sts. Back on the twig, …`.
+func (h *hand) countsSoFar(clauses []syntax.Clause, i int) bool {
+	if i == 0 || clauses[i-1].Sep != syntax.SepStop || asCount(clauses[i].Node) == nil || !h.known {
+		return false
+	}
+	w := clauses[i].Node.(*syntax.Work)
+	k, _ := h.words.stitch(w.Stitch)
+	own := h.row
+	switch b := h.innermost(); {
+	case b != nil && h.workedOut(b):
+		own = h.ownOf(b)
+	case b != nil || !h.branched && !h.branchesIn(clauses[i+1:]):
+		return false
+	default:
+		own = h.without(h.leaving.inOrder(), 0, len(h.row))
+	}
+	return k != nil && len(own) == w.Number.At(h.size) && !slices.ContainsFunc(own, func(i int) bool { return h.stitch(i).Kind != k })
 }
 
 // asCount reads a step that is only a number of a stitch as a count, nil where

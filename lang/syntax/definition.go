@@ -32,6 +32,12 @@ func laysPart(trimmed string) bool {
 	return only && chain.Number.At(0) >= surelyFoundation
 }
 
+// laysChainAlone tells a line that does nothing but lay the chain that work begins with: `Ch 8.`
+func laysChainAlone(trimmed string) bool {
+	chain, only := readRow(trimmed, 0, Standard()).onlyChain()
+	return only && !chain.Counts.Said && chain.Number.At(0) > MostRising
+}
+
 // onlyChain is the chain of an instruction that says nothing else.
 func (r *Instruction) onlyChain() (chain *Chain, only bool) {
 	if len(r.Clauses) != 1 {

@@ -213,7 +213,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 	case d.titles(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)
 	default:
-		if !d.started && d.section == "" && (beginsRow(trimmed) || laysPart(trimmed) || d.underHeading() && d.laysBranch(span)) {
+		if !d.started && d.section == "" && (beginsRow(trimmed) || laysPart(trimmed) || laysChainAlone(trimmed) || d.underHeading() && d.laysBranch(span)) {
 			d.started = true
 		}
 		d.add(block{kind: blockText, span: span})

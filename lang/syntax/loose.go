@@ -55,14 +55,14 @@ func seams(tokens []Token) bool {
 		switch {
 		case t.Kind == Name && t.Canon == "together":
 			return edge || tokens[0].Stitch.IsSlip() && i > 1
-		case t.Kind == Word && (t.Canon == "row" || t.Canon == "edge" || t.Canon == "end" || t.Canon == "tch"):
+		case t.Kind == Word && (t.Canon == "row" || t.Canon == "edge" || t.Canon == "end" || t.Canon == "tch" || t.Canon == "foundation"):
 			if to && edge {
 				return true
 			}
 			edge = edge || !to
 		case t.Kind == Word && t.Canon == "to":
 			to = true
-		case t.Kind == Word && t.Canon != "" && t.Canon != "st" && t.Canon != "and" && t.Canon != "last" && t.Canon != "first" && t.Canon != "both":
+		case t.Kind == Word && t.Canon != "" && t.Canon != "st" && t.Canon != "and" && t.Canon != "last" && t.Canon != "first" && t.Canon != "both" && t.Canon != "ch":
 			return false
 		}
 	}
