@@ -539,7 +539,7 @@ func (h *hand) countsSoFar(clauses []syntax.Clause, i int) bool {
 	}
 	w := clauses[i].Node.(*syntax.Work)
 	k, _ := h.words.stitch(w.Stitch)
-	own := h.row
+	var own []int
 	switch b := h.innermost(); {
 	case b != nil && h.workedOut(b):
 		own = h.ownOf(b)
