@@ -37,10 +37,11 @@ func repeatsAlone(r *fabric.Row) *fabric.Row {
 
 // repeatsFirst is the row above that a row begins by repeating, nil for none.
 func repeatsFirst(r *fabric.Row) *fabric.Row {
-	for _, ref := range clausesOf[*syntax.Rows](r.Tree) {
-		return firstNamed(r, ref)
+	refs := clausesOf[*syntax.Rows](r.Tree)
+	if len(refs) == 0 {
+		return nil
 	}
-	return nil
+	return firstNamed(r, refs[0])
 }
 
 // firstNamed is the first row that a row's instruction to repeat some names, nil where it

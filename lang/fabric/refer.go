@@ -424,21 +424,28 @@ func (p *Piece) measured() bool { return slices.ContainsFunc(p.Rows, (*Row).Meas
 // a heading of that name, else the only one in whose name its words stand: `as right mitt` is
 // as HAND, RIGHT MITT.
 func (f *Fabric) called(name string) []*Piece {
-	var under, holding []*Piece
+	var under []*Piece
 	for _, p := range f.Pieces {
-		switch {
-		case p.Tree.Called(name):
+		if p.Tree.Called(name) {
 			return []*Piece{p}
-		case strings.EqualFold(p.Tree.Under, name):
+		}
+		if strings.EqualFold(p.Tree.Under, name) {
 			under = append(under, p)
-		case wordsStandIn(name, p.Tree.Name):
+		}
+	}
+	if len(under) > 0 {
+		return under
+	}
+	var holding []*Piece
+	for _, p := range f.Pieces {
+		if wordsStandIn(name, p.Tree.Name) {
 			holding = append(holding, p)
 		}
 	}
-	if len(under) == 0 && len(holding) == 1 {
+	if len(holding) == 1 {
 		return holding
 	}
-	return under
+	return nil
 }
 
 // wordsStandIn tells whether all the words of a name stand in another.

@@ -318,7 +318,7 @@ func sideAlone(tokens []Token) bool {
 		switch {
 		case t.Kind == Ordinal, t.Kind == Word && (t.Canon == "first" || t.Canon == "second"):
 			nth = true
-		case t.Kind == Word && (t.Canon == "side" || t.Canon == "edge"):
+		case isSide(t):
 			return nth
 		case t.Kind != Word || t.Canon != "":
 			return false

@@ -685,6 +685,9 @@ func withoutFillers(flat []Token) []Token {
 	return flat[first : last+1]
 }
 
+// isSide tells the word for a side or an edge.
+func isSide(t Token) bool { return t.Kind == Word && (t.Canon == "side" || t.Canon == "edge") }
+
 // namesSecondSide tells `Side 2`, `Side B`, `Second side`, `Along second side`.
 func namesSecondSide(flat []Token) bool {
 	flat = withoutFillers(flat)
@@ -693,11 +696,10 @@ func namesSecondSide(flat []Token) bool {
 		return false
 	}
 	one, other := flat[n-2], flat[n-1]
-	side := func(t Token) bool { return t.Kind == Word && (t.Canon == "side" || t.Canon == "edge") }
 	switch {
-	case side(one) && n == 2:
+	case isSide(one) && n == 2:
 		return other.Kind == Number && other.Values.At(0) == 2 || other.Kind == Name && other.Canon == "b"
-	case side(other):
+	case isSide(other):
 		return one.Kind == Ordinal && one.Values.At(0) == 2
 	}
 	return false
@@ -982,7 +984,7 @@ func (l *lister) closes() bool {
 // headsSide tells a bracket that heads what is worked along a side: `(second side) 1 dc in
 // next ch`.
 func headsSide(inside []Token) bool {
-	return len(inside) == 2 && inside[0].Kind == Ordinal && inside[1].Kind == Word && (inside[1].Canon == "side" || inside[1].Canon == "edge")
+	return len(inside) == 2 && inside[0].Kind == Ordinal && isSide(inside[1])
 }
 
 // remark takes a bracket that interrupts a clause to say what skipped chains

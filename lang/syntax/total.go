@@ -302,10 +302,11 @@ func countsAmong(inside []Token) *Total {
 		if takesIn(item[0]) {
 			return nil // 38 sts, counting each ch as a st
 		}
+		length := inInches(item)
 		known, whole := countFirst(item)
-		among = among || !whole || inInches(item)
+		among = among || !whole || length
 		switch {
-		case inInches(item):
+		case length:
 		case known != nil:
 			total.Parts = append(total.Parts, known.Parts...)
 		case ofEach(item):
