@@ -24,7 +24,7 @@ type assembly struct {
 
 // byHand begins what is done with pieces that are made, or with yarn and needle.
 var byHand = phrase.MustCompile(`\b(?:sew(?:n|ing)?|join|attach|lay|arrange|(?:whip|slip) ?stitch|crochet the|stitch|set|pin|place|position|insert|fix|embroider|` +
-	`assemble|hang|pull|seam|graft|glue|space|spread|distribute|weave|thread|draw|gather|close|(?:re-?)?block|press|steam|stretch|skip the|sk the|miss the|along the|fasten (?:the|each|both|all)) `)
+	`assemble|hang|pull|seam|graft|glue|space|spread|distribute|weave|thread|draw|gather|close|block|re-?block|press|steam|stretch|skip the|sk the|miss the|along the|fasten (?:the|each|both|all)) `)
 
 // assembliesIn are those sentences of a section, in their order.
 var assembliesIn = &fact[[]assembly]{func(p *Pass, s section) []assembly {

@@ -102,13 +102,13 @@ var sizedHook = phrase.MustCompile(`\b(?:\d ?-?mm|(?:US|UK|[Ss]ize) ?[A-Z\d][-/.
 var gaugeWords = phrase.MustCompile(`(?i)\b(?:gauge|tension|swatch)\b`)
 
 // itemEnd parts the items of a list in a line.
-var itemEnd = phrase.MustCompile(`;|[.!?](?:\s+|$)|\n|$`)
+var itemEnd = phrase.MustCompile(`;|[.!?](?:\s+|$)|\n`)
 
 // items are what a line lists, between semicolons, full stops and ends of lines.
 func items(line string) []source.Span {
 	var out []source.Span
 	start := 0
-	for _, at := range itemEnd.FindAllStringIndex(line, -1) {
+	for _, at := range append(itemEnd.FindAllStringIndex(line, -1), []int{len(line), len(line)}) {
 		if at[0] > start && (abbreviated(line[start:at[0]]) || nextLetter.MatchString(line[at[0]:]) && hasLetter.MatchString(line[start:at[0]])) {
 			continue
 		}

@@ -21,54 +21,68 @@ func literal(text string, anyCase bool) []word {
 	return []word{{text, anyCase}}
 }
 
-// needles are words of which a text must hold one, looked for all at once where any of
-// them may be written in any case; none where nothing is known.
+// needles are words of which a text must hold one, looked for all at once where they are
+// many or may be written in any case; none where nothing is known.
 type needles struct {
 	words   []string // in lower case where they are looked for in any
-	anyCase bool
-	first   [256]bool // the bytes that they begin with
+	anyCase bool     // set where any of them may be written in any case
+	// of are the words by the byte that they begin with, by its place there.
+	of    [][]string
+	place [256]uint8 // from 1 on, 0 for none
 }
 
 func needlesOf(words []word) needles {
-	n := needles{anyCase: slices.ContainsFunc(words, func(w word) bool { return w.anyCase })}
+	n := needles{anyCase: slices.ContainsFunc(words, func(w word) bool { return w.anyCase }), of: make([][]string, 1)}
 	for _, w := range words {
 		text := w.text
 		if n.anyCase {
 			text = strings.Map(lower, text)
-			n.first[text[0]] = true
-			n.first[upper(text[0])] = true
 		}
 		n.words = append(n.words, text)
+		b := text[0]
+		if n.place[b] == 0 {
+			n.place[b] = uint8(len(n.of))
+			n.of = append(n.of, nil)
+		}
+		n.of[n.place[b]] = append(n.of[n.place[b]], text)
+		if n.anyCase {
+			n.place[upper(b)] = n.place[b]
+		}
 	}
 	return n
 }
 
+// few is how many words are sooner looked for one after the other.
+const few = 3
+
 // in tells whether a text holds one of the words, or where none is known.
 func (n *needles) in(text string) bool {
-	if n.anyCase {
-		return n.inAnyCase(text)
+	switch {
+	case len(n.words) == 0:
+		return true
+	case !n.anyCase && len(n.words) <= few:
+		return slices.ContainsFunc(n.words, func(w string) bool { return strings.Contains(text, w) })
 	}
-	for _, w := range n.words {
-		if strings.Contains(text, w) {
+	for i := range len(text) {
+		if n.at(text, i) {
 			return true
 		}
 	}
-	return len(n.words) == 0
+	return n.anyCase && oddCase(text)
 }
 
-func (n *needles) inAnyCase(text string) bool {
-	for i := range len(text) {
-		if !n.first[text[i]] {
-			continue
-		}
-		for _, w := range n.words {
-			if begins(text[i:], w) {
-				return true
-			}
+// at tells whether one of the words stands at a place of a text.
+func (n *needles) at(text string, i int) bool {
+	place := n.place[text[i]]
+	if place == 0 {
+		return false
+	}
+	for _, w := range n.of[place] {
+		if n.anyCase && begins(text[i:], w) || !n.anyCase && strings.HasPrefix(text[i:], w) {
+			return true
 		}
 	}
-	// these two are an s and a k in another case
-	return strings.Contains(text, "\u017f") || strings.Contains(text, "\u212a")
+	return false
 }
 
 // begins tells whether a text begins with a word in lower case, in whatever case.

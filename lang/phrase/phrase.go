@@ -8,20 +8,23 @@ import (
 	"regexp"
 	"regexp/syntax"
 	"slices"
+	"strings"
 	"sync"
 )
 
 // Phrase is a regular expression, with the methods of one.
 type Phrase struct {
-	expr     string
-	needs    func() *needs
-	compiled func() *regexp.Regexp
+	expr  string
+	known func() *known
+	// whole is the expression, here the same held to the beginning of a text.
+	whole, here func() *regexp.Regexp
 }
 
-// needs are what a text must have for an expression to match.
-type needs struct {
+// known is what is known of the matches of an expression without compiling it.
+type known struct {
 	// words are such that each match holds one of them; none where that is not known.
 	words needles
+	heads heads
 	// begins and ends are what a text must, where the expression is held to its ends.
 	begins, ends edge
 }
@@ -31,112 +34,154 @@ type needs struct {
 func MustCompile(expr string) *Phrase {
 	return &Phrase{
 		expr: expr,
-		needs: sync.OnceValue(func() *needs {
+		known: sync.OnceValue(func() *known {
 			tree, err := syntax.Parse(expr, syntax.Perl)
 			if err != nil {
 				panic(err)
 			}
-			return &needs{needlesOf(needed(tree)), edgeOf(tree, left), edgeOf(tree, right)}
+			return &known{needlesOf(needed(tree)), headsOf(tree), edgeOf(tree, left), edgeOf(tree, right)}
 		}),
-		compiled: sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) }),
+		whole: sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) }),
+		here:  sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\A(?:` + expr + `)`) }),
 	}
 }
 
 // May tells quickly whether the phrase may be in a text: it is in none of which this
 // is false.
 func (p *Phrase) May(text string) bool {
-	n := p.needs()
-	if n.begins != nil && (text == "" || !n.begins[text[0]]) || n.ends != nil && (text == "" || !n.ends[text[len(text)-1]]) {
+	k := p.known()
+	if k.begins != nil && (text == "" || !k.begins[text[0]]) || k.ends != nil && (text == "" || !k.ends[text[len(text)-1]]) {
 		return false
 	}
-	return n.words.in(text)
+	return k.words.in(text)
 }
 
-// in is the expression, nil where it cannot be in a text.
-func (p *Phrase) in(text string) *regexp.Regexp {
-	if !p.May(text) {
+// first is where the first match and its groups are, nil for none.
+func (p *Phrase) first(text string) []int {
+	switch {
+	case !p.May(text):
 		return nil
+	case p.known().heads.tell(text):
+		return p.from(text, 0)
 	}
-	return p.compiled()
+	return p.whole().FindStringSubmatchIndex(text)
+}
+
+// all are where the matches and their groups are, n of them at most, all for n < 0.
+func (p *Phrase) all(text string, n int) [][]int {
+	switch {
+	case !p.May(text):
+		return nil
+	case !p.known().heads.tell(text):
+		return p.whole().FindAllStringSubmatchIndex(text, n)
+	}
+	var out [][]int
+	for at := p.from(text, 0); at != nil && len(out) != n; at = p.from(text, at[1]) {
+		out = append(out, at)
+	}
+	return out
+}
+
+// from is where the first match from a place on is, for a text of which the heads tell
+// where one may begin.
+func (p *Phrase) from(text string, place int) []int {
+	heads := &p.known().heads
+	for i := heads.next(text, place); i >= 0; i = heads.next(text, i+1) {
+		at := p.here().FindStringSubmatchIndex(text[i:])
+		for j := range at {
+			if at[j] >= 0 {
+				at[j] += i
+			}
+		}
+		if at != nil {
+			return at
+		}
+	}
+	return nil
 }
 
 // The methods are those of regexp.Regexp.
 
 func (p *Phrase) String() string { return p.expr }
 
-func (p *Phrase) MatchString(text string) bool {
-	expr := p.in(text)
-	return expr != nil && expr.MatchString(text)
-}
+func (p *Phrase) MatchString(text string) bool { return p.first(text) != nil }
 
 func (p *Phrase) FindString(text string) string {
-	if expr := p.in(text); expr != nil {
-		return expr.FindString(text)
+	if at := p.first(text); at != nil {
+		return text[at[0]:at[1]]
 	}
 	return ""
 }
 
 func (p *Phrase) FindStringIndex(text string) []int {
-	if expr := p.in(text); expr != nil {
-		return expr.FindStringIndex(text)
+	if at := p.first(text); at != nil {
+		return at[:2]
 	}
 	return nil
 }
 
-func (p *Phrase) FindStringSubmatch(text string) []string {
-	if expr := p.in(text); expr != nil {
-		return expr.FindStringSubmatch(text)
-	}
-	return nil
-}
+func (p *Phrase) FindStringSubmatch(text string) []string { return groups(text, p.first(text)) }
 
-func (p *Phrase) FindStringSubmatchIndex(text string) []int {
-	if expr := p.in(text); expr != nil {
-		return expr.FindStringSubmatchIndex(text)
-	}
-	return nil
-}
+func (p *Phrase) FindStringSubmatchIndex(text string) []int { return p.first(text) }
 
 func (p *Phrase) FindAllString(text string, n int) []string {
-	if expr := p.in(text); expr != nil {
-		return expr.FindAllString(text, n)
+	var out []string
+	for _, at := range p.all(text, n) {
+		out = append(out, text[at[0]:at[1]])
 	}
-	return nil
+	return out
 }
 
 func (p *Phrase) FindAllStringIndex(text string, n int) [][]int {
-	if expr := p.in(text); expr != nil {
-		return expr.FindAllStringIndex(text, n)
+	all := p.all(text, n)
+	for i, at := range all {
+		all[i] = at[:2]
 	}
-	return nil
+	return all
 }
 
 func (p *Phrase) FindAllStringSubmatch(text string, n int) [][]string {
-	if expr := p.in(text); expr != nil {
-		return expr.FindAllStringSubmatch(text, n)
+	var out [][]string
+	for _, at := range p.all(text, n) {
+		out = append(out, groups(text, at))
 	}
-	return nil
+	return out
 }
 
-func (p *Phrase) FindAllStringSubmatchIndex(text string, n int) [][]int {
-	if expr := p.in(text); expr != nil {
-		return expr.FindAllStringSubmatchIndex(text, n)
-	}
-	return nil
-}
+func (p *Phrase) FindAllStringSubmatchIndex(text string, n int) [][]int { return p.all(text, n) }
 
 func (p *Phrase) ReplaceAllString(text, with string) string {
-	if expr := p.in(text); expr != nil {
-		return expr.ReplaceAllString(text, with)
-	}
-	return text
+	return p.replaced(text, func(at []int) string { return string(p.whole().ExpandString(nil, with, text, at)) })
 }
 
 func (p *Phrase) ReplaceAllStringFunc(text string, with func(string) string) string {
-	if expr := p.in(text); expr != nil {
-		return expr.ReplaceAllStringFunc(text, with)
+	return p.replaced(text, func(at []int) string { return with(text[at[0]:at[1]]) })
+}
+
+// replaced is a text with other words for the matches.
+func (p *Phrase) replaced(text string, with func(at []int) string) string {
+	var out strings.Builder
+	done := 0
+	for _, at := range p.all(text, -1) {
+		out.WriteString(text[done:at[0]])
+		out.WriteString(with(at))
+		done = at[1]
 	}
-	return text
+	out.WriteString(text[done:])
+	return out.String()
+}
+
+// groups are the words of a match and of its groups.
+func groups(text string, at []int) []string {
+	var out []string
+	for i := 0; i < len(at); i += 2 {
+		word := ""
+		if at[i] >= 0 {
+			word = text[at[i]:at[i+1]]
+		}
+		out = append(out, word)
+	}
+	return out
 }
 
 // shortest is the length from which a word is rare enough to be worth looking for, and
@@ -154,9 +199,10 @@ func needed(re *syntax.Regexp) []word {
 	case syntax.OpCapture, syntax.OpPlus:
 		return needed(re.Sub[0])
 	case syntax.OpRepeat:
-		if re.Min > 0 {
-			return needed(re.Sub[0])
+		if words := worth(leading(re)); words != nil || re.Min == 0 {
+			return words
 		}
+		return needed(re.Sub[0])
 	case syntax.OpConcat:
 		var best []word
 		for i, sub := range re.Sub {
@@ -215,8 +261,21 @@ func leading(re *syntax.Regexp) []word {
 	switch re.Op {
 	case syntax.OpLiteral:
 		return literal(string(re.Rune), re.Flags&syntax.FoldCase != 0)
+	case syntax.OpCharClass:
+		return oneOf(re.Rune)
 	case syntax.OpCapture, syntax.OpPlus:
 		return leading(re.Sub[0])
+	case syntax.OpRepeat:
+		if re.Min == 0 {
+			return nil
+		}
+		words := leading(re.Sub[0])
+		if re.Sub[0].Op == syntax.OpLiteral {
+			for i := range words {
+				words[i].text = strings.Repeat(words[i].text, re.Min)
+			}
+		}
+		return words
 	case syntax.OpConcat:
 		return leadingAll(re.Sub)
 	case syntax.OpAlternate:
@@ -225,19 +284,43 @@ func leading(re *syntax.Regexp) []word {
 	return nil
 }
 
-// leadingAll are those of expressions that follow one another: a word, with what may
-// come right after it.
+// classed is how many characters a class may have to be told one by one.
+const classed = 8
+
+// oneOf are the characters of a class, which has the first and the last of each range;
+// none where they are many.
+func oneOf(class []rune) []word {
+	var all []word
+	for i := 0; i < len(class); i += 2 {
+		for r := class[i]; r <= class[i+1]; r++ {
+			if len(all) == classed {
+				return nil
+			}
+			all = append(all, word{string(r), false})
+		}
+	}
+	return all
+}
+
+// most is how many words are looked for at most, where fewer shorter ones would do.
+const most = 60
+
+// leadingAll are those of expressions that follow one another: characters that stand
+// there whole, with what may come right after them.
 func leadingAll(list []*syntax.Regexp) []word {
 	words := leading(list[0])
-	if list[0].Op != syntax.OpLiteral || len(words) == 0 || len(list) == 1 {
+	if list[0].Op != syntax.OpLiteral && list[0].Op != syntax.OpCharClass || len(words) == 0 || len(list) == 1 {
+		return words
+	}
+	next := leadingAll(list[1:])
+	if len(next) == 0 || len(words)*len(next) > most {
 		return words
 	}
 	var longer []word
-	for _, next := range leadingAll(list[1:]) {
-		longer = append(longer, word{words[0].text + next.text, words[0].anyCase || next.anyCase})
-	}
-	if len(longer) == 0 {
-		return words
+	for _, a := range words {
+		for _, b := range next {
+			longer = append(longer, word{a.text + b.text, a.anyCase || b.anyCase})
+		}
 	}
 	return longer
 }
