@@ -49,7 +49,7 @@ func (r *Instruction) onlyChain() (chain *Chain, only bool) {
 
 // tellsHow takes a sentence that says how something of the pattern's own is made: `A thorn is
 // made like this: ch 3, …`, `Each "Needle" is: ch 4, …`, `To make a barb: ch 2, …`.
-var tellsHow = phrase.MustCompile(`^[-–•* ]*(?:(?:An?|Each|Every|One|The|(?:To )?(?:[Mm]ake|[Ww]ork)(?: (?:an?|each|the|one))?) )["“”'‘’]?(\pL[\pL -]{1,24}?)["“”'‘’]?` +
+var tellsHow = phrase.MustCompile(`^[-–•* ]*(?:(?:An?|Each|Every|One|The|(?:To )?(?:[Mm]ake|[Ww]ork)(?: (?:an?|each|the|one))?) )["“”'‘’]?(\pL[\pL -]+?)["“”'‘’]?` +
 	`(?: (?:is|are|made|worked|done|always|every time|each time|like this|like so|as follows|so|thus|this way))*: *([^.]+)(?:\.\s.*|\.)?$`)
 
 // definedSo reads such a sentence.

@@ -49,7 +49,7 @@ var (
 	// decorated is a heading between marks: `~ Leaf ~`, `:: LEAF ::`, `=== Leaf ===`.
 	decorated = phrase.MustCompile(`^(?:~+|:+|=+|•+|★+|☆+|\*{3,}|-{2,}|>+) *(\p{L}[^~:=•★☆*<>]{1,40}?[\pL)\d]) *(?:~+|:+|=+|•+|★+|☆+|\*{3,}|-{2,}|<+)$`)
 	// byItem is the letter of a part in an outline, before a heading in capitals: `C. ABBREVIATIONS`.
-	byItem = phrase.MustCompile(`^[A-Z][.)] +(\p{Lu}[\p{Lu} ,&-]{2,40}(?:\([^()]*\))?)$`)
+	byItem = phrase.MustCompile(`^[A-Z][.)] +(\p{Lu}[\p{Lu} ,&-]{2,}(?:\([^()]*\))?)$`)
 )
 
 // undecorated is a heading without the marks around it, or the letter of the part before it.
@@ -166,11 +166,11 @@ func joinsYarn(r *Row) bool {
 func (d *document) numbersSoon(line int) bool { return firstOf(d.bare(line+1)) == 1 }
 
 // saysWay is a heading that says which way the steps below it go: `Coming down`, `The way back`.
-var saysWay = phrase.MustCompile(`(?i)^\W*(?:(?:going|coming|working|on|the) )?(?:(?:the )?way )?(?:back|out|home|up|down)(?:wards?)?\b[\pL ]{0,30}\W*$`)
+var saysWay = phrase.MustCompile(`^\W*(?i:(?:(?:going|coming|working|on|the) )?(?:(?:the )?way )?(?:back|out|home|up|down)(?:wards?)?)\b[\pL ]*\W*$`)
 
 // turnsBack is a heading that says, in more than a word, that the work goes on from the one above it, or is
 // counted: `The stem, coming back`, `Part 2: down`, `The way home`, `Homewards`, `The tip`, `To check`.
-var turnsBack = phrase.MustCompile(`(?i)^\W*(?:\pL[\pL ]{0,20}[,:–—-] ?)?(?:(?:going|coming|working|travelling|traveling|heading) (?:back|home|up|down|out)|(?:on )?the way (?:back|home|up|down|out)|part \d{1,2} ?[,.:–—-] ?(?:back|home|down)|(?:back|home|down)(?: along| the| to)+ [\pL ]{1,20}|(?:home|back)wards?|(?:at )?the (?:very )?tip)(?: (?:the|to|along)[\pL ]{1,20})?\W*$|^\W*(?:control|check(?:ing)?|to check|check (?:your|the) \pL+)\W*$`)
+var turnsBack = phrase.MustCompile(`^\W*(?:\pL[\pL ]*[,:–—-] ?)?(?:(?i:(?:going|coming|working|travelling|traveling|heading) (?:back|home|up|down|out)|(?:on )?the way (?:back|home|up|down|out)|part \d{1,2} ?[,.:–—-] ?(?:back|home|down)|(?:home|back)wards?|(?:at )?the (?:very )?tip)|(?i:(?:back|home|down)(?: along| the| to)+) [\pL ]+)(?:(?i: (?:the|to|along))[\pL ]+)?\W*$|^\W*(?i:control|check(?:ing)?|to check|check (?:your|the) [a-z]+)\W*$`)
 
 // belowSteps tells whether steps of a piece stand right above a line.
 func (d *document) belowSteps() bool {
@@ -476,9 +476,9 @@ var (
 	// stop, a dash, dots, how many to make.
 	headingMark = phrase.MustCompile(`\s*(?:` + headingStop + `(?:\s*` + howMany + `(?:\s*` + headingStop + `)?)?|` + howMany + `(?:\s*` + headingStop + `)?)[*_]*\s*`)
 	// makeLast is the `– make 2`, `(make 2)`, `(make 2 in A)` or `(make 2, mid green)` at the end of a heading.
-	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copiesExpr + `|\s*\(` + copiesExpr + `(?:,? (?:[^()]{1,20} )?(?:with|in|using) [^()]{1,20}|, ?[^(),]{1,25})?\)?)$`)
+	makeLast = phrase.MustCompile(`(?i)(?:[ ,:—–-]+` + copiesExpr + `|\s*\(` + copiesExpr + `(?:,? (?:[^()]+ )?(?:with|in|using) [^()]+|, ?[^(),]+)?\)?)$`)
 	// howManyLast is the `(2)` at the end of a heading's name.
-	howManyLast = phrase.MustCompile(`\s*\([^()]{1,40}\)$`)
+	howManyLast = phrase.MustCompile(`\s*\([^()]+\)$`)
 )
 
 const (
