@@ -94,7 +94,6 @@ var falseAlarms = map[string][]string{
 	"136-dormouse.txt":              {"row-short", "small-parts"},                     // a chain and the row along it in two lines
 	"139-acorn-sachet.txt":          {"terms-undeclared"},
 	"140-may-blossom-edging.txt":    {"count-mismatch"},
-	"144-oak-leaf-and-acorn.txt":    {"count-mismatch"},                   // one row in several lines
 	"147-bramble-tie-back.md":       {"count-mismatch", "return-unknown"}, // a row in a list
 	"150-hedge-flower-edging.txt":   {"row-short"},                        // a round told by sides
 	"151-acorn-window-panel.txt":    {"count-mismatch", "row-over"},       // `15S`
@@ -104,7 +103,6 @@ var falseAlarms = map[string][]string{
 	"171-wrens-nest-basket.txt":     {"row-short"},
 	"183-dormouse.txt":              {"small-parts"},
 	"185-hedge-rose-hexagons.md":    {"place-absent"},
-	"186-oak-leaves-acorns.txt":     {"count-mismatch"},
 	"191-frosted-hedge-blanket.txt": {"sleep-loose"},
 	"201-hawthorn-twig.txt":         {"small-parts"},
 	"207-bramble-patch-blanket.md":  {"sleep-loose"},

@@ -313,6 +313,8 @@ func (h *hand) turn(n *syntax.Turn) {
 		h.notTurned = true
 	case n.Foundation && len(h.base) > 0 && slices.Contains(h.first, h.base[0]):
 		// it is what is worked along
+	case n.OtherSide && len(h.row) > 0 && len(h.base) > len(h.first) && !slices.Contains(h.first, h.base[0]):
+		// the row below goes round both sides: this one goes on along it
 	case n.OtherSide:
 		h.otherSide()
 	case n.Rotate, h.unworkedStem(): // of a stem that is all chained, the way home begins

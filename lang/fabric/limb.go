@@ -185,7 +185,7 @@ func (h *hand) grew(known bool) {
 // speaksOf is the hand as it stood at the end of the row that a count speaks of: this one or, in a
 // line that works nothing, the one before it.
 func (h *hand) speaksOf(stated *syntax.Total) *hand {
-	if h.works || h.lastRow == nil || !slices.ContainsFunc(stated.Parts, func(p syntax.Part) bool { return p.On != "" }) {
+	if h.works || h.lastRow == nil || !h.tells && !slices.ContainsFunc(stated.Parts, func(p syntax.Part) bool { return p.On != "" }) {
 		return h
 	}
 	then := *h

@@ -599,10 +599,14 @@ func (j *job) finish(row *Row) {
 // numbers the steps of a row; and whether it goes round to the other side of the
 // chain.
 func (k *worker) followed(row *Row) (on, round bool) {
-	if row.Index+1 >= len(k.piece.Rows) {
+	rows := k.piece.Rows[row.Index+1:]
+	for len(rows) > 0 && rows[0].Tree.CountsAlone() {
+		rows = rows[1:]
+	}
+	if len(rows) == 0 {
 		return false, false
 	}
-	next := k.piece.Rows[row.Index+1].Tree
+	next := rows[0].Tree
 	steps := k.stepping(next) || next.Label.Kind == syntax.Unlabelled && byStep(k.piece.Tree)
 	if next.Label.Limb != "" {
 		return len(k.h.limbs.homes) > 0 || steps, false
@@ -614,7 +618,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	switch {
 	case reference(next.Clauses) != nil:
 		return next.Label.Step, false
-	case first == nil, next.Label.Kind != syntax.Unlabelled && !steps && !(next.Label.Kind == syntax.Named && alongChain(first)):
+	case first == nil, next.Label.Kind != syntax.Unlabelled && !steps && !(next.Label.Kind == syntax.Named && (alongChain(first) || k.goesOnAlong(row, first))):
 		return false, false
 	}
 	switch n := first.(type) {
@@ -630,6 +634,27 @@ func (k *worker) followed(row *Row) (on, round bool) {
 		return steps && (goesOutAndBack(afterRemark(next.Clauses), k.size) || k.h.branchesIn(next.Clauses) || !worksStitches(next.Clauses)), false // more of the stem, and what grows there
 	}
 	return false, false
+}
+
+// goesOnAlong tells a step under a name that goes on where the line above it, which no number labels, leaves off:
+// `Upper lobe: 1 sc, 1 hdc`, `Lower lobe: 2 dc`; along a chain it need not say where.
+func (k *worker) goesOnAlong(above *Row, first syntax.Node) bool {
+	if above.Tree.Label.Kind != syntax.Named && above.Tree.Label.Kind != syntax.Unlabelled {
+		return false
+	}
+	if r, repeats := first.(*syntax.Repeat); repeats {
+		first = firstStep(r.Body)
+	}
+	w, ok := first.(*syntax.Work)
+	switch {
+	case !ok:
+		return false
+	case len(w.Places) == 1:
+		return nextStitch(w.Places[0])
+	}
+	skip, begins := firstStep(above.Tree.Clauses).(*syntax.Skip)
+	begins = begins && skip.Place.From == syntax.FromHook
+	return len(w.Places) == 0 && (len(k.h.first) > 0 || begins)
 }
 
 // alongChain tells a step that goes on along the chain below, `Tip: 3 sc in last ch`.
@@ -673,6 +698,16 @@ func firstStep(clauses []syntax.Clause) syntax.Node {
 	return nil
 }
 
+// leavesFor tells a line that leaves for a branch first of all, or names the branch behind its chain.
+func leavesFor(clauses []syntax.Clause) bool {
+	first := firstStep(clauses)
+	if _, chain := first.(*syntax.Chain); chain && len(clauses) > 1 {
+		first = clauses[1].Node
+	}
+	_, branches := first.(*syntax.Branch)
+	return branches
+}
+
 // byStep tells whether a piece's lines, with bare numbers before them, names or none, are its steps,
 // not its rows: the first of them only lays the chain, or one leaves for a branch or
 // comes home. Lines without numbers must all be so, and several leave; of those with names, one
@@ -681,9 +716,13 @@ func byStep(tree *syntax.Piece) bool {
 	first, leaves, laid, back := true, 0, 0, 0
 	for _, r := range tree.Rows {
 		if r.Label.Kind == syntax.Unlabelled {
-			if _, branches := firstStep(r.Clauses).(*syntax.Branch); branches {
+			switch {
+			case leavesFor(r.Clauses):
 				leaves++
+			case (first || laid > 0) && lays(r.Clauses) && !worksOn(r.Clauses):
+				laid++
 			}
+			first = false
 			continue
 		}
 		if r.Label.Kind == syntax.Named {
@@ -733,6 +772,7 @@ func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	k.h.startRow(row.Index, u.tree.Label)
 	k.h.referred = u.tree != row.Tree
 	k.h.heads = u.tree.Label.Bare || k.stepping(u.tree)
+	k.h.tells = u.tree.CountsAlone()
 	clauses := u.tree.Clauses
 	name := u.tree.Label.Limb
 	leaves := name != "" && (k.h.keeps || k.stepping(u.tree) && (k.h.base == nil || k.h.unworkedStem())) || k.growsHere(u.tree)

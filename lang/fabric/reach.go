@@ -147,6 +147,9 @@ func (h *hand) offRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		return p, true
 	case p.Name != "" && h.aside(k, n, p):
 		return p, true
+	case p.Name != "" && (p.Noun.Kind == syntax.NounTip || p.Noun.Kind == syntax.NounBase) && k.Class == stitch.Slip && n == 1 && len(h.row) > 0:
+		h.full = true // it fastens the end at a part that has a name, `in top of the quill`, wherever that is
+		return p, true
 	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
 		h.intoRing(k, own, n)
 		return p, true
@@ -1128,6 +1131,8 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 	}
 	var i int
 	switch {
+	case p.Pick == syntax.PickLast && p.Noun.Kind != syntax.NounTurning && m > 1 && h.lastBeforeSlips(m):
+		i, h.end = h.at, h.at+m
 	case p.Pick == syntax.PickLast && p.Noun.Kind != syntax.NounTurning && m > 1:
 		i = h.limit(m, p.Noun)
 	default:
@@ -1173,6 +1178,16 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		m = m / e.uses
 	}
 	h.nextPlaces(k, own, n, m, p.Noun)
+}
+
+// lastBeforeSlips tells whether so many stitches are left, behind which nothing but the slip stitches lie with which the
+// row below began, as those of a quill do: they are the last ones.
+func (h *hand) lastBeforeSlips(n int) bool {
+	end := h.end
+	for end > h.at && !h.stitch(h.base[end-1]).IsSpace() && h.stitch(h.base[end-1]).Kind.Class == stitch.Slip {
+		end--
+	}
+	return end < h.end && end-h.at == n && !slices.ContainsFunc(h.base[h.at:end], func(i int) bool { return h.stitch(i).IsSpace() })
 }
 
 // picked finds a place that is told by where it stands in the row below; ok is false for

@@ -282,16 +282,19 @@ func belowBody(p syntax.Place) bool {
 }
 
 // spread tells whether a definition's body passes over stitches as it goes: it skips some, or goes
-// on from one to the next, `ch 3, dc in next 3 sts`.
+// on from one to the next, `ch 3, dc in next 3 sts`. Chains are those of the foundation where it makes none.
 func spread(body []syntax.Clause) bool {
-	passed := 0
+	passed, chains := 0, false
 	for _, c := range body {
 		switch n := c.Node.(type) {
+		case *syntax.Chain:
+			chains = true
 		case *syntax.Skip:
 			return true
 		case *syntax.Work:
 			for _, p := range n.Places {
-				if p.Pick == syntax.PickNext && belowBody(p) && p.Noun.Kind <= syntax.NounStitch && p.To.Kind == syntax.ToNothing {
+				below := belowBody(p) && p.Noun.Kind <= syntax.NounStitch || p.Noun.Kind == syntax.NounChain && p.From == syntax.FromHere && !chains
+				if p.Pick == syntax.PickNext && below && p.To.Kind == syntax.ToNothing {
 					passed += max(1, p.Number.At(0))
 				}
 			}

@@ -229,7 +229,8 @@ func (h *hand) allInOneChain() bool {
 // it: a leaf told one stitch a line is one row.
 func (h *hand) continued() bool {
 	open := h.goesRound || !h.full && h.remaining(syntax.Noun{}) > 0 || len(h.branches) > 0
-	return h.goesOn && open && h.works && h.known && !h.turned && !h.joined && len(h.row)+len(h.branches) > 0
+	begun := h.works && len(h.row)+len(h.branches) > 0 || h.skippedFirst // `Begin in the 2nd ch from hook.`
+	return h.goesOn && open && begun && h.known && !h.turned && !h.joined
 }
 
 // onlySlips tells whether the row is nothing but slip stitches, which close a
@@ -639,17 +640,20 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 		Parts: h.parts(h.row), Readings: h.choose&h.met | h.against,
 		row: h.row, footing: h.footing,
 	}
-	for _, i := range h.row {
-		t.Chains += h.stitch(i).Chains
-	}
+	t.Chains = h.chainsIn(h.row)
 	if stated != nil {
-		of := h.speaksOf(stated)
+		of, said := h.speaksOf(stated), &t
+		if of != h {
+			then := t
+			then.Made, then.Chains = of.rowMade, of.chainsIn(of.row)
+			said = &then
+		}
 		switch {
 		case !h.works && h.chains > 0 && ofChains(stated):
 			t.Compared = h.compareLaid(stated.Parts[0], stated)
 		case t.Works || of != h:
 			for _, p := range stated.Parts {
-				t.Compared = append(t.Compared, of.counted(of.compareOn(p, &t, stated), p.Noun, stated, &t))
+				t.Compared = append(t.Compared, of.counted(of.compareOn(p, said, stated), p.Noun, stated, said))
 			}
 		}
 	}
@@ -659,6 +663,15 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 		}
 	}
 	return t
+}
+
+// chainsIn is how many chains lie in the spaces of some stitches.
+func (h *hand) chainsIn(row []int) int {
+	n := 0
+	for _, i := range row {
+		n += h.stitch(i).Chains
+	}
+	return n
 }
 
 // ofOneRepeat tells whether a count by kind is what each repeat makes, `(4 dc, 1
@@ -762,6 +775,9 @@ func (h *hand) compareLaid(p syntax.Part, stated *syntax.Total) []Compared {
 // or leave them out: both are common practice. In steps it may be of the branch that came home.
 func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	c := h.compare(p, t, stated)
+	if c.Result == Disagrees && (p.All || h.tells) {
+		c = h.compareInAll(c, p)
+	}
 	if c.Result != Disagrees {
 		return c
 	}
@@ -773,6 +789,29 @@ func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Comp
 		if c.Result == Disagrees && len(row) < len(h.row) {
 			c = h.compareIn(row, c, p, t, stated)
 		}
+	}
+	return c
+}
+
+// compareInAll compares what is counted in all, or in a line of its own, with all that was made so far. Along the two
+// sides of a chain nothing else can be meant by what is counted in all.
+func (h *hand) compareInAll(c Compared, p syntax.Part) Compared {
+	made := 0
+	for i := range h.made() {
+		if s := h.stitch(i); s.Row >= 0 && !s.Apart && !s.IsSpace() && s.Into >= 0 && h.accepts(s, p.Noun) {
+			made++
+		}
+	}
+	switch {
+	case made == c.Stated:
+		c.Made, c.Result = made, Agrees
+	case !p.All && c.Made == 0: // the line above it only joins or fastens
+		c.Result = Uncheckable
+	case !p.All: // of the row
+	case h.other:
+		c.Made = made
+	default:
+		c.Result = Uncheckable
 	}
 	return c
 }

@@ -433,6 +433,9 @@ func (v *voice) onChain(r row) string {
 	if !is(s.n, 1) {
 		out = text("{n} {k} in {f} ch from hook", "{n}", v.num(s.n), "{k}", v.short(s.stitch), "{f}", ordinal(r.from))
 	}
+	if r.from == 2 && r.stands == "sc" && is(s.n, 1) && !v.exact && v.pick(8) == 7 {
+		out = text(v.say("skip the nearest ch, {k} in next ch", "miss the chain nearest the hook, {k} in next ch"), "{k}", v.long(s.stitch))
+	}
 	skipped := r.from - 1
 	said := v.exact || r.stands == "hdc" || !r.counts || v.pick(2) == 0
 	v.settled = said || r.stands == "sc"

@@ -238,7 +238,7 @@ func (h *hand) beginsMesh() bool {
 // arriveBy begins the row where slip stitches have led, with the chain that
 // rises there. It gives false where none has led anywhere.
 func (h *hand) arriveBy(n *syntax.Chain) bool {
-	if h.nested || h.fixed || len(h.row) == 0 || !h.onlySlips() || h.chains > 0 || !h.round && !h.risesBy(n.Number.At(h.size)) {
+	if h.nested || h.fixed || len(h.row) == 0 || len(h.branches) > 0 || !h.onlySlips() || h.chains > 0 || !h.round && !h.risesBy(n.Number.At(h.size)) {
 		return false
 	}
 	h.arrive()

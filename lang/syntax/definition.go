@@ -20,6 +20,14 @@ func (d *document) definition(trimmed string, span source.Span) bool {
 	return d.definedSo(trimmed, span) || d.defined(trimmed, span, false)
 }
 
+// isMade begins a sentence that can only say how something is made: `A barb is: ch 3, …`.
+var isMade = phrase.MustCompile(`^(?:An?|Each|Every|One) [^:.,]+ (?:is|are|is made|is worked)(?: (?:like this|like so|as follows|so|thus|this way))*: `)
+
+// definitionWithin takes such a sentence where the work has begun.
+func (d *document) definitionWithin(trimmed string, span source.Span) bool {
+	return d.started && isMade.MatchString(trimmed) && d.definedSo(trimmed, span)
+}
+
 // laysPart tells a line that lays the chain of a part, `Main stem: ch 30.`: no word of a pattern's
 // own stands for so many chains.
 func laysPart(trimmed string) bool {
@@ -32,10 +40,27 @@ func laysPart(trimmed string) bool {
 	return only && chain.Number.At(0) >= surelyFoundation
 }
 
-// laysChainAlone tells a line that does nothing but lay the chain that work begins with: `Ch 8.`
+// laysChainAlone tells a line that does nothing but lay the chain that work begins with: `Ch 8.`, `With A, ch 20
+// for the foot of the stem.`
 func laysChainAlone(trimmed string) bool {
-	chain, only := readRow(trimmed, 0, Standard()).onlyChain()
-	return only && !chain.Counts.Said && chain.Number.At(0) > MostRising
+	laid := false
+	for _, c := range readRow(trimmed, 0, Standard()).Clauses {
+		switch n := c.Node.(type) {
+		case *Chain:
+			if laid || n.Counts.Said || n.Number.At(0) <= MostRising {
+				return false
+			}
+			laid = true
+		case *Yarn:
+		case *Remark:
+			if !laid {
+				return false
+			}
+		default:
+			return false
+		}
+	}
+	return laid
 }
 
 // onlyChain is the chain of an instruction that says nothing else.

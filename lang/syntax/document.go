@@ -199,8 +199,11 @@ func (d *document) line(line, trimmed string, span source.Span) {
 		d.add(block{kind: blockSizes, span: span})
 	case d.underlined(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)
+	case d.headsSide(trimmed, d.file.Text.LineOf(span.Start)):
+		d.add(block{kind: blockText, span: span})
 	case d.subheads(trimmed, d.file.Text.LineOf(span.Start)):
 		d.add(block{kind: blockProse, span: span})
+	case d.definitionWithin(trimmed, span):
 	case d.heading(line, trimmed, span):
 	case !d.started && d.field(line, span):
 	case d.inSection(trimmed, span):
@@ -575,6 +578,10 @@ func (d *document) readText(b *block) {
 			continue
 		}
 		r := &Row{At: span.Start, Instruction: p.row}
+		if r.CountsAlone() && !d.chapter.begun() {
+			d.chapter.say(span, nil) // of what comes
+			continue
+		}
 		piece := d.chapter.piece(span)
 		if piece.startsAgain(r) {
 			piece = piece.again(span)

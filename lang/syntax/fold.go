@@ -762,7 +762,7 @@ func (f *folder) again(c Clause, n *RepeatFrom, r *Repeat) {
 func (f *folder) whole(c Clause, r *Repeat) {
 	r.Whole, r.Starred, r.StopAt = true, false, -1
 	from := 0
-	for from < len(f.out) && begins(f.out[from].Node) {
+	for from < len(f.out) && begins(f.out[from].Node) && !worksAlong(f.out[from:]) {
 		from++
 	}
 	if rows, ok := f.peek().(*Rows); ok && from == len(f.out) && r.Limit == Measured {
@@ -780,6 +780,20 @@ func (f *folder) whole(c Clause, r *Repeat) {
 	r.Body = append(r.Body, f.out[from:]...)
 	f.open = nil // a star before this repeat has no part in it
 	f.out = append(f.out[:from], Clause{Span: r.Body[0].Span.Union(c.Span), Sep: c.Sep, Node: r})
+}
+
+// worksAlong tells a chain that is worked along from the hook: `ch 3, sl st in 2nd ch from hook`.
+func worksAlong(list []Clause) bool {
+	if len(list) < 2 || !isChain(list[0].Node) {
+		return false
+	}
+	switch n := list[1].Node.(type) {
+	case *Work:
+		return len(n.Places) > 0 && n.Places[0].From == FromHook
+	case *Skip:
+		return n.Place.From == FromHook
+	}
+	return false
 }
 
 // MostRising is the most chains that a row begins with: the height of a tr and a space.
@@ -946,6 +960,9 @@ func (f *folder) putInto(c Clause, p Place) bool {
 		return false
 	}
 	w := *f.out[k-1].Node.(*Work)
+	if many := p.Noun.Length; p.Noun.Kind == NounSpace && w.Number.Written() && many.Equal(w.Number) {
+		p.Noun, p.Number, w.Number = oneChain, many, Num{} // `4 sl sts, into the last 4 ch`
+	}
 	w.Places = []Place{p}
 	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &w}
 	return true

@@ -155,7 +155,7 @@ type gTimesN struct {
 	N     *gNum  `parser:"| 'for'? 'have'? 'of'? 'in'? ( ( 'x' | '×' | Star ) @@ 'times'? 'around'?"`
 	More1 bool   `parser:"| ( 'until' | 'for' )? @'more'?"`
 	M     *gNum  `parser:"  @@"`
-	More2 bool   `parser:"( ( 'x' | '×' ) | @'more'? 'times'"`
+	More2 bool   `parser:"( ( 'x' | '×' ) | @'more'? 'times' ( 'over' ( ?= EOF ) )?"`
 	More3 bool   `parser:"    @'more'?"`
 	All   bool   `parser:"    @( 'in' 'each' | ( 'have' | 'each' ) ( ?= EOF ) )? ) ( 'around' | 'across' )?"`
 	More4 bool   `parser:"| @'more'?"`
@@ -250,7 +250,7 @@ type gMod struct {
 	AndNext *gNoun    `parser:"| @@ 'and' 'next' 'group'? ( ?= EOF )"`
 	Noun    *gNoun    `parser:"| @@"`
 	Number  *gNum     `parser:"| @@"`
-	Aside   bool      `parser:"| @( ( 'under' | 'above' ) Name+ ( ?= EOF ) )"`
+	Aside   bool      `parser:"| @( ( 'under' | 'above' | 'beside' ) Name+ ( ?= EOF ) )"`
 	Pair    *gPair    `parser:"| @@"`
 	Ordinal *gOrd     `parser:"| @@"`
 	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'odd' | 'down the chain' | 'corresponding' | 'successive' | 'already' | 'made' | 'between' ( ?= EOF | 'at' ) | 'after' ( ?= EOF ) )"`
@@ -500,7 +500,7 @@ type gChain struct {
 	Pos    lexer.Position
 	N      *gNum     `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
 	Out    *gOut     `parser:"  @@?"`
-	M      *gNum     `parser:"| @@ ( Hyphen | Dash )? 'ch'"`
+	M      *gNum     `parser:"| @@ ( Hyphen | Dash | 'more' )? 'ch'"`
 	Out2   *gOut     `parser:"  @@?"`
 	For    *gStitch  `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? ( 'once' ( ?= EOF ) )? ( 'for' Ordinal? @@ )?"`
 	Plus   *gNum     `parser:"( ( Sign | 'plus' ) @@ 'ch'? ( 'for' ( Name | 'tch' | 'turn' | 'foundation' | 'beg' )+ )? )?"`
@@ -543,6 +543,7 @@ type gPart struct {
 	Noun *gNoun `parser:"    @@ ( 'of' 'ch' Number )? )"`
 	Some bool   `parser:"@( ( 'at' | 'on' ) 'each' ( 'end' | 'side' | 'edge' ) | 'between' ( ?= EOF | Comma | Semi | 'and' ) )?"`
 	On   string `parser:"( 'on' ( 'each' 'of'? Number? )? @( Name | 'stem' | 'branch' ) ( ?= EOF | Comma | Semi | Sign | 'and' | 'plus' | 'with' ) )?"`
+	All  bool   `parser:"@( 'in' 'each' ( ?= EOF | Comma | Semi ) )?"`
 }
 
 // 2 rows of White; next 4 rounds each of A: a stripe
@@ -599,7 +600,8 @@ type gPlace1st struct {
 // sk next 2 sts; skip 1; miss 2 ch
 type gSkip struct {
 	Pos   lexer.Position
-	Where *gWhere `parser:"'always'? 'skip' @@? ( 'between' 'marker' )?"`
+	Near  bool    `parser:"'always'? 'skip' @( 'nearest' ( 'ch' | 'st' | Number )? | 'ch' ( 'nearest' | 'beside' ) 'hook' )?"`
+	Where *gWhere `parser:"@@? ( 'between' 'marker' )?"`
 	For   *gFor   `parser:"( 'under' ( 'it' | Name )? | 'behind' 'it'? | 'in' ( Name | 'center' ) )? @@?"`
 }
 
@@ -618,7 +620,7 @@ type gTurn struct {
 	NoJoin bool `parser:"|   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
 	Over   bool `parser:"  | @( ( 'turn' | 'rotate' ) Name? ( 'remaining' 'loop' | 'other side' ) ( Name | 'of' | 'ch' | 'foundation' )* 'on' 'top' | 'turn' ( 'to' 'other side' | ( 'ch' | 'foundation' ) Name+ ) ( ?= EOF | 'of' | 'to' ) )"`
 	Not    bool `parser:"  | @'not'?"`
-	Rotate bool `parser:"( @( 'turn' Number ( 'degrees' | Sign ) Name* ) | 'turn' 'back'? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | Number | Sign | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
+	Rotate bool `parser:"( @( 'turn' Number ( 'degrees' | Sign ) Name* ) | 'turn' ( 'back' | 'over' ( ?= EOF ) )? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | Number | Sign | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
 	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? 'back'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side'"`
 	Base   bool `parser:"| 'work'? ( 'across' | 'on' | 'around' )+ @'foundation' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' 'same'? ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
@@ -691,7 +693,7 @@ type gComment struct {
 	// counting each ch as a st
 	Chains bool `parser:"| @( 'count' 'each' 'ch' 'as' 'st' ( ?= EOF ) )"`
 	// hold B along the top; do not fasten off; starting at center; 2 inches; 6 months
-	Lead bool `parser:"| ( 'work' | 'evenly' ) ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal )"`
+	Lead bool `parser:"| ( 'work' | 'evenly' ) ( ?= EOF ) | 'to' ( Stitch ( ?= EOF ) | 'beg' ) | 'hold' ( ?! 'last' | 'on' 'hook' 'last' ) | 'not' ( 'fasten' | 'place' | 'weave' ) | 'loop' 'on' 'hook' Name? 'not' 'count' | 'beg' 'at' ( ?! Ordinal ) | ( 'return' | 'back' ) ( 'across' | 'on' | 'in' )* 'it' ( ?= EOF )"`
 	Size bool `parser:"| Number Sign? 'inch' | Number 'size' ( ?= EOF ) | 'about' Number 'ch'? | 'increased' Name ( ?= EOF ) | ( 'in' | 'on' )? 'each' ( Ordinal | 'other' | 'alternate' )? ( 'row' | 'rnd' ) ( ?= EOF ) | Number 'at' ( 'each' | 'both' ) ( 'end' | 'side' ) | 'for'? ( 'both' | 'each' ) 'size' | ( 'work' | 'piece' | 'each' | Name )+ 'measures'"`
 	// with hook 4 mm; using 3 strands; (with RS facing,) MC and smaller hook
 	Tool bool `parser:"| ( 'with' | 'change' 'to'? ) ( Name | Number | 'yarn' | 'loop' | 'on' | 'and' | 'size' | 'even' )* ( 'hook' | 'strand' ) | ( Name | Number | 'and' )+ 'hook' ( 'and' Name+ )? ( ?= EOF ) )"`

@@ -141,10 +141,11 @@ func (d *document) titles(trimmed string, at int) bool {
 		return false
 	}
 	next := d.bare(at + 1)
-	if next == "" && firstOf(d.bare(at+2)) != 1 {
-		return false
+	if next == "" {
+		below := d.bare(at + 2)
+		return firstOf(below) == 1 || d.started && d.bare(at-1) == "" && saysHowMany.MatchString(below) && d.numbersSoon(at+2)
 	}
-	if n := firstOf(next); next == "" || n > 0 {
+	if n := firstOf(next); n > 0 {
 		return n < 2
 	}
 	if _, _, entry := cutBeforeFull(next); entry || spellsSeveral(next) {
@@ -743,6 +744,11 @@ func (c *chapter) piece(at source.Span) *Piece {
 		c.pieces = append(c.pieces, &Piece{Span: at})
 	}
 	return c.pieces[len(c.pieces)-1]
+}
+
+// begun tells whether the piece at hand has a row.
+func (c *chapter) begun() bool {
+	return len(c.pieces) > 0 && len(c.pieces[len(c.pieces)-1].Rows) > 0
 }
 
 // lookOf is how a heading is set apart: its marks, and whether it is in capitals.

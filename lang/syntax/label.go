@@ -190,8 +190,8 @@ func (r *labelReader) named() int {
 	for n := 0; n < maxNamed && (r.peek().Kind == Name || r.peek().Kind == Word || r.peek().Kind == Hyphen); n++ {
 		r.at++
 	}
-	if namesSecondSide(r.tokens[first:r.at]) {
-		return 0 // that is where it is worked
+	if said := r.tokens[first:r.at]; namesSecondSide(said) || slices.ContainsFunc(said, func(t Token) bool { return t.Kind == Word && t.Canon == "it" }) {
+		return 0 // that is where it is worked: `Come back along it: …`
 	}
 	if r.peek().Kind == Open && !r.remark() || r.at+1 >= len(r.tokens) {
 		return 0
@@ -658,16 +658,20 @@ func (r *labelReader) ofWhat() {
 const mostTitled = 7
 
 // title takes what a row is called, or whose it is, behind a comma, where a colon closes
-// that or a stop before the next step: `Rnd 6, Adult sizes:`, `Step 2, first thorn.`
+// that or a stop before the next step, or behind the word for a side: `Rnd 6, Adult sizes:`, `Step 2, first thorn.`,
+// `Row 1, up one side.`
 func (r *labelReader) title() {
 	if r.peek().Kind != Comma {
 		return
 	}
+	ofSide := false
 	for i := r.at + 1; i < len(r.tokens) && i <= r.at+mostTitled; i++ {
+		ofSide = ofSide || isSide(r.tokens[i])
 		switch t := r.tokens[i]; {
+		case t.Kind == Number && i+1 < len(r.tokens) && isSide(r.tokens[i+1]):
 		case t.Kind == Name && !tells[t.Canon], t.Kind == Ordinal, t.Kind == Hyphen, t.Kind == Comma, t.Kind == Sign && t.Canon == "&":
 		case isBranch(t), t.Kind == Word && !beginsAction(t) && !opensTitle[t.Canon]:
-		case t.Kind == Colon, t.Kind == Period && i > r.at+1 && i+1 < len(r.tokens) && (r.label.Step || beginsAction(r.tokens[i+1])):
+		case t.Kind == Colon, t.Kind == Period && i > r.at+1 && i+1 < len(r.tokens) && (r.label.Step || ofSide || beginsAction(r.tokens[i+1])):
 			r.sides(r.at+1, i)
 			r.limb(r.at+1, i, i+1)
 			r.at = i

@@ -117,7 +117,7 @@ type limbLabel struct {
 // that is then worked along from the hook.
 func (p *pruner) labels() []limbLabel {
 	var out []limbLabel
-	if !holds(p.in, Ordinal) {
+	if !slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Ordinal || isNearest(t) }) {
 		return nil // no chain is counted from the hook
 	}
 	for i := 0; i < len(p.in); i++ {
@@ -137,6 +137,9 @@ func (p *pruner) labels() []limbLabel {
 }
 
 func isHook(t Token) bool { return t.Kind == Word && t.Canon == "hook" }
+
+// isNearest tells the word for the chain that lies next to the hook: `miss the nearest chain`.
+func isNearest(t Token) bool { return t.Kind == Word && t.Canon == "nearest" }
 
 // begins tells whether a clause may begin at token i.
 func (p *pruner) begins(i int) bool {
@@ -212,7 +215,9 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	if i+2 < len(p.in) && p.in[i].Kind == Word && p.in[i].Canon == "on" && p.in[i+1].Kind == Name && p.in[i+2].Kind == Colon {
 		i += 2 // shoot on B: ch 5
 	}
-	i = p.pastPlace(i)
+	if i = p.pastPlace(i); fork {
+		i = p.pastGround(i)
+	}
 	marked := false
 	for ; i < len(p.in); i++ {
 		switch t := p.in[i]; {
@@ -257,6 +262,28 @@ func (p *pruner) pastPlace(i int) int {
 	return i
 }
 
+// pastGround passes over what a branch without a mark behind its name grows from, or how it lies: `for the twig
+// on this shoot make 6 ch`, `for the third shoot, which lies on the other side, make 8 ch`. It gives i for nothing.
+func (p *pruner) pastGround(i int) int {
+	if i+1 >= len(p.in) {
+		return i
+	}
+	on := p.in[i].Kind == Word && (p.in[i].Canon == "on" || p.in[i].Canon == "at")
+	which := p.in[i].Kind == Comma && p.spelled(p.in[i+1]) == "which"
+	if !on && !which {
+		return i
+	}
+	for j := i + 1; j < len(p.in) && j <= i+farthestHook; j++ {
+		switch t := p.in[j]; {
+		case which && t.Kind == Comma, on && afterChain(p.in, j) > 0:
+			return j
+		case t.Kind != Word && t.Kind != Name && t.Kind != Ordinal:
+			return i
+		}
+	}
+	return i
+}
+
 // isTip tells what the stem, or a branch that was begun, ends with: its `tip`, to which its chain
 // goes on. What is returned from is a branch called so.
 func (p *pruner) isTip(from, to int) bool {
@@ -290,10 +317,16 @@ func (p *pruner) chainsOnly(i int) bool {
 // labelBehind reads the name that stands behind a chain at token i, after the work has begun:
 // `ch 4 for the left fork, sl st in 2nd ch from hook`.
 func (p *pruner) labelBehind(i int) (limbLabel, bool) {
-	if !chainsOut(p.in, i) || !holds(p.in[:i], Stitch) || i+3 >= len(p.in) {
+	if i+3 >= len(p.in) {
 		return limbLabel{}, false
 	}
-	found := limbLabel{at: i + 2, from: i + 2, behind: true}
+	at := afterChain(p.in, i)
+	if further := p.chainsFurther(i); further > 0 {
+		at = further
+	} else if !chainsOut(p.in, i) || !holds(p.in[:i], Stitch) {
+		return limbLabel{}, false
+	}
+	found := limbLabel{at: at, from: at, behind: true}
 	for found.from < len(p.in) && p.in[found.from].Kind == Word && (p.in[found.from].Canon == "" || p.in[found.from].Canon == "for") {
 		found.from++
 	}
@@ -302,6 +335,18 @@ func (p *pruner) labelBehind(i int) (limbLabel, bool) {
 	found.end = found.to
 	named := found.to > found.from && p.in[found.at].Canon == "for" && p.in[found.from].Canon != "other" && p.nameable(p.in[found.from], p.in[found.to-1]) && !p.hasOf(found.from, found.to)
 	return found, named && found.end < len(p.in) && separates(p.in[found.end])
+}
+
+// chainsFurther gives the token after `make 12 more ch`, at token i, of a sentence that says what else but what
+// they are for: `make 12 more ch for the first shoot`. It gives 0 for any other.
+func (p *pruner) chainsFurther(i int) int {
+	for i < len(p.in) && p.in[i].Kind == Word && (p.in[i].Canon == "" || p.in[i].Canon == "work") {
+		i++
+	}
+	if i+5 >= len(p.in) || p.in[i].Kind != Number || p.in[i+1].Canon != "more" || p.in[i+2].Canon != "ch" || p.in[i+3].Canon != "for" || holds(p.in, Stitch) {
+		return 0
+	}
+	return i + 3
 }
 
 // names tells whether a token may be one of those that name a limb.
@@ -378,9 +423,9 @@ func afterChain(tokens []Token, i int) int {
 }
 
 // countsFromHook tells whether token i says that chains are counted from the hook: by the
-// word, or in `from the 2nd ch`.
+// word, in `from the 2nd ch`, or in `the nearest ch`.
 func countsFromHook(tokens []Token, i int) bool {
-	if isHook(tokens[i]) {
+	if isHook(tokens[i]) || isNearest(tokens[i]) {
 		return true
 	}
 	if i+1 >= len(tokens) || tokens[i].Kind != Ordinal || tokens[i+1].Canon != "ch" {
@@ -471,6 +516,9 @@ func (p *pruner) mayTell() bool {
 		if t.Kind == Word && t.Canon == "in" && p.counts(i) {
 			return true
 		}
+		if has, _ := p.tellsOfAll(i); has > i {
+			return true
+		}
 	}
 	return slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Word && t.Canon == "stem" || t.Kind == Name && t.Canon == "is" }) ||
 		holder >= 0 && slices.ContainsFunc(p.in[holder:], func(t Token) bool { return t.Kind == Word && t.Canon == "have" })
@@ -514,7 +562,14 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	if byLetter {
 		j++ // back on B
 	}
-	if j == from || way == from || !p.leads(way, from) && !p.finishes(i, from, j) || !(j == from+1 && isBranch(p.in[from])) && !p.nameable(p.in[from], p.in[j-1]) || p.hasOf(from, j) || j < len(p.in) && !p.after(j) {
+	if j == from || way == from || !p.leads(way, from) && !p.finishes(i, from, j) || !(j == from+1 && isBranch(p.in[from])) && !p.nameable(p.in[from], p.in[j-1]) || p.hasOf(from, j) {
+		return i, nil
+	}
+	end = j
+	if p.again(end) {
+		end++
+	}
+	if end < len(p.in) && !p.after(end) && !p.withCount(end) {
 		return i, nil
 	}
 	name := p.words(from, j)
@@ -541,10 +596,18 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 		to.Kind = Word
 	}
 	to.Canon = name
-	if out = append(out, to); p.again(j) {
-		out, j = append(out, Token{Kind: Word, Span: p.in[j].Span}), j+1
+	out = p.filling(append(out, to), j, end)
+	if end < len(p.in) && p.withCount(end) {
+		at := p.in[end].Span
+		comma := source.Span{Start: at.Start, End: at.Start + 1}
+		return end + 1, append(out, Token{Kind: Comma, Span: comma}, Token{Kind: Word, Canon: "have", Span: source.Span{Start: comma.End, End: at.End}})
 	}
-	return j, out
+	return end, out
+}
+
+// withCount tells the word at token i before what has been made: `you are at the stem again with 11 sc on the shoot`.
+func (p *pruner) withCount(i int) bool {
+	return p.in[i].Kind == Word && p.in[i].Canon == "with" && i+1 < len(p.in) && p.in[i+1].Kind == Number
 }
 
 // again tells the word at token i of what is come to once more: `you are at the stem again`.
@@ -726,6 +789,11 @@ func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 		name.Written = holderToken // B has 8 sl sts
 		return i + 1, append(out, name)
 	}
+	if has, written := p.tellsOfAll(i); has > i {
+		have := p.in[has]
+		have.Written = written
+		return has + 1, append(p.filling(out, i, has), have)
+	}
 	from := i
 	for from < len(p.in) && p.in[from].Kind == Word && p.in[from].Canon == "" {
 		from++
@@ -752,6 +820,35 @@ func (p *pruner) tells(out []Token, i int) (end int, more []Token) {
 		return p.inAll(p.filling(out, to, has), has, numberAt)
 	}
 	return i, nil
+}
+
+// tellsOfAll reads what is said to have so many stitches, at token i, where it is a side or all there is: `side one
+// now has 24 sts`, `the whole leaf has 48 sts`. It gives the token of the word for having, and how that is to be
+// written; i for none.
+func (p *pruner) tellsOfAll(i int) (has int, written string) {
+	j := i
+	for j < len(p.in) && p.in[j].Kind == Word && p.in[j].Canon == "" {
+		if said := p.spelled(p.in[j]); said == "whole" || said == "entire" {
+			written = wholeToken
+		}
+		j++
+	}
+	switch {
+	case j+2 < len(p.in) && sideNamed(p.in[j:j+2]) > 0:
+		j += 2
+	case written == "":
+		return i, ""
+	default:
+		for from := j; j < len(p.in) && j < from+maxLimb && p.in[j].Kind == Name; j++ {
+		}
+	}
+	if j < len(p.in) && p.isNow(j) {
+		j++
+	}
+	if j+1 < len(p.in) && p.in[j].Kind == Word && p.in[j].Canon == "have" && p.in[j+1].Kind == Number {
+		return j, written
+	}
+	return i, ""
 }
 
 // inAll goes on behind the word for having at token i, past an `in all` that stands before the number.

@@ -246,7 +246,11 @@ func normalRows(n *syntax.Rows) string {
 func normalParts(parts []syntax.Part) string {
 	out := make([]string, len(parts))
 	for i, p := range parts {
-		out[i] = words(num("", p.Number), normalNoun(p.Noun), after("on", p.On))
+		all := ""
+		if p.All {
+			all = "of all"
+		}
+		out[i] = words(num("", p.Number), normalNoun(p.Noun), after("on", p.On), all)
 	}
 	return strings.Join(out, " + ")
 }

@@ -27,6 +27,11 @@ func (r *reader) firstPlace(gs []*gWhere) Place {
 // places reads every place a clause names. `in sp between shells` is one
 // place said in two phrases.
 func (r *reader) places(gs []*gWhere) []Place {
+	if len(gs) == 1 && gs[0].Prep == "across" && alongSide(gs[0].Mods) {
+		p := r.place(gs[0])
+		p.Noun = Noun{Kind: NounEdge, Word: "side"} // `20 sc along the side`
+		return []Place{p}
+	}
 	var out []Place
 	for _, g := range gs {
 		p := r.place(g)

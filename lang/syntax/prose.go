@@ -61,10 +61,57 @@ func instructs(r *Row) bool {
 	if r.Label.Kind != Unlabelled && r.Label.Kind != Named && !r.Label.Bare {
 		return true
 	}
-	if rules(r) || tellsOf(r) {
+	if rules(r) || tellsOf(r) || describes(r) {
 		return false
 	}
-	return worksStep(r) || worksCell(r) || makesUp(r) || skipsToJoin(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+	return startsAlong(r) || r.CountsAlone() || worksStep(r) || worksCell(r) || makesUp(r) || skipsToJoin(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
+}
+
+// describes tells a line that says without a number how something is made, and asks for nothing: `The leaf is worked
+// down one side of its chain, and up the other side.`
+func describes(r *Row) bool {
+	if r.Label.Kind != Unlabelled || holds(r.Tokens, Number) {
+		return false
+	}
+	for i, t := range sentence(r.Tokens) {
+		if t.Kind == Name && (t.Canon == "is" || t.Canon == "are") && i+1 < len(r.Tokens) && r.Tokens[i+1].Kind == Word && r.Tokens[i+1].Canon == "work" {
+			return i < maxNamed && r.Tokens[0].Kind == Word && r.Tokens[0].Canon == ""
+		}
+	}
+	return false
+}
+
+// CountsAlone tells a line without a label that says how many stitches there are by now, and no more: `You now have 24
+// sts.`
+func (r *Instruction) CountsAlone() bool {
+	if r.Label.Kind != Unlabelled || len(r.Clauses) == 0 || firstWord(r.Tokens).Canon != "have" {
+		return false
+	}
+	for i, c := range r.Clauses {
+		switch n := c.Node.(type) {
+		case *Total:
+			if i > 0 || n.Change != 0 || n.Reached || slices.ContainsFunc(n.Parts, func(p Part) bool { return p.Noun.Kind != NounAny && p.Noun.Kind != NounStitch }) {
+				return false
+			}
+		case *Remark:
+			if i == 0 {
+				return false
+			}
+		default:
+			return false
+		}
+	}
+	return true
+}
+
+// startsAlong tells a line that says in which chain the stitches below it begin, and no more: `Begin in the 2nd ch from
+// the hook.`
+func startsAlong(r *Row) bool {
+	if len(r.Clauses) != 1 {
+		return false
+	}
+	skip, ok := r.Clauses[0].Node.(*Skip)
+	return ok && skip.Place.From == FromHook
 }
 
 // worksCell tells a row of a table of which a cell holds steps.

@@ -186,7 +186,7 @@ func (r *reader) clause(g *gClause) Node {
 		return r.ring(g.Ring)
 	case g.Skip != nil:
 		r.passes = true
-		return &Skip{Place: r.onePlace(g.Skip.Where)}
+		return r.skip(g.Skip)
 	case g.Leave != nil:
 		return r.leave(g.Leave)
 	case g.Multiple != nil:
@@ -321,6 +321,14 @@ func (r *reader) start(g *gStart) Node {
 		before.Noun, before.From = anyStitch, FromHere
 	}
 	return &Skip{Place: before}
+}
+
+// skip reads what is passed over; the chain nearest the hook is the first from it.
+func (r *reader) skip(g *gSkip) *Skip {
+	if g.Near {
+		return &Skip{Place: Place{Pick: PickNth, Nth: 1, Noun: oneChain, From: FromHook}}
+	}
+	return &Skip{Place: r.onePlace(g.Where)}
 }
 
 // motion finds where the hook goes.
@@ -685,7 +693,7 @@ func (r *reader) ending(g *gEnding) Node {
 	case g.Chain != nil:
 		out.Step = r.chain(g.Chain)
 	case g.Skip != nil:
-		out.Step = &Skip{Place: r.onePlace(g.Skip.Where)}
+		out.Step = r.skip(g.Skip)
 	case g.Group != nil:
 		out.Step = r.bracketed(g.Group)
 	case g.Falls != nil:
@@ -816,7 +824,7 @@ func (r *reader) counts(g *gCounts) Counts {
 }
 
 func (r *reader) part(g *gPart) Part {
-	p := Part{Number: r.num(g.N), On: g.On}
+	p := Part{Number: r.num(g.N), On: g.On, All: g.All}
 	if g.Bare != nil {
 		p.Number = r.num(g.Bare)
 		r.refused = r.refused || g.On == "" && !g.Some // `12 on each side`
@@ -895,6 +903,10 @@ func (r *reader) total(g *gTotal) Node {
 		return p.Noun.Kind == out.Parts[n].Noun.Kind && p.Noun.Stitch.Word == out.Parts[n].Noun.Stitch.Word
 	}) {
 		out.Parts = out.Parts[:n] // `(34 sc; 4 sc between markers)`: those are among the others
+	}
+	for i := range out.Parts {
+		whole := r.tokens[g.Pos.Offset].Written == wholeToken
+		out.Parts[i].All = whole || out.Parts[i].All && len(out.Parts) > 1 // a number alone, in all, is the row's
 	}
 	shareNoun(out.Parts)
 	if last := len(out.Parts) - 1; g.Left && !g.Of && out.Parts[last].Noun.Kind == NounChain {

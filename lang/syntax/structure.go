@@ -140,6 +140,11 @@ func (b *builder) problem(kind ProblemKind, token int) {
 
 // list reads the clauses of tokens lo to hi.
 func (b *builder) list(lo, hi, depth int) []Clause {
+	if depth == 0 {
+		if side := sideAlone(b.tokens[lo:hi]); side != nil {
+			return side
+		}
+	}
 	l := lister{b: b, depth: depth}
 	for i := lo; i < hi; i++ {
 		i = l.token(i, hi)
@@ -165,16 +170,17 @@ type lister struct {
 	out   []Clause
 	// counting is set after a dash or an equals sign: what follows is a count
 	// if it can be.
-	counting bool
-	beside   bool          // a cell of a table that works something stands before this one
-	telling  bool          // the sentence began with the word for how many there are
-	stars    int           // single stars that stand open
-	times    Num           // how often the steps up to the end of the sentence are worked, as was said before them
-	note     Counts        // what a bracket within the clause says of skipped chains
-	told     []source.Span // brackets within the clause that say again what it says, or how its stitch is drawn
-	called   StitchRef     // what a bracket within the clause calls what is worked
-	body     []Clause      // what a bracket within the clause says that its stitch is made of
-	each     string        // what each of the branches is called that the repeat to come makes
+	counting  bool
+	beside    bool          // a cell of a table that works something stands before this one
+	leavesOut bool          // the clause before this one counts what may not be all
+	telling   bool          // the sentence began with the word for how many there are
+	stars     int           // single stars that stand open
+	times     Num           // how often the steps up to the end of the sentence are worked, as was said before them
+	note      Counts        // what a bracket within the clause says of skipped chains
+	told      []source.Span // brackets within the clause that say again what it says, or how its stitch is drawn
+	called    StitchRef     // what a bracket within the clause calls what is worked
+	body      []Clause      // what a bracket within the clause says that its stitch is made of
+	each      string        // what each of the branches is called that the repeat to come makes
 }
 
 // collect adds a token to the clause.
@@ -289,6 +295,10 @@ func (l *lister) colon(i, hi int) {
 	}
 	if n := len(l.out); n > 0 && len(l.flat) > 0 && l.out[n-1].Sep == SepComma && !holds(l.flat, Stitch) && !holds(l.flat, Number) && isBranchNode(l.out[n-1].Node) {
 		l.set(&Remark{}, SepStop) // `branch D, on the other side from B: …`
+		return
+	}
+	if tellsOtherSide(l.flat) {
+		l.set(&Turn{Rotate: true, OtherSide: true}, SepStop) // `down the other side of the chain it's the same backwards: …`
 		return
 	}
 	if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
@@ -493,6 +503,9 @@ func (l *lister) complete(rest []Token) bool {
 		if len(last.Places) == 0 || parts < 2 {
 			return false
 		}
+		if countsSpaces(sentence(rest)) {
+			return true
+		}
 		end := last.Places[len(last.Places)-1]
 		return end.To.Kind == ToTheEnd || end.Pick == PickLast || last.Stitch.Meaning.IsSlip()
 	}
@@ -653,24 +666,6 @@ func (l *lister) heading() bool {
 	return true
 }
 
-// secondSide takes the words before the mark at i that name the other side of a chain, where what
-// follows goes along one: `Side 2: sc in next ch`.
-func (l *lister) secondSide(i, hi int) bool {
-	if mark := l.b.tokens[i].Kind; len(l.out) > 0 || mark != Colon && mark != Period && mark != Dash || !namesSecondSide(l.flat) {
-		return false
-	}
-	first := l.b.tokens[i+1 : hi]
-	if end := slices.IndexFunc(first, func(t Token) bool { return t.Kind == Comma || t.Kind == Semi || t.Kind == Period }); end >= 0 {
-		first = first[:end]
-	}
-	n := len(first)
-	if n < 2 || first[n-1].Canon != "ch" || first[n-1].Kind != Word || !holds(first, Stitch) {
-		return false
-	}
-	l.set(&Turn{Rotate: true, OtherSide: true}, SepStop)
-	return true
-}
-
 // withoutFillers are some words without those at either end that say nothing.
 func withoutFillers(flat []Token) []Token {
 	says := func(t Token) bool { return t.Kind != Word || t.Canon != "" }
@@ -683,26 +678,6 @@ func withoutFillers(flat []Token) []Token {
 		last--
 	}
 	return flat[first : last+1]
-}
-
-// isSide tells the word for a side or an edge.
-func isSide(t Token) bool { return t.Kind == Word && (t.Canon == "side" || t.Canon == "edge") }
-
-// namesSecondSide tells `Side 2`, `Side B`, `Second side`, `Along second side`.
-func namesSecondSide(flat []Token) bool {
-	flat = withoutFillers(flat)
-	n := len(flat)
-	if n < 2 {
-		return false
-	}
-	one, other := flat[n-2], flat[n-1]
-	switch {
-	case isSide(one) && n == 2:
-		return other.Kind == Number && other.Values.At(0) == 2 || other.Kind == Name && other.Canon == "b"
-	case isSide(other):
-		return one.Kind == Ordinal && one.Values.At(0) == 2
-	}
-	return false
 }
 
 // numbersPart tells what follows the name of a part to tell it from others: `Side 1`, `Side A`.
@@ -1241,7 +1216,8 @@ func (l *lister) splits(i, hi int) bool {
 		if after := l.b.tokens[next+1]; after.Kind == Stitch || after.Kind == Word && after.Canon == "ch" && next+2 < hi && l.b.tokens[next+2].Kind != Hyphen {
 			return !l.counting
 		}
-		return false
+		_, works := clauses.read(l.flat).(*Work)
+		return works && l.b.tokens[next+1].Kind == Word && l.b.tokens[next+1].Canon == "in" // `1 sc in next st and 2 in the next`
 	}
 	if last := l.flat[len(l.flat)-1]; last.Kind == Word && last.Canon == "in" && l.b.tokens[next].Kind == Stitch {
 		return false // `dc in and FPdc around next st`
@@ -1320,8 +1296,8 @@ func beginsAction(t Token) bool {
 func (l *lister) flush(sep Separator) {
 	flat := l.flat
 	l.flat = nil
-	counting := l.counting
-	l.counting = false
+	counting, leavesOut := l.counting, l.leavesOut
+	l.counting, l.leavesOut = false, false
 	if rows := l.lastRows(); rows != nil && len(flat) > 0 && flat[0].Kind == Word && flat[0].Written == "working" && holds(flat, Stitch) {
 		l.changed(rows, spanOf(flat), sep) // `as row 2, working 1 tr in each ch-1 sp as well as in each tr`
 		return
@@ -1346,8 +1322,23 @@ func (l *lister) flush(sep Separator) {
 		l.say(flat, asTotal(flat), sep) // `as row 2, 18 rows`
 		return
 	}
-	if n := len(l.out); n > 0 && l.depth == 0 && flat[0].Kind == Number && ofEach(flat) && counted(l.out[n-1].Node) {
+	if n := len(l.out); n > 0 && l.depth == 0 && flat[0].Kind == Number && ofEach(flat) && isCount(l.out[n-1].Node) {
 		l.say(flat, &Remark{}, sep) // `(144 tr), 72 tr on each side`
+		return
+	}
+	if l.depth == 0 && (len(l.out) == 0 || l.out[len(l.out)-1].Sep == SepStop) {
+		if total := countAgain(flat); total != nil {
+			l.say(flat, total, sep)
+			return
+		}
+		if countsAround(flat) {
+			l.say(flat, &Remark{}, sep)
+			l.leavesOut = sep == SepComma
+			return
+		}
+	}
+	if leavesOut && len(flat) > 1 && flat[0].Canon == "not" && takesIn(flat[1]) {
+		l.say(flat, &Remark{}, sep) // `so 49 sts round the vane, not counting the quill`
 		return
 	}
 	if total, rest := countBeside(flat); total != nil {
@@ -1363,11 +1354,11 @@ func (l *lister) flush(sep Separator) {
 		return
 	}
 	if counting || l.telling {
-		if total := asTotal(flat); total != nil {
-			l.say(flat, total, sep)
-			return
+		said := flat
+		if l.telling && len(said) > 1 && said[0].Canon == "have" {
+			said = said[1:] // a tally has its first number first
 		}
-		if total := tallied(flat); total != nil {
+		if total := cmp.Or(asTotal(flat), tallied(said)); total != nil {
 			l.say(flat, total, sep)
 			return
 		}

@@ -71,6 +71,7 @@ const (
 	limbsToken  = "limbs"  // the label of several, which a repeat makes
 	movedToken  = "moved"  // a name that is read behind its chains and stands before them, where they are
 	holderToken = "holder" // what is said to have so many stitches
+	wholeToken  = "whole"  // of the word for having, where all of the piece has them
 	homeToken   = "home"   // a way home in other words than `return`
 )
 
@@ -107,6 +108,7 @@ func Lex(text string, vocab *Vocabulary) []Token {
 		l.scan()
 		l.cutLoops()
 		tokens := l.nameLimbs(l.nameBranches(l.group()))
+		numberSides(tokens)
 		if len(text) <= maxKey { // the list of a long text is not kept, nor what it says
 			clear(l.raw)
 			*raw = l.raw

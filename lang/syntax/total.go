@@ -32,6 +32,12 @@ func countsOnly(tokens []Token) int {
 	return 0
 }
 
+// countsSpaces tells a count of spaces among other things, `4 sc and 1 ch-2 sp`, which no words for work sound like.
+func countsSpaces(said []Token) bool {
+	total := asTotal(said)
+	return total != nil && slices.ContainsFunc(total.Parts, func(p Part) bool { return p.Noun.Kind == NounSpace })
+}
+
 // saysCounts tells words that say of a chain whether it counts.
 func saysCounts(tokens []Token) bool {
 	switch n := clauses.read(tokens).(type) {
@@ -126,7 +132,7 @@ func tallies(tokens []Token) bool {
 		switch {
 		case begins && inInches(tokens[i:]):
 			return false
-		case t.Kind == Comma:
+		case t.Kind == Comma || !begins && andMore(tokens[i:]):
 			begins = true
 		case begins && t.Kind == Word && (t.Canon == "and" || t.Canon == "plus"):
 		case begins:
@@ -141,6 +147,11 @@ func tallies(tokens []Token) bool {
 	return items > 1 && !begins
 }
 
+// andMore tells the `and` before one more of what is counted: `12 sc and 6 barbs`.
+func andMore(tokens []Token) bool {
+	return len(tokens) > 1 && tokens[0].Kind == Word && (tokens[0].Canon == "and" || tokens[0].Canon == "plus") && tokens[1].Kind == Number
+}
+
 // tallied reads such a count of stitches and other things, nil for any other words. Of what
 // nobody knows there are groups.
 func tallied(tokens []Token) *Total {
@@ -150,8 +161,11 @@ func tallied(tokens []Token) *Total {
 	total := &Total{}
 	for len(tokens) > 0 {
 		item := tokens
-		if end := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Comma }); end > 0 {
-			item = tokens[:end]
+		for end := range tokens {
+			if end > 0 && (tokens[end].Kind == Comma || andMore(tokens[end:])) {
+				item = tokens[:end]
+				break
+			}
 		}
 		tokens = tokens[min(len(tokens), len(item)+1):]
 		for item[0].Kind != Number {
@@ -417,20 +431,52 @@ func countSpread(flat []Token) (total *Total, rest int) {
 	return asTotal(flat[:rest]), rest
 }
 
-// countBeside reads a count beside which chains are said to be left, and where that begins: `you have 23
-// sts and one ch is left`. It gives nil for anything else.
+// countAgain reads a sentence that counts what was made since the last count: `Another 23.` It gives nil for anything
+// else.
+func countAgain(flat []Token) *Total {
+	if len(flat) != 2 || flat[0].Kind != Word || flat[0].Canon != "more" || flat[1].Kind != Number {
+		return nil
+	}
+	return asTotal(flat[1:])
+}
+
+// countsAround tells a sentence that counts what goes around a part that has a name, of which nobody knows what it
+// takes in: `so 49 sts round the vane`.
+func countsAround(flat []Token) bool {
+	if flat[0].Kind == Name && flat[0].Canon == "so" {
+		flat = flat[1:]
+	}
+	around := slices.IndexFunc(flat, func(t Token) bool { return t.Kind == Word && (t.Canon == "rnd" || t.Canon == "around") })
+	return around > 1 && !holds(flat[:around], Stitch) && around+1 < len(flat) && named(flat[around+1:]) && holds(flat[around:], Name) && asTotal(flat[:around]) != nil
+}
+
+// countBeside reads a count beside which chains are said to be left, or where the work is now, and where that
+// begins: `you have 23 sts and one ch is left`, `which makes 13 sts and brings you level with the fork`. It
+// gives nil for anything else.
 func countBeside(flat []Token) (total *Total, rest int) {
-	last := len(flat) - 1
-	if flat[0].Kind != Word || flat[0].Canon != "have" || flat[last].Kind != Word || flat[last].Canon != "remaining" {
+	if flat[0].Kind != Word || flat[0].Canon != "have" {
 		return nil, 0
 	}
-	for rest = last; rest > 0; rest-- {
-		if t := flat[rest]; t.Kind == Word && t.Canon == "and" && slices.ContainsFunc(flat[rest:], func(t Token) bool { return t.Kind == Word && t.Canon == "ch" }) {
+	left := flat[len(flat)-1].Kind == Word && flat[len(flat)-1].Canon == "remaining"
+	for rest = len(flat) - 2; rest > 1; rest-- {
+		t := flat[rest]
+		if t.Kind == Name && t.Canon == "if" { // `you have 12 sc and 6 barbs if you count`
+			return counted(flat[1:rest]), rest
+		}
+		if t.Kind != Word || t.Canon != "and" {
+			continue
+		}
+		said := flat[rest+1:]
+		if left && slices.ContainsFunc(said, func(t Token) bool { return t.Kind == Word && t.Canon == "ch" }) ||
+			said[0].Kind == Name && speaks[said[0].Canon] && !holds(said, Stitch) && !holds(said, Number) {
 			return asTotal(flat[1:rest]), rest
 		}
 	}
 	return nil, 0
 }
+
+// counted reads a count of things of which not all may be known; nil for anything else.
+func counted(tokens []Token) *Total { return cmp.Or(asTotal(tokens), tallied(tokens)) }
 
 // longestTotal bounds the tokens of a stated count, so that a long bracket of
 // work is not read twice. A count of a dozen kinds takes about 60.
@@ -446,7 +492,9 @@ func asTotal(tokens []Token) *Total {
 		tokens = tokens[1:]
 	}
 	counted := make([]Token, 0, len(tokens)+1)
-	counted = append(counted, Token{Kind: Word, Canon: "have"})
+	if len(tokens) == 0 || tokens[0].Kind != Word || tokens[0].Canon != "have" {
+		counted = append(counted, Token{Kind: Word, Canon: "have"})
+	}
 	for _, t := range tokens {
 		if t.Kind == Period {
 			continue
@@ -470,8 +518,8 @@ func inInches(tokens []Token) bool {
 // extents are the words that say which way a length goes.
 var extents = map[string]bool{"across": true, "around": true, "deep": true, "high": true, "long": true, "round": true, "tall": true, "wide": true}
 
-// counted tells a count, in a bracket or not.
-func counted(n Node) bool {
+// isCount tells a count, in a bracket or not.
+func isCount(n Node) bool {
 	switch n := n.(type) {
 	case *Total:
 		return true

@@ -152,6 +152,8 @@ type Part struct {
 	// On is what they stand on, where only those are counted: a branch, or what it grows
 	// from.
 	On string
+	// All is set where they are said to be counted in all: `16 sts; 37 sts in all`.
+	All bool
 }
 
 // Skip passes over places: `sk next 2 sts`.
