@@ -88,6 +88,7 @@ type hand struct {
 	plainLine bool          // it has no label, or only the name of what hangs from the work
 	keeps     bool          // it goes on with the row before it
 	tells     bool          // the line only counts what the ones above it have made
+	homeward  bool          // a branch that is worked to its end with the line is come home from
 	heads     bool          // a step by its number: a branch that it begins with is as good as its label
 	goesOn    bool          // the next line, without a label, goes on with this row
 	goesRound bool          // it does so along the other side of the chain

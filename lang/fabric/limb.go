@@ -60,7 +60,10 @@ func limbsOf(tree *syntax.Piece) *limbs {
 }
 
 // noun is what a branch of a name is.
-func noun(name string) string { return name[strings.LastIndexByte(name, ' ')+1:] }
+func noun(name string) string {
+	name = syntax.Unnumbered(name)
+	return name[strings.LastIndexByte(name, ' ')+1:]
+}
 
 // isStem tells whether a name is that of what the branches grow from. Where they are called
 // by the word, that is the stem, unless none is spoken of; a name that is nearly a

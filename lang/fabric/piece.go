@@ -479,6 +479,7 @@ func (k *worker) begin(row *Row) *job {
 	}
 	k.h.goesOn, k.h.goesRound = k.followed(row)
 	k.h.goesOn = k.h.goesOn && len(units) == 1
+	k.h.homeward = row.Tree.Label.Homeward || k.titledNext(row)
 	return &job{worker: k, units: units, before: k.h.rowMade}
 }
 
@@ -655,6 +656,16 @@ func (k *worker) goesOnAlong(above *Row, first syntax.Node) bool {
 	skip, begins := firstStep(above.Tree.Clauses).(*syntax.Skip)
 	begins = begins && skip.Place.From == syntax.FromHook
 	return len(w.Places) == 0 && (len(k.h.first) > 0 || begins)
+}
+
+// titledNext tells whether the next line is a step with a name of its own that goes on along a chain: a branch that this
+// one works to its end is come home from.
+func (k *worker) titledNext(row *Row) bool {
+	if row.Index+1 >= len(k.piece.Rows) {
+		return false
+	}
+	next := k.piece.Rows[row.Index+1].Tree
+	return next.Label.Kind == syntax.Named && next.Label.Limb == "" && alongChain(firstStep(next.Clauses))
 }
 
 // alongChain tells a step that goes on along the chain below, `Tip: 3 sc in last ch`.

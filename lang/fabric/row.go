@@ -57,6 +57,9 @@ func (h *hand) standInLast() {
 // endRow closes what the row left open and counts what it made.
 func (h *hand) endRow() {
 	h.closeDone()
+	if b := h.innermost(); b != nil && h.homeward && h.workedOut(b) {
+		h.pop()
+	}
 	if h.chains > 0 && !h.turned && len(h.row) > 0 && (h.inner || h.round && !h.joined) {
 		h.space() // the last chains of a repeat or a round are its last space
 	}
@@ -775,8 +778,8 @@ func (h *hand) compareLaid(p syntax.Part, stated *syntax.Total) []Compared {
 // or leave them out: both are common practice. In steps it may be of the branch that came home.
 func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	c := h.compare(p, t, stated)
-	if c.Result == Disagrees && (p.All || h.tells) {
-		c = h.compareInAll(c, p)
+	if c.Result == Disagrees && (p.All || p.Whole || h.tells) {
+		c = h.compareInAll(c, p, len(stated.Parts) == 1)
 	}
 	if c.Result != Disagrees {
 		return c
@@ -793,24 +796,21 @@ func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Comp
 	return c
 }
 
-// compareInAll compares what is counted in all, or in a line of its own, with all that was made so far. Along the two
-// sides of a chain nothing else can be meant by what is counted in all.
-func (h *hand) compareInAll(c Compared, p syntax.Part) Compared {
+// compareInAll compares what is counted in all, or in a line of its own, with all that was made so far. A number alone,
+// in all, may be the row's; along the two sides of a chain nothing but both can be meant beside the row's.
+func (h *hand) compareInAll(c Compared, p syntax.Part, alone bool) Compared {
 	made := 0
 	for i := range h.made() {
 		if s := h.stitch(i); s.Row >= 0 && !s.Apart && !s.IsSpace() && s.Into >= 0 && h.accepts(s, p.Noun) {
 			made++
 		}
 	}
-	switch {
+	switch inAll := p.Whole || p.All && !alone; {
 	case made == c.Stated:
 		c.Made, c.Result = made, Agrees
-	case !p.All && c.Made == 0: // the line above it only joins or fastens
-		c.Result = Uncheckable
-	case !p.All: // of the row
-	case h.other:
+	case inAll && h.other:
 		c.Made = made
-	default:
+	case inAll, h.tells && c.Made == 0: // or the line above only joins or fastens
 		c.Result = Uncheckable
 	}
 	return c

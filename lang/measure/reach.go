@@ -51,7 +51,7 @@ func Reaches(list *materials.List, worked *fabric.Fabric, pieces []*fabric.Piece
 	for _, piece := range pieces {
 		r.open = r.open || saidToGoOn(worked.File, piece)
 		for _, row := range piece.Rows {
-			if laid = laid || begun && more.MatchString(strings.ToLower(row.Tree.Text)); laid {
+			if laid = laid || begun && (more.MatchString(strings.ToLower(row.Tree.Text)) || laysMore(row)); laid {
 				out = slices.DeleteFunc(out, func(r Reach) bool { return r.Way == Long })
 			}
 			if !begun && !row.Tallies[size].Works {
@@ -94,6 +94,21 @@ func chainOf(row *fabric.Row, size int) int {
 		}
 	})
 	return n
+}
+
+// laysMore tells a step that does nothing but chain, and says how many there are by then: `3. Ch 7. Stem: 17 ch.`
+func laysMore(row *fabric.Row) bool {
+	chains := false
+	for _, c := range row.Tree.Clauses {
+		switch c.Node.(type) {
+		case *syntax.Chain:
+			chains = true
+		case *syntax.Remark, *syntax.Total:
+		default:
+			return false
+		}
+	}
+	return chains
 }
 
 // more tells of chain that is laid when some of a piece is worked.

@@ -215,7 +215,7 @@ func (s *speaker) parts(parts []syntax.Part) string {
 		if p.Noun.Kind == syntax.NounNone {
 			out[i] = p.Number.String() // of what is not said
 		}
-		out[i] += after(" on ", s.row.AsWritten(p.On))
+		out[i] += after(" on ", s.row.AsWritten(p.On)) + when(p.All, " in all") + when(p.Whole, " on all of the piece")
 	}
 	return strings.Join(out, " and ")
 }

@@ -53,7 +53,7 @@ func laysChainAlone(trimmed string) bool {
 			laid = true
 		case *Yarn:
 		case *Remark:
-			if !laid {
+			if !laid && !boldTitle.MatchString(trimmed) {
 				return false
 			}
 		default:

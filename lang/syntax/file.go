@@ -182,6 +182,8 @@ type Label struct {
 	Bare bool
 	// Limb is the name of the branch that the label is, where it may be one.
 	Limb string
+	// Homeward is set where a step is called by the way home of the branch that it ends: `**And home.**`
+	Homeward bool
 	// Side is the side said to face.
 	Side SideKind
 	// Loop is the loop that the whole row is worked in: `Rnd 7 (BLO):`.

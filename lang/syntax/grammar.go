@@ -538,12 +538,12 @@ type gBegCh struct {
 
 type gPart struct {
 	Pos  lexer.Position
-	Bare *gNum  `parser:"(   @@ ( ?= 'on' )"`
+	Bare *gNum  `parser:"(   @@ ( ?= 'on' | 'in' 'each' | 'altogether' )"`
 	N    *gNum  `parser:"  | @@? ( Name ( ?= 'sp' | 'loop' | 'group' ) )?"`
 	Noun *gNoun `parser:"    @@ ( 'of' 'ch' Number )? )"`
 	Some bool   `parser:"@( ( 'at' | 'on' ) 'each' ( 'end' | 'side' | 'edge' ) | 'between' ( ?= EOF | Comma | Semi | 'and' ) )?"`
 	On   string `parser:"( 'on' ( 'each' 'of'? Number? )? @( Name | 'stem' | 'branch' ) ( ?= EOF | Comma | Semi | Sign | 'and' | 'plus' | 'with' ) )?"`
-	All  bool   `parser:"@( 'in' 'each' ( ?= EOF | Comma | Semi ) )?"`
+	All  bool   `parser:"@( ( 'in' 'each' | 'altogether' ) ( ?= EOF | Comma | Semi ) )?"`
 }
 
 // 2 rows of White; next 4 rounds each of A: a stripe
@@ -558,7 +558,7 @@ type gTotal struct {
 	Have   bool     `parser:"( 'for' ( ?= 'have' ) )? @( 'have' | Dash | Hyphen | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
 	Shaped *gStitch `parser:"(   @@"`
 	By     *gNum    `parser:"    @@ 'st' EOF"`
-	Bare   *gNum    `parser:"  | @@ ( 'in' 'have' | 'have' )? 'more'? EOF"`
+	Bare   *gNum    `parser:"  | @@ ( 'in' 'have' | 'have' | 'altogether' )? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | ( ?= Number ) @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
 	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'?"`

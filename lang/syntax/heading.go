@@ -369,7 +369,7 @@ func finishes(line string) bool {
 // ch 26`.
 func (d *document) runIn(line string, span source.Span) bool {
 	h, ok := splitHeading(line)
-	if !ok || h.mark == ":" && !h.capitals && (!d.started && !h.ring || d.branches(line, span)) {
+	if !ok || h.mark == ":" && !h.capitals && (!d.started && !h.ring || d.branches(line, span)) || boldTitle.MatchString(line) && d.growsOn(line[h.body:]) {
 		return false
 	}
 	name := source.Span{Start: span.Start + len(line) - len(strings.TrimLeftFunc(line, isBlank)), End: span.Start + h.name}
@@ -380,6 +380,19 @@ func (d *document) runIn(line string, span source.Span) bool {
 	}
 	d.started, d.section = true, ""
 	return true
+}
+
+// boldTitle is what a step is called, in bold with its stop: `**Arm one.** Chain 12.`
+var boldTitle = phrase.MustCompile(`^\s*\*\*[^*]{2,40}\.\*\* `)
+
+// growsOn tells a step that chains out and works back where the part it belongs to has laid its stem.
+func (d *document) growsOn(step string) bool {
+	r := readRow(strings.TrimLeft(step, "* "), 0, Standard())
+	if len(r.Clauses) == 0 || !isChain(r.Clauses[0].Node) || !worksBack(r) {
+		return false
+	}
+	d.stemAsked++
+	return stemLaid(d.file.Text, d.blocks)
 }
 
 // branches tells the label of a branch, or of the stem that is gone on with: it is called so and a

@@ -24,6 +24,9 @@ func readLabel(tokens []Token, text string) (Label, int) {
 		mark = tokens[r.at-1].Canon
 	}
 	n := r.read()
+	if n == 0 && mark == "**" && bold == 1 {
+		n = r.boldTitle()
+	}
 	if n == 0 || ofGauge(tokens[n-1:], text) {
 		return Label{}, 0
 	}
@@ -207,6 +210,28 @@ func (r *labelReader) named() int {
 		r.label.Limb = r.tokens[first].Canon
 	}
 	return r.endedBy()
+}
+
+// mostInBold is the most tokens of what a step is called in bold.
+const mostInBold = 12
+
+// boldTitle takes what a step is called in bold with its stop, behind the stars that begin it: `**Second stretch.**`,
+// `**Down arm two a bit.**`
+func (r *labelReader) boldTitle() int {
+	first := r.at
+	for i := first; i+1 < len(r.tokens) && i < first+mostInBold; i++ {
+		switch t, next := r.tokens[i], r.tokens[i+1]; {
+		case t.Kind == Word && t.Canon == "other side":
+			return 0 // that is where it is worked
+		case t.Kind == Period && i > first && next.Kind == Star && next.Canon == "**" && next.Span.Start == t.Span.End:
+			r.label.Kind, r.name, r.at = Named, i, i+1
+			r.label.Homeward = slices.ContainsFunc(r.tokens[first:i], func(t Token) bool { return t.Kind == Name && t.Canon == "home" })
+			return r.at
+		case t.Kind != Name && t.Kind != Word && t.Kind != Ordinal && t.Kind != Hyphen && t.Kind != Number && t.Kind != Comma:
+			return 0
+		}
+	}
+	return 0
 }
 
 // kindOfRow takes a label that says what kind of row it is: `Decrease row:`,

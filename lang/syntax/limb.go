@@ -117,7 +117,7 @@ type limbLabel struct {
 // that is then worked along from the hook.
 func (p *pruner) labels() []limbLabel {
 	var out []limbLabel
-	if !slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Ordinal || isNearest(t) }) {
+	if !slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Ordinal || isNearest(t) || isHook(t) }) {
 		return nil // no chain is counted from the hook
 	}
 	for i := 0; i < len(p.in); i++ {
@@ -200,7 +200,7 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		break
 	}
 	found.from = i
-	for i < len(p.in) && i < found.from+maxLimb && p.names(p.in[i]) {
+	for i < len(p.in) && i < found.from+maxLimb && (p.names(p.in[i]) || i > found.from && p.numbersLimb(i)) {
 		i++
 	}
 	if i == found.from || i >= len(p.in) {
@@ -208,7 +208,11 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	}
 	found.word = isBranch(p.in[found.from]) && star != ""
 	found.tip = p.isTip(found.from, i)
-	if !found.word && !found.tip && !p.nameable(p.in[found.from], p.in[i-1]) {
+	last := p.in[i-1]
+	if last.Kind == Number {
+		last = p.in[i-2]
+	}
+	if !found.word && !found.tip && !p.nameable(p.in[found.from], last) {
 		return found, false
 	}
 	found.to = i
@@ -218,10 +222,13 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	if i = p.pastPlace(i); fork {
 		i = p.pastGround(i)
 	}
+	if star == "**" {
+		i = p.toBoldStop(i)
+	}
 	marked := false
 	for ; i < len(p.in); i++ {
 		switch t := p.in[i]; {
-		case (t.Kind == Colon || t.Kind == Dash) && !marked:
+		case (t.Kind == Colon || t.Kind == Dash || star == "**" && p.boldStop(i)) && !marked:
 			marked = true
 			continue
 		case t.Kind == Star && star != "" && t.Canon == star:
@@ -243,6 +250,37 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	}
 	out := chainsOut(p.in, i) || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
+}
+
+// numbersLimb tells the number at token i of a limb among several, `arm two`, which a mark follows.
+func (p *pruner) numbersLimb(i int) bool {
+	t := p.in[i]
+	return t.Kind == Number && !t.Values.PerSize() && t.Values.At(0) > 0 && t.Values.At(0) <= mostLimbs && p.in[i-1].Kind == Name &&
+		i+1 < len(p.in) && (separates(p.in[i+1]) || p.in[i+1].Kind == Open || p.in[i+1].Kind == Close)
+}
+
+// mostLimbs is how many branches of one kind are told apart by numbers.
+const mostLimbs = 40
+
+// boldStop tells the stop at token i within the stars that end a title in bold: `**Arm one.** Ch 12`.
+func (p *pruner) boldStop(i int) bool {
+	return i+1 < len(p.in) && p.in[i].Kind == Period && p.in[i+1].Kind == Star && p.in[i+1].Canon == "**" && p.in[i+1].Span.Start == p.in[i].Span.End
+}
+
+// toBoldStop passes over what more such a title says behind a comma, at token i. It gives i for nothing.
+func (p *pruner) toBoldStop(i int) int {
+	if p.in[min(i, len(p.in)-1)].Kind != Comma {
+		return i
+	}
+	for j := i + 1; j < len(p.in) && j <= i+farthestHook; j++ {
+		switch t := p.in[j]; {
+		case p.boldStop(j):
+			return j
+		case t.Kind != Word && t.Kind != Name && t.Kind != Hyphen && t.Kind != Number:
+			return i
+		}
+	}
+	return i
 }
 
 // pastPlace passes over where a branch is, between the comma at token i behind its name and the mark
@@ -472,7 +510,7 @@ func (p *pruner) label(out []Token, found limbLabel) []Token {
 // endLabel writes what comes after the name of a label.
 func (p *pruner) endLabel(out []Token, found limbLabel) []Token {
 	for _, t := range p.in[found.to:found.end] {
-		if t.Kind == Colon || t.Kind == Dash || t.Kind == Comma && t.Span == p.in[found.end-1].Span {
+		if t.Kind == Colon || t.Kind == Dash || t.Kind == Period || t.Kind == Comma && t.Span == p.in[found.end-1].Span {
 			t.Kind = Colon
 		} else {
 			t.Kind, t.Canon = Word, ""
@@ -723,7 +761,11 @@ func (p *pruner) ofLimb(out []Token, i int) (end int, more []Token) {
 		return from, append(append(out, t), p.in[i+1:from]...)
 	}
 	for to := min(len(p.in), from+maxLimb); to > from; to-- {
-		if slices.ContainsFunc(p.in[from:to], func(t Token) bool { return !p.names(t) }) || !p.knows(p.words(from, to)) && !(counted && p.nameable(p.in[from], p.in[to-1])) {
+		named := p.in[from:to]
+		if n := len(named) - 1; n > 0 && p.numbersLimb(to-1) {
+			named = named[:n]
+		}
+		if slices.ContainsFunc(named, func(t Token) bool { return !p.names(t) }) || !p.knows(p.words(from, to)) && !(counted && p.nameable(p.in[from], p.in[to-1])) {
 			continue
 		}
 		if i > 0 && p.in[i-1].Canon == "remaining" {

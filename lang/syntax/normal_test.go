@@ -247,8 +247,11 @@ func normalParts(parts []syntax.Part) string {
 	out := make([]string, len(parts))
 	for i, p := range parts {
 		all := ""
-		if p.All {
-			all = "of all"
+		switch {
+		case p.Whole:
+			all = "of the whole"
+		case p.All:
+			all = "in all"
 		}
 		out[i] = words(num("", p.Number), normalNoun(p.Noun), after("on", p.On), all)
 	}

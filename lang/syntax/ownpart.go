@@ -127,8 +127,11 @@ func (d *document) laysBranch(span source.Span) bool {
 func worksBack(r *Row) bool {
 	found := false
 	Walk(r.Clauses, func(c Clause) {
-		if w, ok := c.Node.(*Work); ok && len(w.Places) > 0 && w.Places[0].From == FromHook {
-			found = true
+		switch n := c.Node.(type) {
+		case *Work:
+			found = found || len(n.Places) > 0 && n.Places[0].From == FromHook
+		case *Skip:
+			found = found || n.Place.From == FromHook
 		}
 	})
 	return found

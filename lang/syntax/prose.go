@@ -320,9 +320,12 @@ func introduction(r *Row) int {
 			continue
 		}
 		end := 0
-		for _, t := range r.Tokens {
+		for j, t := range r.Tokens {
 			if t.Kind == Period && t.Span.End <= c.Span.Start && (i == 0 || t.Span.Start >= r.Clauses[0].Span.End) {
 				end = t.Span.End
+				if j+1 < len(r.Tokens) && r.Tokens[j+1].Span.Start == end && strings.HasPrefix(r.Text[end:], "**") {
+					end = r.Tokens[j+1].Span.End // `**And home.** Sl st in …`
+				}
 			}
 		}
 		return end

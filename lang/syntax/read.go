@@ -827,7 +827,7 @@ func (r *reader) part(g *gPart) Part {
 	p := Part{Number: r.num(g.N), On: g.On, All: g.All}
 	if g.Bare != nil {
 		p.Number = r.num(g.Bare)
-		r.refused = r.refused || g.On == "" && !g.Some // `12 on each side`
+		r.refused = r.refused || g.On == "" && !g.Some && !g.All // `12 on each side`
 		return p
 	}
 	p.Noun = r.noun(g.Noun)
@@ -905,8 +905,7 @@ func (r *reader) total(g *gTotal) Node {
 		out.Parts = out.Parts[:n] // `(34 sc; 4 sc between markers)`: those are among the others
 	}
 	for i := range out.Parts {
-		whole := r.tokens[g.Pos.Offset].Written == wholeToken
-		out.Parts[i].All = whole || out.Parts[i].All && len(out.Parts) > 1 // a number alone, in all, is the row's
+		out.Parts[i].Whole = r.tokens[g.Pos.Offset].Written == wholeToken
 	}
 	shareNoun(out.Parts)
 	if last := len(out.Parts) - 1; g.Left && !g.Of && out.Parts[last].Noun.Kind == NounChain {

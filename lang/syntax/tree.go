@@ -2,6 +2,7 @@ package syntax
 
 import (
 	"slices"
+	"stitchproof/lang/numeral"
 	"strings"
 
 	"stitchproof/lang/source"
@@ -152,8 +153,9 @@ type Part struct {
 	// On is what they stand on, where only those are counted: a branch, or what it grows
 	// from.
 	On string
-	// All is set where they are said to be counted in all: `16 sts; 37 sts in all`.
-	All bool
+	// All is set where they are said to be counted in all, `16 sts; 37 sts in all`, and Whole where all that was made
+	// is said to have them: `the whole leaf has 48 sts`.
+	All, Whole bool
 }
 
 // Skip passes over places: `sk next 2 sts`.
@@ -440,9 +442,26 @@ func (r *Return) Leaves(open []string) []string {
 }
 
 // CalledBy tells whether what has a name is called by a word, or by several: it is by the
-// last of those that it has, and a branch without a name by that word.
+// last of those that it has, with the number that tells it from others or without, and a branch without a name by that
+// word.
 func CalledBy(name, words string) bool {
-	return name == words || strings.HasSuffix(name, " "+words) || name == "" && words == "branch"
+	if name == words || strings.HasSuffix(name, " "+words) || name == "" && words == "branch" {
+		return true
+	}
+	bare := Unnumbered(name)
+	return bare != name && CalledBy(bare, words)
+}
+
+// Unnumbered is the name of one of several without the number that tells it from the others: `arm two` is an arm.
+func Unnumbered(name string) string {
+	at := strings.LastIndexByte(name, ' ')
+	if at < 0 {
+		return name
+	}
+	if _, number := numeral.Read(name[at+1:]); !number {
+		return name
+	}
+	return name[:at]
 }
 
 // RepeatBranch makes a branch of the row again: `rep branch A 3 times`. After
