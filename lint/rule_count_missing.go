@@ -45,7 +45,7 @@ func checkCountMissing(p *Pass) {
 		}
 		for _, row := range piece.Rows {
 			below := row.Before()
-			if row.Stated != nil || !row.Works() || has[*syntax.Total](row.Tree) || below == nil || row.Continued || !labelled(row) || fastensFirst(row.Tree) || miswritten(row.Tree) || leavesAllBut(row.Tree) || !changes(row, below) {
+			if row.Stated != nil || !row.Works() || has[*syntax.Total](row.Tree) || below == nil || row.Continued || !labelled(row) || fastensFirst(row.Tree) || miswritten(row.Tree) || leavesAllBut(row.Tree) || closesAlone(row) || !changes(row, below) {
 				continue
 			}
 			p.Report(Finding{
@@ -64,6 +64,12 @@ func fastensFirst(tree *syntax.Row) bool {
 	}
 	_, fastens := tree.Clauses[0].Node.(*syntax.Finish)
 	return fastens
+}
+
+// closesAlone tells a line that is one slip stitch, which closes what is worked: `9. Sl st in the missed ch. Fasten off.`
+func closesAlone(row *fabric.Row) bool {
+	works := clausesOf[*syntax.Work](row.Tree)
+	return len(works) == 1 && works[0].Stitch.Meaning.IsSlip() && row.Tallies[0].Made == 1
 }
 
 // leavesAllBut tells a row that says how many stitches it works in its only step, and leaves the

@@ -75,6 +75,8 @@ func exceptional(lacking, regular int) bool {
 func turnExpected(row, next *fabric.Row) bool {
 	a, b := row.Tree, next.Tree
 	switch {
+	case next.Continued:
+		return false // one row in several lines
 	case row.Round || next.Round || row.Joined || row.Turned && !beginsTurned(row) || a.Label.Round || b.Label.Round:
 		return false
 	case a.Label.Kind == syntax.Named || a.Label.Kind == syntax.Unlabelled || b.Label.Kind != syntax.Numbered && b.Label.Kind != syntax.NextRow && !has[*syntax.Rows](b):
@@ -133,7 +135,7 @@ func beginsTurned(row *fabric.Row) bool {
 	}
 	for _, c := range row.Tree.Clauses {
 		if t, ok := c.Node.(*syntax.Turn); ok {
-			return !t.Not
+			return !t.Not && !t.OtherSide
 		}
 		if worksClause(c) {
 			return false

@@ -881,11 +881,10 @@ func (h *hand) otherSide() {
 		}
 	}
 	h.tipFull = len(worked) > 0 && used[worked[len(worked)-1]] > 1
-	switch {
-	case len(h.base) == 0:
-	case !slices.Contains(h.first, h.base[0]):
+	if len(h.base) > 0 && !slices.Contains(h.first, h.base[0]) {
 		h.beyond = h.base // the row below, which comes after
-	case len(worked) > 0:
+	}
+	if len(h.base) > 0 && len(worked) > 0 {
 		h.met |= ReadTipShared
 		if shared := used[worked[0]] > 1; shared != (h.choose&ReadTipShared != 0) {
 			worked = worked[1:] // several stitches turn round the tip: both sides share it
@@ -899,6 +898,20 @@ func (h *hand) otherSide() {
 		h.stemSkipped = 0
 	}
 	h.standOn(worked)
+}
+
+// bothSidesWorked tells whether most chains of the one that is worked along have stitches on both sides.
+func (h *hand) bothSidesWorked() bool {
+	used, twice := map[int]int{}, 0
+	for i := range h.made() {
+		used[h.stitch(i).Into]++
+	}
+	for _, chain := range h.first {
+		if used[chain] > 1 {
+			twice++
+		}
+	}
+	return 2*twice > len(h.first)
 }
 
 // comesRound goes on where the other side of a chain is worked to its end: into

@@ -313,8 +313,11 @@ func (h *hand) turn(n *syntax.Turn) {
 		h.notTurned = true
 	case n.Foundation && len(h.base) > 0 && slices.Contains(h.first, h.base[0]):
 		// it is what is worked along
-	case n.OtherSide && len(h.row) > 0 && len(h.base) > len(h.first) && !slices.Contains(h.first, h.base[0]):
+	case n.OtherSide && len(h.row) > 0 && len(h.base) > len(h.first) && !slices.Contains(h.first, h.base[0]) && h.bothSidesWorked():
 		// the row below goes round both sides: this one goes on along it
+	case n.OfStart && b != nil && b.chains > 0 && len(h.row) > b.row:
+		h.comeHome(0) // from what grows at its end
+		h.otherSide()
 	case n.OtherSide:
 		h.otherSide()
 	case n.Rotate, h.unworkedStem(): // of a stem that is all chained, the way home begins
@@ -416,6 +419,9 @@ func (h *hand) joinYarn(n *syntax.Yarn) {
 	}
 	if !h.unworked(n.Place) && n.Place.Row.Written() {
 		h.onRow(n.Place.Row.At(h.size))
+	}
+	if len(h.around) > 0 && len(h.row) == 0 && !n.Place.Empty() {
+		h.standOn(h.around) // an edging goes round both sides
 	}
 	if n.Place.Noun.Kind == syntax.NounNone && n.Place.Pick == syntax.PickNext {
 		h.loose = h.loose || n.Place.Elsewhere // `join B in the first dc after the quill` says what it passes over

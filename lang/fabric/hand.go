@@ -87,6 +87,7 @@ type hand struct {
 	rowIndex  int
 	plainLine bool          // it has no label, or only the name of what hangs from the work
 	keeps     bool          // it goes on with the row before it
+	around    []int         // what lies round a chain of which the last two rows were worked along the one side and the other
 	tells     bool          // the line only counts what the ones above it have made
 	homeward  bool          // a branch that is worked to its end with the line is come home from
 	heads     bool          // a step by its number: a branch that it begins with is as good as its label

@@ -618,7 +618,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	first := firstStep(next.Clauses)
 	switch {
 	case reference(next.Clauses) != nil:
-		return next.Label.Step, false
+		return next.Label.Step || steps, false
 	case first == nil, next.Label.Kind != syntax.Unlabelled && !steps && !(next.Label.Kind == syntax.Named && (alongChain(first) || k.goesOnAlong(row, first))):
 		return false, false
 	}

@@ -33,6 +33,12 @@ func (h *hand) startRow(index int, label syntax.Label) {
 		return
 	}
 	h.footing = nil
+	switch {
+	case h.other && len(h.beyond) > 0:
+		h.around = append(slices.Clip(h.beyond), h.row...)
+	case len(h.row) > 0:
+		h.around = nil
+	}
 	onlyJoined := h.opened && !h.works // `Join yarn in first skipped st.` in a line of its own
 	spiral := h.unjoined || h.spiral && h.round && !h.joined
 	h.rowAtWork = rowAtWork{known: !h.adrift, loop: label.Loop, opened: onlyJoined, skipped: -1, gap: -1, brought: h.chains,
@@ -536,15 +542,29 @@ func (h *hand) countsItself(clauses []syntax.Clause, i int) bool {
 }
 
 // countsSoFar tells a sentence that is as many of a stitch as there are, on the branch that is
-// worked out or on the stem, in a row with branches: `3 sl sts. Back on the twig, …`.
+// worked out or on the stem, in a row with branches: `3 sl sts. Back on the twig, …`, `(3 sl sts) Then …`.
 func (h *hand) countsSoFar(clauses []syntax.Clause, i int) bool {
-	if i == 0 || clauses[i-1].Sep != syntax.SepStop || asCount(clauses[i].Node) == nil || !h.known {
+	if i == 0 || !h.known {
 		return false
 	}
-	w := clauses[i].Node.(*syntax.Work)
-	k, _ := h.words.stitch(w.Stitch)
+	count := asCount(clauses[i].Node)
+	inBracket, bracket := clauses[i].Node.(*syntax.Bracket)
+	if bracket {
+		count = inBracket.Total
+	} else if clauses[i-1].Sep != syntax.SepStop {
+		return false
+	}
+	if count == nil || len(count.Parts) != 1 || count.Parts[0].Noun.Kind != syntax.NounStitch {
+		return false
+	}
+	n := count.Parts[0].Number
+	k, _ := h.words.stitch(count.Parts[0].Noun.Stitch)
 	var own []int
 	switch b := h.innermost(); {
+	case bracket && (b == nil || !h.heads || len(h.row) == 0 || len(h.lastHome) == 0 || latest(h.lastHome) != h.row[len(h.row)-1]):
+		return false // other brackets are told from work with the row
+	case bracket:
+		own = h.lastHome
 	case b != nil && h.workedOut(b):
 		own = h.ownOf(b)
 	case b != nil || !h.branched && !h.branchesIn(clauses[i+1:]):
@@ -552,7 +572,7 @@ func (h *hand) countsSoFar(clauses []syntax.Clause, i int) bool {
 	default:
 		own = h.without(h.leaving.inOrder(), 0, len(h.row))
 	}
-	return k != nil && len(own) == w.Number.At(h.size) && !slices.ContainsFunc(own, func(i int) bool { return h.stitch(i).Kind != k })
+	return k != nil && len(own) == n.At(h.size) && !slices.ContainsFunc(own, func(i int) bool { return h.stitch(i).Kind != k })
 }
 
 // asCount reads a step that is only a number of a stitch as a count, nil where

@@ -622,7 +622,8 @@ type gTurn struct {
 	Not    bool `parser:"  | @'not'?"`
 	Rotate bool `parser:"( @( 'turn' Number ( 'degrees' | Sign ) Name* ) | 'turn' ( 'back' | 'over' ( ?= EOF ) )? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | Number | Sign | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
 	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? 'back'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side'"`
-	Base   bool `parser:"| 'work'? ( 'across' | 'on' | 'around' )+ @'foundation' ) ) ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' 'same'? ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
+	Base   bool `parser:"| 'work'? ( 'across' | 'on' | 'around' )+ @'foundation' ) )"`
+	Start  bool `parser:"@( 'of' ( 'tch' | 'foundation' ) )? ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' 'same'? ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
 }
 
 // join; join with sl st in first sc; join to form ring; join B with sl st in next st

@@ -711,7 +711,7 @@ func (r *reader) turn(g *gTurn) Node {
 		return &NoJoin{}
 	}
 	other := g.Over || g.Other || g.Base
-	return &Turn{Not: g.Not, Rotate: g.Rotate || other, OtherSide: other, Foundation: g.Base}
+	return &Turn{Not: g.Not, Rotate: g.Rotate || other, OtherSide: other, OfStart: other && g.Start, Foundation: g.Base}
 }
 
 // marker reads which of the stitches made is marked: the last one where

@@ -109,6 +109,7 @@ func Lex(text string, vocab *Vocabulary) []Token {
 		l.cutLoops()
 		tokens := l.nameLimbs(l.nameBranches(l.group()))
 		numberSides(tokens)
+		unitStops(tokens, text)
 		if len(text) <= maxKey { // the list of a long text is not kept, nor what it says
 			clear(l.raw)
 			*raw = l.raw
@@ -116,6 +117,17 @@ func Lex(text string, vocab *Vocabulary) []Token {
 		}
 		return tokens
 	})
+}
+
+// unitStops reads the stop behind a unit, `leaving a 6 in. tail`, as no end of a sentence, where the words go on.
+func unitStops(tokens []Token, text string) {
+	for i := 2; i+1 < len(tokens); i++ {
+		unit, next := tokens[i-1], tokens[i+1]
+		if tokens[i].Kind == Period && tokens[i-2].Kind == Number && unit.Kind == Word && (unit.Canon == "in" || unit.Canon == "inch") &&
+			(next.Kind == Name || next.Kind == Word) && unicode.IsLower(firstRune(text[next.Span.Start:])) {
+			tokens[i].Kind, tokens[i].Canon = Word, ""
+		}
+	}
 }
 
 // scan fills l.raw.

@@ -318,7 +318,7 @@ func countsAmong(inside []Token) *Total {
 		}
 		length := inInches(item)
 		known, whole := countFirst(item)
-		among = among || !whole || length
+		among = among || !whole || length || known != nil && known.Parts[len(known.Parts)-1].All // `13 sc in all: 4 on each prong`
 		switch {
 		case length:
 		case known != nil:

@@ -307,6 +307,8 @@ type Turn struct {
 	Rotate bool // to the other side of a chain or to the row ends
 	// OtherSide is set where the words say that it is the chain's other side.
 	OtherSide bool
+	// OfStart is set where it is said to be the other side of the chain that the piece begins with.
+	OfStart bool
 	// Foundation is set where they only name the foundation chain: `working along the
 	// foundation chain`, which is its other side once a row stands on it.
 	Foundation bool
