@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -369,10 +370,10 @@ func finishes(line string) bool {
 // ch 26`.
 func (d *document) runIn(line string, span source.Span) bool {
 	h, ok := splitHeading(line)
-	if !ok || h.mark == ":" && !h.capitals && (!d.started && !h.ring || d.branches(line, span)) || boldTitle.MatchString(line) && d.growsOn(line[h.body:]) {
+	if !ok || h.mark == ":" && !h.capitals && (!d.started && !h.ring || d.branches(line, span)) || boldTitle.MatchString(line) && d.growsOn(line[h.body:], span) {
 		return false
 	}
-	name := source.Span{Start: span.Start + len(line) - len(strings.TrimLeftFunc(line, isBlank)), End: span.Start + h.name}
+	name := source.Span{Start: span.Start + len(line) - len(strings.TrimLeft(line, " \t*_")), End: span.Start + h.name}
 	body := span.Start + h.body
 	d.add(block{kind: blockHeading, span: source.Span{Start: span.Start, End: body}, names: []string{d.text(name)}, nameSpan: name})
 	if body < span.End {
@@ -385,14 +386,36 @@ func (d *document) runIn(line string, span source.Span) bool {
 // boldTitle is what a step is called, in bold with its stop: `**Arm one.** Chain 12.`
 var boldTitle = phrase.MustCompile(`^\s*\*\*[^*]{2,40}\.\*\* `)
 
-// growsOn tells a step that chains out and works back where the part it belongs to has laid its stem.
-func (d *document) growsOn(step string) bool {
+// growsOn tells a step that chains out and works back where the part it belongs to has laid its stem, or one that
+// chains and no more there, or below the heading.
+func (d *document) growsOn(step string, span source.Span) bool {
+	at := d.file.Text.LineOf(span.Start)
+	if firstOf(cmp.Or(d.bare(at+1), d.bare(at+2))) == 1 {
+		return false // a piece with rows of its own
+	}
 	r := readRow(strings.TrimLeft(step, "* "), 0, Standard())
-	if len(r.Clauses) == 0 || !isChain(r.Clauses[0].Node) || !worksBack(r) {
+	_, only := r.onlyChain()
+	if len(r.Clauses) == 0 || !isChain(r.Clauses[0].Node) || !only && !worksBack(r) {
 		return false
 	}
+	if only && d.underHeading() {
+		return true
+	}
 	d.stemAsked++
-	return stemLaid(d.file.Text, d.blocks)
+	return stemLaid(d.file.Text, d.blocks) && !rowsBelow(d.file.Text, d.blocks)
+}
+
+// rowsBelow tells whether the part that the last of some blocks belongs to has numbered rows.
+func rowsBelow(text *source.Text, blocks []block) bool {
+	for _, b := range slices.Backward(blocks) {
+		if b.kind == blockHeading {
+			return false
+		}
+		if b.kind == blockText && firstOf(strings.TrimFunc(text.Slice(b.span), isBlank)) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // branches tells the label of a branch, or of the stem that is gone on with: it is called so and a
