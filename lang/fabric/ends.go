@@ -420,7 +420,7 @@ func (h *hand) joinYarn(n *syntax.Yarn) {
 	if !h.unworked(n.Place) && n.Place.Row.Written() {
 		h.onRow(n.Place.Row.At(h.size))
 	}
-	if len(h.around) > 0 && len(h.row) == 0 && !n.Place.Empty() {
+	if len(h.around) > 0 && len(h.row) == 0 && !n.Place.Empty() && !n.Place.Row.Written() {
 		h.standOn(h.around) // an edging goes round both sides
 	}
 	if n.Place.Noun.Kind == syntax.NounNone && n.Place.Pick == syntax.PickNext {

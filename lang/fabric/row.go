@@ -561,6 +561,8 @@ func (h *hand) countsSoFar(clauses []syntax.Clause, i int) bool {
 	k, _ := h.words.stitch(count.Parts[0].Noun.Stitch)
 	var own []int
 	switch b := h.innermost(); {
+	case bracket && b == nil && len(h.base) > 0 && h.remaining(syntax.Noun{}) == 0:
+		own = h.row // there is no place for more
 	case bracket && (b == nil || !h.heads || len(h.row) == 0 || len(h.lastHome) == 0 || latest(h.lastHome) != h.row[len(h.row)-1]):
 		return false // other brackets are told from work with the row
 	case bracket:
