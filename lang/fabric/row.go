@@ -801,7 +801,8 @@ func (h *hand) compareLaid(p syntax.Part, stated *syntax.Total) []Compared {
 func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	c := h.compare(p, t, stated)
 	if c.Result == Disagrees && (p.All || p.Whole || h.tells) {
-		c = h.compareInAll(c, p, len(stated.Parts) == 1)
+		beside := slices.ContainsFunc(stated.Parts, func(other syntax.Part) bool { return !other.All && other.On == "" }) // a count of the row
+		c = h.compareInAll(c, p, !beside)
 	}
 	if c.Result != Disagrees {
 		return c
