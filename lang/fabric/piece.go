@@ -477,8 +477,10 @@ func (k *worker) begin(row *Row) *job {
 		k.h.standOn(nil)
 		k.h.adrift, k.h.laid, k.h.chains = false, false, 0
 	}
-	k.h.goesOn, k.h.goesRound = k.followed(row)
-	k.h.goesOn = k.h.goesOn && len(units) == 1
+	if !row.Tree.CountsAlone() { // what comes after the line above it comes after a count
+		k.h.goesOn, k.h.goesRound = k.followed(row)
+		k.h.goesOn = k.h.goesOn && len(units) == 1
+	}
 	k.h.homeward = row.Tree.Label.Homeward || k.titledNext(row)
 	return &job{worker: k, units: units, before: k.h.rowMade}
 }

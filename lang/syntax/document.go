@@ -199,7 +199,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 		d.add(block{kind: blockSizes, span: span})
 	case d.underlined(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)
-	case d.headsSide(trimmed, d.file.Text.LineOf(span.Start)):
+	case d.sideAhead(trimmed, d.file.Text.LineOf(span.Start)):
 		d.add(block{kind: blockText, span: span})
 	case d.subheads(trimmed, d.file.Text.LineOf(span.Start)):
 		d.add(block{kind: blockProse, span: span})
@@ -541,26 +541,11 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 // the other, `7 sp, 1 bl, 7 sp`, in words that the pattern does not define: they are its work,
 // and no count.
 func toldInSquares(clauses []Clause) bool {
-	if len(clauses) == 0 {
-		return false
-	}
-	for i, c := range clauses {
-		switch n := c.Node.(type) {
-		case *Total:
-			if slices.ContainsFunc(n.Parts, func(p Part) bool {
-				return p.Noun.Kind != NounSpace && p.Noun.Kind != NounGroup || p.Noun.Length.Written()
-			}) {
-				return false
-			}
-		case *Remark:
-			if i == 0 {
-				return false
-			}
-		default:
-			return false
-		}
-	}
-	return true
+	return onlyCounts(clauses, func(_ int, n *Total) bool {
+		return !slices.ContainsFunc(n.Parts, func(p Part) bool {
+			return p.Noun.Kind != NounSpace && p.Noun.Kind != NounGroup || p.Noun.Length.Written()
+		})
+	})
 }
 
 // newRow reads one instruction in the words of the pattern.

@@ -95,10 +95,7 @@ func (d *document) headsInSquares(trimmed string, at int) bool {
 	if name == nil || !unicode.IsUpper(firstRune(name[1])) {
 		return false
 	}
-	next := d.bare(at + 1)
-	if next == "" {
-		next = d.bare(at + 2)
-	}
+	next := d.nextSaid(at)
 	return saysHowMany.MatchString(name[1]) || lastPart.MatchString(name[1]) || firstOf(next) == 1 || lays(readRow(next, 0, Standard())) != laysNothing
 }
 
@@ -183,11 +180,7 @@ func (d *document) belowSteps() bool {
 // stepsOn tells whether the bare number below a line follows that of the last one above it, or
 // is the first below a heading.
 func (d *document) stepsOn(at int) bool {
-	next := d.bare(at + 1)
-	if next == "" {
-		next = d.bare(at + 2)
-	}
-	below := bareNumber(next)
+	below := bareNumber(d.nextSaid(at))
 	switch last := d.last(); {
 	case last == nil || below == 0:
 		return false
@@ -252,6 +245,9 @@ func (d *document) bare(line int) string {
 	}
 	return strings.TrimFunc(t.Slice(t.Line(line)), isBlank)
 }
+
+// nextSaid is the line under one, or the next where that is blank.
+func (d *document) nextSaid(at int) string { return cmp.Or(d.bare(at+1), d.bare(at+2)) }
 
 // firstOf is the number of the row that a line begins with, 0 for none.
 func firstOf(line string) int {
@@ -390,7 +386,7 @@ var boldTitle = phrase.MustCompile(`^\s*\*\*[^*]{2,40}\.\*\* `)
 // chains and no more there, or below the heading.
 func (d *document) growsOn(step string, span source.Span) bool {
 	at := d.file.Text.LineOf(span.Start)
-	if firstOf(cmp.Or(d.bare(at+1), d.bare(at+2))) == 1 {
+	if firstOf(d.nextSaid(at)) == 1 {
 		return false // a piece with rows of its own
 	}
 	r := readRow(strings.TrimLeft(step, "* "), 0, Standard())

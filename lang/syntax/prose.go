@@ -84,13 +84,20 @@ func describes(r *Row) bool {
 // CountsAlone tells a line without a label that says how many stitches there are by now, and no more: `You now have 24
 // sts.`
 func (r *Instruction) CountsAlone() bool {
-	if r.Label.Kind != Unlabelled || len(r.Clauses) == 0 || firstWord(r.Tokens).Canon != "have" {
+	if r.Label.Kind != Unlabelled || len(r.Tokens) == 0 || firstWord(r.Tokens).Canon != "have" {
 		return false
 	}
-	for i, c := range r.Clauses {
+	return onlyCounts(r.Clauses, func(i int, n *Total) bool {
+		return i == 0 && n.Change == 0 && !n.Reached && !slices.ContainsFunc(n.Parts, func(p Part) bool { return p.Noun.Kind != NounAny && p.Noun.Kind != NounStitch })
+	})
+}
+
+// onlyCounts tells clauses that count, as they are told to by their place, and remark on it; there is one at least.
+func onlyCounts(list []Clause, as func(i int, n *Total) bool) bool {
+	for i, c := range list {
 		switch n := c.Node.(type) {
 		case *Total:
-			if i > 0 || n.Change != 0 || n.Reached || slices.ContainsFunc(n.Parts, func(p Part) bool { return p.Noun.Kind != NounAny && p.Noun.Kind != NounStitch }) {
+			if !as(i, n) {
 				return false
 			}
 		case *Remark:
@@ -101,7 +108,7 @@ func (r *Instruction) CountsAlone() bool {
 			return false
 		}
 	}
-	return true
+	return len(list) > 0
 }
 
 // startsAlong tells a line that says in which chain the stitches below it begin, and no more: `Begin in the 2nd ch from

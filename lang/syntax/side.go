@@ -58,10 +58,13 @@ func (l *lister) secondSide(i, hi int) bool {
 	return true
 }
 
+// mostOfSide is the most tokens of words that tell of the other side: every beginning of them is read.
+const mostOfSide = 16
+
 // tellsOtherSide tells words that say of what comes that it goes along the other side, and how in words that ask for
 // nothing.
 func tellsOtherSide(flat []Token) bool {
-	if holds(flat, Stitch) || holds(flat, Number) || clauses.read(flat) != nil {
+	if len(flat) > mostOfSide || holds(flat, Stitch) || holds(flat, Number) || clauses.read(flat) != nil {
 		return false
 	}
 	for n := len(flat) - 1; n > 0; n-- {
@@ -75,15 +78,12 @@ func tellsOtherSide(flat []Token) bool {
 // sideHead is a line of its own that names a side and says no more than how it goes.
 var sideHead = phrase.MustCompile(`(?i)^[*_# ]*(?:side (?:one|two|1|2|a|b)|(?:the )?(?:first|second) side)\b[^.:;\d]*[*_]*$`)
 
-// headsSide tells such a line, where the work goes on from what stands above it.
-func (d *document) headsSide(trimmed string, at int) bool {
+// sideAhead tells such a line, where the work goes on from what stands above it.
+func (d *document) sideAhead(trimmed string, at int) bool {
 	if !sideHead.MatchString(trimmed) || !d.belowSteps() {
 		return false
 	}
-	next := d.bare(at + 1)
-	if next == "" {
-		next = d.bare(at + 2)
-	}
+	next := d.nextSaid(at)
 	return firstOf(next) != 1 && lays(readRow(next, 0, Standard())) == laysNothing
 }
 

@@ -491,17 +491,17 @@ func asTotal(tokens []Token) *Total {
 	if tokens[0].Kind == Dash || tokens[0].Kind == Sign && tokens[0].Canon == "=" {
 		tokens = tokens[1:]
 	}
-	counted := make([]Token, 0, len(tokens)+1)
+	said := make([]Token, 0, len(tokens)+1)
 	if len(tokens) == 0 || tokens[0].Kind != Word || tokens[0].Canon != "have" {
-		counted = append(counted, Token{Kind: Word, Canon: "have"})
+		said = append(said, Token{Kind: Word, Canon: "have"})
 	}
 	for _, t := range tokens {
 		if t.Kind == Period {
 			continue
 		}
-		counted = append(counted, t)
+		said = append(said, t)
 	}
-	if total, ok := clauses.read(counted).(*Total); ok {
+	if total, ok := clauses.read(said).(*Total); ok {
 		return total
 	}
 	return nil

@@ -2,9 +2,9 @@ package syntax
 
 import (
 	"slices"
-	"stitchproof/lang/numeral"
 	"strings"
 
+	"stitchproof/lang/numeral"
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
 )
