@@ -34,7 +34,7 @@ func listOf(f *syntax.File) listing {
 			l.entries = append(l.entries, d)
 		}
 		for _, name := range namesIn(d) {
-			l.known[name] = true
+			l.known[name], l.known[anyNumber(name)] = true, true
 			for _, word := range strings.Fields(name) {
 				l.known[word] = true
 			}
@@ -47,8 +47,21 @@ func listOf(f *syntax.File) listing {
 	return l
 }
 
+// hints tells whether the list explains an abbreviation for another number, as it does dc3tog where dc2tog is used.
+func (l listing) hints(word string) bool { return l.known[anyNumber(word)] }
+
+// anyNumber is an abbreviation with a sign for each digit.
+func anyNumber(word string) string {
+	return strings.Map(func(r rune) rune {
+		if unicode.IsDigit(r) {
+			return '#'
+		}
+		return r
+	}, word)
+}
+
 // entryStart is the word that may begin an entry of a list, after the end of the one before.
-var entryStart = phrase.MustCompile(`(?:^|[;,.|/]|[-•*] )[ \t*_]*([\pL\d]+(?: st)?)`)
+var entryStart = phrase.MustCompile(`(?:^|[:;,.|/]|[-•*] )[ \t*_]*([\pL\d]+(?: st)?)`)
 
 // beginnings are the words that entries may begin with in the lines of the list and those that
 // stand with them.
@@ -67,7 +80,7 @@ func (l listing) beginnings() map[string]bool {
 	}
 	made := map[int]bool{} // lines that say how a stitch is made
 	for _, d := range l.file.Definitions {
-		if !slices.Contains(l.entries, d) {
+		if d.Special {
 			made[t.LineOf(d.Span.Start)] = true
 		}
 	}
@@ -141,6 +154,8 @@ type abbreviated struct {
 	span    source.Span // in the file, where it stands first
 	// short and long are how a list gives it and explains it.
 	short, long string
+	// works is set where it stands for a stitch that is worked: without its meaning nobody can go on.
+	works bool
 }
 
 // abbreviationsUsed lists the abbreviations in instructions and definitions, each
@@ -160,7 +175,7 @@ func (p *Pass) abbreviationsUsed() []abbreviated {
 				continue
 			}
 			seen[a.short] = true
-			a.written, a.span = written, r.Abs(t.Span)
+			a.written, a.span, a.works = written, r.Abs(t.Span), t.Kind == syntax.Stitch && !r.Label.Span.Covers(t.Span)
 			out = append(out, a)
 		}
 	}

@@ -104,7 +104,6 @@ var falseAlarms = map[string][]string{
 	"191-frosted-hedge-blanket.txt": {"sleep-loose"},
 	"201-hawthorn-twig.txt":         {"small-parts"},
 	"207-bramble-patch-blanket.md":  {"sleep-loose"},
-	"242-oak-leaf-and-acorn.txt":    {"row-over", "row-short"},      // a round told by its two sides
 	"243-bramble-spray.md":          {"row-over"},                   // a stem called by how long it has grown
 	"244-hedge-bottom-edging.txt":   {"place-absent"},               // stitches that join to the foundation
 	"246-first-frost-hat.txt":       {"row-over"},                   // a crown that each size leaves at another round

@@ -10,9 +10,9 @@ import (
 var abbreviationUnlisted = &Rule{
 	Name:     "abbreviation-unlisted",
 	Family:   "terms",
-	Severity: Info,
+	Severity: Warning,
 	Summary:  "A pattern with a list of abbreviations explains in it every one that it uses.",
-	Why:      "A maker looks there for the one she does not know, and a beginner knows none.",
+	Why:      "A maker looks there for the one she does not know, and a beginner knows none. Of other words than stitches it is no more than information.",
 	Bad: `Pattern: Acorn cup
 Terms: US
 
@@ -40,30 +40,41 @@ Fasten off.
 	Check:   checkAbbreviationUnlisted,
 }
 
-// checkAbbreviationUnlisted tells of all that a list lacks at once, where it
-// begins.
+// checkAbbreviationUnlisted tells of each stitch that a list lacks, where it is first worked: there a maker is stopped.
+// Of words such as `rnd` and `rep`, which most makers know, it tells all at once, where the list begins.
 func checkAbbreviationUnlisted(p *Pass) {
 	l := listOf(p.File)
 	if len(l.entries) == 0 {
 		return
 	}
-	var missing []string
+	list := l.entries[0].NameSpan
+	var others []string
 	var uses []Related
 	var edits []source.Edit
 	for _, a := range p.abbreviationsUsed() {
-		if l.explains(bareWords(a.written)) || l.explains(bareWords(a.short)) {
+		word := bareWords(a.written)
+		if l.explains(word) || l.explains(bareWords(a.short)) {
 			continue
 		}
-		missing = append(missing, quoted(a.short))
+		if a.works && !l.hints(word) {
+			p.Report(Finding{
+				Span:    a.span,
+				Message: quoted(a.short) + " is not in the list of abbreviations",
+				Related: []Related{{Span: list, Message: "the list begins here"}},
+				Fix:     &Fix{Title: "add " + quoted(a.short) + " to the list", Safe: true, Edits: []source.Edit{l.adding(a)}},
+			})
+			continue
+		}
+		others = append(others, quoted(a.short))
 		uses = append(uses, Related{Span: a.span, Message: fmt.Sprintf("%s is used here first", quoted(a.short))})
 		edits = append(edits, l.adding(a))
 	}
-	if len(missing) == 0 {
+	if len(others) == 0 {
 		return
 	}
-	p.Report(Finding{
-		Span:    l.entries[0].NameSpan,
-		Message: "the list of abbreviations does not explain " + both(missing),
+	p.Note(Finding{
+		Span:    list,
+		Message: "the list of abbreviations does not explain " + both(others),
 		Related: uses,
 		Fix:     &Fix{Title: "add what is used", Safe: true, Edits: edits},
 	})

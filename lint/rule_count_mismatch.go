@@ -40,6 +40,7 @@ Fasten off.
 
 func checkCountMismatch(p *Pass) {
 	p.holdToldSums()
+	p.holdAdditions()
 	for row := range p.worked() {
 		if miswritten(row.Tree) {
 			continue

@@ -49,7 +49,7 @@ func checkMarkerMissing(p *Pass) {
 				first = nil // it is marked, or joined, or may be in words that are not understood
 				break
 			}
-			if row.Works() && row.Round && labelled(row) && !row.Turned {
+			if row.Works() && row.Round && labelled(row) && !row.Turned && !row.Continued {
 				if first == nil {
 					first = row
 				}

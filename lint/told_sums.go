@@ -28,6 +28,37 @@ var (
 	partToo = phrase.MustCompile(`^(?:and )?(?:the|each of the(?: ` + countExpr + `)?) (?:[a-z]+ ){1,3}(?:has )?(\d+)(?: ((?:[a-z]+ )?[a-z]+))?$`)
 )
 
+// addition takes numbers that are added up, and what they are said to come to, where nothing else is reckoned with
+// before them: `23 + 5 + 23 = 51 sts`.
+var addition = phrase.MustCompile(`(?:^|[.:;(\[] ?|\n)(\d{1,4}(?: ?\+ ?\d{1,4})+) ?= ?(\d{1,5})(?:[ )\].,;]|$)`)
+
+// additionsIn are the places in a section where those do not come to what is said, with what they come to.
+var additionsIn = &fact[[]toldSum]{func(p *Pass, s section) []toldSum {
+	var out []toldSum
+	for _, m := range addition.FindAllStringSubmatchIndex(s.text, -1) {
+		n := 0
+		for _, part := range strings.Split(s.text[m[2]:m[3]], "+") {
+			n += inWords(strings.TrimSpace(part))
+		}
+		if n != inWords(s.text[m[4]:m[5]]) {
+			out = append(out, toldSum{at: source.Span{Start: m[2], End: m[5]}, n: n})
+		}
+	}
+	return out
+}}
+
+// holdAdditions tells of them.
+func (p *Pass) holdAdditions() {
+	for s, all := range additionsIn.in(p) {
+		if !slices.Contains(p.Pieces, s.piece) {
+			continue
+		}
+		for _, sum := range all {
+			p.Report(Finding{Span: s.abs(sum.at), Message: fmt.Sprintf("`%s` is not right: it comes to %d", s.text[sum.at.Start:sum.at.End], sum.n)})
+		}
+	}
+}
+
 // toldSumsIn are those of a section that begins with a piece.
 var toldSumsIn = &fact[[]toldSum]{func(p *Pass, s section) []toldSum {
 	text := strings.ToLower(s.text)

@@ -621,7 +621,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	switch {
 	case reference(next.Clauses) != nil:
 		return next.Label.Step || steps, false
-	case first == nil, next.Label.Kind != syntax.Unlabelled && !steps && !(next.Label.Kind == syntax.Named && (alongChain(first) || k.goesOnAlong(row, first))):
+	case first == nil, next.Label.Kind != syntax.Unlabelled && !steps && !k.secondHalf(row, next) && !(next.Label.Kind == syntax.Named && (alongChain(first) || k.goesOnAlong(row, first))):
 		return false, false
 	}
 	switch n := first.(type) {
@@ -637,6 +637,17 @@ func (k *worker) followed(row *Row) (on, round bool) {
 		return steps && (goesOutAndBack(afterRemark(next.Clauses), k.size) || k.h.branchesIn(next.Clauses) || !worksStitches(next.Clauses)), false // more of the stem, and what grows there
 	}
 	return false, false
+}
+
+// secondHalf tells the second half of a row, which has its number: `Row 1, second side:` behind a `Row 1, first side:`
+// and what else was worked until then.
+func (k *worker) secondHalf(row *Row, next *syntax.Row) bool {
+	for _, r := range slices.Backward(k.piece.Rows[:row.Index+1]) {
+		if r.Tree.Label.Kind == syntax.Numbered {
+			return next.Label.HalfOf(r.Tree.Label)
+		}
+	}
+	return false
 }
 
 // goesOnAlong tells a step under a name that goes on where the line above it, which no number labels, leaves off:

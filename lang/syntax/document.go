@@ -528,6 +528,9 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 		}
 	}
 	r.Tokens = settled(tokens, at)
+	if label.Far.Len() > 0 {
+		r.Clauses = append(r.Clauses, Clause{Span: label.Far, Sep: SepStop, Node: &Turn{Rotate: true, OtherSide: true}})
+	}
 	clauses, problems := build(r.Tokens[at:])
 	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
 	if label.Kind == Numbered && toldInSquares(r.Clauses) {

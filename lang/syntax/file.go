@@ -186,8 +186,16 @@ type Label struct {
 	Homeward bool
 	// Side is the side said to face.
 	Side SideKind
+	// Far is where it says that the row goes along the second side of its chain, nothing where it does not: `Row 1, second
+	// side:`.
+	Far source.Span // in the row
 	// Loop is the loop that the whole row is worked in: `Rnd 7 (BLO):`.
 	Loop Loop
+}
+
+// HalfOf tells whether the row is the second half of the one before it: `Row 1, second side:` behind a `Row 1`.
+func (l Label) HalfOf(before Label) bool {
+	return l.Far.Len() > 0 && len(l.Numbers) == 1 && slices.EqualFunc(l.Numbers, before.Numbers, func(a, b RowSpan) bool { return a.From.Equal(b.From) && a.To.Equal(b.To) })
 }
 
 // Name is the label as the row is called by it: without the marks around it,

@@ -98,6 +98,10 @@ func (f *folder) clause(c Clause) {
 			f.spaced(c, n)
 			return
 		}
+		if from := f.allFrom(c); from < len(f.out) && len(n.Places) == 1 {
+			f.listed(from, c, n, false)
+			return
+		}
 		if from := f.listFrom(n); from < len(f.out) {
 			f.listed(from, c, n, n.Places[0].Noun.Kind == NounStitch)
 			return
@@ -964,7 +968,15 @@ func (f *folder) putInto(c Clause, p Place) bool {
 		p.Noun, p.Number, w.Number = oneChain, many, Num{} // `4 sl sts, into the last 4 ch`
 	}
 	w.Places = []Place{p}
-	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &w}
+	c.Span = f.out[k-1].Span.Union(c.Span)
+	from := f.allFrom(c)
+	f.out = f.out[:k-1]
+	if from < k-1 {
+		f.listed(from, c, &w, false)
+		return true
+	}
+	c.Node = &w
+	f.out = append(f.out, c)
 	return true
 }
 

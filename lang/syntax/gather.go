@@ -85,6 +85,23 @@ func (f *folder) mixedFrom(w *Work) int {
 	return from
 }
 
+// allFrom finds where a list begins of which all is said to go in the one place that c names behind it: `1 hdc, 3 dc,
+// 1 hdc all in last ch`. It gives len(f.out) for none.
+func (f *folder) allFrom(c Clause) int {
+	from := len(f.out)
+	if !slices.ContainsFunc(f.b.tokens, func(t Token) bool { return t.Canon == "in" && t.Written == "all" && c.Span.Covers(t.Span) }) {
+		return from
+	}
+	for i := from - 1; i >= f.inside() && f.out[i].Sep == SepComma; i-- {
+		if unplacedWork(f.out[i]) {
+			from = i
+		} else if _, chain := f.out[i].Node.(*Chain); !chain {
+			break
+		}
+	}
+	return from
+}
+
 // plainStitch tells a stitch, or a picot, from what shapes or stands for several.
 func plainStitch(ref StitchRef) bool {
 	k := ref.Meaning.In(stitch.Unsettled)

@@ -798,9 +798,9 @@ func (p *Piece) startsAgain(r *Row) bool {
 	if r.Label.Kind != Numbered || r.Label.First(0) != 1 {
 		return false
 	}
-	for _, earlier := range p.Rows {
+	for _, earlier := range slices.Backward(p.Rows) {
 		if earlier.Label.Kind == Numbered && earlier.Label.First(0) >= 1 && earlier.Label.Round == r.Label.Round && earlier.Label.Bare == r.Label.Bare {
-			return true
+			return !r.Label.HalfOf(earlier.Label)
 		}
 	}
 	return false

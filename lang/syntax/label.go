@@ -701,10 +701,25 @@ func (r *labelReader) title() {
 			r.limb(r.at+1, i, i+1)
 			r.at = i
 			return
+		case t.Kind == Open && ofSide:
+			if end := closedBefore(r.tokens, i); end > 0 {
+				r.sides(r.at+1, i)
+				r.at = end
+			}
+			return
 		default:
 			return
 		}
 	}
+}
+
+// closedBefore is where the colon stands right behind the bracket that token i opens, 0 for none.
+func closedBefore(tokens []Token, i int) int {
+	n := slices.IndexFunc(tokens[i:], func(t Token) bool { return t.Kind == Close })
+	if n < 0 || i+n+1 >= len(tokens) || tokens[i+n+1].Kind != Colon {
+		return 0
+	}
+	return i + n + 1
 }
 
 // limb takes the title of a step, from a token to another, for the name of a branch where the
@@ -775,8 +790,11 @@ func (r *labelReader) remark() bool {
 	return false
 }
 
-// sides looks for a side among the tokens of a remark.
+// sides looks for a side among the tokens of a remark: one that faces, or one of the chain.
 func (r *labelReader) sides(from, to int) {
+	if said := r.tokens[from:to]; namesSecondSide(said) || sendsAcross(said) || tellsOtherSide(said) {
+		r.label.Far = spanOf(said)
+	}
 	for _, t := range r.tokens[from:to] {
 		if t.Kind == Word && (t.Canon == "rs" || t.Canon == "ws") {
 			r.side(t.Canon)

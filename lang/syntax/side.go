@@ -68,11 +68,17 @@ func tellsOtherSide(flat []Token) bool {
 		return false
 	}
 	for n := len(flat) - 1; n > 0; n-- {
-		if turn, ok := clauses.read(flat[:n]).(*Turn); ok {
-			return turn.OtherSide && !slices.ContainsFunc(flat[n:], beginsAction)
+		if sendsAcross(flat[:n]) {
+			return !slices.ContainsFunc(flat[n:], beginsAction)
 		}
 	}
 	return false
+}
+
+// sendsAcross tells words that send the work to the other side of its chain, and say no more.
+func sendsAcross(flat []Token) bool {
+	turn, ok := clauses.read(flat).(*Turn)
+	return ok && turn.OtherSide
 }
 
 // sideHead is a line of its own that names a side and says no more than how it goes.

@@ -361,7 +361,11 @@ func (l *lister) dash(i, hi int) int {
 func (l *lister) sign(i, hi int) int {
 	switch t := l.b.tokens[i]; t.Canon {
 	case "=":
-		l.flush(SepComma)
+		if addsUp(l.flat) {
+			l.set(&Remark{}, SepComma) // `23 + 5 + 23 = 51 sts`
+		} else {
+			l.flush(SepComma)
+		}
 		return l.countBehind(i, hi, true)
 	case "|": // the next cell of a table
 		l.counting = l.counting || len(l.out) == 0 && asTotal(l.flat) != nil && instructsIn(l.b.tokens[i+1:hi])

@@ -518,6 +518,17 @@ func inInches(tokens []Token) bool {
 // extents are the words that say which way a length goes.
 var extents = map[string]bool{"across": true, "around": true, "deep": true, "high": true, "long": true, "round": true, "tall": true, "wide": true}
 
+// addsUp tells numbers that are reckoned with, before what they come to: `23 + 5 + 23`, `22 x 2`.
+func addsUp(flat []Token) bool {
+	for i, t := range flat {
+		number := t.Kind == Number && !t.Values.PerSize()
+		if i%2 == 0 && !number || i%2 == 1 && t.Canon != "+" && t.Canon != "x" && t.Canon != "×" {
+			return false
+		}
+	}
+	return len(flat) > 2 && len(flat)%2 == 1
+}
+
 // isCount tells a count, in a bracket or not.
 func isCount(n Node) bool {
 	switch n := n.(type) {

@@ -265,7 +265,7 @@ func (l *scanner) group() []Token {
 			if entry.filler {
 				t.Canon = ""
 			}
-			if entry.canon == "group" || entry.filler && (r.lower == "still" || r.lower == "working" || r.lower == "the") || entry.canon == "each" && r.lower == "all" {
+			if entry.canon == "group" || entry.filler && (r.lower == "still" || r.lower == "working" || r.lower == "the") || (entry.canon == "each" || entry.canon == "in") && r.lower == "all" {
 				t.Written = r.lower
 			}
 			if r.lower == "round" && n == 1 && len(tokens) > 0 && tokens[len(tokens)-1].Kind == Stitch {
