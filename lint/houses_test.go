@@ -106,7 +106,6 @@ var falseAlarms = map[string][]string{
 	"207-bramble-patch-blanket.md":  {"sleep-loose"},
 	"243-bramble-spray.md":          {"row-over"},                   // a stem called by how long it has grown
 	"244-hedge-bottom-edging.txt":   {"place-absent"},               // stitches that join to the foundation
-	"246-first-frost-hat.txt":       {"row-over"},                   // a crown that each size leaves at another round
 	"261-sloe-spray.txt":            {"sleep-loose", "small-parts"}, // filling for toys, and advice on what to leave out
 	"267-dozy-dormouse.txt":         {"small-parts"},
 	"272-coldwater-ripple.txt":      {"sleep-loose"},                       // a blanket in a size for a baby

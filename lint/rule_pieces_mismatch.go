@@ -86,6 +86,8 @@ var (
 	// and one to the foot`, and andOne each that follows.
 	sharedOut = phrase.MustCompile(`\b(?:sew|hang|attach|pin|place|fix|stitch|set)(?: on)? (an?|one|` + countExpr + `) ((?:[a-z]+ )?[a-z]+?) (?:to|on|at|from|in|beside|near) `)
 	andOne    = phrase.MustCompile(`(?:,| and|, and) (one|` + countExpr + `)(?: ([a-z]+))?(?: side by side)? (?:to|on|at|from|in|beside|near) (?:each of the ` + countExpr + ` )?`)
+	// comesTo takes what such a list says that it comes to.
+	comesTo = phrase.MustCompile(`(?:,| and|, and) ` + countExpr + ` in (?:all|total)\b`)
 	// laidBy takes `the squares out 4 across and 6 down`.
 	laidBy = phrase.MustCompile(`\b(?:the|all|all the|your) ([a-z]+) (?:out )?` + countExpr + ` across (?:and|by) ` + countExpr + ` (?:down|deep|high)\b`)
 	// inMiddle takes `one hexagon in the middle and the other six around it`.
@@ -139,6 +141,10 @@ func piecesIn(sentence string) []madeUpFrom {
 		first := max(1, inWords(group(m, 2)))
 		n, of := first, group(m, 3)
 		for _, more := range andOne.FindAllStringSubmatch(sentence[m[1]:], -1) {
+			if strings.HasSuffix(more[0], " in ") && comesTo.MatchString(sentence[m[1]:]) {
+				n = inWords(more[2]) // `…, 7 in all`
+				break
+			}
 			if noun := more[3]; noun == "" || namesPiece([]string{noun}, of) || namesPiece([]string{of}, noun) {
 				n += max(1, inWords(more[2])) * max(1, inWords(more[4]))
 			}

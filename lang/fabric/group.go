@@ -24,6 +24,9 @@ func (h *hand) skip(p syntax.Place) {
 	if p.Noun.Kind == syntax.NounTurning && !p.Noun.Length.Written() && h.turningTop() < 0 {
 		return // a turning chain that is no stitch is skipped by itself
 	}
+	if h.passesJoin(p) {
+		return
+	}
 	if h.unworked(p) || h.pastLeft(p) {
 		p.Pick = syntax.PickNext
 	}
@@ -150,6 +153,13 @@ func (h *hand) loopFromFirst() {
 // skipSpaces passes over chain spaces. The stitches before one are passed with
 // it only where the row is worked by spaces: else skipping names what lies
 // next.
+// passesJoin tells the slip stitch that closed the round below, which is none of its stitches: `turn, ch 1, skip the sl
+// st`.
+func (h *hand) passesJoin(p syntax.Place) bool {
+	k, _ := h.words.stitch(p.Noun.Stitch)
+	return p.Noun.Kind == syntax.NounStitch && k != nil && k.Class == stitch.Slip && len(h.row) == 0 && h.count(p.Noun) == 0 && p.Number.Or(h.size, 1) == 1
+}
+
 func (h *hand) skipSpaces(n int, noun syntax.Noun) {
 	from := h.held
 	for i := range n {

@@ -150,6 +150,8 @@ func (h *hand) offRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Name != "" && (p.Noun.Kind == syntax.NounTip || p.Noun.Kind == syntax.NounBase) && k.Class == stitch.Slip && n == 1 && len(h.row) > 0:
 		h.full = true // it fastens the end at a part that has a name, `in top of the quill`, wherever that is
 		return p, true
+	case p.Grown && k.Class == stitch.Slip && n == 1 && len(h.row) > 0 && len(h.branches) == 0 && len(h.base) > 0 && slices.Contains(h.first, h.base[0]):
+		return p, true // a part of its own is fastened to what it grew from, which is not this one
 	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
 		h.intoRing(k, own, n)
 		return p, true

@@ -39,6 +39,8 @@ func Plural(noun string) string {
 		return noun
 	case strings.HasSuffix(last, "ch"), strings.HasSuffix(last, "sh"):
 		return noun + "es"
+	case strings.HasSuffix(last, "y") && !strings.ContainsAny(last[len(last)-2:len(last)-1], "aeiou"):
+		return strings.TrimSuffix(noun, "y") + "ies"
 	}
 	return noun + "s"
 }

@@ -21,7 +21,7 @@ func TestPlural(t *testing.T) {
 	for noun, want := range map[string]string{
 		"st": "sts", "eye": "eyes", "ch-2 sp": "ch-2 sps", "rnd": "rnds", "row end": "row ends", "stitch": "stitches", "branch": "branches", "chain": "chains",
 		"bobble": "bobbles", "half shell": "half shells", "top of a dc": "top of a dc", "dc": "dc", "sc2tog": "sc2tog", "tog3tog": "tog3tog", "ch": "ch",
-		"inc": "inc", "sl st": "sl sts", "cross": "cross", "": "",
+		"inc": "inc", "sl st": "sl sts", "cross": "cross", "": "", "berry": "berries", "oak spray": "oak sprays",
 	} {
 		assert.Equal(t, want, inflect.Plural(noun), noun)
 	}

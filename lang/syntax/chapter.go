@@ -61,7 +61,7 @@ func (d *document) read(from int) (c *chapter, end int) {
 		case b.kind == blockDefinition:
 			d.readDefinition(b)
 		case b.kind == blockText:
-			if !d.labelledPart(b) {
+			if !d.sizesLeave(b) && !d.labelledPart(b) {
 				d.readText(b)
 			}
 		case b.kind == blockSizes, end > from && d.headsSizes(end):

@@ -347,7 +347,7 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 			return true
 		}
 	}
-	if f.timesOf(c, n) || f.multipleOf(c, n) || f.names(c, n) || f.worksOver(c, n) {
+	if f.timesOf(c, n) || f.multipleOf(c, n) || f.names(c, n) || f.worksOver(c, n) || f.sharesOut(c, n) {
 		return true
 	}
 	if rep, ok := f.peek().(*RepeatFrom); ok && rep.From == "" && len(f.open) == 0 {

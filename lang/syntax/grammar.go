@@ -243,6 +243,7 @@ type gMod struct {
 	Below   *gBelow   `parser:"| @@"`
 	As      *gAs      `parser:"| @@"`
 	On      *gOn      `parser:"| @@"`
+	OfStem  bool      `parser:"| @( 'stem' ( ?= 'st' | 'ch' | Stitch ) )"`
 	Piece   *gPieceOf `parser:"| 'of'? @@"`
 	By      *gStitch  `parser:"| 'by' @@"`
 	Beside  *gNoun    `parser:"| 'to' ( 'right' | 'remaining' ) 'of' @@"`
@@ -261,7 +262,7 @@ type gAs struct {
 	Pos   lexer.Position
 	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | 'tch' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number | Hyphen )+"`
 	Place bool `parser:"| @'placeof' ( Ordinal | Number | Stitch | 'st' | 'join' | 'tch' )+"`
-	Grown bool `parser:"| @( Name+ 'grown' )"`
+	Grown bool `parser:"| @( Name+ 'grown' | 'departed' )"`
 	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number | Hyphen )+ )"`
 }
 

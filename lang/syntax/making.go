@@ -237,3 +237,51 @@ func (f *folder) worksOver(c Clause, n *Bracket) bool {
 	f.out[k-1].Span, f.out[k-1].Sep = f.out[k-1].Span.Union(c.Span), c.Sep
 	return true
 }
+
+// sharesOut takes a bracket that says how many of the stitches before it go in each place: `2 dc (one in each of 2 ch)`,
+// `2 dc in next 2 ch (one in each)`.
+func (f *folder) sharesOut(c Clause, n *Bracket) bool {
+	k := len(f.out)
+	if k == 0 {
+		return false
+	}
+	w, ok := f.out[k-1].Node.(*Work)
+	each, place, told := f.sharedOut(c, n)
+	if !ok || !told || !w.Number.Written() || w.Number.PerSize() || w.Times.Written() || len(w.Places) > 1 {
+		return false
+	}
+	places, all := place.Number, w.Number.At(0)
+	if len(w.Places) == 1 {
+		if places.Written() {
+			return false
+		}
+		place, places = w.Places[0], w.Places[0].Number
+	} else if !places.Written() && each > 0 {
+		places = One(all / each)
+		place.Number, place.Each = places, false
+	}
+	if each*places.Or(0, 1) != all {
+		return false
+	}
+	shared := *w
+	shared.Number, shared.Places = One(each), []Place{place}
+	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &shared}
+	return true
+}
+
+// sharedOut reads such a bracket: how many there are in each place, and which those are, as far as it says.
+func (f *folder) sharedOut(c Clause, n *Bracket) (each int, place Place, ok bool) {
+	inside := slices.DeleteFunc(slices.Clone(f.b.tokens), func(t Token) bool { return !c.Span.Covers(t.Span) || t.Kind == Open || t.Kind == Close })
+	if len(inside) == 3 && inside[0].Kind == Number && inside[1].Canon == "in" && inside[2].Canon == "each" {
+		return inside[0].Values.At(0), Place{Each: true}, !inside[0].Values.PerSize()
+	}
+	if len(n.Body) != 1 {
+		return 0, Place{}, false
+	}
+	w, works := n.Body[0].Node.(*Work)
+	if !works || w.Stitch.Written() || len(w.Places) != 1 || w.Number.PerSize() {
+		return 0, Place{}, false
+	}
+	place = w.Places[0]
+	return w.Number.Or(0, 1), place, place.Pick == PickNext && place.To.Kind == ToNothing && (place.Each || place.Number.Written())
+}

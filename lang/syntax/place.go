@@ -264,7 +264,7 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			switch {
 			case p.Pick == PickSame:
 			case m.As.Place, m.As.Grown:
-				p.Pick = PickSame // `in the place of the first 2 dc`, `in the sc that the spray grew from`
+				p.Pick, p.Grown = PickSame, m.As.Grown // `in the place of the first 2 dc`, `in the sc that the spray grew from`
 			case m.As.Where:
 				p.Below = 1
 			default:
@@ -272,6 +272,8 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 			}
 		case m.On != nil:
 			p.Elsewhere = true
+		case m.OfStem:
+			p.Name = "stem"
 		case m.Piece != nil:
 			r.ofPiece(p, m.Piece)
 		case m.By != nil: // `in loop formed by dc`

@@ -12,7 +12,7 @@ import (
 func (d *document) sizes() {
 	for _, f := range d.file.Header {
 		if f.Key == "sizes" && !measuresOne(f.Value) {
-			d.file.Sizes = sizeNames(f.Value)
+			d.file.Sizes = sizeNames(afterSizes.ReplaceAllString(f.Value, "$1"))
 		}
 	}
 	for _, f := range d.file.Header { // whom it fits may be what the sizes are called
@@ -52,6 +52,8 @@ var (
 	measured = phrase.MustCompile(`(?i)^(?:about |approx(?:\.|imately)? )?\d[\d .,/½¼¾]*(?:cms?|in(?:ch(?:es)?)?|["”″])? ?(?:\([^()]*\) ?)?(?:(?:x|×|by) ?\d|wide|across|square|around)`)
 	// onlySizes is a line of nothing but the names of sizes: `Small (Medium, Large)`.
 	onlySizes = phrase.MustCompile(`^\pL[\pL '.-]{0,23}[(\[{][\pL '.,:/-]{2,80}[)\]}]$`)
+	// afterSizes takes what more is said behind a list in brackets: `S (M, L). One figure is for all.`
+	afterSizes = phrase.MustCompile(`^([^()]{1,24}\([^()]*\))\. \p{Lu}.*$`)
 	// sizeWords are no part of a size's name.
 	sizeWords = phrase.MustCompile(`(?i)(?:^|[ -])(?:the|size|sizes|is|are|given|written|shown|only|as)\b`)
 	// inUnits begins the same length again in other units: `11 cm / 4.25 in`.

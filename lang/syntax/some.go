@@ -231,6 +231,37 @@ func (d *document) sizesOf(b *block) {
 	}
 }
 
+// sizeGoesOn takes the sizes that are done with a part, in a line of its own: `Baby size only: go to Sides.`
+var sizeGoesOn = phrase.MustCompile(`(?i)^[*_# ]*((?:for )?(?:the )?[^.:;]{1,40}?)[:,]?[*_]* (?:now )?(?:goe?s?|skips?|jumps?|moves?|proceeds?|continues?)(?: on| straight| ahead| directly| now)* to (?:the )?[*_]*\pL[^.:;\d]{0,30}\.?[*_ ]*$`)
+
+// sizesLeave takes such a line, below the rows that those sizes have: what follows up to the next heading is for the
+// others.
+func (d *document) sizesLeave(b *block) bool {
+	if len(d.file.Sizes) < 2 || !d.chapter.begun() {
+		return false
+	}
+	m := sizeGoesOn.FindStringSubmatch(strings.TrimFunc(d.text(b.span), isBlank))
+	if m == nil {
+		return false
+	}
+	gone, ok := namedSizes(m[1], d.file.Sizes)
+	if !ok || gone == nil {
+		return false
+	}
+	var stay []int
+	for size := range d.file.Sizes {
+		if (d.words.only == nil || slices.Contains(d.words.only, size)) && !slices.Contains(gone, size) {
+			stay = append(stay, size)
+		}
+	}
+	if len(stay) == 0 {
+		return false
+	}
+	d.chapter.say(b.span, nil)
+	d.words = d.file.Vocab.forSizes(stay)
+	return true
+}
+
 // headingMarks may stand round what a heading says.
 const headingMarks = "#*_-=: \t\r\n"
 

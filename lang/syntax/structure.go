@@ -209,15 +209,18 @@ func (l *lister) sayBeside(flat []Token, rest int, total *Total, sep Separator) 
 	l.say(flat[rest:], &Remark{}, sep)
 }
 
-// aside finds where a sentence ends that begins with token i and tells of all rows what none of its numbers
-// asks for: `Every row has 6 tr more than the row before: 18 tr in row 3, 60 tr in row 10.` It gives i for any other.
+// aside finds where a sentence ends that begins with token i and tells of all rows, or of how stitches are closed, what none of its
+// numbers asks for: `Every row has 6 tr more than the row before: 18 tr in row 3, 60 tr in row 10.` It gives i for any other.
 func (l *lister) aside(i, hi int) int {
 	tokens := l.b.tokens[:hi]
 	if l.depth > 0 || len(l.out) == 0 || len(l.flat) > 0 || tokens[i-1].Kind != Period || i+2 >= hi {
 		return i
 	}
 	is := func(t Token, canons ...string) bool { return t.Kind == Word && slices.Contains(canons, t.Canon) }
-	if !is(tokens[i], "each") || !is(tokens[i+1], "row", "rnd", "side") || !is(tokens[i+2], "have") {
+	switch {
+	case is(tokens[i], "each") && is(tokens[i+1], "row", "rnd", "side") && is(tokens[i+2], "have"):
+	case tokens[i].Written == "the" && is(tokens[i+1], "last") && is(tokens[i+2], "loop"): // `The last loop of each is drawn through in B.`
+	default:
 		return i
 	}
 	return i + len(sentence(tokens[i:]))

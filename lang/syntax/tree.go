@@ -644,6 +644,8 @@ type Place struct {
 	// Elsewhere is set for a place that this row does not offer: on another
 	// motif, at the corner of another piece.
 	Elsewhere bool
+	// Grown is set for the place that what is worked grew from: `in the sc the arm grew from`, `in the st you left`.
+	Grown bool
 }
 
 // AllAlong is every place that is left: `across`, `around`.

@@ -253,6 +253,9 @@ func (v *Vocabulary) known(word string) bool {
 	return v.trade.next[word] != nil || v.own != nil && v.own.next[word] != nil
 }
 
+// titled tells whether the nth token, before raw token i, ends a title: the round of `Bobble round:`.
+func (l *scanner) titled(n, i int) bool { return n == 1 && i < len(l.raw) && l.raw[i].lower == ":" }
+
 // group joins raw tokens into phrases, the longest known one first.
 func (l *scanner) group() []Token {
 	tokens := make([]Token, 0, len(l.raw))
@@ -268,7 +271,7 @@ func (l *scanner) group() []Token {
 			if entry.canon == "group" || entry.filler && (r.lower == "still" || r.lower == "working" || r.lower == "the") || (entry.canon == "each" || entry.canon == "in") && r.lower == "all" {
 				t.Written = r.lower
 			}
-			if r.lower == "round" && n == 1 && len(tokens) > 0 && tokens[len(tokens)-1].Kind == Stitch {
+			if r.lower == "round" && n == 1 && len(tokens) > 0 && tokens[len(tokens)-1].Kind == Stitch && !l.titled(len(tokens), i+n) {
 				t.Canon = "around" // `RtrF round next st`
 			}
 			if entry.canon == "corner" && strings.HasSuffix(l.raw[i+n-1].lower, "s") {
