@@ -406,7 +406,7 @@ func (f *folder) passedOver(c Clause) bool {
 	if _, skips := f.out[k-1].Node.(*Skip); !skips {
 		return false
 	}
-	return slices.ContainsFunc(f.b.tokens, func(t Token) bool { return t.Canon == "behind" && c.Span.Covers(t.Span) })
+	return slices.ContainsFunc(f.b.within(c.Span), func(t Token) bool { return t.Canon == "behind" })
 }
 
 // restates tells a bracket after the join that says again what each repeat made:
@@ -530,9 +530,7 @@ func (f *folder) timesOfAll(c Clause) bool {
 	if k < 2 || f.out[k-2].Sep > SepComma || !steps(f.out[k-2].Node) || !steps(f.out[k-1].Node) || len(f.open) > 0 {
 		return false
 	}
-	return slices.ContainsFunc(f.b.tokens, func(t Token) bool {
-		return c.Span.Covers(t.Span) && (t.Canon == "rep" || t.Canon == "x" || t.Canon == "×")
-	})
+	return slices.ContainsFunc(f.b.within(c.Span), func(t Token) bool { return t.Canon == "rep" || t.Canon == "x" || t.Canon == "×" })
 }
 
 func (f *folder) peek() Node {
@@ -944,10 +942,7 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 // there begin.
 func (b *builder) worksFrom(span source.Span) int {
 	end := span.Start
-	for _, t := range b.tokens {
-		if !span.Covers(t.Span) {
-			continue
-		}
+	for _, t := range b.within(span) {
 		if t.Kind == Stitch || t.Kind == Number || t.Kind == Word && t.Canon == "work" {
 			break
 		}

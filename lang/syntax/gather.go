@@ -89,7 +89,7 @@ func (f *folder) mixedFrom(w *Work) int {
 // 1 hdc all in last ch`. It gives len(f.out) for none.
 func (f *folder) allFrom(c Clause) int {
 	from := len(f.out)
-	if !slices.ContainsFunc(f.b.tokens, func(t Token) bool { return t.Canon == "in" && t.Written == "all" && c.Span.Covers(t.Span) }) {
+	if from == 0 || !slices.ContainsFunc(f.b.within(c.Span), func(t Token) bool { return t.Canon == "in" && t.Written == "all" }) {
 		return from
 	}
 	for i := from - 1; i >= f.inside() && f.out[i].Sep == SepComma; i-- {
@@ -236,8 +236,8 @@ func worksAll(steps []Clause) bool {
 // named are the stitches that a clause names, each where it stands in it.
 func (f *folder) named(c Clause, turns []Work) []Clause {
 	var out []Clause
-	for _, t := range f.b.tokens {
-		if t.Kind == Stitch && c.Span.Covers(t.Span) && len(out) < len(turns) {
+	for _, t := range f.b.within(c.Span) {
+		if t.Kind == Stitch && len(out) < len(turns) {
 			out = append(out, Clause{Span: t.Span, Node: &turns[len(out)]})
 		}
 	}

@@ -271,9 +271,8 @@ func (f *folder) sharesOut(c Clause, n *Bracket) bool {
 
 // sharedOut reads such a bracket: how many there are in each place, and which those are, as far as it says.
 func (f *folder) sharedOut(c Clause, n *Bracket) (each int, place Place, ok bool) {
-	inside := slices.DeleteFunc(slices.Clone(f.b.tokens), func(t Token) bool { return !c.Span.Covers(t.Span) || t.Kind == Open || t.Kind == Close })
-	if len(inside) == 3 && inside[0].Kind == Number && inside[1].Canon == "in" && inside[2].Canon == "each" {
-		return inside[0].Values.At(0), Place{Each: true}, !inside[0].Values.PerSize()
+	if in := f.b.within(c.Span); len(in) == 5 && in[1].Kind == Number && in[2].Canon == "in" && in[3].Canon == "each" {
+		return in[1].Values.At(0), Place{Each: true}, !in[1].Values.PerSize()
 	}
 	if len(n.Body) != 1 {
 		return 0, Place{}, false

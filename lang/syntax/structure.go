@@ -134,6 +134,14 @@ func (b *builder) pair() {
 	}
 }
 
+// within are the tokens of a span.
+func (b *builder) within(span source.Span) []Token {
+	byStart := func(t Token, at int) int { return t.Span.Start - at }
+	from, _ := slices.BinarySearchFunc(b.tokens, span.Start, byStart)
+	to, _ := slices.BinarySearchFunc(b.tokens, span.End, byStart)
+	return b.tokens[from:max(from, to)]
+}
+
 func (b *builder) problem(kind ProblemKind, token int) {
 	b.problems = append(b.problems, Problem{kind, b.tokens[token].Span})
 }
