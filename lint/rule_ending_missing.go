@@ -76,7 +76,7 @@ func checkEndingMissing(p *Pass) {
 		if !e.works {
 			continue
 		}
-		if e.open && anew {
+		if e.open && anew && !p.callsFor(s.abs(e.row)) {
 			p.Report(Finding{
 				Span:    s.abs(e.row),
 				Message: "the piece ends here and is never fastened off",
@@ -85,6 +85,11 @@ func checkEndingMissing(p *Pass) {
 		}
 		anew = e.anew
 	}
+}
+
+// callsFor tells whether a place is in a part that steps of other pieces call for: those end it.
+func (p *Pass) callsFor(at source.Span) bool {
+	return slices.ContainsFunc(p.File.OwnParts, func(d *syntax.Definition) bool { return d.Span.Covers(at) })
 }
 
 func lastWorking(piece *fabric.Piece) *fabric.Row {

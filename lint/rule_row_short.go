@@ -154,6 +154,9 @@ func leavesOtherwise(row *fabric.Row) bool {
 // leaving is what a row's ith clause leaves at its end and says of it, where it says a
 // number and that can be held against the stitches there.
 func leaving(row *fabric.Row, i, size int) (leftSaid, bool) {
+	if t, counts := row.Tree.Clauses[i].Node.(*syntax.Total); counts && t.Left.Written() && i > 0 {
+		return chainsLeft(row, i, size, t.Left.At(size))
+	}
 	n, ok := row.Tree.Clauses[i].Node.(*syntax.Leave)
 	if ok && n.Told && i > 0 {
 		return chainsLeft(row, i, size, n.Place.Number.At(size))

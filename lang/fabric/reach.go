@@ -150,8 +150,8 @@ func (h *hand) offRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 	case p.Name != "" && (p.Noun.Kind == syntax.NounTip || p.Noun.Kind == syntax.NounBase) && k.Class == stitch.Slip && n == 1 && len(h.row) > 0:
 		h.full = true // it fastens the end at a part that has a name, `in top of the quill`, wherever that is
 		return p, true
-	case p.Grown && k.Class == stitch.Slip && n == 1 && len(h.row) > 0 && len(h.branches) == 0 && len(h.base) > 0 && slices.Contains(h.first, h.base[0]):
-		return p, true // a part of its own is fastened to what it grew from, which is not this one
+	case p.Grown && k.Class == stitch.Slip && n == 1 && h.fastensPart():
+		return p, true
 	case p.Noun.Kind == syntax.NounRing, p.Noun.Kind == syntax.NounSpace && h.ring && h.count(p.Noun) == 0:
 		h.intoRing(k, own, n)
 		return p, true
@@ -220,6 +220,15 @@ func (h *hand) inRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p s
 	default:
 		h.nextNamed(k, own, n, p)
 	}
+}
+
+// fastensPart tells whether a part of its own is done, so that it is fastened to what it grew from, which is not this one:
+// it stands on its own chain, or nothing more is worked.
+func (h *hand) fastensPart() bool {
+	if len(h.branches) > 0 || len(h.base) == 0 {
+		return false
+	}
+	return len(h.row) == 0 && h.chains == 0 || len(h.row) > 0 && slices.Contains(h.first, h.base[0])
 }
 
 // onLast tells a place on the stitch made last: `top of the last sc`.

@@ -21,6 +21,11 @@ func (h *hand) do(c syntax.Clause) {
 	h.node(c.Node)
 }
 
+// endsHere tells whether neither the way home comes, nor more of the row, in this line or the next.
+func (h *hand) endsHere() bool {
+	return !h.goesOn && len(h.branches) == 0 && !slices.ContainsFunc(h.after, readAsWork)
+}
+
 func (h *hand) node(node syntax.Node) {
 	switch n := node.(type) {
 	case *syntax.Work:
@@ -30,10 +35,9 @@ func (h *hand) node(node syntax.Node) {
 	case *syntax.Skip:
 		h.skip(n.Place)
 	case *syntax.Leave:
-		if n.Told && (h.goesOn || len(h.branches) > 0 || slices.ContainsFunc(h.after, readAsWork)) {
-			return // the way home comes, or more of the row, in this line or the next
+		if !n.Told || h.endsHere() {
+			h.leave(n.Place)
 		}
-		h.leave(n.Place)
 	case *syntax.Marker:
 		if !n.All {
 			h.mark(n)
@@ -78,6 +82,9 @@ func (h *hand) node(node syntax.Node) {
 		if n.Reached && h.rowMade != n.Parts[0].Number.At(h.size) {
 			h.works = true
 			h.lose() // after so many rounds as that takes
+		}
+		if n.Left.At(h.size) > 0 && h.endsHere() {
+			h.leave(syntax.Place{Pick: syntax.PickRemaining, Number: n.Left, Noun: syntax.Noun{Kind: syntax.NounChain}})
 		}
 	case *syntax.RepeatBranch:
 		h.fault(Fault{Kind: PlaceAbsent, Branch: n.Name, N: 1})

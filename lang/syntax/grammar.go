@@ -262,7 +262,7 @@ type gAs struct {
 	Pos   lexer.Position
 	What  bool `parser:"( ( 'as' | 'with' ( ?= 'last' | 'previous' | 'tch' | Ordinal ) ) @( 'last' | 'previous' | 'join' | 'beg' | 'first' | Ordinal | Stitch | 'st' | 'ch' | 'tch' | 'sp' | 'work' | 'made' | Number | Hyphen )+"`
 	Place bool `parser:"| @'placeof' ( Ordinal | Number | Stitch | 'st' | 'join' | 'tch' )+"`
-	Grown bool `parser:"| @( Name+ 'grown' | 'departed' )"`
+	Grown bool `parser:"| @( ( Name | Stitch )+ 'grown' | 'departed' )"`
 	Where bool `parser:"| @( 'where' ) ( 'last' | 'next' | 'previous' | 'join' | 'beg' | Ordinal | Stitch | 'st' | 'ch' | 'work' | 'made' | Name | Number | Hyphen )+ )"`
 }
 
@@ -539,11 +539,11 @@ type gBegCh struct {
 
 type gPart struct {
 	Pos  lexer.Position
-	Bare *gNum  `parser:"(   @@ ( ?= 'on' | 'in' 'each' | 'altogether' )"`
+	Bare *gNum  `parser:"(   @@ ( ?= 'on' | 'in' 'each' | 'altogether' | 'remaining' )"`
 	N    *gNum  `parser:"  | @@? ( Name ( ?= 'sp' | 'loop' | 'group' ) )?"`
 	Noun *gNoun `parser:"    @@ ( 'of' 'ch' Number )? )"`
 	Some bool   `parser:"@( ( 'at' | 'on' ) 'each' ( 'end' | 'side' | 'edge' ) | 'between' ( ?= EOF | Comma | Semi | 'and' ) )?"`
-	On   string `parser:"( 'on' ( 'each' 'of'? Number? )? @( Name | 'stem' | 'branch' ) ( ?= EOF | Comma | Semi | Sign | 'and' | 'plus' | 'with' ) )?"`
+	On   string `parser:"( ( 'on' | 'of' ( ?= 'stem' | 'branch' ) ) ( 'each' 'of'? Number? )? @( Name | 'stem' | 'branch' ) ( ?= EOF | Comma | Semi | Sign | 'and' | 'plus' | 'with' ) )?"`
 	All  bool   `parser:"@( ( 'in' 'each' | 'altogether' ) ( ?= EOF | Comma | Semi ) )?"`
 }
 

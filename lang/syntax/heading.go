@@ -203,6 +203,9 @@ func bareNumber(line string) int {
 // subheads tells a heading within a piece: one that says which way its steps go on, or that
 // reads as work, `Work even` on a line of its own above a row.
 func (d *document) subheads(trimmed string, at int) bool {
+	if next := d.nextSaid(at); at > 0 && d.belowSteps() && firstOf(next) == 1 && lays(readRow(next, 0, Standard())) != laysNothing {
+		return false // another piece begins below it
+	}
 	if at > 0 && (saysWay.MatchString(trimmed) && d.stepsOn(at) || turnsBack.MatchString(undecorated(trimmed)) && d.belowSteps()) {
 		return true
 	}

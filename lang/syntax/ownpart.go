@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"stitchproof/lang/inflect"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
@@ -31,6 +32,9 @@ func stepsAlone(tokens []Token, text string) []string {
 		}
 		for len(run) > 0 && run[0].Kind == Word && (run[0].Canon == "" || run[0].Canon == "work") {
 			run = run[1:]
+		}
+		if len(run) > 1 && run[0].Kind == Number {
+			run = run[1:] // `2 long shoots`
 		}
 		if len(run) > 0 && len(run) <= mostPartWords && !slices.ContainsFunc(run, func(t Token) bool { return !callsPart(t) }) {
 			out = append(out, strings.Clone(fold(text[run[0].Span.Start:run[len(run)-1].Span.End])))
@@ -92,7 +96,11 @@ func (d *document) ownParts() []string {
 				continue
 			}
 		}
-		if at, known := called[name]; known && (b.kind == blockText || at != i) && !slices.Contains(out, name) {
+		asked := func(name string) bool {
+			at, known := called[name]
+			return known && (b.kind == blockText || at != i)
+		}
+		if (asked(name) || asked(inflect.Plural(name))) && !slices.Contains(out, name) {
 			out = append(out, name)
 		}
 	}
@@ -147,8 +155,22 @@ func (d *document) ownPart(c *chapter, heading *block) {
 	rows := c.pieces[0].Rows
 	body := source.Span{Start: rows[0].At, End: rows[len(rows)-1].Span().End}
 	c.part = &Definition{
-		Names: []string{name}, Span: body, NameSpan: heading.nameSpan, Text: strings.Clone(d.text(body)), Special: true, Row: d.newRow(body),
+		Names: []string{name}, Span: body, NameSpan: heading.nameSpan, Text: strings.Clone(d.text(body)), Special: true, Row: d.inOneRow(rows, body),
 	}
+}
+
+// inOneRow reads rows that stand one below the other as one: without their labels, and with a stop between them.
+func (d *document) inOneRow(rows []*Row, body source.Span) *Row {
+	text := []byte(d.text(body))
+	for i, r := range rows {
+		if i > 0 && !endsSentence(rows[i-1].Text) {
+			text[rows[i-1].Span().End-body.Start] = '.'
+		}
+		if (r.Label.Kind != Unlabelled || goesByLetter.MatchString(r.Text)) && len(r.Clauses) > 0 {
+			copy(text[r.At-body.Start:], strings.Repeat(" ", r.Clauses[0].Span.Start))
+		}
+	}
+	return readRow(string(text), body.Start, d.words)
 }
 
 // labelledPart reads a line that tells a part as the meaning of its label, where steps call for

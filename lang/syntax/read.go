@@ -827,7 +827,8 @@ func (r *reader) part(g *gPart) Part {
 	p := Part{Number: r.num(g.N), On: g.On, All: g.All}
 	if g.Bare != nil {
 		p.Number = r.num(g.Bare)
-		r.refused = r.refused || g.On == "" && !g.Some && !g.All // `12 on each side`
+		left := r.tokens[g.Pos.Offset+1].Canon == "remaining"             // `3 sts, 10 left`
+		r.refused = r.refused || g.On == "" && !g.Some && !g.All && !left // `12 on each side`
 		return p
 	}
 	p.Noun = r.noun(g.Noun)
@@ -907,13 +908,15 @@ func (r *reader) total(g *gTotal) Node {
 	for i := range out.Parts {
 		out.Parts[i].Whole = r.tokens[g.Pos.Offset].Written == wholeToken
 	}
-	shareNoun(out.Parts)
-	if last := len(out.Parts) - 1; g.Left && !g.Of && out.Parts[last].Noun.Kind == NounChain {
-		if last == 0 {
-			return &Leave{Place: Place{Pick: PickRemaining, Number: out.Parts[0].Number, Noun: out.Parts[0].Noun}, Told: true}
-		}
-		out.Parts = out.Parts[:last] // `(6 sl sts, 11 ch left)`: those are not made
+	last := len(out.Parts) - 1
+	left := g.Left && !g.Of && (out.Parts[last].Noun.Kind == NounChain || out.Parts[last].Noun.Kind == NounNone)
+	switch {
+	case left && last == 0:
+		return &Leave{Place: Place{Pick: PickRemaining, Number: out.Parts[0].Number, Noun: out.Parts[0].Noun}, Told: true}
+	case left:
+		out.Left, out.Parts = out.Parts[last].Number, out.Parts[:last] // those are not made
 	}
+	shareNoun(out.Parts)
 	return out
 }
 

@@ -312,6 +312,10 @@ func (l *lister) colon(i, hi int) {
 		l.set(&Turn{Rotate: true, OtherSide: true}, SepStop) // `down the other side of the chain it's the same backwards: …`
 		return
 	}
+	if n := len(l.flat); n > 0 && len(l.out) == 0 && l.flat[n-1].Kind == Word && l.flat[n-1].Canon == "ring" && chainsNext(l.b.tokens[i+1:hi]) {
+		l.set(&Remark{}, SepNone) // `Ring: ch 4, sl st in first ch` says what comes
+		return
+	}
 	if len(l.flat) == 1 && l.flat[0].Canon == "corner" && l.flat[0].Kind == Word {
 		l.set(&Remark{}, SepNone) // `corner: …` says how it goes
 		return
@@ -340,6 +344,11 @@ func (l *lister) colon(i, hi int) {
 		return
 	}
 	l.flush(SepStop)
+}
+
+// chainsNext tells whether chains come first.
+func chainsNext(tokens []Token) bool {
+	return len(tokens) > 1 && (tokens[0].Canon == "ch" || tokens[0].Kind == Number && tokens[1].Canon == "ch")
 }
 
 // period ends a sentence. The next may be what a row counts that ends here.
@@ -756,7 +765,7 @@ func (l *lister) tallying(i int) bool {
 		return false
 	}
 	switch after := tokens[i+2]; after.Canon {
-	case "ch", "st", "sp", "loop", "group", "corner", "on":
+	case "ch", "st", "sp", "loop", "group", "corner", "on", "remaining":
 		return true
 	default:
 		return after.Kind != Word

@@ -488,6 +488,8 @@ type Total struct {
 	Reached bool
 	// Chains is set where it says that it counts each chain as a stitch.
 	Chains bool
+	// Left is how many chains it says are left to work into: `6 sts, 4 ch left`, `9 sts, none left`.
+	Left Num
 }
 
 // CountsNote is a remark on the turning chain standing alone.

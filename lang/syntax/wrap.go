@@ -37,6 +37,9 @@ func (d *document) continues(line string, span source.Span) bool {
 		return true
 	}
 	before := strings.TrimRightFunc(d.text(b.span), isBlank)
+	if b.kind == blockText && (endsInCount(before) || goesByLetter.MatchString(before) && goesByLetter.MatchString(trimmed)) {
+		return false
+	}
 	indented := line[0] == ' ' || line[0] == '\t'
 	switch b.kind {
 	case blockProse:
@@ -73,6 +76,20 @@ func countAlone(line string) bool {
 	tokens := Lex(strings.TrimRight(line, "."), Standard())
 	n := len(tokens)
 	return n > 2 && tokens[n-1].Kind == Close && asTotal(tokens[1:n-1]) != nil
+}
+
+// goesByLetter begins a step of a part that goes by a letter: `b) 2 shoots`.
+var goesByLetter = phrase.MustCompile(`^\s*\(?[a-z]\) `)
+
+// endsInCount tells a line that ends in a count behind a sign: `sc in next 3 ch = 4 sts`, `sc in last 3 ch = 6 sts, none
+// left`.
+func endsInCount(line string) bool {
+	at := strings.LastIndex(line, " = ")
+	if at < 0 {
+		return false
+	}
+	count, _, _ := strings.Cut(line[at+len(" = "):], ",")
+	return asTotal(Lex(count, Standard())) != nil
 }
 
 // listed tells a line that begins with the mark of a list.
