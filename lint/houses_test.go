@@ -32,17 +32,18 @@ type set struct {
 // sets are the patterns as they came, and of each how many of a hundred slips are told at
 // least. They are to rise: the later ones were looked at least.
 var sets = []set{
-	{"first", 24, 80},
-	{"second", 50, 71},
-	{"third", 94, 66},
-	{"fourth", 124, 55},
-	{"fifth", 154, 44},
-	{"sixth", 172, 65},
-	{"seventh", 192, 62},
-	{"eighth", 212, 59},
-	{"ninth", 232, 56},
-	{"tenth", 252, 55},
-	{"eleventh", 274, 32},
+	{"first", 24, 84},
+	{"second", 50, 76},
+	{"third", 94, 69},
+	{"fourth", 124, 58},
+	{"fifth", 154, 47},
+	{"sixth", 172, 67},
+	{"seventh", 192, 65},
+	{"eighth", 212, 63},
+	{"ninth", 232, 58},
+	{"tenth", 252, 59},
+	{"eleventh", 274, 36},
+	{"twelfth", 297, 49},
 }
 
 // numberOf is the number of a pattern, by the name of its file.
@@ -108,7 +109,11 @@ var falseAlarms = map[string][]string{
 	"244-hedge-bottom-edging.txt":   {"place-absent"},               // stitches that join to the foundation
 	"261-sloe-spray.txt":            {"sleep-loose", "small-parts"}, // filling for toys, and advice on what to leave out
 	"267-dozy-dormouse.txt":         {"small-parts"},
-	"272-coldwater-ripple.txt":      {"sleep-loose"},                       // a blanket in a size for a baby
+	"272-coldwater-ripple.txt":      {"sleep-loose"}, // a blanket in a size for a baby
+	"281-hawthorn-twig.txt":         {"yarn-weight"}, // worked far tighter than its yarn is for
+	"284-dozing-dormouse.txt":       {"small-parts"},
+	"286-frost-fern.txt":            {"row-over"},                          // steps in words of its own: grow, dock
+	"291-hawthorn-spray.txt":        {"place-absent"},                      // the free loops of a chain
 	"230-oak-leaf-filet-panel.md":   {"handwork-place", "notion-unlisted"}, // squares in a table, `15B`
 }
 

@@ -124,7 +124,7 @@ func longestChain(r *syntax.Row) int {
 // counted, or says that it is no row to be worked.
 func worksUnseen(r *syntax.Row) bool {
 	return has[*syntax.Unread](r) || has[*syntax.Likewise](r) || has[*syntax.Rows](r) || has[*syntax.Even](r) || has[*syntax.Shaping](r) ||
-		has[*syntax.Finish](r) || has[*syntax.MakeUp](r)
+		has[*syntax.Finish](r) || has[*syntax.MakeUp](r) || has[*syntax.Along](r)
 }
 
 // statesCountOf tells whether a row states what the row below makes.

@@ -75,7 +75,7 @@ func checkNotionUnlisted(p *Pass) {
 	}
 	for _, n := range materials.Notions() {
 		at, asked := told[n.Name]
-		if !asked || p.Materials.Has(&n) || n.Handy && !p.Materials.ListsNotions() {
+		if !asked || p.Materials.Has(&n) || p.Materials.HasWords(p.File.Text.Slice(at)) || n.Handy && !p.Materials.ListsNotions() {
 			continue
 		}
 		f := Finding{

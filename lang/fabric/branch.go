@@ -2,6 +2,7 @@ package fabric
 
 import (
 	"slices"
+	"strings"
 
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -118,13 +119,27 @@ func (h *hand) chainOf() {
 	if h.chains == 0 {
 		return
 	}
-	if b := h.innermost(); b != nil && b.chains == 0 {
+	b := h.innermost()
+	switch {
+	case b != nil && b.chains == 0:
 		h.setChain(0)
-		return
-	}
-	if !h.growStem() {
+	case b != nil && h.growBranch(b), h.growStem():
+	default:
 		h.space()
 	}
+}
+
+// growBranch lays the chains on the hook for an open branch that is chained on after each of those that it grows, before
+// any of it is worked back. It gives false where they belong to something else.
+func (h *hand) growBranch(b *branch) bool {
+	if b.turned > 0 || b.skipped > 0 || h.at > 0 || len(h.base) != b.chains || len(h.first) != b.chains || h.base[0] != h.first[b.chains-1] {
+		return false
+	}
+	h.first = append(slices.Clip(h.first), h.chainNodes(h.chains)...)
+	h.changing().chains += h.chains
+	h.standOn(reverse(h.first))
+	h.chains, h.counts = 0, syntax.Counts{}
+	return true
 }
 
 // growStem lays the chains on the hook for a stem that is drawn in one go with what branches
@@ -662,8 +677,20 @@ func (h *hand) without(runs []run, from, to int) []int {
 	return out
 }
 
+// fromHookComes tells whether what comes first is worked along the chains on the hook.
+func (h *hand) fromHookComes() bool {
+	if len(h.coming) == 0 {
+		return false
+	}
+	places := placesOf(h.coming[0].Node)
+	return len(places) > 0 && places[0].From == syntax.FromHook
+}
+
 // returnTo comes home from a branch.
 func (h *hand) returnTo(n *syntax.Return) {
+	if n.To == "" && h.chains > 0 && h.fromHookComes() {
+		return // `come back: sl st in 2nd ch from hook` says how it goes
+	}
 	depth := h.depthOf(n)
 	if h.cameHome > 0 && h.cameHome == len(h.row) && h.chains == 0 {
 		h.cameHome = 0
@@ -674,7 +701,7 @@ func (h *hand) returnTo(n *syntax.Return) {
 	if depth < 0 && (n.Told && h.openAt(n.To) == 0 || h.unworkedStem()) {
 		return // where the work is already
 	}
-	if _, done := h.grownAs(n.To); depth < 0 && n.Told && done {
+	if _, done := h.grownAs(n.To); n.Told && done && h.openAt(n.To) <= 0 && !saysStem(n) {
 		return // as far as a branch that is done
 	}
 	if depth < 0 {
@@ -691,6 +718,11 @@ func (h *hand) returnTo(n *syntax.Return) {
 			h.pop() // that the first is left too soon says all
 		}
 	}
+}
+
+// saysStem tells a way home that names the stem by the word for it: `back on the main stem`.
+func saysStem(n *syntax.Return) bool {
+	return n.ToStem() || strings.HasSuffix(n.To, " stem")
 }
 
 // forgotReturn comes home from a branch whose chains are used up while the row

@@ -634,6 +634,9 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	case *syntax.Join:
 		return nextStitch(n.Place), false
 	case *syntax.Chain:
+		if k.tellsLeft(row) && goesOutAndBack(afterRemark(next.Clauses), k.size) {
+			return true, false // a branch grows where it stopped, and the rest comes after that
+		}
 		return steps && (goesOutAndBack(afterRemark(next.Clauses), k.size) || k.h.branchesIn(next.Clauses) || !worksStitches(next.Clauses)), false // more of the stem, and what grows there
 	}
 	return false, false
@@ -646,6 +649,20 @@ func (k *worker) secondHalf(row *Row, next *syntax.Row) bool {
 		if r.Tree.Label.Kind == syntax.Numbered {
 			return next.Label.HalfOf(r.Tree.Label)
 		}
+	}
+	return false
+}
+
+// tellsLeft tells whether a row says at its end that chains are left to work into: `7 ch are left.`
+func (k *worker) tellsLeft(row *Row) bool {
+	if len(row.Tree.Clauses) == 0 {
+		return false
+	}
+	switch last := row.Tree.Clauses[len(row.Tree.Clauses)-1].Node.(type) {
+	case *syntax.Leave:
+		return last.Told
+	case *syntax.Total:
+		return last.Left.At(k.size) > 0
 	}
 	return false
 }
@@ -750,7 +767,7 @@ func byStep(tree *syntax.Piece) bool {
 			continue
 		}
 		if r.Label.Kind == syntax.Named {
-			if goesOutAndBack(r.Clauses, 0) {
+			if r.Label.Limb != "" || goesOutAndBack(r.Clauses, 0) {
 				back++
 			} else if (first || laid > 0) && lays(r.Clauses) && !worksOn(r.Clauses) {
 				laid++

@@ -155,16 +155,16 @@ var supply = map[string]bool{"yarn": true, "hook": true, "notions": true, "mater
 func plain(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), " ")) }
 
 // coded is a line of a list that names a yarn by a letter: `A: bark brown`,
-// `MC – gray`, `Color B: …`.
-var coded = phrase.MustCompile(`^[-•*\s]*(?:(?i:yarn|colou?r)\s+)?([A-Z]|MC|CC\d?)\s*[:=–—-]\s*`)
+// `MC – gray`, `Color B: …`, `Yarn A, moss brown`.
+var coded = phrase.MustCompile(`^[-•*\s]*(?:(?i:yarn|colou?r)\s+([A-Z]|MC|CC\d?)\s*[:=,–—-]|([A-Z]|MC|CC\d?)\s*[:=–—-])\s*`)
 
-// codeFirst is a yarn's code with its colour behind it: `Color B (bark): 90 yards`.
-var codeFirst = phrase.MustCompile(`^(` + codeExpr + `) ?\([^()]*\)$`)
+// codeFirst is a yarn's code with its colour behind it: `Color B (bark): 90 yards`, `Color B, bark: 90 yards`.
+var codeFirst = phrase.MustCompile(`^(` + codeExpr + `)(?: ?\(([^()]*)\)|, (\pL[\pL -]*))$`)
 
 // supply reads a line of a list of materials.
 func (l *List) supply(line string, span source.Span, text *source.Text) {
 	if m := coded.FindStringSubmatch(line); m != nil {
-		l.addYarn(m[1], line[len(m[0]):], source.Span{Start: span.Start + len(m[0]), End: span.End})
+		l.addYarn(m[1]+m[2], line[len(m[0]):], source.Span{Start: span.Start + len(m[0]), End: span.End})
 		return
 	}
 	l.list(line, span.Start, text)
@@ -174,11 +174,15 @@ func (l *List) addYarn(name, value string, span source.Span) {
 	if value == "" {
 		return
 	}
+	color := ""
 	if m := codeFirst.FindStringSubmatch(name); m != nil {
-		name = m[1]
+		name, color = m[1], m[2]+m[3]
 	}
 	y := Yarn{Name: name, Text: value, Span: span}
 	y.readWeight()
+	if color != "" {
+		y.Text = color + ", " + value
+	}
 	lettered := letteredYarns(value)
 	if name != "" || len(lettered) == 0 {
 		l.Yarns = append(l.Yarns, y)
@@ -208,8 +212,11 @@ func (l *List) Named(word string) bool {
 	case len(word) == 1: // no article, and no unit
 		return alone(hookLetter.ReplaceAllString(l.written, ""), strings.ToUpper(word), func(c byte) bool { return lowerLetter(c|0x20) || c >= '0' && c <= '9' }) >= 0
 	}
-	return hasWords(l.Text, word)
+	return l.HasWords(word)
 }
+
+// HasWords tells whether the list holds each of some words: the brown sewing thread that `brown thread` calls for.
+func (l *List) HasWords(words string) bool { return hasWords(l.Text, words) }
 
 // hasWords tells whether a text holds each of some words.
 func hasWords(text, words string) bool {

@@ -40,18 +40,24 @@ func laysPart(trimmed string) bool {
 	return only && chain.Number.At(0) >= surelyFoundation
 }
 
+// mostTitle is how long a sentence is at most that is the title of what comes, in bytes: `The foot of the stem.`
+const mostTitle = 24
+
 // laysChainAlone tells a line that does nothing but lay the chain that work begins with: `Ch 8.`, `With A, ch 20
-// for the foot of the stem.`
+// for the foot of the stem.`, `The foot. Make a slip knot and ch 14.`
 func laysChainAlone(trimmed string) bool {
 	laid := false
-	for _, c := range readRow(trimmed, 0, Standard()).Clauses {
+	for i, c := range readRow(trimmed, 0, Standard()).Clauses {
+		if _, said := c.Node.(*Unread); said && i == 0 && c.Sep == SepStop && c.Span.Len() <= mostTitle {
+			continue
+		}
 		switch n := c.Node.(type) {
 		case *Chain:
 			if laid || n.Counts.Said || n.Number.At(0) <= MostRising {
 				return false
 			}
 			laid = true
-		case *Yarn:
+		case *Yarn, *MakeUp:
 		case *Remark:
 			if !laid && !boldTitle.MatchString(trimmed) {
 				return false

@@ -94,6 +94,10 @@ func (f *folder) clause(c Clause) {
 		if f.oddAndEven(c, n) {
 			return
 		}
+		if f.countsHome(n) {
+			c.Node = &Total{Parts: []Part{{Number: n.Number, Noun: Noun{Kind: NounStitch, Stitch: n.Stitch}}}}
+			break
+		}
 		if n.Between.Chains.Written() {
 			f.spaced(c, n)
 			return
@@ -549,6 +553,8 @@ func (f *folder) countStands() bool {
 	switch n := f.peek().(type) {
 	case nil, *Join, *Turn, *Finish, *NoJoin, *Yarn, *MakeUp, *Total, *Remark, *Unread, *Mark, *Branch, *Return:
 		return true
+	case *Leave:
+		return n.Told
 	case *Bracket: // `(12 sc) (8 rows)`
 		return n.Total != nil && n.Total.Parts[0].Noun.Kind == NounRow
 	case *Marker: // `(6 sc) Place marker in first st.`
@@ -905,6 +911,11 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 	default:
 		g.Body = []Clause{{Span: c.Span, Sep: c.Sep, Node: n.First}}
 	}
+	if p, ok := f.goesOnIn(n); ok {
+		c.Node = &Work{Places: []Place{p}}
+		f.out = append(f.out, c)
+		return
+	}
 	for c.Sep < SepSemi && f.at+1 < len(f.in) && unplaced(f.in[f.at+1].Node) {
 		f.at++
 		next := f.in[f.at]
@@ -936,6 +947,47 @@ func (f *folder) placeFirst(c Clause, n *PlaceFirst) {
 		c.Node = &Unread{}
 	}
 	f.out = append(f.out, c)
+}
+
+// countsHome tells stitches that only count those before them, as they come home: `sl st in each of last 8 ch, 10 sl sts,
+// and you are on the twig again`.
+func (f *folder) countsHome(w *Work) bool {
+	k := len(f.out)
+	home, ok := f.peek().(*Return)
+	if !ok || !home.Told || k == f.inside() || len(w.Places) > 0 || !w.Number.Written() || w.Times.Written() || f.out[k-1].Sep != SepComma {
+		return false
+	}
+	before, works := f.out[k-1].Node.(*Work)
+	return works && len(before.Places) > 0 && before.Places[0].Noun.Kind == NounChain && (before.Stitch.Meaning == w.Stitch.Meaning || !before.Stitch.Written())
+}
+
+// goesOnIn gives the chains that the stitches before them go on in, where only words for how far they have come stand
+// between: `sl st in next 4 ch, to the thorn, and in each of last 7 ch, 11 sl sts`.
+func (f *folder) goesOnIn(n *PlaceFirst) (Place, bool) {
+	p := n.Place
+	if many := p.Noun.Length; p.Noun.Kind == NounSpace && p.Noun.Word == "" && many.Written() && !p.Number.Written() {
+		p.Noun, p.Number = oneChain, many // `last 7 ch`
+	}
+	if n.First != nil || p.Noun.Kind != NounChain || p.Number.Or(0, 1) < 2 && !p.Each {
+		return p, false
+	}
+	for _, c := range slices.Backward(f.out[f.inside():]) {
+		if c.Sep > SepComma {
+			break
+		}
+		switch before := c.Node.(type) {
+		case *Remark:
+			continue
+		case *Return:
+			if before.Told {
+				continue // as far as a branch
+			}
+		case *Work:
+			return p, len(before.Places) > 0 && before.Places[0].Noun.Kind == NounChain
+		}
+		break
+	}
+	return p, false
 }
 
 // worksFrom is where the words of a span that name a place end and those that work

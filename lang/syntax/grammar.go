@@ -254,7 +254,7 @@ type gMod struct {
 	Aside   bool      `parser:"| @( ( 'under' | 'above' | 'beside' ) Name+ ( ?= EOF ) )"`
 	Pair    *gPair    `parser:"| @@"`
 	Ordinal *gOrd     `parser:"| @@"`
-	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'odd' | 'down the chain' | 'corresponding' | 'successive' | 'already' | 'made' | 'between' ( ?= EOF | 'at' ) | 'after' ( ?= EOF ) )"`
+	Word    string    `parser:"| @( 'next' | 'same' | 'each' | 'last' | 'remaining' | 'previous' | 'any' | 'center' | 'top' | 'beg' | 'both' | 'only' | 'other' | 'side' | 'end' | 'post' | 'blo' | 'flo' | 'bothloops' | 'thirdloop' | 'back' | 'front' | 'penultimate' | 'previous' | 'marked' | 'above' | 'of' | 'evenly' | 'wise' | 'before' | 'skip' | 'it' | 'even' | 'odd' | 'down the chain' | 'corresponding' | 'successive' | 'already' | 'made' ( 'on' 'stem' )? | 'between' ( ?= EOF | 'at' ) | 'after' ( ?= EOF ) )"`
 }
 
 // in same st as join; in same sp as last dc; in sc that the spray grew from
@@ -543,7 +543,7 @@ type gPart struct {
 	N    *gNum  `parser:"  | @@? ( Name ( ?= 'sp' | 'loop' | 'group' ) )?"`
 	Noun *gNoun `parser:"    @@ ( 'of' 'ch' Number )? )"`
 	Some bool   `parser:"@( ( 'at' | 'on' ) 'each' ( 'end' | 'side' | 'edge' ) | 'between' ( ?= EOF | Comma | Semi | 'and' ) )?"`
-	On   string `parser:"( ( 'on' | 'of' ( ?= 'stem' | 'branch' ) ) ( 'each' 'of'? Number? )? @( Name | 'stem' | 'branch' ) ( ?= EOF | Comma | Semi | Sign | 'and' | 'plus' | 'with' ) )?"`
+	On   string `parser:"( ( 'on' | 'of' ( ?= 'stem' | 'branch' ) ) ( 'each' 'of'? Number? )? @( Name | 'stem' | 'branch' ) ( ?= EOF | 'remaining' | Comma | Semi | Sign | 'and' | 'plus' | 'with' ) )?"`
 	All  bool   `parser:"@( ( 'in' 'each' | 'altogether' ) ( ?= EOF | Comma | Semi ) )?"`
 }
 

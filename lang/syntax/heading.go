@@ -206,7 +206,8 @@ func (d *document) subheads(trimmed string, at int) bool {
 	if next := d.nextSaid(at); at > 0 && d.belowSteps() && firstOf(next) == 1 && lays(readRow(next, 0, Standard())) != laysNothing {
 		return false // another piece begins below it
 	}
-	if at > 0 && (saysWay.MatchString(trimmed) && d.stepsOn(at) || turnsBack.MatchString(undecorated(trimmed)) && d.belowSteps()) {
+	way := howManyLast.ReplaceAllString(trimmed, "") // `COMING DOWN (these twigs lie to the right)`
+	if at > 0 && (saysWay.MatchString(way) && d.stepsOn(at) || turnsBack.MatchString(undecorated(way)) && d.belowSteps()) {
 		return true
 	}
 	if at == 0 || d.bare(at-1) != "" || endsSentence(trimmed) || len(strings.Fields(trimmed)) > maxNamed || !labelled(d.bare(at+1)) {

@@ -219,7 +219,9 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	if i+2 < len(p.in) && p.in[i].Kind == Word && p.in[i].Canon == "on" && p.in[i+1].Kind == Name && p.in[i+2].Kind == Colon {
 		i += 2 // shoot on B: ch 5
 	}
-	if i = p.pastPlace(i); fork {
+	i = p.pastPlace(i)
+	grows := i
+	if i = p.pastGrowth(i); fork {
 		i = p.pastGround(i)
 	}
 	if star == "**" {
@@ -228,7 +230,7 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	marked := false
 	for ; i < len(p.in); i++ {
 		switch t := p.in[i]; {
-		case (t.Kind == Colon || t.Kind == Dash || star == "**" && p.boldStop(i)) && !marked:
+		case (t.Kind == Colon || t.Kind == Dash || star == "**" && p.boldStop(i) || p.titleStop(found, i)) && !marked:
 			marked = true
 			continue
 		case t.Kind == Star && star != "" && t.Canon == star:
@@ -248,7 +250,7 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		found.several = true
 		i++
 	}
-	out := chainsOut(p.in, i) || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
+	out := chainsOut(p.in, i) || p.pastGrowth(grows) > grows && afterChain(p.in, i) > 0 || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
 }
 
@@ -265,6 +267,11 @@ const mostLimbs = 40
 // boldStop tells the stop at token i within the stars that end a title in bold: `**Arm one.** Ch 12`.
 func (p *pruner) boldStop(i int) bool {
 	return i+1 < len(p.in) && p.in[i].Kind == Period && p.in[i+1].Kind == Star && p.in[i+1].Canon == "**" && p.in[i+1].Span.Start == p.in[i].Span.End
+}
+
+// titleStop tells the stop at token i that ends a title at the head of a paragraph: `Second twig. Ch 10`.
+func (p *pruner) titleStop(title limbLabel, i int) bool {
+	return title.at == 0 && title.from == 0 && i == title.to && p.in[i].Kind == Period && title.to == 2 && p.in[0].Kind == Ordinal
 }
 
 // toBoldStop passes over what more such a title says behind a comma, at token i. It gives i for nothing.
@@ -294,6 +301,23 @@ func (p *pruner) pastPlace(i int) int {
 		case t.Kind == Colon && j > i+1:
 			return j
 		case j == i+1 && !(t.Kind == Word && (t.Canon == "on" || t.Canon == "at")), t.Kind != Word && t.Kind != Name && t.Kind != Hyphen:
+			return i
+		}
+	}
+	return i
+}
+
+// pastGrowth passes over what a branch is said to grow, from the word at token i to the mark of the label: `a shoot with
+// a thorn of its own: ch 7`. It gives i for nothing.
+func (p *pruner) pastGrowth(i int) int {
+	if i >= len(p.in) || p.in[i].Kind != Word || p.in[i].Canon != "with" {
+		return i
+	}
+	for j := i + 1; j < len(p.in) && j <= i+farthestHook; j++ {
+		switch t := p.in[j]; {
+		case t.Kind == Colon:
+			return j
+		case t.Kind != Word && t.Kind != Name && t.Kind != Hyphen && t.Kind != Stitch:
 			return i
 		}
 	}

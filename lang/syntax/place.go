@@ -314,6 +314,10 @@ func (r *reader) mods(p *Place, mods []*gMod) {
 				p.Pick = PickFirst
 			}
 		case m.Word == "of":
+			if p.Pick == PickLast && !p.Number.Written() && p.Noun.Kind == NounNone && i+1 < len(mods) && mods[i+1].Number != nil {
+				r.mods(p, mods[i+2:]) // `last of the 7 ch` is one
+				return
+			}
 			if p.Noun.Kind == NounNone && !p.Center && p.Pick != PickNth {
 				continue // `each of next 3 sts`
 			}

@@ -912,7 +912,7 @@ func (r *reader) total(g *gTotal) Node {
 	left := g.Left && !g.Of && (out.Parts[last].Noun.Kind == NounChain || out.Parts[last].Noun.Kind == NounNone)
 	switch {
 	case left && last == 0:
-		return &Leave{Place: Place{Pick: PickRemaining, Number: out.Parts[0].Number, Noun: out.Parts[0].Noun}, Told: true}
+		return &Leave{Place: Place{Pick: PickRemaining, Number: out.Parts[0].Number, Noun: oneChain}, Told: true}
 	case left:
 		out.Left, out.Parts = out.Parts[last].Number, out.Parts[:last] // those are not made
 	}

@@ -1361,6 +1361,13 @@ func (l *lister) flush(sep Separator) {
 			return
 		}
 	}
+	if n := len(l.out); n > 0 && isCount(l.out[n-1].Node) && flat[len(flat)-1].Canon == "stem" && !slices.ContainsFunc(flat, goesHome) && !holds(flat, Stitch) && !holds(flat, Number) {
+		if t, bare := l.out[n-1].Node.(*Total); bare {
+			l.out[n-1].Node = t.on("stem") // `35 ch, the whole stem`
+		}
+		l.say(flat, &Remark{}, sep)
+		return
+	}
 	if leavesOut && len(flat) > 1 && flat[0].Canon == "not" && takesIn(flat[1]) {
 		l.say(flat, &Remark{}, sep) // `so 49 sts round the vane, not counting the quill`
 		return

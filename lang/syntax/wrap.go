@@ -45,7 +45,8 @@ func (d *document) continues(line string, span source.Span) bool {
 	case blockProse:
 		return false
 	case blockDefinition:
-		return indented && !strings.ContainsAny(line, ":=") || endsOpen(before)
+		marked := strings.ContainsAny(line, ":=")
+		return indented && !marked || endsOpen(before) || !marked && unicode.IsLower(firstRune(trimmed)) && dangling.MatchString(before)
 	}
 	if indented && d.indent(b.span.Start) < indentOf(line) || endsOpen(before) || onlyLabel(before) && !d.heads(trimmed) {
 		return true
@@ -54,7 +55,7 @@ func (d *document) continues(line string, span source.Span) bool {
 		return true
 	}
 	r := firstRune(trimmed)
-	return d.started && (unicode.IsLower(r) || unicode.IsDigit(r)) && !endsSentence(before) && len(before) > longLine
+	return d.started && (unicode.IsLower(r) || unicode.IsDigit(r)) && (!endsSentence(before) || strings.HasSuffix(before, ":")) && len(before) > longLine
 }
 
 // below tells a line that goes on with the label which a heading above it holds.
@@ -210,6 +211,9 @@ func wrapWidth(lines []lineShape) int {
 	}
 	return width
 }
+
+// dangling ends in a word that no sentence ends in: `hdc in` above `next ch`.
+var dangling = phrase.MustCompile(`(?:^| )(?:in|into|of|and|the|an?|each|next|from|with|then|or)$`)
 
 // repeatsAbove tells a line that repeats what the line before says: `Repeat around;
 // join.`

@@ -463,7 +463,7 @@ var (
 	// statement is a dialect, or both, named for the words of a pattern.
 	statement = phrase.MustCompile(`\b` + nationsExpr + `\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names|words)\b|` +
 		`\bEnglish\s+(?i:(?:crochet|stitch)\s+)?` + subjectExpr + `\b|` +
-		`\b` + subjectExpr + `(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*` + nationsExpr + `\b|` +
+		`\b` + subjectExpr + `(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*` + nationsExpr + `\b|` +
 		`\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?` + nationsExpr + `\s*[)\]]`)
 	// nations are the dialects, of which a text names some.
 	nations = phrase.MustCompile(`(?i)\b(?:(?:us|u\.s\.|american|uk|u\.k\.|british) english|usa?|u\.s|american|uk|u\.k|british|english)\b`)
