@@ -51,3 +51,16 @@ Next row: Ch 1, sc in each st across. (10 sc)
 	assert.False(t, last.Known)
 	assert.Empty(t, last.Faults)
 }
+
+// A step of a list that is not understood may work something: the step after it is not held against what stood before.
+func TestStepsAfterOneNotUnderstood(t *testing.T) {
+	const leaf = "Terms: US\n\nPiece: Leaf\n1. Ch 9.\n2. Sc in 2nd ch from hook and in next 2 ch. (3 sc)\n"
+	for more, over := range map[string]bool{
+		"3. Turn, sc in next 5 sts. (5 sc)\n":                    true,
+		"3. Dock and grow.\n4. Turn, sc in next 5 sts. (5 sc)\n": false,
+	} {
+		rows := allRows(worked(leaf + more))
+		last := rows[len(rows)-1].Tallies[0]
+		assert.Equal(t, over, len(last.Faults) > 0, more)
+	}
+}

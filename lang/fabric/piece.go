@@ -473,6 +473,9 @@ func (k *worker) begin(row *Row) *job {
 		return nil
 	}
 	k.faced = false
+	if k.stepsUnread(row) {
+		k.h.adrift = true
+	}
 	if laysAlone(row.Tree.Clauses, k.size) && k.h.unseen() {
 		k.h.standOn(nil)
 		k.h.adrift, k.h.laid, k.h.chains = false, false, 0
@@ -483,6 +486,21 @@ func (k *worker) begin(row *Row) *job {
 	}
 	k.h.homeward = row.Tree.Label.Homeward || k.titledNext(row)
 	return &job{worker: k, units: units, before: k.h.rowMade}
+}
+
+// stepsUnread tells a step whose number does not follow that of the step before it: what stands between in the list is not
+// understood, and may work something.
+func (k *worker) stepsUnread(row *Row) bool {
+	label := row.Tree.Label
+	if !label.Bare || label.Kind != syntax.Numbered {
+		return false
+	}
+	for _, before := range slices.Backward(k.piece.Rows[:row.Index]) {
+		if l := before.Tree.Label; l.Kind == syntax.Numbered {
+			return l.Bare && label.First(k.size) > l.Numbers[len(l.Numbers)-1].To.At(k.size)+1
+		}
+	}
+	return false
 }
 
 // lastRow is the last of some units that works, or the last of all: a line that fastens off
