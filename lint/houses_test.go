@@ -112,7 +112,6 @@ var falseAlarms = map[string][]string{
 	"272-coldwater-ripple.txt":      {"sleep-loose"}, // a blanket in a size for a baby
 	"281-hawthorn-twig.txt":         {"yarn-weight"}, // worked far tighter than its yarn is for
 	"284-dozing-dormouse.txt":       {"small-parts"},
-	"291-hawthorn-spray.txt":        {"place-absent"},                      // the free loops of a chain
 	"230-oak-leaf-filet-panel.md":   {"handwork-place", "notion-unlisted"}, // squares in a table, `15B`
 }
 

@@ -63,7 +63,7 @@ func (c *counter) next(i int) {
 	first, last := ends(row.Tree.Label, 0)
 	c.regular += last - first
 	switch {
-	case i > 0 && row.Tree.Label.HalfOf(c.rows[i-1].Tree.Label):
+	case i > 0 && row.Tree.Label.GoesOn(c.rows[i-1].Tree.Label):
 		c.regular++
 	case c.due == 0:
 		c.due = last + 1

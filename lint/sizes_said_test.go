@@ -65,6 +65,7 @@ func TestSizesSaid(t *testing.T) {
 		{"each of some", "Terms: US\n" + leaf + "\nFINISHING\nSew a leaf to the tip of each of the 3 twigs.\n", "Terms: US\n" + leaf + "\nFINISHING\nSew a leaf to the tip of each of the 4 twigs.\n", "takes 4 of `LEAF`, and 3 are made"},
 		{"shared out", "Terms: US\n" + leaf + "\nFINISHING\nSew one leaf to the tip of the stem, one to the branch and one to the foot.\n", "Terms: US\n" + leaf + "\nFINISHING\nSew two leaves to the tip of the stem, one to the branch and one to the foot.\n", "takes 4 of `LEAF`, and 3 are made"},
 		{"a count told again by its parts", "Terms: US\n" + twig + "\nThe stem has 26 sl sts, the first branch 4 and the second branch 4.\n", "Terms: US\n" + twig + "\nThe stem has 26 sl sts, the first branch 6 and the second branch 4.\n", "makes 36 sl sts in all, and the row above has 34"},
+		{"a count multiplied", "Terms: US\n" + twig + "\n17 x 2 = 34 sts.\n", "Terms: US\n" + twig + "\n17 x 3 = 34 sts.\n", "`17 x 3 = 34` is not right: it comes to 51"},
 		{"a count added up", "Terms: US\n" + twig + "\n30 + 4 = 34 sts.\n", "Terms: US\n" + twig + "\n30 + 14 = 34 sts.\n", "`30 + 14 = 34` is not right: it comes to 44"},
 	} {
 		t.Run(test.name, func(t *testing.T) {

@@ -32,6 +32,9 @@ var (
 // before them: `23 + 5 + 23 = 51 sts`.
 var addition = phrase.MustCompile(`(?:^|[.:;(\[] ?|\n)(\d{1,4}(?: ?\+ ?\d{1,4})+) ?= ?(\d{1,5})(?:[ )\].,;]|$)`)
 
+// product takes two numbers of which one is taken as often as the other says: `22 x 2 = 44 sts`.
+var product = phrase.MustCompile(`(?:^|[.:;(\[] ?|\n)((\d{1,4}) ?[x×] ?(\d{1,4})) ?= ?(\d{1,5})(?:[ )\].,;]|$)`)
+
 // additionsIn are the places in a section where those do not come to what is said, with what they come to.
 var additionsIn = &fact[[]toldSum]{func(p *Pass, s section) []toldSum {
 	var out []toldSum
@@ -42,6 +45,11 @@ var additionsIn = &fact[[]toldSum]{func(p *Pass, s section) []toldSum {
 		}
 		if n != inWords(s.text[m[4]:m[5]]) {
 			out = append(out, toldSum{at: source.Span{Start: m[2], End: m[5]}, n: n})
+		}
+	}
+	for _, m := range product.FindAllStringSubmatchIndex(s.text, -1) {
+		if n := inWords(s.text[m[4]:m[5]]) * inWords(s.text[m[6]:m[7]]); n != inWords(s.text[m[8]:m[9]]) {
+			out = append(out, toldSum{at: source.Span{Start: m[2], End: m[9]}, n: n})
 		}
 	}
 	return out

@@ -476,7 +476,7 @@ func (k *worker) begin(row *Row) *job {
 	if k.stepsUnread(row) {
 		k.h.adrift = true
 	}
-	if laysAlone(row.Tree.Clauses, k.size) && k.h.unseen() {
+	if laysAlone(row.Tree.Clauses, k.size) && k.h.unseen() || k.h.cut && row.Tree.Label.Kind == syntax.Unlabelled && goesOutAndBack(afterRemark(row.Tree.Clauses), k.size) {
 		k.h.standOn(nil)
 		k.h.adrift, k.h.laid, k.h.chains = false, false, 0
 	}
@@ -665,7 +665,7 @@ func (k *worker) followed(row *Row) (on, round bool) {
 func (k *worker) secondHalf(row *Row, next *syntax.Row) bool {
 	for _, r := range slices.Backward(k.piece.Rows[:row.Index+1]) {
 		if r.Tree.Label.Kind == syntax.Numbered {
-			return next.Label.HalfOf(r.Tree.Label)
+			return next.Label.GoesOn(r.Tree.Label)
 		}
 	}
 	return false
@@ -688,7 +688,10 @@ func (k *worker) tellsLeft(row *Row) bool {
 // goesOnAlong tells a step under a name that goes on where the line above it, which no number labels, leaves off:
 // `Upper lobe: 1 sc, 1 hdc`, `Lower lobe: 2 dc`; along a chain it need not say where.
 func (k *worker) goesOnAlong(above *Row, first syntax.Node) bool {
-	if above.Tree.Label.Kind != syntax.Named && above.Tree.Label.Kind != syntax.Unlabelled {
+	switch l := above.Tree.Label; {
+	case l.Part == syntax.FirstSide:
+		return worksStitches([]syntax.Clause{{Node: first}})
+	case l.Kind != syntax.Named && l.Kind != syntax.Unlabelled:
 		return false
 	}
 	if r, repeats := first.(*syntax.Repeat); repeats {

@@ -159,6 +159,17 @@ const (
 	Parity               // all even rows
 )
 
+// RowPart is a part of a row that goes up one side of a chain and down the other.
+type RowPart uint8
+
+// The parts of a row, in the order in which they are worked.
+const (
+	WholeRow RowPart = iota
+	FirstSide
+	AtTip
+	SecondSide
+)
+
 // Label is what stands before an instruction.
 type Label struct {
 	Kind LabelKind
@@ -186,16 +197,17 @@ type Label struct {
 	Homeward bool
 	// Side is the side said to face.
 	Side SideKind
-	// Far is where it says that the row goes along the second side of its chain, nothing where it does not: `Row 1, second
-	// side:`.
+	// Part is the part of a row that it is said to be: `Row 1, second side:`.
+	Part RowPart
+	// Far is where it says that the row goes along the other side of its chain, nothing where it does not.
 	Far source.Span // in the row
 	// Loop is the loop that the whole row is worked in: `Rnd 7 (BLO):`.
 	Loop Loop
 }
 
-// HalfOf tells whether the row is the second half of the one before it: `Row 1, second side:` behind a `Row 1`.
-func (l Label) HalfOf(before Label) bool {
-	return l.Far.Len() > 0 && len(l.Numbers) == 1 && slices.EqualFunc(l.Numbers, before.Numbers, func(a, b RowSpan) bool { return a.From.Equal(b.From) && a.To.Equal(b.To) })
+// GoesOn tells whether the row is a further part of the one before it: `Row 1, second side:` behind a `Row 1`.
+func (l Label) GoesOn(before Label) bool {
+	return l.Part > max(FirstSide, before.Part) && len(l.Numbers) == 1 && slices.EqualFunc(l.Numbers, before.Numbers, func(a, b RowSpan) bool { return a.From.Equal(b.From) && a.To.Equal(b.To) })
 }
 
 // Name is the label as the row is called by it: without the marks around it,

@@ -94,6 +94,9 @@ func (f *folder) clause(c Clause) {
 		if f.oddAndEven(c, n) {
 			return
 		}
+		if f.shares(c, n) {
+			return
+		}
 		if f.countsHome(n) {
 			c.Node = &Total{Parts: []Part{{Number: n.Number, Noun: Noun{Kind: NounStitch, Stitch: n.Stitch}}}}
 			break

@@ -619,7 +619,7 @@ type gTurn struct {
 	Pos    lexer.Position
 	Spiral bool `parser:"(   @( ( 'work' | 'continue' )* 'in' 'spiral' ( 'not' 'join' )? )"`
 	NoJoin bool `parser:"|   @( 'not' ( 'join' ( ( 'or' | 'and' ) 'not'? 'turn' )? | 'turn' ( 'or' | 'and' ) 'not'? 'join' ) ) ( 'each' | 'any' | 'at' | 'end' | 'of' | 'or' | 'next' | 'rnd' | 'row' | 'likewise' | 'unless' | 'otherwise' )*"`
-	Over   bool `parser:"  | @( ( 'turn' | 'rotate' ) Name? ( 'remaining' 'loop' | 'other side' ) ( Name | 'of' | 'ch' | 'foundation' )* 'on' 'top' | 'turn' ( 'to' 'other side' | ( 'ch' | 'foundation' ) Name+ ) ( ?= EOF | 'of' | 'to' ) )"`
+	Over   bool `parser:"  | @( ( 'turn' | 'rotate' ) Name? ( 'remaining' 'loop' | 'other side' ) ( Name | 'of' | 'ch' | 'tch' | 'foundation' )* 'on' 'top' | 'turn' ( 'to' 'other side' | ( 'ch' | 'foundation' ) Name+ ) ( ?= EOF | 'of' | 'to' ) )"`
 	Not    bool `parser:"  | @'not'?"`
 	Rotate bool `parser:"( @( 'turn' Number ( 'degrees' | Sign ) Name* ) | 'turn' ( 'back' | 'over' ( ?= EOF ) )? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | Number | Sign | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
 	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? 'back'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side'"`

@@ -804,7 +804,7 @@ func (p *Piece) startsAgain(r *Row) bool {
 	}
 	for _, earlier := range slices.Backward(p.Rows) {
 		if earlier.Label.Kind == Numbered && earlier.Label.First(0) >= 1 && earlier.Label.Round == r.Label.Round && earlier.Label.Bare == r.Label.Bare {
-			return !r.Label.HalfOf(earlier.Label)
+			return !r.Label.GoesOn(earlier.Label)
 		}
 	}
 	return false

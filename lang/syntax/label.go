@@ -693,7 +693,7 @@ func (r *labelReader) title() {
 	for i := r.at + 1; i < len(r.tokens) && i <= r.at+mostTitled; i++ {
 		ofSide = ofSide || isSide(r.tokens[i])
 		switch t := r.tokens[i]; {
-		case t.Kind == Number && i+1 < len(r.tokens) && isSide(r.tokens[i+1]):
+		case t.Kind == Number && (isSide(r.tokens[i-1]) || i+1 < len(r.tokens) && isSide(r.tokens[i+1])):
 		case t.Kind == Name && !tells[t.Canon], t.Kind == Ordinal, t.Kind == Hyphen, t.Kind == Comma, t.Kind == Sign && t.Canon == "&":
 		case isBranch(t), t.Kind == Word && !beginsAction(t) && !opensTitle[t.Canon]:
 		case t.Kind == Colon, t.Kind == Period && i > r.at+1 && i+1 < len(r.tokens) && (r.label.Step || ofSide || beginsAction(r.tokens[i+1])):
@@ -792,7 +792,20 @@ func (r *labelReader) remark() bool {
 
 // sides looks for a side among the tokens of a remark: one that faces, or one of the chain.
 func (r *labelReader) sides(from, to int) {
-	if said := r.tokens[from:to]; namesSecondSide(said) || sendsAcross(said) || tellsOtherSide(said) {
+	said := r.tokens[from:to]
+	if len(said) == 0 {
+		return
+	}
+	across := sendsAcross(said) || tellsOtherSide(said)
+	switch nth := sideNamed(said); {
+	case across || nth == 2:
+		r.label.Part = SecondSide
+	case nth == 1:
+		r.label.Part = FirstSide
+	case slices.Equal(strings.Fields(strings.ToLower(r.text[said[0].Span.Start:said[len(said)-1].Span.End])), []string{"tip"}):
+		r.label.Part = AtTip
+	}
+	if across || r.label.Part == SecondSide && r.label.First(0) == 1 {
 		r.label.Far = spanOf(said)
 	}
 	for _, t := range r.tokens[from:to] {

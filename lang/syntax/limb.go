@@ -269,9 +269,10 @@ func (p *pruner) boldStop(i int) bool {
 	return i+1 < len(p.in) && p.in[i].Kind == Period && p.in[i+1].Kind == Star && p.in[i+1].Canon == "**" && p.in[i+1].Span.Start == p.in[i].Span.End
 }
 
-// titleStop tells the stop at token i that ends a title at the head of a paragraph: `Second twig. Ch 10`.
+// titleStop tells the stop at token i that ends a title at the head of a paragraph: `Second twig. Ch 10`. What is fastened
+// off there is a piece.
 func (p *pruner) titleStop(title limbLabel, i int) bool {
-	return title.at == 0 && title.from == 0 && i == title.to && p.in[i].Kind == Period && title.to == 2 && p.in[0].Kind == Ordinal
+	return title.at == 0 && title.from == 0 && i == title.to && p.in[i].Kind == Period && title.to == 2 && p.in[0].Kind == Ordinal && !slices.ContainsFunc(p.in[i:], func(t Token) bool { return t.Kind == Word && t.Canon == "fasten" })
 }
 
 // toBoldStop passes over what more such a title says behind a comma, at token i. It gives i for nothing.
@@ -669,7 +670,7 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 
 // withCount tells the word at token i before what has been made: `you are at the stem again with 11 sc on the shoot`.
 func (p *pruner) withCount(i int) bool {
-	return p.in[i].Kind == Word && p.in[i].Canon == "with" && i+1 < len(p.in) && p.in[i+1].Kind == Number
+	return p.in[i].Kind == Word && p.in[i].Canon == "with" && p.in[i].Span.Len() > 1 && i+1 < len(p.in) && p.in[i+1].Kind == Number
 }
 
 // again tells the word at token i of what is come to once more: `you are at the stem again`.

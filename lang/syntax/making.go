@@ -241,13 +241,25 @@ func (f *folder) worksOver(c Clause, n *Bracket) bool {
 // sharesOut takes a bracket that says how many of the stitches before it go in each place: `2 dc (one in each of 2 ch)`,
 // `2 dc in next 2 ch (one in each)`.
 func (f *folder) sharesOut(c Clause, n *Bracket) bool {
+	each, place, told := f.sharedOut(c, n)
+	return told && f.shareOut(c, each, place)
+}
+
+// shares takes the same behind a comma: `6 dc, one in each of the last 6 ch`.
+func (f *folder) shares(c Clause, w *Work) bool {
+	k := len(f.out)
+	return k > f.inside() && unplacedWork(f.out[k-1]) && !w.Stitch.Written() && w.Number.Written() && !w.Number.PerSize() && len(w.Places) == 1 &&
+		w.Places[0].Number.Or(0, 1) > 1 && f.shareOut(c, w.Number.At(0), w.Places[0])
+}
+
+// shareOut gives the stitches before a clause the places that it shares them out over, where there are as many.
+func (f *folder) shareOut(c Clause, each int, place Place) bool {
 	k := len(f.out)
 	if k == 0 {
 		return false
 	}
 	w, ok := f.out[k-1].Node.(*Work)
-	each, place, told := f.sharedOut(c, n)
-	if !ok || !told || !w.Number.Written() || w.Number.PerSize() || w.Times.Written() || len(w.Places) > 1 {
+	if !ok || !w.Number.Written() || w.Number.PerSize() || w.Times.Written() || len(w.Places) > 1 {
 		return false
 	}
 	places, all := place.Number, w.Number.At(0)
@@ -282,5 +294,5 @@ func (f *folder) sharedOut(c Clause, n *Bracket) (each int, place Place, ok bool
 		return 0, Place{}, false
 	}
 	place = w.Places[0]
-	return w.Number.Or(0, 1), place, place.Pick == PickNext && place.To.Kind == ToNothing && (place.Each || place.Number.Written())
+	return w.Number.Or(0, 1), place, (place.Pick == PickNext || place.Pick == PickLast) && place.To.Kind == ToNothing && (place.Each || place.Number.Written())
 }

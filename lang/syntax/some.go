@@ -231,8 +231,17 @@ func (d *document) sizesOf(b *block) {
 	}
 }
 
-// sizeGoesOn takes the sizes that are done with a part, in a line of its own: `Baby size only: go to Sides.`
-var sizeGoesOn = phrase.MustCompile(`(?i)^[*_# ]*((?:for )?(?:the )?[^.:;]{1,40}?)[:,]?[*_]* (?:now )?(?:goe?s?|skips?|jumps?|moves?|proceeds?|continues?)(?: on| straight| ahead| directly| now)* to (?:the )?[*_]*\pL[^.:;\d]{0,30}\.?[*_ ]*$`)
+// sizeGoesOn takes the sizes that are done with a part, in a line of its own: `Baby size only: go to Sides.`, `The adult
+// size stops here and goes on to the Brim.`, `Stop here for the child size and go to the Brim.`
+var (
+	sizeGoesOn = phrase.MustCompile(`(?i)^[*_# ]*((?:for )?(?:the )?[^.:;]{1,40}?)[:,]?[*_]* ` + doneHere + `(?:now )?` + onToPart)
+	sizeStops  = phrase.MustCompile(`(?i)^[*_# ]*stop here (for [^.:;]{1,40}?),? and ` + onToPart)
+)
+
+const (
+	doneHere = `(?:(?:stops? here|leaves? the [a-z]+ here|(?:is|are) (?:now )?done(?: with the [a-z]+)?|the [a-z]+ is done)(?:[,;.]|,? and)? (?:then )?)?`
+	onToPart = `(?:goe?s?|skips?|jumps?|moves?|proceeds?|continues?)(?: on| straight| ahead| directly| now)* to (?:the )?[*_]*\pL[^.:;\d]{0,30}\.?[*_ ]*$`
+)
 
 // sizesLeave takes such a line, below the rows that those sizes have: what follows up to the next heading is for the
 // others.
@@ -240,7 +249,11 @@ func (d *document) sizesLeave(b *block) bool {
 	if len(d.file.Sizes) < 2 || !d.chapter.begun() {
 		return false
 	}
-	m := sizeGoesOn.FindStringSubmatch(strings.TrimFunc(d.text(b.span), isBlank))
+	said := strings.TrimFunc(d.text(b.span), isBlank)
+	m := sizeStops.FindStringSubmatch(said)
+	if m == nil {
+		m = sizeGoesOn.FindStringSubmatch(said)
+	}
 	if m == nil {
 		return false
 	}
