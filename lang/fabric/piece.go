@@ -773,9 +773,9 @@ func leavesFor(clauses []syntax.Clause) bool {
 // byStep tells whether a piece's lines, with bare numbers before them, names or none, are its steps,
 // not its rows: the first of them only lays the chain, or one leaves for a branch or
 // comes home. Lines without numbers must all be so, and several leave; of those with names, one
-// lays and several go out and back.
+// lays, and several go out and back or one has the name of a branch.
 func byStep(tree *syntax.Piece) bool {
-	first, leaves, laid, back := true, 0, 0, 0
+	first, leaves, laid, back, titled := true, 0, 0, 0, 0
 	for _, r := range tree.Rows {
 		if r.Label.Kind == syntax.Unlabelled {
 			switch {
@@ -788,6 +788,9 @@ func byStep(tree *syntax.Piece) bool {
 			continue
 		}
 		if r.Label.Kind == syntax.Named {
+			if r.Label.Limb != "" {
+				titled++
+			}
 			if r.Label.Limb != "" || goesOutAndBack(r.Clauses, 0) {
 				back++
 			} else if (first || laid > 0) && lays(r.Clauses) && !worksOn(r.Clauses) {
@@ -813,7 +816,7 @@ func byStep(tree *syntax.Piece) bool {
 		}
 		first = false
 	}
-	return leaves > 1 || laid > 0 && back > 0 && laid+back > 2
+	return leaves > 1 || laid > 0 && (titled > 0 || back > 0 && laid+back > 2)
 }
 
 // said moves what was found in the words of another row to the clause that
