@@ -82,9 +82,10 @@ func countAlone(line string) bool {
 // goesByLetter begins a step of a part that goes by a letter: `b) 2 shoots`.
 var goesByLetter = phrase.MustCompile(`^\s*\(?[a-z]\) `)
 
-// endsInCount tells a line that ends in a count behind a sign: `sc in next 3 ch = 4 sts`, `sc in last 3 ch = 6 sts, none
-// left`.
-func endsInCount(line string) bool {
+// endsInCount tells lines of which the last ends in a count behind a sign: `sc in next 3 ch = 4 sts`, `sc in last 3 ch = 6
+// sts, none left`.
+func endsInCount(lines string) bool {
+	line := lines[strings.LastIndexByte(lines, '\n')+1:]
 	at := strings.LastIndex(line, " = ")
 	if at < 0 {
 		return false
