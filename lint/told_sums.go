@@ -2,6 +2,7 @@ package lint
 
 import (
 	"fmt"
+	"iter"
 	"slices"
 	"strings"
 
@@ -57,12 +58,20 @@ var additionsIn = &fact[[]toldSum]{func(p *Pass, s section) []toldSum {
 
 // holdAdditions tells of them.
 func (p *Pass) holdAdditions() {
-	for s, all := range additionsIn.in(p) {
-		if !slices.Contains(p.Pieces, s.piece) {
-			continue
-		}
-		for _, sum := range all {
-			p.Report(Finding{Span: s.abs(sum.at), Message: fmt.Sprintf("`%s` is not right: it comes to %d", s.text[sum.at.Start:sum.at.End], sum.n)})
+	for s, sum := range p.sums(additionsIn) {
+		p.Report(Finding{Span: s.abs(sum.at), Message: fmt.Sprintf("`%s` is not right: it comes to %d", s.text[sum.at.Start:sum.at.End], sum.n)})
+	}
+}
+
+// sums are those that the sections of the pieces at hand tell.
+func (p *Pass) sums(told *fact[[]toldSum]) iter.Seq2[section, toldSum] {
+	return func(yield func(section, toldSum) bool) {
+		for s, all := range told.in(p) {
+			for _, sum := range all {
+				if slices.Contains(p.Pieces, s.piece) && !yield(s, sum) {
+					return
+				}
+			}
 		}
 	}
 }
@@ -99,15 +108,8 @@ var toldSumsIn = &fact[[]toldSum]{func(p *Pass, s section) []toldSum {
 
 // holdToldSums holds them against what the row above states.
 func (p *Pass) holdToldSums() {
-	for s, all := range toldSumsIn.in(p) {
-		if !slices.Contains(p.Pieces, s.piece) {
-			continue
-		}
-		for _, sum := range all {
-			row, n := statedAbove(s, sum)
-			if row == nil || n == sum.n {
-				continue
-			}
+	for s, sum := range p.sums(toldSumsIn) {
+		if row, n := statedAbove(s, sum); row != nil && n != sum.n {
 			p.Report(Finding{
 				Span:    s.abs(sum.at),
 				Message: fmt.Sprintf("makes %d %s in all, and the row above has %d", sum.n, sum.noun, n),

@@ -775,7 +775,7 @@ func leavesFor(clauses []syntax.Clause) bool {
 // comes home. Lines without numbers must all be so, and several leave; of those with names, one
 // lays, and several go out and back or one has the name of a branch.
 func byStep(tree *syntax.Piece) bool {
-	first, leaves, laid, back, titled := true, 0, 0, 0, 0
+	first, leaves, laid, back := true, 0, 0, 0
 	for _, r := range tree.Rows {
 		if r.Label.Kind == syntax.Unlabelled {
 			switch {
@@ -788,12 +788,12 @@ func byStep(tree *syntax.Piece) bool {
 			continue
 		}
 		if r.Label.Kind == syntax.Named {
-			if r.Label.Limb != "" {
-				titled++
-			}
-			if r.Label.Limb != "" || goesOutAndBack(r.Clauses, 0) {
+			switch {
+			case r.Label.Limb != "":
+				back += 2 // the name of a branch says as much as two
+			case goesOutAndBack(r.Clauses, 0):
 				back++
-			} else if (first || laid > 0) && lays(r.Clauses) && !worksOn(r.Clauses) {
+			case (first || laid > 0) && lays(r.Clauses) && !worksOn(r.Clauses):
 				laid++
 			}
 			first = false
@@ -816,7 +816,7 @@ func byStep(tree *syntax.Piece) bool {
 		}
 		first = false
 	}
-	return leaves > 1 || laid > 0 && (titled > 0 || back > 0 && laid+back > 2)
+	return leaves > 1 || laid > 0 && back > 0 && laid+back > 2
 }
 
 // said moves what was found in the words of another row to the clause that

@@ -796,17 +796,18 @@ func (r *labelReader) sides(from, to int) {
 	if len(said) == 0 {
 		return
 	}
-	across := sendsAcross(said) || tellsOtherSide(said)
+	at := spanOf(said)
+	across := slices.ContainsFunc(said, leadsAcross) && (sendsAcross(said) || tellsOtherSide(said))
 	switch nth := sideNamed(said); {
 	case across || nth == 2:
 		r.label.Part = SecondSide
 	case nth == 1:
 		r.label.Part = FirstSide
-	case slices.Equal(strings.Fields(strings.ToLower(r.text[said[0].Span.Start:said[len(said)-1].Span.End])), []string{"tip"}):
+	case strings.EqualFold(r.text[at.Start:at.End], "tip"):
 		r.label.Part = AtTip
 	}
 	if across || r.label.Part == SecondSide && r.label.First(0) == 1 {
-		r.label.Far = spanOf(said)
+		r.label.Far = at
 	}
 	for _, t := range r.tokens[from:to] {
 		if t.Kind == Word && (t.Canon == "rs" || t.Canon == "ws") {

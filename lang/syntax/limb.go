@@ -220,8 +220,9 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		i += 2 // shoot on B: ch 5
 	}
 	i = p.pastPlace(i)
-	grows := i
-	if i = p.pastGrowth(i); fork {
+	grown := p.pastGrowth(i)
+	grows := grown > i
+	if i = grown; fork {
 		i = p.pastGround(i)
 	}
 	if star == "**" {
@@ -250,7 +251,7 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		found.several = true
 		i++
 	}
-	out := chainsOut(p.in, i) || p.pastGrowth(grows) > grows && afterChain(p.in, i) > 0 || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
+	out := chainsOut(p.in, i) || grows && afterChain(p.in, i) > 0 || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
 }
 

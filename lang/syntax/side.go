@@ -75,6 +75,12 @@ func tellsOtherSide(flat []Token) bool {
 	return false
 }
 
+// leadsAcross tells a word without which no words send the work to the other side: most labels have none, and need not be
+// read for it.
+func leadsAcross(t Token) bool {
+	return isSide(t) || t.Kind == Word && (t.Canon == "other side" || t.Canon == "loop" || t.Canon == "ch" || t.Canon == "foundation")
+}
+
 // sendsAcross tells words that send the work to the other side of its chain, and say no more.
 func sendsAcross(flat []Token) bool {
 	turn, ok := clauses.read(flat).(*Turn)
