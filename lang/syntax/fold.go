@@ -798,7 +798,12 @@ func worksAlong(list []Clause) bool {
 	if len(list) < 2 || !isChain(list[0].Node) {
 		return false
 	}
-	switch n := list[1].Node.(type) {
+	return fromHook(list[1].Node)
+}
+
+// fromHook tells work, or a skip, that begins so many chains from the hook.
+func fromHook(n Node) bool {
+	switch n := n.(type) {
 	case *Work:
 		return len(n.Places) > 0 && n.Places[0].From == FromHook
 	case *Skip:

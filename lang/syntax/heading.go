@@ -455,11 +455,7 @@ func (d *document) inParagraph(span source.Span) bool {
 func (d *document) growsFrom(line string) bool {
 	_, rest, _ := strings.Cut(line, ":")
 	r := readRow(strings.TrimFunc(rest, isBlank), 0, Standard())
-	if r.Label.Kind != Unlabelled || len(r.Clauses) == 0 {
-		return false
-	}
-	chain, lays := r.Clauses[0].Node.(*Chain)
-	return lays && chain.Number.Written() && (len(r.Clauses) == 1 || worksBack(r))
+	return laysFirst(r) != nil && (len(r.Clauses) == 1 || worksBack(r))
 }
 
 // ofSpray tells a line that begins with what a part of a spray is called: `Branch 1:`, `Main stem:`,

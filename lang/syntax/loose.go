@@ -105,7 +105,7 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	if n := len(l.out); n > 0 && onlyYarns(tokens) && isLikewise(l.out[n-1].Node) {
 		return &Likewise{} // 2 rows of A, B, C
 	}
-	if nthSide(tokens) {
+	if nthSide(tokens) > 0 {
 		return &Remark{} // first side
 	}
 	if sep == SepStop && titled(tokens) {
@@ -178,7 +178,7 @@ func byFirstWord(first string, tokens []Token) Node {
 		}
 		return &Likewise{}
 	case "work", "along", "across":
-		if first == "across" && nthSide(tokens[1:]) {
+		if first == "across" && nthSide(tokens[1:]) > 0 {
 			return &Remark{} // along the first side
 		}
 		if numbersNothing(tokens) {
@@ -310,22 +310,6 @@ func told(first Token, chats bool) Node {
 
 // shapers begin what shapes the work by as much as it needs.
 var shapers = map[string]bool{"narrow": true, "narrowing": true, "widen": true, "widening": true, "these": true}
-
-// nthSide tells words that only say along which side what follows lies: `first side`.
-func nthSide(tokens []Token) bool {
-	nth := false
-	for _, t := range tokens {
-		switch {
-		case t.Kind == Ordinal, t.Kind == Word && (t.Canon == "first" || t.Canon == "second"):
-			nth = true
-		case isSide(t):
-			return nth
-		case t.Kind != Word || t.Canon != "":
-			return false
-		}
-	}
-	return false
-}
 
 // placesAnything tells words that speak of a number, or of stitches or the places of them.
 func placesAnything(tokens []Token) bool {

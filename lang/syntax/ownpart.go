@@ -124,24 +124,25 @@ func (d *document) partLabel(line source.Span) string {
 // what it lays.
 func (d *document) laysBranch(span source.Span) bool {
 	r := readRow(d.text(span), 0, Standard())
+	chain := laysFirst(r)
+	return chain != nil && (len(r.Clauses) == 1 || chain.Number.At(0) < surelyFoundation || worksBack(r))
+}
+
+// laysFirst is the chain that an instruction without a label begins with, nil for none and for one without a number.
+func laysFirst(r *Row) *Chain {
 	if r.Label.Kind != Unlabelled || len(r.Clauses) == 0 {
-		return false
+		return nil
 	}
-	chain, lays := r.Clauses[0].Node.(*Chain)
-	return lays && chain.Number.Written() && (len(r.Clauses) == 1 || chain.Number.At(0) < surelyFoundation || worksBack(r))
+	if chain, lays := r.Clauses[0].Node.(*Chain); lays && chain.Number.Written() {
+		return chain
+	}
+	return nil
 }
 
 // worksBack tells a row that works along the chain that it begins with.
 func worksBack(r *Row) bool {
 	found := false
-	Walk(r.Clauses, func(c Clause) {
-		switch n := c.Node.(type) {
-		case *Work:
-			found = found || len(n.Places) > 0 && n.Places[0].From == FromHook
-		case *Skip:
-			found = found || n.Place.From == FromHook
-		}
-	})
+	Walk(r.Clauses, func(c Clause) { found = found || fromHook(c.Node) })
 	return found
 }
 

@@ -114,12 +114,10 @@ func onlyCounts(list []Clause, as func(i int, n *Total) bool) bool {
 // startsAlong tells a line that says in which chain the stitches below it begin, and no more: `Begin in the 2nd ch from
 // the hook.`
 func startsAlong(r *Row) bool {
-	if len(r.Clauses) != 1 {
-		return false
-	}
-	skip, ok := r.Clauses[0].Node.(*Skip)
-	return ok && skip.Place.From == FromHook
+	return len(r.Clauses) == 1 && isSkip(r.Clauses[0].Node) && fromHook(r.Clauses[0].Node)
 }
+
+func isSkip(n Node) bool { _, ok := n.(*Skip); return ok }
 
 // worksCell tells a row of a table of which a cell holds steps.
 func worksCell(r *Row) bool {

@@ -17,6 +17,14 @@ func isSide(t Token) bool { return t.Kind == Word && (t.Canon == "side" || t.Can
 // sideNamed is which side some words name, 1 or 2, and 0 for none: `Side 2`, `Side B`, `Second side`, `Along second
 // side`.
 func sideNamed(flat []Token) int {
+	if nth := nthSide(flat); nth <= 2 {
+		return nth
+	}
+	return 0
+}
+
+// nthSide is which of any number of sides some words name, 0 for none.
+func nthSide(flat []Token) int {
 	flat = withoutFillers(flat)
 	n := len(flat)
 	if n < 2 {
@@ -31,10 +39,7 @@ func sideNamed(flat []Token) int {
 	case isSide(other) && one.Kind == Ordinal && !slices.ContainsFunc(flat[:n-2], func(t Token) bool { return t.Kind != Word || t.Canon != "" && !toSide[t.Canon] }):
 		nth = one.Values.At(0)
 	}
-	if nth < 1 || nth > 2 {
-		return 0
-	}
-	return nth
+	return max(0, nth)
 }
 
 // namesSecondSide tells the name of a second side.
