@@ -563,9 +563,9 @@ func (h *hand) countsSoFar(clauses []syntax.Clause, i int) bool {
 	switch b := h.innermost(); {
 	case bracket && b == nil && len(h.base) > 0 && h.remaining(syntax.Noun{}) == 0:
 		own = h.row // there is no place for more
-	case bracket && (b == nil || !h.heads || len(h.row) == 0 || len(h.lastHome) == 0 || latest(h.lastHome) != h.row[len(h.row)-1]):
+	case bracket && (b == nil || !h.heads || !h.justHome()):
 		return false // other brackets are told from work with the row
-	case bracket:
+	case bracket, b == nil && h.justHome():
 		own = h.lastHome
 	case b != nil && h.workedOut(b):
 		own = h.ownOf(b)
@@ -575,6 +575,11 @@ func (h *hand) countsSoFar(clauses []syntax.Clause, i int) bool {
 		own = h.without(h.leaving.inOrder(), 0, len(h.row))
 	}
 	return k != nil && len(own) == n.At(h.size) && !slices.ContainsFunc(own, func(i int) bool { return h.stitch(i).Kind != k })
+}
+
+// justHome tells whether the last stitch of the row is the last of a branch that came home.
+func (h *hand) justHome() bool {
+	return len(h.row) > 0 && len(h.lastHome) > 0 && latest(h.lastHome) == h.row[len(h.row)-1]
 }
 
 // asCount reads a step that is only a number of a stitch as a count, nil where

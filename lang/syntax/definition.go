@@ -630,6 +630,32 @@ func headsList(key, list string) bool {
 	return !sameWord(key, list[first.Start:first.End])
 }
 
+// workDefined takes for instructions what was taken for the meanings of a pattern's own words, where they lay a chain longer
+// than a row rises by, go back along it and nothing else is worked in the file: `Leaf: Ch 12, sl st in 2nd ch from hook, …` is all of a leaf.
+// The blocks are kept as they were for the next reading, in which other work may call for the words.
+func (d *document) workDefined() {
+	tellsWork := func(b block) bool {
+		if b.kind != blockDefinition || !b.special {
+			return false
+		}
+		r := readRow(d.text(b.body), 0, Standard())
+		chain := laysFirst(r)
+		return chain != nil && chain.Number.At(0) > MostRising && worksBack(r)
+	}
+	works := func(b block) bool {
+		return b.kind == blockText && slices.ContainsFunc(readRow(d.text(b.span), 0, Standard()).Clauses, func(c Clause) bool { return steps(c.Node) })
+	}
+	if !slices.ContainsFunc(d.blocks, tellsWork) || slices.ContainsFunc(d.blocks, works) {
+		return
+	}
+	d.blocks = slices.Clone(d.blocks)
+	for i, b := range d.blocks {
+		if tellsWork(b) {
+			d.blocks[i] = block{kind: blockText, span: b.span, digest: digestText(d.text(b.span))}
+		}
+	}
+}
+
 func (d *document) readDefinition(b *block) {
 	if !b.special && definesSeveral(d.text(b.span)) {
 		d.listed(b.span)

@@ -22,6 +22,7 @@ func ReadAfter(before *File, text *source.Text) *File {
 	}
 	d.split()
 	d.finishBlocks()
+	d.workDefined()
 	d.sizes()
 	d.vocabulary()
 	d.readAll()

@@ -235,7 +235,8 @@ func (d *document) sizesOf(b *block) {
 // size stops here and goes on to the Brim.`, `Stop here for the child size and go to the Brim.`
 var (
 	sizeGoesOn = phrase.MustCompile(`(?i)^[*_# ]*((?:for )?(?:the )?[^.:;]{1,40}?)[:,]?[*_]* ` + doneHere + `(?:now )?` + onToPart)
-	sizeStops  = phrase.MustCompile(`(?i)^[*_# ]*stop here (for [^.:;]{1,40}?),? and ` + onToPart)
+	sizeStops  = phrase.MustCompile(`(?i)^[*_# ]*stop here (for [^.:;]{1,40}?)(?:,? and ` + onToPart + `|\.?[*_ ]*$)`)
+	sizeIsDone = phrase.MustCompile(`(?i)^[*_# ]*((?:for )?(?:the )?[^.:;]{1,40}?)[:,]?[*_]* (?:stops? here|ends? here|is (?:now )?(?:done|finished|complete)(?: here| now)?)\.?[*_ ]*$`)
 )
 
 const (
@@ -250,15 +251,14 @@ func (d *document) sizesLeave(b *block) bool {
 		return false
 	}
 	said := strings.TrimFunc(d.text(b.span), isBlank)
-	m := sizeStops.FindStringSubmatch(said)
-	if m == nil {
-		m = sizeGoesOn.FindStringSubmatch(said)
+	var gone []int
+	for _, leaves := range []*phrase.Phrase{sizeStops, sizeGoesOn, sizeIsDone} {
+		if m := leaves.FindStringSubmatch(said); m != nil {
+			gone = sizesOfThing(m[1], d.file.Sizes)
+			break
+		}
 	}
-	if m == nil {
-		return false
-	}
-	gone, ok := namedSizes(m[1], d.file.Sizes)
-	if !ok || gone == nil {
+	if gone == nil {
 		return false
 	}
 	var stay []int
@@ -273,6 +273,16 @@ func (d *document) sizesLeave(b *block) bool {
 	d.chapter.say(b.span, nil)
 	d.words = d.file.Vocab.forSizes(stay)
 	return true
+}
+
+// sizesOfThing reads which sizes some words name, with or without the thing that has them: `for the small`, `the medium
+// hat`. It is nil for other words, and for all sizes.
+func sizesOfThing(words string, names []string) []int {
+	if only, ok := namedSizes(words, names); ok {
+		return only
+	}
+	only, _ := namedSizes(words[:max(0, strings.LastIndexByte(words, ' '))], names)
+	return only
 }
 
 // headingMarks may stand round what a heading says.

@@ -314,6 +314,12 @@ func (l *scanner) group() []Token {
 			t.Span.Start, t.Span.End = r.start, l.raw[end].end
 			tokens = append(tokens, t)
 			i = end + 1
+		case r.kind == Number && l.countedList(i):
+			values, n := l.separated(i)
+			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[i+n-1].end]}
+			t.Span.Start, t.Span.End = r.start, l.raw[i+n-1].end
+			tokens = append(tokens, t)
+			i += n
 		case r.kind == Number && calls(tokens) && !l.timesFollow(i+1):
 			t, n := Token{Kind: Name, Canon: r.lower}, 1
 			if next := i + 1; next < len(l.raw) && l.raw[next].kind == Word && l.raw[next].glued && len(l.raw[next].lower) == 1 {
@@ -735,6 +741,40 @@ func (l *scanner) countList(i int) bool {
 	}
 	values, end := l.enclosed(i)
 	return len(values) == l.vocab.Sizes && (end+1 == len(l.raw) || end+2 == len(l.raw) && l.raw[end+1].kind == Period)
+}
+
+// countedList tells numbers with commas between them, one for each size, from the numbers of several steps: `(48, 54, 60
+// sc)`, `sc in next 12, 14, 16 sts`, `Ch 49, 55, 61.`
+func (l *scanner) countedList(i int) bool {
+	if l.vocab.Sizes < 2 || i == 0 {
+		return false
+	}
+	values, n := l.separated(i)
+	if len(values) != l.vocab.Sizes {
+		return false
+	}
+	if i+n == len(l.raw) || l.raw[i+n].kind == Period {
+		return l.raw[i-1].lower == "ch" || l.raw[i-1].lower == "chain"
+	}
+	entry, words := l.match(i + n)
+	if entry == nil || entry.canon != "st" && entry.kind != Stitch {
+		return false
+	}
+	if l.raw[i-1].kind == Open || l.raw[i-1].kind == Comma {
+		return i+n+words < len(l.raw) && l.raw[i+n+words].kind == Close
+	}
+	return entry.canon == "st" && (l.raw[i-1].lower == "next" || l.raw[i-1].lower == "last" || l.raw[i-1].lower == "first")
+}
+
+// separated reads numbers with commas between them from raw token i on, and how many tokens they are.
+func (l *scanner) separated(i int) (values []int, length int) {
+	for j := i; j < len(l.raw) && l.raw[j].kind == Number; j += 2 {
+		values, length = append(values, l.raw[j].value), j-i+1
+		if j+1 == len(l.raw) || l.raw[j+1].kind != Comma {
+			break
+		}
+	}
+	return values, length
 }
 
 // plain is the token of raw token i alone.
