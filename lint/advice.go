@@ -11,9 +11,10 @@ import (
 // cautioned nobody.
 var (
 	// keptFromSleep takes `do not leave the rattle in the cot` and `take it out of the crib
-	// when the baby sleeps`, and `not for babies under twelve months to sleep with`.
+	// when the baby sleeps`, `nor for a pram or cot`, and `not for babies under twelve months to sleep with`.
 	keptFromSleep = phrase.MustCompile(`\b(?:never|do not|don't|must not|should not)\b[^.;:]*\b(?:in|into|over|near|with|while|when)\b[^.;:,]{0,24}\b` + asleepExpr +
-		`|\b(?:remove|take|keep)\b[^.;:]*\b(?:out of|away from|from)\b[^.;:,]{0,24}\b` + asleepExpr +
+		`|\b(?:remove|take|keep)\b[^.;:]*\b(?:out of|away from|from|off)\b[^.;:,]{0,24}\b` + asleepExpr +
+		`|\b(?:not|nor|never)(?: meant| suitable| safe| intended)? for (?:an? |the |use (?:in|on|over) )?(?:[a-z]+,? (?:or|and|nor) (?:an? |the )?)*` + asleepExpr +
 		`|\b(?:never|do not|don't|must not|should not)\b[^.;:]*\bsleep(?:s|ing)? with\b` +
 		`|\bnot for (?:an? )?(?:bab(?:y|ies)|infants?|child(?:ren)?)\b[^.;:]*\bto sleep (?:with|in|under|on)\b`)
 	// The three parts of an advice on small parts, which may take two sentences: `The eyes

@@ -1,8 +1,11 @@
 package lint
 
 import (
+	"strings"
+
 	"stitchproof/lang/materials"
 	"stitchproof/lang/phrase"
+	"stitchproof/lang/source"
 )
 
 var sleepLoose = &Rule{
@@ -38,7 +41,7 @@ var (
 	// inCot names the place of sleep itself.
 	inCot = phrase.MustCompile(`\b(?:cots?|cribs?|cradles?|prams?|moses baskets?|bassinets?|nursery|stroller|carriage (?:cover|robe|blanket))\b`)
 	// loose is what lies loose in a bed. Nothing is one by its name alone.
-	loose = phrase.MustCompile(`\b(?:blankets?|afghans?|coverlets?|quilts?|pillows?|cushions?|bumpers?|lovey|loveys|lovies|comforters?|carriage robe|sleeping bags?)\b`)
+	loose = phrase.MustCompile(`\b(?:blankets?(?:[- ]stitch\w*)?|afghans?|coverlets?|quilts?|pillows?|cushions?|bumpers?|lovey|loveys|lovies|comforters?|carriage robe|sleeping bags?)\b`)
 )
 
 func checkSleepLoose(p *Pass) {
@@ -48,7 +51,7 @@ func checkSleepLoose(p *Pass) {
 	if !small && !bed || p.advisesOnSleep() {
 		return
 	}
-	at, found := p.firstOf(loose)
+	at, found := p.firstBut(loose, func(_ source.Span, words string) bool { return strings.Contains(words, "stitch") }) // of a hem
 	if !found {
 		if at, found = p.firstOf(playful); !found {
 			return

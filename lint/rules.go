@@ -74,6 +74,7 @@ var rules = []*Rule{
 	unitsSingle,
 	wordingAmbiguous,
 	wordsDoubled,
+	yarnMissing,
 	yarnUndeclared,
 	yarnUnused,
 	yarnWeight,

@@ -77,8 +77,9 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 
 // The uses of a yarn that are no clause of a row.
 var (
-	// usedInHeading takes `Cup (make 8) - with A`, `Cup (make 8, colour A)`, `Cup - make 8 in A`.
-	usedInHeading = phrase.MustCompile(`(?:(?: [–—-] |[,(] ?|(?i:make (?:\d+|` + numeral.Expression(2, 12) + `)) )(?i:with|using|in) (?i:(?:yarn|colou?r|shade) )?|(?: [–—-] |[,(] ?)(?i:yarn|colou?r|shade) )([A-Z]|MC|CC\d?)[):.\r]*$`)
+	// usedInHeading takes `Cup (make 8) - with A`, `Cup (make 8, colour A)`, `Cup - make 8 in A`, `Cup (yarn A, from the
+	// foot up)`.
+	usedInHeading = phrase.MustCompile(`(?:(?: [–—-] |[,(] ?|(?i:make (?:\d+|` + numeral.Expression(2, 12) + `)) )(?i:with|using|in) (?i:(?:yarn|colou?r|shade) )?|(?: [–—-] |[,(] ?)(?i:yarn|colou?r|shade) )([A-Z]|MC|CC\d?)[):.\r]*$|\((?i:yarn|colou?r|shade) ([A-Z]|MC|CC\d?)[,;)]`)
 	// usedSaid takes `using colour D`, `with two strands of A`, `with CC2,`.
 	usedSaid = phrase.MustCompile(`\b(?i:with|using|in) (?:(?i:(?:\d|a|double|` + numeral.Expression(1, 12) + `) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)|([A-Z]|MC|CC\d)(?:[,;:]| and ))`)
 )

@@ -73,7 +73,7 @@ func Read(file *syntax.File) *List {
 	for _, f := range file.Header {
 		switch f.Key {
 		case "yarn":
-			l.addYarn(f.Name, f.Value, f.ValueSpan)
+			l.yarnField(f, file.Text)
 		case "hook":
 			l.Hooks = append(l.Hooks, readHooks(f.Value, f.ValueSpan, file.Text)...)
 		case "gauge":
@@ -94,7 +94,7 @@ func Read(file *syntax.File) *List {
 		}
 		if supply[f.Key] {
 			l.Given = l.Given || f.Value != ""
-			text = append(text, f.Name, f.Value)
+			text = append(text, f.Name, file.Text.Slice(f.ValueSpan))
 			if f.Key == "notions" {
 				text = append(text, file.Text.Slice(f.KeySpan)) // `Buttons: 3`
 			}
@@ -114,8 +114,9 @@ func Read(file *syntax.File) *List {
 		l.Finished = finishedSize(file)
 	}
 	l.Lines = slices.Concat(headed, loose)
-	l.written = strings.Join(text, "\n")
-	l.Text, l.Codes = plain(l.written), codesIn(l.written)
+	all := strings.Join(text, "\n")
+	l.written = matched.ReplaceAllString(all, "")
+	l.Text, l.Codes = plain(all), codesIn(l.written)
 	for _, key := range []string{"for", "sizes", "pattern"} {
 		for _, f := range file.Header {
 			if f.Key == key {
@@ -124,6 +125,26 @@ func Read(file *syntax.File) *List {
 		}
 	}
 	return l
+}
+
+// yarnField reads a field of yarn, of which further lines may give its colours letters.
+func (l *List) yarnField(f *syntax.Field, text *source.Text) {
+	described := Yarn{Text: f.Value, Span: f.ValueSpan}
+	described.readWeight()
+	named := false
+	start := f.ValueSpan.Start
+	for line := range strings.Lines(text.Slice(f.ValueSpan)) {
+		if m := coded.FindStringSubmatch(line); m != nil && start > f.ValueSpan.Start {
+			one := described // they share a weight
+			one.Name, one.Text = m[1]+m[2], strings.TrimSpace(line[len(m[0]):])
+			one.Span = source.Span{Start: start + len(m[0]), End: start + len(strings.TrimRight(line, " \t\r\n"))}
+			l.Yarns, named = append(l.Yarns, one), true
+		}
+		start += len(line)
+	}
+	if !named {
+		l.addYarn(f.Name, f.Value, f.ValueSpan)
+	}
 }
 
 // gaugeIn takes the gauge from a sentence: `at a gauge of 16 dc = 4 in`.
@@ -155,8 +176,8 @@ var supply = map[string]bool{"yarn": true, "hook": true, "notions": true, "mater
 func plain(s string) string { return strings.ToLower(strings.Join(strings.Fields(s), " ")) }
 
 // coded is a line of a list that names a yarn by a letter: `A: bark brown`,
-// `MC – gray`, `Color B: …`, `Yarn A, moss brown`.
-var coded = phrase.MustCompile(`^[-•*\s]*(?:(?i:yarn|colou?r)\s+([A-Z]|MC|CC\d?)\s*[:=,–—-]|([A-Z]|MC|CC\d?)\s*[:=–—-])\s*`)
+// `MC – gray`, `Color B: …`, `Yarn A, moss brown`, `**A** – bark brown`, `A  bark brown`.
+var coded = phrase.MustCompile(`^[-•*\s]*(?:(?i:yarn|colou?r)\s+([A-Z]|MC|CC\d?)\s*[:=,–—-]|([A-Z]|MC|CC\d?)(?:\**\s*[:=–—-]|\s{2,}))\s*`)
 
 // codeFirst is a yarn's code with its colour behind it: `Color B (bark): 90 yards`, `Color B, bark: 90 yards`.
 var codeFirst = phrase.MustCompile(`^(` + codeExpr + `)(?: ?\(([^()]*)\)|, (\pL[\pL -]*))$`)

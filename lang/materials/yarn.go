@@ -95,7 +95,7 @@ type lettered struct {
 var (
 	letterFirst = phrase.MustCompile(`\b([A-Z]|MC|CC\d?) ?[(\[](\pL[^()\[\]]*)[)\]]`)
 	letterLast  = phrase.MustCompile(`(\pL[\pL-]*) ?[(\[]([A-Z]|MC|CC\d?)(?:[,;:] [^()\[\]]*)?[)\]]`)
-	letterBare  = phrase.MustCompile(`(?:^|[:;]\s*)([A-Z]|MC|CC\d?) (\p{Ll}[^,;.:=()]*)`)
+	letterBare  = phrase.MustCompile(`(?:^|[:;\n]\s*)([A-Z]|MC|CC\d?) {1,3}(\p{Ll}[^,;.:=()\n]*)`)
 	letterMark  = phrase.MustCompile(`\b([A-Z]|MC|CC\d?)(?:[:=]| [–—-])\s*(\pL[^,;.:=]*)`)
 )
 
@@ -140,6 +140,9 @@ var callsYarn = [...]*phrase.Phrase{
 
 // codeExpr is a yarn's name that is no word: A, MC, CC2, CB.
 const codeExpr = `[A-Z]|MC|CC\d?|C[A-F]`
+
+// matched is a yarn that something else goes with: `thread to match Yarn B`. That lists no yarn.
+var matched = phrase.MustCompile(`\b(?i:to match|matching) (?:(?i:the|your|yarn|colou?r|shade) )*(?:` + codeExpr + `)\b`)
 
 // codesIn are those that a list calls yarns by, each once.
 func codesIn(text string) []string {

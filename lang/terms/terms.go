@@ -455,8 +455,8 @@ const (
 	nationExpr = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
 	// subjectExpr is what a dialect is said to be of.
 	subjectExpr = `(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)`
-	// nationsExpr is a dialect, or both.
-	nationsExpr = nationExpr + `(?:\s*(?:/|,|&|and|or)\s*` + nationExpr + `)*`
+	// nationsExpr is a dialect, also by both its names, `British (UK)`, or both.
+	nationsExpr = nationExpr + `(?:\s*(?:(?:/|,|&|and|or)\s*` + nationExpr + `|\(\s*` + nationExpr + `\s*\)))*`
 )
 
 var (
