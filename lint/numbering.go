@@ -60,6 +60,9 @@ func (c *counter) next(i int) {
 	if i > 0 && afresh(c.rows[i-1], row) {
 		c.due, c.ahead = 0, nil
 	}
+	if i > 0 {
+		c.passItems(c.rows[i-1], row)
+	}
 	first, last := ends(row.Tree.Label, 0)
 	c.regular += last - first
 	switch {
@@ -72,6 +75,15 @@ func (c *counter) next(i int) {
 		c.goOn(last + 1)
 	default:
 		c.slip(i, first, last)
+	}
+}
+
+// passItems counts in the items of a list between two rows that are no rows.
+func (c *counter) passItems(above, row *fabric.Row) {
+	for _, r := range row.Piece.Rows[above.Index+1 : row.Index] {
+		if c.due > 0 && r.Tree.Label.Item == c.due {
+			c.due++
+		}
 	}
 }
 

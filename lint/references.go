@@ -63,6 +63,9 @@ func firstNamed(r *fabric.Row, ref *syntax.Rows) *fabric.Row {
 // rowsNamed is how many rows an instruction to repeat them names.
 func rowsNamed(n *syntax.Rows, size int) int {
 	total := n.Last.Or(size, 0)
+	if n.Called != "" {
+		total++
+	}
 	for _, span := range n.List {
 		total += max(1, span.To.At(size)-span.From.At(size)+1)
 	}

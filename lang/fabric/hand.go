@@ -53,6 +53,7 @@ type hand struct {
 	resumed      *int            // a row that came short, and is gone on with now: nil for none
 	openings     []opening       // runs of skipped stitches with chains over them
 	marks        []int           // stitches that carry a marker
+	markedChain  int             // which of the chains on the hook carries one, from the first on; 0 for none
 	lastGroup    []syntax.Clause // what was worked together in one place last
 	corner       []syntax.Clause // what the pattern works at a corner, as far as it is known
 	twigged      bool            // a branch came home, named or not
@@ -400,7 +401,10 @@ func (h *hand) space() {
 // hook's end first.
 func (h *hand) foundation() {
 	h.first = h.chainNodes(h.chains)
-	h.chains = 0
+	if n := h.markedChain; n > 0 && n <= len(h.first) {
+		h.marks = append(slices.Clip(h.marks), h.first[n-1])
+	}
+	h.chains, h.markedChain = 0, 0
 	h.base = reverse(h.first)
 	h.toStart()
 }

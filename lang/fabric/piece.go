@@ -79,7 +79,12 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 		c = append(c, k)
 	}
 	var keep keeper
+	told := w.onlyTold(tree)
 	for _, row := range p.Rows {
+		if told {
+			row.worksNothing()
+			continue
+		}
 		keep.before(row, c)
 		c.instruction(row)
 		keep.after(row)
@@ -90,6 +95,40 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 		p.Stitches = append(p.Stitches, k.h.earlier)
 	}
 	return p, c
+}
+
+// onlyTold tells rows that no piece is made of, for they stand on nothing and have names by which others call for them:
+// `PLAIN ROW. …`, where they work them: `Row 12. Plain row.`
+func (w *words) onlyTold(tree *syntax.Piece) bool {
+	told := false
+	for _, r := range tree.Rows {
+		switch {
+		case r.Label.Kind != syntax.Named && r.Label.Kind != syntax.Unlabelled || slices.ContainsFunc(r.Clauses, founds):
+			return false
+		case r.Label.Kind == syntax.Named:
+			told = told || slices.ContainsFunc(w.called, r.Label.Called)
+		}
+	}
+	return told
+}
+
+// worksNothing says of a row that it is not worked where it stands: what it counts holds where it is.
+func (r *Row) worksNothing() {
+	r.Stated, r.StatedAt = nil, source.Span{}
+	for size := range r.Tallies {
+		r.Tallies[size].Known = true
+	}
+}
+
+// founds tells a chain that is more than the beginning of a row, and a ring.
+func founds(c syntax.Clause) bool {
+	switch n := c.Node.(type) {
+	case *syntax.Chain:
+		return n.Number.At(0) > syntax.MostRising
+	case *syntax.MagicRing:
+		return true
+	}
+	return false
 }
 
 // takeUp begins a piece where an earlier one stopped, if it says that it goes
@@ -375,6 +414,9 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 	var at source.Span
 	for i, c := range clauses {
 		if t, ok := c.Node.(*syntax.Total); ok && !onTheWay(clauses, i) && !ofSeam(clauses[:i], t) && !(len(t.Parts) == 1 && t.Parts[0].Noun.Kind == syntax.NounRow) && !(t.Change != 0 && found != nil) {
+			if i > 0 && found != nil && clauses[i-1].Node == found && inAllBeside(found, t) {
+				t, c.Span = &syntax.Total{Parts: append(slices.Clone(found.Parts), t.Parts...)}, at.Union(c.Span)
+			}
 			found, at = t, c.Span
 		}
 		if r, ok := c.Node.(*syntax.Repeat); ok && r.Limit == syntax.Unstated {
@@ -387,6 +429,12 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 		return asCount(clauses[last].Node), clauses[last].Span // `As Row 2. 21 sc.`
 	}
 	return found, at
+}
+
+// inAllBeside tells a count of all stitches from the count of some kind right before it: `9 shells. (43)`.
+func inAllBeside(some, all *syntax.Total) bool {
+	return some.Change == 0 && len(all.Parts) == 1 && all.Change == 0 && (all.Parts[0].Noun.Kind == syntax.NounNone || all.Parts[0].Noun.Kind == syntax.NounAny) &&
+		!slices.ContainsFunc(some.Parts, func(p syntax.Part) bool { return p.Noun.Kind == syntax.NounNone || p.Noun.Kind == syntax.NounAny })
 }
 
 // ofSeam tells a count of the slip stitches with which worked rows are joined to something, as the
@@ -621,7 +669,7 @@ func (j *job) finish(row *Row) {
 // chain.
 func (k *worker) followed(row *Row) (on, round bool) {
 	rows := k.piece.Rows[row.Index+1:]
-	for len(rows) > 0 && rows[0].Tree.CountsAlone() {
+	for len(rows) > 0 && (rows[0].Tree.CountsAlone() || tellsOnly(rows[0].Tree)) {
 		rows = rows[1:]
 	}
 	if len(rows) == 0 {
@@ -634,6 +682,9 @@ func (k *worker) followed(row *Row) (on, round bool) {
 	}
 	if steps && lays(next.Clauses) && !worksOn(next.Clauses) {
 		return true, false // more of the stem
+	}
+	if next.Label.Item > 0 && goesAcross(next.Clauses) {
+		return true, true
 	}
 	first := firstStep(next.Clauses)
 	switch {
@@ -658,6 +709,39 @@ func (k *worker) followed(row *Row) (on, round bool) {
 		return steps && (goesOutAndBack(afterRemark(next.Clauses), k.size) || k.h.branchesIn(next.Clauses) || !worksStitches(next.Clauses)), false // more of the stem, and what grows there
 	}
 	return false, false
+}
+
+// tellsOnly tells a line without a label that says no more than what is left and how many there are: `One ch is left.
+// Side One now has 23 sts.`
+func tellsOnly(r *syntax.Row) bool {
+	if r.Label.Kind != syntax.Unlabelled || len(r.Clauses) == 0 {
+		return false
+	}
+	left, ok := r.Clauses[0].Node.(*syntax.Leave)
+	return ok && left.Told && !slices.ContainsFunc(r.Clauses[1:], func(c syntax.Clause) bool {
+		switch c.Node.(type) {
+		case *syntax.Total, *syntax.Remark:
+			return false
+		}
+		return true
+	})
+}
+
+// goesAcross tells turns by which the work comes to the other side of its chain: `Do not turn; rotate the leaf and go on along
+// the unused loops of the same ch.`
+func goesAcross(clauses []syntax.Clause) bool {
+	for _, c := range clauses {
+		switch n := c.Node.(type) {
+		case *syntax.Turn:
+			if n.OtherSide {
+				return true
+			}
+		case *syntax.Marker, *syntax.Remark:
+		default:
+			return false
+		}
+	}
+	return false
 }
 
 // secondHalf tells the second half of a row, which has its number: `Row 1, second side:` behind a `Row 1, first side:`
@@ -772,10 +856,11 @@ func leavesFor(clauses []syntax.Clause) bool {
 
 // byStep tells whether a piece's lines, with bare numbers before them, names or none, are its steps,
 // not its rows: the first of them only lays the chain, or one leaves for a branch or
-// comes home. Lines without numbers must all be so, and several leave; of those with names, one
+// comes home, or goes on along the chain where another began from the hook. Lines without numbers must all be so, and several leave; of those with names, one
 // lays, and several go out and back or one has the name of a branch.
 func byStep(tree *syntax.Piece) bool {
 	first, leaves, laid, back := true, 0, 0, 0
+	began := false // a numbered line along the chain, from the hook
 	for _, r := range tree.Rows {
 		if r.Label.Kind == syntax.Unlabelled {
 			switch {
@@ -810,6 +895,12 @@ func byStep(tree *syntax.Piece) bool {
 			if n.Told {
 				return true
 			}
+		default:
+			if began && alongChain(n) {
+				return true
+			}
+			places := placesOf(n)
+			began = began || len(places) > 0 && places[0].From == syntax.FromHook
 		}
 		if first && lays(r.Clauses) && !worksOn(r.Clauses) {
 			return true

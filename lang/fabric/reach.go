@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"cmp"
 	"slices"
 
 	"stitchproof/lang/stitch"
@@ -11,6 +12,10 @@ import (
 
 // mark puts a marker in one of the stitches made.
 func (h *hand) mark(n *syntax.Marker) {
+	if h.chains > 0 && h.base == nil && len(h.row) == 0 {
+		h.markedChain = cmp.Or(n.Nth, h.chains) // `Ch 22. Place a marker in the first ch.`
+		return
+	}
 	of := h.row
 	if n.Skipped {
 		of = h.run

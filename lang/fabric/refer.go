@@ -247,12 +247,21 @@ func (k *worker) calledAlike(row *Row) *unit {
 	return nil
 }
 
-// byName finds the last row of a name that stands above in the piece: `Dec row: …`.
+// byName finds the last row of a name that stands above in the piece, `Dec row: …`, or in another: some tell the rows
+// that all parts have before the first of them.
 func (k *worker) byName(row *Row, name string) ([]unit, bool) {
 	for i := row.Index - 1; i >= 0; i-- {
 		tree := row.Piece.Rows[i].Tree
 		if tree.Label.Called(name) {
 			return []unit{{tree: tree}}, true
+		}
+	}
+	for _, p := range slices.Backward(k.fabric.Pieces) {
+		for _, r := range p.Rows {
+			if p != k.piece && r.Tree.Label.Called(name) {
+				k.leans = true
+				return []unit{{tree: r.Tree}}, true
+			}
 		}
 	}
 	return nil, false

@@ -25,6 +25,8 @@ type words struct {
 	tops bool
 	// turns is set where the pattern says once that every row is turned at its end.
 	turns bool
+	// called are the names by which rows with numbers call for rows that are told elsewhere, each once.
+	called []string
 }
 
 // ownStitch is a stitch that the pattern defines.
@@ -85,7 +87,23 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 			w.readMultiple(field.Value)
 		}
 	}
+	w.called = rowsCalled(f)
 	return w
+}
+
+// rowsCalled are the names by which rows with numbers call for others.
+func rowsCalled(f *syntax.File) (names []string) {
+	if f.Traits&syntax.CallsRows == 0 {
+		return nil
+	}
+	for _, p := range f.Pieces {
+		for _, r := range p.Rows {
+			if ref := reference(r.Clauses); r.Traits&syntax.CallsRows != 0 && ref != nil && ref.Called != "" && !slices.Contains(names, ref.Called) {
+				names = append(names, ref.Called)
+			}
+		}
+	}
+	return names
 }
 
 // everyTurn says once for all rows that they are turned: `Turn at the end of every row.`

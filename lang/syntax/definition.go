@@ -689,13 +689,19 @@ func (d *document) meanings(body source.Span) []part {
 	return out
 }
 
-// saidEffect reads `uses 1 st, makes 5 dc`.
+// saidEffect reads `uses 1 st, makes 5 dc`, and of what has chains in it for how many stitches it counts: `(dc, ch 1, dc)
+// in next st; it stands for 3 sts`.
 func saidEffect(tokens []Token) (uses, makes Num) {
+	chains := false
 	for i := 0; i+1 < len(tokens); i++ {
+		chains = chains || tokens[i].Canon == "ch"
 		if tokens[i+1].Kind != Number {
 			continue
 		}
 		switch {
+		case chains && i > 1 && i+2 < len(tokens) && tokens[i-1].Canon == "count" && tokens[i-2].Canon != "ch" && (tokens[i].Canon == "as" || tokens[i].Canon == "for") && tokens[i+2].Canon == "st" &&
+			tokens[i+1].Values.At(0) > 1:
+			makes = tokens[i+1].Values
 		case tokens[i].Canon == "uses" || tokens[i].Canon == "use":
 			uses = tokens[i+1].Values
 		case tokens[i].Canon == "work" && uses.Written():

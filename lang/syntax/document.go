@@ -40,6 +40,8 @@ type document struct {
 	started   bool        // an instruction has been met
 	asked     []string    // the names of parts of the pattern's own: see ownParts
 	stemAsked int         // how many lines have asked whether a stem is laid
+	level     int         // of the last heading: how many marks it has
+	step      int         // the bare number of the last step below it, 0 for none
 	words     *Vocabulary // of the instructions that are read now: all sizes have them, or some
 
 	known *File // an earlier reading, nil for none
@@ -115,6 +117,14 @@ func (d *document) sort(i int, fronted bool) {
 func (d *document) add(b block) {
 	b.names = cloned(b.names)
 	d.blocks = append(d.blocks, b)
+	switch b.kind {
+	case blockHeading:
+		d.level, d.step = headingLevel(d.text(b.span)), 0
+	case blockText:
+		if n := bareNumber(strings.TrimFunc(d.text(b.span), isBlank)); n > 0 {
+			d.step = n
+		}
+	}
 }
 
 func cloned(words []string) []string {
@@ -532,13 +542,81 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 	if label.Far.Len() > 0 {
 		r.Clauses = append(r.Clauses, Clause{Span: label.Far, Sep: SepStop, Node: &Turn{Rotate: true, OtherSide: true}})
 	}
+	if label.Kind == Numbered {
+		called, n := calledFirst(r.Tokens[at:])
+		r.Clauses, at = append(r.Clauses, called...), at+n
+	}
 	clauses, problems := build(r.Tokens[at:])
 	r.Clauses, r.Problems = append(r.Clauses, clauses...), problems
 	if label.Kind == Numbered && toldInSquares(r.Clauses) {
 		r.Clauses[0].Node = &Likewise{}
 	}
+	countsRows(r)
 	r.Traits = traitsOf(r)
 	return r
+}
+
+// calledFirst takes the name of the row that a numbered one is worked as, how often, and how many it makes of what: `Row 12:
+// Plain row.`, `Rows 3-10: Plain row, 8 times.`, `Row 11: Nest row: 9 nests.`
+func calledFirst(tokens []Token) (clauses []Clause, n int) {
+	for n < len(tokens) && (tokens[n].Kind == Name || tokens[n].Kind == Stitch) {
+		n++
+	}
+	if n == 0 || n == len(tokens) || tokens[n].Canon != "row" && tokens[n].Canon != "rnd" {
+		return nil, 0
+	}
+	rows := &Rows{Called: ideas(tokens[:n], nil), Limit: Times, Number: One(1)}
+	n++
+	if n+2 < len(tokens) && tokens[n].Kind == Comma && tokens[n+1].Kind == Number && tokens[n+2].Canon == "times" {
+		rows.Number, n = tokens[n+1].Values, n+3
+	}
+	clauses = []Clause{{Span: spanOf(tokens[:n]), Sep: SepStop, Node: rows}}
+	if n == len(tokens) || tokens[n].Kind == Open || tokens[n].Kind == Period {
+		return clauses, n
+	}
+	if tokens[n].Kind != Colon {
+		return nil, 0
+	}
+	made := tokens[n+1:]
+	if end := slices.IndexFunc(made, func(t Token) bool { return t.Kind == Period || t.Kind == Open }); end >= 0 {
+		made = made[:end]
+	}
+	count := asTotal(made)
+	if count == nil {
+		return nil, 0
+	}
+	return append(clauses, Clause{Span: spanOf(made), Sep: SepStop, Node: count}), n + 1 + len(made)
+}
+
+// countsRows takes a list in brackets that counts each of several rows, `Rows 3-5: … [11, 15, 19]`, for what the last of
+// them comes to.
+func countsRows(r *Instruction) {
+	rows := len(r.Label.Each(0))
+	if r.Label.Kind != Numbered || rows < 2 || len(r.Clauses) == 0 {
+		return
+	}
+	last := &r.Clauses[len(r.Clauses)-1]
+	if _, remark := last.Node.(*Remark); !remark {
+		return
+	}
+	var counts, of []Token
+	for _, t := range r.Tokens {
+		switch {
+		case t.Span.Start < last.Span.Start || t.Span.End > last.Span.End || t.Kind == Open || t.Kind == Close || t.Kind == Comma:
+		case t.Kind == Number && of == nil:
+			counts = append(counts, t)
+		case of == nil && (t.Kind == Stitch || t.Kind == Word && t.Canon == "st"):
+			of = []Token{t}
+		default:
+			return
+		}
+	}
+	if len(counts) != rows {
+		return
+	}
+	if total := asTotal(append(counts[rows-1:], of...)); total != nil {
+		last.Node = total
+	}
 }
 
 // toldInSquares tells a row that says no more than how many squares of a filet it has one after
@@ -598,7 +676,8 @@ func (d *document) parts(block source.Span) []part {
 			continue
 		}
 		if r.Label.Bare && makesUp(r) {
-			r.Instruction = r.asItem() // `8. Fasten off.`
+			add(span, r.asItem()) // `8. Fasten off.`
+			continue
 		}
 		if n := introduction(r); n > 0 {
 			rest := d.text(span)[n:]

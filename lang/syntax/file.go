@@ -191,6 +191,9 @@ type Label struct {
 	// Bare is set where the label is a number alone, which may be that of any
 	// list: `5.`, `5)`.
 	Bare bool
+	// Item is the number of an item of a list that works nothing, 0 for none: the 8 of `8. Fasten off.` It labels no row,
+	// and is in its place among those that do.
+	Item int
 	// Limb is the name of the branch that the label is, where it may be one.
 	Limb string
 	// Homeward is set where a step is called by the way home of the branch that it ends: `**And home.**`

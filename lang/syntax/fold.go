@@ -97,6 +97,9 @@ func (f *folder) clause(c Clause) {
 		if f.shares(c, n) {
 			return
 		}
+		if n = f.topOfIt(n); n != c.Node {
+			c.Node = n
+		}
 		if f.countsHome(n) {
 			c.Node = &Total{Parts: []Part{{Number: n.Number, Noun: Noun{Kind: NounStitch, Stitch: n.Stitch}}}}
 			break
@@ -167,6 +170,33 @@ func (f *folder) clause(c Clause) {
 		}
 	}
 	f.out = append(f.out, c)
+}
+
+// topOfIt reads the `it` of `to the turning ch, 3 dc in the top of it` as that chain, which is what the work has come to.
+func (f *folder) topOfIt(w *Work) *Work {
+	if len(f.out) == 0 || len(w.Places) != 1 {
+		return w
+	}
+	place := w.Places[0]
+	if place.Of == nil || place.Of.Pick != PickSame || place.Of.Noun.Kind != NounNone {
+		return w
+	}
+	var left Noun
+	switch n := f.out[len(f.out)-1].Node.(type) {
+	case *Repeat:
+		left = n.Last.Noun
+	case *Work:
+		if len(n.Places) == 1 {
+			left = n.Places[0].To.Noun
+		}
+	}
+	if left.Kind != NounTurning {
+		return w
+	}
+	place.Of = &Place{Noun: left}
+	onIt := *w
+	onIt.Places = []Place{place}
+	return &onIt
 }
 
 // countsChains takes `counting each ch as a st` with the count before it; with none it is a remark.
@@ -443,22 +473,27 @@ func numbered(body []Clause) bool {
 }
 
 // multipleOf takes `ch 56 (a multiple of 6 + 2)` and `ch a multiple of 6 + 2 (56
-// here)`.
+// here)`; with no chain before it the bracket only says on what a row goes.
 func (f *folder) multipleOf(c Clause, n *Bracket) bool {
+	if len(n.Body) == 0 {
+		return false
+	}
+	said, ok := n.Body[0].Node.(*Chain)
+	bare := ok && len(n.Body) == 1 && said.Multiple.Written() && !said.Number.Written()
 	k := len(f.out)
-	if k == 0 || len(n.Body) == 0 {
-		return false
+	if k == 0 || !isChain(f.out[k-1].Node) {
+		if bare {
+			f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Remark{}})
+		}
+		return bare
 	}
-	ch, isChain := f.out[k-1].Node.(*Chain)
-	if !isChain {
-		return false
-	}
-	with := *ch
-	if ch.Multiple.Written() && !ch.Number.Written() {
+	with := *f.out[k-1].Node.(*Chain)
+	switch {
+	case with.Multiple.Written() && !with.Number.Written():
 		with.sampled(n.Body)
-	} else if said, ok := n.Body[0].Node.(*Chain); ok && len(n.Body) == 1 && said.Multiple.Written() && !said.Number.Written() {
+	case bare:
 		with.Multiple, with.Plus = said.Multiple, said.Plus
-	} else {
+	default:
 		return false
 	}
 	f.out[k-1] = Clause{Span: f.out[k-1].Span.Union(c.Span), Sep: c.Sep, Node: &with}

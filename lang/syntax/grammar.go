@@ -177,9 +177,9 @@ type gOnce struct {
 type gExtent struct {
 	Pos    lexer.Position
 	Except bool    `parser:"( 'across' | 'around' )* ( ( ( 'to' | 'until' | 'over' | @( 'except' | 'but' ) ) 'within'? 'reach'? | 'within' )"`
-	Last   bool    `parser:"( @'last'"`
+	Last   bool    `parser:"( ( 'only' ( ?= ( 'last' | 'tch' ) ) )? ( @'last'"`
 	N      *gNum   `parser:"    @@?"`
-	Noun   *gNoun  `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) )?"`
+	Noun   *gNoun  `parser:"    @@? ( 'of' ( 'row' | 'rnd' ) | 'remaining' )?"`
 	M      *gNum   `parser:"  | ( 'have' | 'only' )* @@"`
 	MNoun  *gNoun  `parser:"    @@? ( 'remaining'+ | ( 'from' | 'of' | 'before' ) 'end' | 'at' 'end' 'remaining'? )"`
 	Short  *gNum   `parser:"  | ( @@ 'st' ( 'of' | 'from' ) ( ?= ( 'next' | 'other' )? ( 'marker' | 'marked' ) ) )?"`
@@ -187,7 +187,7 @@ type gExtent struct {
 	Middle bool    `parser:"  | @( 'center' ( Stitch | 'st' ) 'of' 'next'? 'corner' )"`
 	Corner bool    `parser:"  | 'next'? @( 'corner' | 'center' ) ( ?! Number | 'ch' | 'sp' | 'st' | 'loop' | 'group' | Stitch )"`
 	Space  *gSpace `parser:"  | ( 'next' | 'center' | 'corner' )* @@ ( ?= EOF )"`
-	Tch    bool    `parser:"  | @'tch'"`
+	Tch    bool    `parser:"  | @'tch' 'remaining'? )"`
 	Rest   bool    `parser:"| 'end' ( 'of' ( 'row' | 'rnd' ) )? | ( 'stem' | 'base' ) ( ?= EOF ) | @( 'piece' | 'long enough' ) ) ) | ( 'across' | 'around' ) 'stem' 'only'? ( ?= EOF ) | ( ( 'across' | 'around' ) ( ?! 'other side' | 'edge' | 'rowend' | 'side' | 'foundation' | 'stem' | 'ring' | 'post' | 'next' | 'each' | Name+ 'edge'? ( ?= EOF ) ) ( 'of' ( 'branch'? Name | 'stem' ) )? )"`
 }
 
@@ -202,8 +202,8 @@ type gNoun struct {
 	Tch    bool     `parser:"  | @'tch'"`
 	Length *gNum    `parser:"    ( ( Hyphen | Dash )? @@ )?"`
 	Colour *gColour `parser:"| @@?"`
-	Word   string   `parser:"  ( ?! 'rnd' Name ) @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) )"`
-	Tail   string   `parser:"@( 'st' | 'sp' | 'group' | 'loop' )?"`
+	Word   string   `parser:"  ( ?! 'rnd' Name ) ( Name ( ?= 'ch' 'from' 'step' ) )? @( 'st' | 'ch' | 'sp' | 'loop' | 'ring' | 'corner' | 'rowend' | 'edge' | 'foundation' | 'group' | 'marker' | 'marked' | 'base' | 'row' | 'rnd' | 'join' | 'top' | 'other side' ) )"`
+	Tail   string   `parser:"( @( 'st' | 'sp' | 'group' | 'loop' ) | @'ch' ( ?! Number | Hyphen ) )?"`
 }
 
 // in next Pink loop
@@ -523,7 +523,7 @@ type gCounts struct {
 	Not    bool     `parser:"( 'to' | 'of' )? @'not'?"`
 	Not2   bool     `parser:"( 'count' @'not'? ( 'as' | 'for' | 'in' | 'to' )* | 'as' ( ?= ( Ordinal | Number ) Stitch ) )"`
 	Parts  []*gPart `parser:"( 'first' | Ordinal )? ( @@ ( ( 'and' | Sign | Comma | 'plus' ) @@ )* ( 'of' 'next' ( 'row' | 'rnd' ) | 'of' ( 'row' | 'rnd' ) Number )? | Number ( ?= EOF ) )?"`
-	Always bool     `parser:"( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' | 'previous' )*"`
+	Always bool     `parser:"Comma? ( 'at' ( 'beg' | 'end' ) ( 'of' 'each'? ( 'row' | 'rnd' ) )? )? @( Name | 'in' | 'each' | 'row' | 'rnd' | 'and' | 'of' | 'always' | 'previous' )*"`
 }
 
 // it isn't a stitch; ignore the ch
@@ -559,10 +559,12 @@ type gTotal struct {
 	Have   bool     `parser:"( 'for' ( ?= 'have' ) )? @( 'have' | Dash | Hyphen | Sign | 'made' ( ?= Number ) )* ( 'of' )?"`
 	Shaped *gStitch `parser:"(   @@"`
 	By     *gNum    `parser:"    @@ 'st' EOF"`
+	Grown  *gNum    `parser:"  | @@"`
+	How    string   `parser:"    @( 'more' | 'less' ) 'st' Name ( 'in' | 'at' | 'on' )? ( 'before' | 'previous' | 'last' | 'row' | 'rnd' | 'below' )+ EOF"`
 	Bare   *gNum    `parser:"  | @@ ( 'in' 'have' | 'have' | 'altogether' )? 'more'? EOF"`
 	Parts  []*gPart `parser:"  | ( ?= Number ) @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
-	Change string   `parser:"    @( 'increased' | 'decreased' | 'more' | 'less' )? 'made'?"`
+	Change string   `parser:"    ( @( 'increased' | 'decreased' | 'more' | 'less' ) ( Name ( 'in' | 'at' | 'on' )? ( 'before' | 'previous' | 'last' | 'row' | 'rnd' | 'below' )+ )? )? 'made'?"`
 	Left   bool     `parser:"    ( @'remaining' 'remaining'? )? 'have'? ( 'in'? 'each' ( 'row' | 'rnd' )? | 'at' 'end' )? )"`
 }
 
@@ -624,7 +626,7 @@ type gTurn struct {
 	Rotate bool `parser:"( @( 'turn' Number ( 'degrees' | Sign ) Name* ) | 'turn' ( 'back' | 'over' ( ?= EOF ) )? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | Number | Sign | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
 	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? 'back'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side'"`
 	Base   bool `parser:"| 'work'? ( 'across' | 'on' | 'around' )+ @'foundation' ) )"`
-	Start  bool `parser:"@( 'of' ( 'tch' | 'foundation' ) )? ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of' 'same'? ( 'ch' | 'foundation' | 'row' ) | 'of' )*"`
+	Start  bool `parser:"@( 'of' ( 'tch' | 'foundation' ) )? ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of'? 'same'? ( 'ch' ( ?! Number ) | 'foundation' | 'row' ) | 'of' )*"`
 }
 
 // join; join with sl st in first sc; join to form ring; join B with sl st in next st

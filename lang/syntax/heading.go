@@ -25,7 +25,7 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		return true
 	case strings.HasPrefix(trimmed, "#"):
 		name = strings.TrimLeft(trimmed, "#")
-		if labelled(strings.TrimSpace(name)) && !firstOnes.MatchString(name) {
+		if labelled(strings.TrimSpace(name)) && !firstOnes.MatchString(name) && !d.numbersChapter(strings.TrimSpace(name), span) {
 			return false
 		}
 	case supplies[d.section] && (strings.HasSuffix(trimmed, ":") && bulleted.MatchString(trimmed) || byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1))):
@@ -41,6 +41,12 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 	}
 	d.addHeading(name, line, span)
 	return true
+}
+
+// numbersChapter tells the name of a chapter that has a number, over rows that have their own: `### 2. Nests`.
+func (d *document) numbersChapter(name string, span source.Span) bool {
+	label, _ := labelOf(name)
+	return label.Bare && firstOf(d.nextSaid(d.file.Text.LineOf(span.Start))) > 0
 }
 
 // firstOnes heads several rows: `First rows`, `Last rounds`.
@@ -187,8 +193,14 @@ func (d *document) stepsOn(at int) bool {
 	case last.kind == blockHeading:
 		return below == 1
 	default:
-		return last.kind == blockText && below == bareNumber(strings.TrimFunc(d.text(last.span), isBlank))+1
+		return last.kind == blockText && below == d.step+1
 	}
+}
+
+// headingLevel is how many marks a heading of Markdown has, 0 for any other line.
+func headingLevel(line string) int {
+	line = strings.TrimLeft(line, " \t")
+	return len(line) - len(strings.TrimLeft(line, "#"))
 }
 
 // bareNumber is the number with no word that a line begins with, 0 for none.
@@ -207,7 +219,7 @@ func (d *document) subheads(trimmed string, at int) bool {
 		return false // another piece begins below it
 	}
 	way := howManyLast.ReplaceAllString(trimmed, "") // `COMING DOWN (these twigs lie to the right)`
-	if at > 0 && (saysWay.MatchString(way) && d.stepsOn(at) || turnsBack.MatchString(undecorated(way)) && d.belowSteps()) {
+	if at > 0 && ((saysWay.MatchString(way) || d.level > 0 && headingLevel(trimmed) > d.level && bareNumber(d.nextSaid(at)) > 1) && d.stepsOn(at) || turnsBack.MatchString(undecorated(way)) && d.belowSteps()) {
 		return true
 	}
 	if at == 0 || d.bare(at-1) != "" || endsSentence(trimmed) || len(strings.Fields(trimmed)) > maxNamed || !labelled(d.bare(at+1)) {

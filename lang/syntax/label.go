@@ -227,6 +227,7 @@ func (r *labelReader) boldTitle() int {
 			r.label.Kind, r.name, r.at = Named, i, i+1
 			r.label.Homeward = slices.ContainsFunc(r.tokens[first:i], func(t Token) bool { return t.Kind == Name && t.Canon == "home" })
 			return r.at
+		case t.Kind == Stitch && endsInRow(r.tokens[first:i+2]): // `**Shell row.**`
 		case t.Kind != Name && t.Kind != Word && t.Kind != Ordinal && t.Kind != Hyphen && t.Kind != Number && t.Kind != Comma:
 			return 0
 		}
@@ -281,6 +282,13 @@ func headingBefore(label Label, n int, tokens []Token) int {
 // instruction, as in `Next row: SHAPE NECK: …`, and gives the number of tokens it
 // takes. The first token is the last of the label.
 func headingAfter(label Label, tokens []Token, text string) int {
+	if label.Bare && len(tokens) > 2 && tokens[1].Kind == Star && tokens[1].Canon == "**" && tokens[2].Written != limbToken && tokens[2].Canon != "branch" {
+		r := labelReader{tokens: tokens[2:], text: text}
+		if n := r.boldTitle(); n > 0 && !holds(tokens[2:2+n], Stitch) {
+			return n + 2 // with its stars: `17. **Side leaf on a stalk.** Ch 10.`
+		}
+		return 0
+	}
 	if label.Kind == Named || label.Bare || tokens[0].Kind != Colon && tokens[0].Kind != Dash || len(tokens) > 1 && goesHome(tokens[1]) {
 		return 0
 	}

@@ -105,8 +105,8 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	if n := len(l.out); n > 0 && onlyYarns(tokens) && isLikewise(l.out[n-1].Node) {
 		return &Likewise{} // 2 rows of A, B, C
 	}
-	if nthSide(tokens) > 0 {
-		return &Remark{} // first side
+	if nthSide(tokens) > 0 || pointsAgain(tokens) || saysWhere(tokens) {
+		return &Remark{} // first side; the one that holds the first dc; opposite the first twig
 	}
 	if sep == SepStop && titled(tokens) {
 		return &Remark{} // 2nd Petal.
@@ -310,6 +310,40 @@ func told(first Token, chats bool) Node {
 
 // shapers begin what shapes the work by as much as it needs.
 var shapers = map[string]bool{"narrow": true, "narrowing": true, "widen": true, "widening": true, "these": true}
+
+// pointsAgain tells words that say which of the things just spoken of is meant: `the marked one`, `the one that holds the
+// first sl st`.
+func pointsAgain(tokens []Token) bool {
+	one := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Number && t.Canon == "one" })
+	switch {
+	case one == 1:
+		return len(tokens) == 2 && (tokens[0].Kind == Word || tokens[0].Kind == Name)
+	case one == 0 && len(tokens) > 2 && tokens[1].Kind == Word:
+		return tokens[1].Canon == "" || tokens[1].Canon == "where" || tokens[1].Canon == "with"
+	}
+	return false
+}
+
+// saysWhere tells words that say beside what a branch grows, or that it comes next, and no more: `opposite Branch 2`,
+// `across from the twiglet`, `next comes the fork`.
+func saysWhere(tokens []Token) bool {
+	if len(tokens) < 2 {
+		return false
+	}
+	word := func(i int, canon string) bool { return tokens[i].Kind == Word && tokens[i].Canon == canon }
+	name := func(i int, canons ...string) bool { return tokens[i].Kind == Name && slices.Contains(canons, tokens[i].Canon) }
+	if !(word(0, "other") || word(0, "across") && word(1, "from") || word(0, "next") && name(1, "comes", "come", "follows", "follow") || name(0, "facing", "level", "beside", "near")) {
+		return false
+	}
+	named := false
+	for _, t := range tokens {
+		named = named || t.Kind == Name || t.Kind == Word && limbNouns[t.Canon]
+		if t.Kind == Stitch || t.Kind == Word && nouns[t.Canon] != NounNone && !limbNouns[t.Canon] {
+			return false
+		}
+	}
+	return named
+}
 
 // placesAnything tells words that speak of a number, or of stitches or the places of them.
 func placesAnything(tokens []Token) bool {

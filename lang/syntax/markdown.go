@@ -193,7 +193,7 @@ func (p *Piece) itemNumbers() {
 // is no label.
 func (r *Instruction) asItem() *Instruction {
 	item := *r
-	item.Label = Label{Text: r.Label.Text, Span: r.Label.Span}
+	item.Label = Label{Text: r.Label.Text, Span: r.Label.Span, Item: r.Label.First(0)}
 	return &item
 }
 

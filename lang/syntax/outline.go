@@ -30,6 +30,7 @@ type lineState struct {
 	started                            bool
 	blocks, fields, comments, supplies int
 	stemAsked                          int // how many lines have asked whether a stem is laid
+	level, step                        int
 }
 
 // edit is what is new in a text since an earlier one.
@@ -95,7 +96,7 @@ func (d *document) resume() int {
 		if b.states[line+1].blocks == at.blocks {
 			continue
 		}
-		d.section, d.started, d.stemAsked, d.edit.first = at.section, at.started, at.stemAsked, at.blocks
+		d.section, d.started, d.stemAsked, d.level, d.step, d.edit.first = at.section, at.started, at.stemAsked, at.level, at.step, at.blocks
 		d.blocks = first(at.blocks, b.blocks)
 		d.file.Header = first(at.fields, d.known.Header)
 		d.file.Comments = first(at.comments, d.known.Comments)
@@ -115,7 +116,7 @@ func (d *document) remember() {
 }
 
 func (d *document) state() lineState {
-	return lineState{d.section, d.started, len(d.blocks), len(d.file.Header), len(d.file.Comments), len(d.file.Supplies), d.stemAsked}
+	return lineState{d.section, d.started, len(d.blocks), len(d.file.Header), len(d.file.Comments), len(d.file.Supplies), d.stemAsked, d.level, d.step}
 }
 
 // catchUp takes over all from a line on, where it would be sorted as before.
@@ -160,7 +161,7 @@ func (d *document) catchUp(line int) bool {
 // before, and began a block there.
 func (d *document) sameBefore(line, was int) bool {
 	at := d.known.lines.states[was]
-	if d.known.lines.states[was+1].blocks == at.blocks || at.section != d.section || at.started != d.started || at.blocks == 0 || len(d.blocks) == 0 {
+	if d.known.lines.states[was+1].blocks == at.blocks || at.section != d.section || at.started != d.started || at.level != d.level || at.step != d.step || at.blocks == 0 || len(d.blocks) == 0 {
 		return false
 	}
 	last := d.known.lines.blocks[at.blocks-1].shift(d.edit.shift)

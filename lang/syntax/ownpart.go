@@ -108,7 +108,7 @@ func (d *document) ownParts() []string {
 }
 
 // labelOfPart is a line that tells a part behind its name: `PETAL: ch 8, …`.
-var labelOfPart = phrase.MustCompile(`^[*_]{0,2}(\pL[\pL ’'-]{1,24}):[*_]{0,2} (\S.*)`)
+var labelOfPart = phrase.MustCompile(`^[*_]{0,2}(\pL[\pL ’'-]{1,24})[:.][*_]{0,2} (\S.*)`)
 
 // partLabel is what a line calls the part that it tells, "" for a line that tells none.
 func (d *document) partLabel(line source.Span) string {

@@ -50,6 +50,9 @@ func (r *reader) places(gs []*gWhere) []Place {
 			case g.Prep == "at" && p.Noun.Kind == NounBase && p.Of != nil && (p.Of.Noun.Kind == NounChain || p.Of.Noun.Kind == NounTurning):
 				last.Pick = PickSame // `in st at base of ch-3`
 				continue
+			case g.Prep == "at" && p.Noun.Kind == NounBase && p.Of == nil && p.Pick == PickNext && last.Pick == PickNext && last.Noun.Kind == NounAny:
+				last.Pick = PickSame // `in the st at its base`: that of the chain just made
+				continue
 			case g.Prep == "at" && p.Noun.Kind == NounBase:
 				continue // `in ch at base of dc`
 			case g.Prep == "at" && last.Noun.Kind == NounSpace && p.Noun.Kind == NounCorner:

@@ -61,7 +61,7 @@ func instructs(r *Row) bool {
 	if r.Label.Kind != Unlabelled && r.Label.Kind != Named && !r.Label.Bare {
 		return true
 	}
-	if rules(r) || tellsOf(r) || describes(r) {
+	if rules(r) || tellsOf(r) || describes(r) || foretells(r) {
 		return false
 	}
 	return startsAlong(r) || r.CountsAlone() || worksStep(r) || worksCell(r) || makesUp(r) || skipsToJoin(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
@@ -80,6 +80,15 @@ func describes(r *Row) bool {
 	}
 	return false
 }
+
+// foretells tells a line that says of the steps to come what they do all together: `Work one sc in every stem ch, stopping
+// where I say.`
+func foretells(r *Row) bool {
+	return r.Label.Kind == Unlabelled && toldThere.MatchString(r.Text)
+}
+
+// toldThere says that the steps tell where the work stops.
+var toldThere = phrase.MustCompile(`(?i)\b(?:stopping|pausing|branching)(?: off)? (?:where|when|as|whenever) (?:I|we|the steps?|it|you(?: are|'re)) (?:says?|tells?|told)\b|\b(?:stopping|pausing) (?:where|as) (?:told|noted|shown|described)\b`)
 
 // CountsAlone tells a line without a label that says how many stitches there are by now, and no more: `You now have 24
 // sts.`

@@ -1,6 +1,7 @@
 package syntax
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -175,6 +176,7 @@ func (r *reader) clause(g *gClause) Node {
 	case g.Join != nil:
 		return r.join(g.Join)
 	case g.Branch != nil:
+		r.refused = r.refused || r.tokens[g.Branch.Pos.Offset].Written == "branches" // nobody begins several at once
 		return &Branch{Name: r.name(g.Branch.Name)}
 	case g.RepBranch != nil:
 		return r.repeatBranch(g.RepBranch)
@@ -851,7 +853,7 @@ func shareNoun(parts []Part) {
 
 func (r *reader) total(g *gTotal) Node {
 	out := &Total{}
-	switch g.Change {
+	switch cmp.Or(g.Change, g.How) {
 	case "increased", "more":
 		out.Change = 1
 	case "decreased", "less":
@@ -875,6 +877,10 @@ func (r *reader) total(g *gTotal) Node {
 		}
 		r.refused = r.refused || !g.Have || out.Change == 0
 		out.Parts = []Part{{Number: r.num(g.By), Noun: anyStitch}}
+		return out
+	}
+	if g.Grown != nil {
+		out.Parts = []Part{{Number: r.num(g.Grown), Noun: anyStitch}} // `4 more sts than the row below`
 		return out
 	}
 	if g.Bare != nil {

@@ -1647,6 +1647,11 @@ func (l *lister) read(node Node, span source.Span, sep Separator) {
 		node = &with
 	}
 	l.called = StitchRef{}
+	if b, branch := node.(*Branch); branch && !b.Labelled && l.speaksOn(span) {
+		last := &l.out[len(l.out)-1]
+		last.Span, last.Sep = last.Span.Union(span), sep // `between Branch 1 and Branch 2` opens none
+		return
+	}
 	if _, chains := node.(*Chain); chains && l.each != "" {
 		if star := l.out[len(l.out)-1]; isStar(star.Node) {
 			l.out = append(l.out, Clause{Span: star.Span, Sep: SepStop, Node: &Branch{Name: l.each, Labelled: true}})
@@ -1660,6 +1665,20 @@ func (l *lister) read(node Node, span source.Span, sep Separator) {
 		l.note = Counts{}
 	}
 	l.out = append(l.out, Clause{Span: span, Sep: sep, Node: node})
+}
+
+// speaksOn tells whether an `and` joins what begins at a place to words that ask for no stitches.
+func (l *lister) speaksOn(at source.Span) bool {
+	if len(l.out) == 0 {
+		return false
+	}
+	switch l.out[len(l.out)-1].Node.(type) {
+	case *Unread, *MakeUp, *Likewise:
+		said := l.b.within(source.Span{Start: l.out[len(l.out)-1].Span.Start, End: at.End + 1}) // with the mark behind it
+		i := slices.IndexFunc(said, func(t Token) bool { return t.Span.Start >= at.Start })
+		return i > 0 && said[i-1].Canon == "and" && said[len(said)-1].Kind != Colon
+	}
+	return false
 }
 
 // node reads flat and puts the insides of its brackets in place. Where flat is

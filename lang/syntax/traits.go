@@ -10,6 +10,7 @@ const (
 	NamesStitches                     // says what one of its stitches is made of
 	CountsChains                      // says whether a chain counts as a stitch
 	SuccessiveTops                    // works through successive loops
+	CallsRows                         // has a number, and is worked as a row that has a name
 )
 
 // traitsOf finds those of an instruction.
@@ -28,6 +29,10 @@ func traitsOf(r *Instruction) Traits {
 		case *Group:
 			if n.Called.Written() {
 				out |= NamesStitches
+			}
+		case *Rows:
+			if n.Called != "" && r.Label.Kind == Numbered {
+				out |= CallsRows
 			}
 		case *Chain:
 			if n.Counts.Said {

@@ -274,8 +274,8 @@ func (l *scanner) group() []Token {
 			if r.lower == "round" && n == 1 && len(tokens) > 0 && tokens[len(tokens)-1].Kind == Stitch && !l.titled(len(tokens), i+n) {
 				t.Canon = "around" // `RtrF round next st`
 			}
-			if entry.canon == "corner" && strings.HasSuffix(l.raw[i+n-1].lower, "s") {
-				t.Written = "corners"
+			if (entry.canon == "corner" || entry.canon == "branch") && strings.HasSuffix(l.raw[i+n-1].lower, "s") {
+				t.Written = l.raw[i+n-1].lower // of several
 			}
 			if strings.HasSuffix(l.raw[i+n-1].lower, "markers") {
 				t.Written = "markers"
