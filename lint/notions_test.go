@@ -166,3 +166,27 @@ func TestCountsOfNotions(t *testing.T) {
 		})
 	}
 }
+
+// Hook and notions are listed, and the yarn's line was lost.
+func TestYarnIsMissed(t *testing.T) {
+	for _, test := range []struct {
+		header, said string
+		missed       bool
+	}{
+		{"Hook: 4 mm\nNotions: tapestry needle\n", "", true},
+		{"\nMaterials\n- 4 mm hook\n- yarn needle\n- sewing thread to match\n\n", "", true},
+		{"Hook: 4 mm\n", "", false},
+		{"Yarn: moss, DK (3), 30 m\nHook: 4 mm\nNotions: tapestry needle\n", "", false},
+		{"\nMaterials\n- 4 mm hook\n- tapestry needle\n- 20 g of cotton in moss\n\n", "", false},
+		{"Hook: 4 mm\nNotions: tapestry needle\n", "Any DK yarn will do.", false},
+		{"Hook: 4 mm\nNotions: tapestry needle\n", "Yarn over and pull through.", true},
+	} {
+		t.Run(test.header+test.said, func(t *testing.T) {
+			missed := false
+			for _, f := range lint.Analyze(source.New(headed(test.header) + test.said + "\n")).Findings {
+				missed = missed || f.Rule == "yarn-missing"
+			}
+			assert.Equal(t, test.missed, missed)
+		})
+	}
+}

@@ -135,7 +135,7 @@ func (c *counter) slip(i, first, last int) {
 func numberedRows(piece *fabric.Piece) []*fabric.Row {
 	var out []*fabric.Row
 	for _, row := range piece.Rows {
-		if row.Tree.Label.Kind == syntax.Numbered && row.Tree.Only == nil && !slices.ContainsFunc(row.Tree.Label.Numbers, beginsBySize) {
+		if row.Tree.Label.Kind == syntax.Numbered && !row.Tree.Label.Lettered && row.Tree.Only == nil && !slices.ContainsFunc(row.Tree.Label.Numbers, beginsBySize) {
 			out = append(out, row)
 		}
 	}

@@ -46,6 +46,7 @@ func checkCountMismatch(p *Pass) {
 			continue
 		}
 		p.holdCountsOnWay(row)
+		p.holdChanges(row)
 		if idle(row) {
 			if !unreadAll(row.Piece) {
 				p.Report(Finding{Span: row.Tree.Abs(row.StatedAt), Message: "works no stitch, and states a count"})

@@ -926,6 +926,9 @@ func said(o outcome, at source.Span) outcome {
 // trial makes ready to work a row on what lies below.
 func (k *worker) trial(u unit, row *Row, stated *syntax.Total) trial {
 	k.h.startRow(row.Index, u.tree.Label)
+	if u.tree.Label.Part == syntax.FirstSide && row.Index > 0 && k.secondHalf(k.piece.Rows[row.Index-1], u.tree) {
+		k.h.leaveFoot()
+	}
 	k.h.referred = u.tree != row.Tree
 	k.h.heads = u.tree.Label.Bare || k.stepping(u.tree)
 	k.h.tells = u.tree.CountsAlone()
@@ -1050,6 +1053,18 @@ func (h *hand) laidBy() {
 	h.earlier, h.fresh = append(h.earlier, h.fresh...), nil
 }
 
+// leaveFoot makes the stitches of a quill or a stalk, with which a row began, no part of it: the next row is worked on the
+// sides alone.
+func (h *hand) leaveFoot() {
+	h.earlier = slices.Clone(h.earlier) // others see them
+	for _, i := range h.row {
+		if i < len(h.earlier) {
+			h.earlier[i].Apart = true
+		}
+	}
+	h.row, h.rowMade, h.stepFrom = nil, 0, 0
+}
+
 // setApart marks what the instruction made that is no part of its row.
 func (h *hand) setApart() {
 	for i := range h.fresh {
@@ -1149,6 +1164,9 @@ func (k *worker) face(row *Row, u unit, o *outcome) {
 		return
 	}
 	h := &o.hand
+	if row.Index > 0 && k.secondHalf(k.piece.Rows[row.Index-1], row.Tree) && k.turned && k.side != syntax.NoSide {
+		k.side, k.turned = other(k.side), false // nobody turns within a row
+	}
 	if h.turnedFirst && k.side != syntax.NoSide && !k.turned {
 		k.side = other(k.side)
 	}

@@ -153,7 +153,7 @@ func (f *formatter) chosen(a *Aspect, way string, row *fabric.Row, own map[strin
 	var out []source.Edit
 	for _, u := range r.uses {
 		for _, e := range u.Edits(way) {
-			if !slices.Contains(out, e) { // steps that are worked again from elsewhere stand once
+			if !slices.ContainsFunc(out, func(o source.Edit) bool { return o.Span == e.Span }) { // steps that are worked again from elsewhere stand once
 				out = append(out, e)
 			}
 		}

@@ -165,6 +165,7 @@ type RowPart uint8
 // The parts of a row, in the order in which they are worked.
 const (
 	WholeRow RowPart = iota
+	AtFoot           // a quill or a stalk, before the first side
 	FirstSide
 	AtTip
 	SecondSide
@@ -183,6 +184,8 @@ type Label struct {
 	// Numbers are the rows named. Count is the 4 of `Next 4 rnds`.
 	Numbers []RowSpan
 	Count   Num
+	// Lettered is set where a letter tells rows of one number apart: `Row 4a`, `Row 4b`.
+	Lettered bool
 	// EveryOther is set in `Row 2 and all even rows`: the rows between are
 	// filled in by it.
 	EveryOther bool
@@ -210,7 +213,8 @@ type Label struct {
 
 // GoesOn tells whether the row is a further part of the one before it: `Row 1, second side:` behind a `Row 1`.
 func (l Label) GoesOn(before Label) bool {
-	return l.Part > max(FirstSide, before.Part) && len(l.Numbers) == 1 && slices.EqualFunc(l.Numbers, before.Numbers, func(a, b RowSpan) bool { return a.From.Equal(b.From) && a.To.Equal(b.To) })
+	further := l.Part > max(FirstSide, before.Part) || l.Part == FirstSide && before.Part == AtFoot
+	return further && len(l.Numbers) == 1 && slices.EqualFunc(l.Numbers, before.Numbers, func(a, b RowSpan) bool { return a.From.Equal(b.From) && a.To.Equal(b.To) })
 }
 
 // Name is the label as the row is called by it: without the marks around it,

@@ -539,7 +539,7 @@ type gBegCh struct {
 
 type gPart struct {
 	Pos  lexer.Position
-	Bare *gNum  `parser:"(   @@ ( ?= 'on' | 'in' 'each' | 'altogether' | 'remaining' )"`
+	Bare *gNum  `parser:"(   @@ ( ?= 'on' | 'in' 'each' | 'altogether' | 'remaining' | Semi Number ( 'in' 'each' | 'altogether' ) )"`
 	N    *gNum  `parser:"  | @@? ( Name ( ?= 'sp' | 'loop' | 'group' ) )?"`
 	Noun *gNoun `parser:"    @@ ( 'of' 'ch' Number )? )"`
 	Some bool   `parser:"@( ( 'at' | 'on' ) 'each' ( 'end' | 'side' | 'edge' ) | 'between' ( ?= EOF | Comma | Semi | 'and' ) )?"`

@@ -499,6 +499,10 @@ func (r *labelReader) numbers() bool {
 		r.at++
 		values := r.perSize(t.Values)
 		span := RowSpan{From: values, To: values}
+		if l := r.peek(); t.Kind == Number && l.Span.Len() == 1 && l.Span.Start == t.Span.End && (l.Kind == Name || l.Kind == Word) {
+			r.at++
+			r.label.Lettered = true // `Row 4b`
+		}
 		if k := r.peek().Kind; k == Dash || k == Hyphen || r.word("to") {
 			mark := r.at
 			r.at++
@@ -698,12 +702,13 @@ func (r *labelReader) title() {
 		return
 	}
 	ofSide := false
-	for i := r.at + 1; i < len(r.tokens) && i <= r.at+mostTitled; i++ {
+	for i := r.at + 1; i < len(r.tokens) && (i <= r.at+mostTitled || ofSide && i <= r.at+mostOfSide); i++ {
 		ofSide = ofSide || isSide(r.tokens[i])
 		switch t := r.tokens[i]; {
 		case t.Kind == Number && (isSide(r.tokens[i-1]) || i+1 < len(r.tokens) && isSide(r.tokens[i+1])):
 		case t.Kind == Name && !tells[t.Canon], t.Kind == Ordinal, t.Kind == Hyphen, t.Kind == Comma, t.Kind == Sign && t.Canon == "&":
 		case isBranch(t), t.Kind == Word && !beginsAction(t) && !opensTitle[t.Canon]:
+		case ofSide && t.Kind == Word && t.Canon == "ch" && i+1 < len(r.tokens) && r.tokens[i+1].Kind == Colon: // along the other side of the chain:
 		case t.Kind == Colon, t.Kind == Period && i > r.at+1 && i+1 < len(r.tokens) && (r.label.Step || ofSide || beginsAction(r.tokens[i+1])):
 			r.sides(r.at+1, i)
 			r.limb(r.at+1, i, i+1)
@@ -805,14 +810,20 @@ func (r *labelReader) sides(from, to int) {
 		return
 	}
 	at := spanOf(said)
+	named := said
+	if end := slices.IndexFunc(said, func(t Token) bool { return t.Kind == Comma }); end > 0 && sideNamed(said[:end]) > 0 {
+		named, said = said[:end], said[end+1:] // `second side, along the underside of the same chain`
+	}
 	across := slices.ContainsFunc(said, leadsAcross) && (sendsAcross(said) || tellsOtherSide(said))
-	switch nth := sideNamed(said); {
+	switch nth := sideNamed(named); {
 	case across || nth == 2:
 		r.label.Part = SecondSide
 	case nth == 1:
 		r.label.Part = FirstSide
 	case strings.EqualFold(r.text[at.Start:at.End], "tip"):
 		r.label.Part = AtTip
+	case footWords[strings.ToLower(r.text[at.Start:at.End])]:
+		r.label.Part = AtFoot
 	}
 	if across || r.label.Part == SecondSide && r.label.First(0) == 1 {
 		r.label.Far = at
@@ -823,6 +834,9 @@ func (r *labelReader) sides(from, to int) {
 		}
 	}
 }
+
+// footWords are what the foot of a leaf or a feather is called, along which a row begins.
+var footWords = map[string]bool{"quill": true, "stalk": true, "stem": true, "shaft": true, "foot": true, "base": true}
 
 func (r *labelReader) side(word string) {
 	if r.label.Side != NoSide {

@@ -105,6 +105,9 @@ func (l *lister) gist(tokens []Token, sep Separator) Node {
 	if n := len(l.out); n > 0 && onlyYarns(tokens) && isLikewise(l.out[n-1].Node) {
 		return &Likewise{} // 2 rows of A, B, C
 	}
+	if first.Kind == Name && first.Canon == "stop" && !holds(tokens, Stitch) && !holds(tokens, Number) {
+		return &Leave{Place: Place{Pick: PickRemaining}} // stop at the quill
+	}
 	if nthSide(tokens) > 0 || pointsAgain(tokens) || saysWhere(tokens) {
 		return &Remark{} // first side; the one that holds the first dc; opposite the first twig
 	}
@@ -331,7 +334,9 @@ func saysWhere(tokens []Token) bool {
 		return false
 	}
 	word := func(i int, canon string) bool { return tokens[i].Kind == Word && tokens[i].Canon == canon }
-	name := func(i int, canons ...string) bool { return tokens[i].Kind == Name && slices.Contains(canons, tokens[i].Canon) }
+	name := func(i int, canons ...string) bool {
+		return tokens[i].Kind == Name && slices.Contains(canons, tokens[i].Canon)
+	}
 	if !(word(0, "other") || word(0, "across") && word(1, "from") || word(0, "next") && name(1, "comes", "come", "follows", "follow") || name(0, "facing", "level", "beside", "near")) {
 		return false
 	}

@@ -568,6 +568,9 @@ func (r *reader) noun(g *gNoun) Noun {
 	if g.Word == "" {
 		return Noun{Kind: NounCorner}
 	}
+	if g.Word == "top" && g.Tail == "sp" {
+		return Noun{Kind: NounSpace, Word: g.Tail} // `in the tip sp`
+	}
 	n := Noun{Kind: nouns[g.Word], Word: g.Word}
 	if g.Word == "group" {
 		n.Word = r.tokens[g.wordAt(r.tokens)].Written

@@ -829,8 +829,9 @@ func (r *reader) part(g *gPart) Part {
 	p := Part{Number: r.num(g.N), On: g.On, All: g.All}
 	if g.Bare != nil {
 		p.Number = r.num(g.Bare)
-		left := r.tokens[g.Pos.Offset+1].Canon == "remaining"             // `3 sts, 10 left`
-		r.refused = r.refused || g.On == "" && !g.Some && !g.All && !left // `12 on each side`
+		next := r.tokens[g.Pos.Offset+1]
+		told := next.Canon == "remaining" || next.Kind == Semi            // `3 sts, 10 left`, `16; 37 in all`
+		r.refused = r.refused || g.On == "" && !g.Some && !g.All && !told // `12 on each side`
 		return p
 	}
 	p.Noun = r.noun(g.Noun)

@@ -855,6 +855,11 @@ func (l *lister) bracket(open, end int) int {
 	if side, ok := clauses.read(inside).(*Side); ok {
 		return l.take(open, end, side)
 	}
+	if counted := withoutNamed(inside); len(counted) < len(inside) && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+		if total := cmp.Or(asTotal(counted), countsAmong(counted)); total != nil {
+			return l.take(open, end, total) // `(19 sts, and the tip sp)`
+		}
+	}
 	if total := tallied(inside); total != nil && l.depth == 0 && asTotal(inside) == nil && !holds(b.tokens[end:], Stitch) {
 		return l.take(open, end, total) // `(5 shells, 2 half-shells, 6 sc)`
 	}
@@ -1485,6 +1490,10 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		l.changed(rows, spanOf(flat), sep) // `rep Rnd 7, but with ch 7, in the 4th dc of 6`
 		return
 	}
+	if leavesHalf(flat) {
+		l.read(&Leave{Place: Place{Pick: PickRemaining}}, spanOf(flat), sep)
+		return
+	}
 	if seams(flat) {
 		l.read(&MakeUp{}, spanOf(flat), sep)
 		return
@@ -1516,6 +1525,15 @@ func (l *lister) clause(flat []Token, sep Separator) {
 		node = &Unread{}
 	}
 	l.out = append(l.out, Clause{Span: spanOf(flat), Sep: sep, Node: node})
+}
+
+// leavesHalf tells words that leave the other half of a piece, with whatever lies between: `leave the tip sp and the other half
+// alone`.
+func leavesHalf(flat []Token) bool {
+	if flat[0].Kind != Word || flat[0].Canon != "leave" || holds(flat, Number) || holds(flat, Stitch) {
+		return false
+	}
+	return slices.ContainsFunc(flat, func(t Token) bool { return t.Kind == Name && t.Canon == "half" })
 }
 
 // asStep reads what is made as a step tells it, whatever it is called: `Work a thorn as in step 2`. It gives

@@ -354,6 +354,25 @@ func countAlong(inside []Token) *Total {
 	return asTotal(inside[:along])
 }
 
+// withoutNamed is a count without the one thing behind it that has a name and no number: `19; 40 in all, and the tip sp`.
+func withoutNamed(inside []Token) []Token {
+	n := len(inside)
+	if n < 4 || inside[n-1].Kind != Word || nouns[inside[n-1].Canon] == NounNone || inside[n-2].Kind != Name && inside[n-2].Canon != "top" {
+		return inside
+	}
+	at := n - 2
+	for at > 0 && (inside[at].Kind == Name || inside[at].Kind == Word && (inside[at].Canon == "" || inside[at].Canon == "top")) {
+		at--
+	}
+	if inside[at].Kind != Word || inside[at].Canon != "and" && inside[at].Canon != "plus" {
+		return inside
+	}
+	if at > 0 && inside[at-1].Kind == Comma {
+		at--
+	}
+	return inside[:at]
+}
+
 // countFirst reads the count that words begin with, and tells whether they are no more than that:
 // `36 in all`, `12 sts every time`. It gives nil for none, and for the count of a part of them.
 func countFirst(item []Token) (total *Total, whole bool) {

@@ -55,7 +55,17 @@ func (d *document) continues(line string, span source.Span) bool {
 		return true
 	}
 	r := firstRune(trimmed)
-	return d.started && (unicode.IsLower(r) || unicode.IsDigit(r)) && (!endsSentence(before) || strings.HasSuffix(before, ":")) && len(before) > longLine
+	if !d.started {
+		return b.kind == blockText && len(before) > longLine && !endsSentence(before) && unicode.IsLower(r) && !listed(line) && goesOnProse(trimmed)
+	}
+	return (unicode.IsLower(r) || unicode.IsDigit(r)) && (!endsSentence(before) || strings.HasSuffix(before, ":")) && len(before) > longLine
+}
+
+// goesOnProse tells a line in small letters that may go on with a sentence from a line above the work: it lists nothing,
+// explains no word and begins no step.
+func goesOnProse(trimmed string) bool {
+	_, _, entry := cutBeforeFull(trimmed)
+	return !entry && !strings.Contains(trimmed, "=") && !spellsSeveral(trimmed) && !beginsInstruction(trimmed)
 }
 
 // below tells a line that goes on with the label which a heading above it holds.
