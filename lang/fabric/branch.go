@@ -704,6 +704,10 @@ func (h *hand) returnTo(n *syntax.Return) {
 	if _, done := h.grownAs(n.To); n.Told && done && h.openAt(n.To) <= 0 && !saysStem(n) {
 		return // as far as a branch that is done
 	}
+	if depth < 0 && n.To == "" && h.unread {
+		h.lose() // from what began in words that are not understood
+		return
+	}
 	if depth < 0 {
 		h.fault(Fault{Kind: ReturnUnknown, Name: n.To})
 		return

@@ -57,6 +57,8 @@ type hand struct {
 	lastGroup    []syntax.Clause // what was worked together in one place last
 	corner       []syntax.Clause // what the pattern works at a corner, as far as it is known
 	twigged      bool            // a branch came home, named or not
+	unread       bool            // a line of the piece could not be counted: what it began may be open
+	regrown      bool            // chained anew after branches of which not all is known: there may be more of the stem
 	increases    bool            // numbers of stitches may be increases
 	cut          bool            // the yarn was fastened off, and nothing has been worked since
 	multipleSaid bool            // the foundation chain says its own multiple
@@ -273,6 +275,7 @@ func ofBranches(k FaultKind) bool {
 
 // lose gives up counting this row: blame is the clause that cannot be counted.
 func (h *hand) lose() {
+	h.unread = true
 	if h.known {
 		h.known = false
 		h.blame = h.span

@@ -527,6 +527,7 @@ func (k *worker) begin(row *Row) *job {
 	if laysAlone(row.Tree.Clauses, k.size) && k.h.unseen() || k.h.cut && row.Tree.Label.Kind == syntax.Unlabelled && goesOutAndBack(afterRemark(row.Tree.Clauses), k.size) {
 		k.h.standOn(nil)
 		k.h.adrift, k.h.laid, k.h.chains = false, false, 0
+		k.h.regrown = k.h.regrown || k.h.twigged
 	}
 	if !row.Tree.CountsAlone() { // what comes after the line above it comes after a count
 		k.h.goesOn, k.h.goesRound = k.followed(row)

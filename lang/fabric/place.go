@@ -262,6 +262,10 @@ func (h *hand) missing(n syntax.Noun, want int) {
 		h.lose() // the row begins along a chain, which lies elsewhere than this piece's rows tell
 		return
 	}
+	if h.regrown && b == nil {
+		h.lose()
+		return
+	}
 	kind := RowOver
 	if h.branched && len(h.branches) == 0 {
 		kind = StemExhausted

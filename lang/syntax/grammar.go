@@ -160,7 +160,8 @@ type gTimesN struct {
 	All   bool   `parser:"    @( 'in' 'each' | ( 'have' | 'each' ) ( ?= EOF ) )? ) ( 'around' | 'across' )?"`
 	More4 bool   `parser:"| @'more'?"`
 	Once  *gOnce `parser:"  @@"`
-	More5 bool   `parser:"  @'more'? ( 'around' | 'across' )? ) ( 'instead' 'of' ( Number 'times' | 'once' ) )?"`
+	More5 bool   `parser:"  @'more'?"`
+	All2  bool   `parser:"  @( 'in' 'each' )? ( 'around' | 'across' )? ) ( 'instead' 'of' ( Number 'times' | 'once' ) )?"`
 }
 
 type gNum struct {

@@ -44,6 +44,7 @@ var headerKeys = map[string]string{
 	"version": "version", "date": "version", "copyright": "version",
 	"swatch": "swatch", "for": "for", "age": "for", "ease": "ease", "fit": "ease", "stuffing": "notions", "eyes": "notions",
 	"needed": "materials", "you'll want": "materials", "material list": "materials", "list of materials": "materials",
+	"tally": "notes", "the tally": "notes", "final count": "notes", "last count": "notes", "checklist": "notes",
 	"ingredients": "materials", "on the table": "materials", "wanted": "materials", "what to gather": "materials", "have ready": "materials", "what to have ready": "materials",
 	"abbr": "abbreviations", "abbrevs": "abbreviations", "abbrev": "abbreviations", "words": "abbreviations", "key": "abbreviations",
 	"words used": "abbreviations", "stitch list": "abbreviations", "stitch words": "abbreviations", "stitch abbreviations": "abbreviations",

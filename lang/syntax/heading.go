@@ -772,15 +772,20 @@ func madeInAll(said string) int {
 	return all
 }
 
-// firstNumber is the first number in a text, unwritten where there is none.
+// firstNumber is the first number of pieces in a text, unwritten where there is none: that of a hook, of strands or of
+// stitches is none.
 func firstNumber(text string, vocab *Vocabulary) Num {
-	for _, t := range Lex(text, vocab) {
-		if t.Kind == Number {
+	tokens := Lex(text, vocab)
+	for i, t := range tokens {
+		if t.Kind == Number && !(i+1 < len(tokens) && notOfPieces[tokens[i+1].Canon]) {
 			return t.Values
 		}
 	}
 	return Num{}
 }
+
+// notOfPieces are words behind a number that counts no pieces.
+var notOfPieces = map[string]bool{"mm": true, "cm": true, "inch": true, "ply": true, "strand": true, "ends": true, "hook": true, "st": true, "row": true, "rnd": true}
 
 // piece is the piece that instructions now belong to.
 func (c *chapter) piece(at source.Span) *Piece {

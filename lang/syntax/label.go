@@ -503,16 +503,20 @@ func (r *labelReader) numbers() bool {
 			r.at++
 			r.label.Lettered = true // `Row 4b`
 		}
+		alone := r.at
+		if r.peek().Kind == Close && r.at+2 < len(r.tokens) && r.tokens[r.at+1].Canon == "to" {
+			r.at++ // `R12) to R15)`
+		}
 		if k := r.peek().Kind; k == Dash || k == Hyphen || r.word("to") {
-			mark := r.at
+			dash := r.at
 			r.at++
 			noun := r.noun()
-			if to := r.peek(); (to.Kind == Number || to.Kind == Ordinal) && (noun || r.ranges(mark)) {
+			if to := r.peek(); (to.Kind == Number || to.Kind == Ordinal) && (noun || r.ranges(dash)) {
 				r.at++
 				span.To = r.perSize(to.Values)
 				r.rangesPerSize(&span)
 			} else {
-				r.at = mark
+				r.at = alone
 			}
 		}
 		r.label.Numbers = append(r.label.Numbers, span)

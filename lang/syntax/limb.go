@@ -293,7 +293,8 @@ func (p *pruner) toBoldStop(i int) int {
 }
 
 // pastPlace passes over where a branch is, between the comma at token i behind its name and the mark
-// of the label: `third thorn, on the other side of the stem: ch 4`. It gives i for nothing.
+// of the label, or how it is: `third thorn, on the other side of the stem: ch 4`, `twig three, facing twig two: ch 7`,
+// `twig two, which forks: ch 5`. It gives i for nothing.
 func (p *pruner) pastPlace(i int) int {
 	if i >= len(p.in) || p.in[i].Kind != Comma {
 		return i
@@ -302,11 +303,23 @@ func (p *pruner) pastPlace(i int) int {
 		switch t := p.in[j]; {
 		case t.Kind == Colon && j > i+1:
 			return j
-		case j == i+1 && !(t.Kind == Word && (t.Canon == "on" || t.Canon == "at")), t.Kind != Word && t.Kind != Name && t.Kind != Hyphen:
+		case j == i+1 && !p.placesLimb(j), t.Kind != Word && t.Kind != Name && t.Kind != Hyphen && !(t.Kind == Number && p.in[j-1].Kind == Name):
 			return i
 		}
 	}
 	return i
+}
+
+// placesLimb tells the word, token i, with which it begins where a branch is or how.
+func (p *pruner) placesLimb(i int) bool {
+	t := p.in[i]
+	switch t.Kind {
+	case Word:
+		return t.Canon == "on" || t.Canon == "at" || t.Canon == "other" || t.Canon == "across" || p.spelled(t) == "which"
+	case Name:
+		return t.Canon == "facing" || t.Canon == "beside"
+	}
+	return false
 }
 
 // pastGrowth passes over what a branch is said to grow, from the word at token i to the mark of the label: `a shoot with

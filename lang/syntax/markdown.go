@@ -38,7 +38,7 @@ func marked(text string) []source.Span {
 
 // itemLetter is the letter of an item within a step, a line each, the first perhaps behind the
 // step's number: `2. a) Ch 10.` above `b) Ch 6.`
-var itemLetter = phrase.MustCompile(`(?:^|\n)[ \t]*(?:[-*] |\d{1,2}[.)] ?)?(\(?(?:[a-h]|[ivx]{1,4})\)) +[A-Za-z\d\[]`)
+var itemLetter = phrase.MustCompile(`(?:^|\n)[ \t]*(?:[-*] |\d{1,2}[.)] ?)?(\(?(?:[a-z]|[ivx]{1,4})\)) +[A-Za-z\d\[]`)
 
 // mostBeforeItem is how far into a text the bracket behind a letter stands that the text begins with.
 const mostBeforeItem = 16

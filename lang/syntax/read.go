@@ -474,7 +474,7 @@ func (r *reader) repeatFrom(g *gRepFrom) Node {
 		switch {
 		case more:
 			out.Limit = More
-		case g.Tail.Times.All || g.Tail.Times.Total != nil || !g.Rep:
+		case g.Tail.Times.All || g.Tail.Times.All2 || g.Tail.Times.Total != nil || !g.Rep:
 			out.Limit = Times
 		default:
 			out.Limit = TimesOrAll

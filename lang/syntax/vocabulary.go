@@ -375,7 +375,25 @@ func (l *scanner) group() []Token {
 		}
 	}
 	inColours(tokens)
+	heldDouble(tokens)
 	return tokens
+}
+
+// heldDouble takes the `double` of `with A double`, `Change to B held double,` for how the yarn is held: it is no stitch.
+func heldDouble(tokens []Token) {
+	for i := 2; i < len(tokens); i++ {
+		t, before := tokens[i], tokens[i-1]
+		if t.Kind != Stitch || t.Canon != "double" && t.Canon != "single" || i+1 < len(tokens) && !separates(tokens[i+1]) && tokens[i+1].Kind != Close && tokens[i+1].Canon != "and" {
+			continue
+		}
+		lead := tokens[i-2]
+		if before.Kind == Name && (before.Canon == "held" || before.Canon == "used" || lead.Kind == Word && (lead.Canon == "with" || lead.Canon == "change" || lead.Canon == "yarn" || lead.Canon == "to")) {
+			tokens[i] = Token{Kind: Word, Span: t.Span}
+			if before.Canon == "held" || before.Canon == "used" {
+				tokens[i-1] = Token{Kind: Word, Span: before.Span}
+			}
+		}
+	}
 }
 
 // ordinalList reads `15th (16th, 17th)`, one for each size, and gives the index of

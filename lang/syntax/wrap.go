@@ -37,7 +37,7 @@ func (d *document) continues(line string, span source.Span) bool {
 		return true
 	}
 	before := strings.TrimRightFunc(d.text(b.span), isBlank)
-	if b.kind == blockText && (endsInCount(before) || goesByLetter.MatchString(before) && goesByLetter.MatchString(trimmed)) {
+	if b.kind == blockText && (endsInCount(before) || goesByLetter.MatchString(trimmed) && !labelled(before)) {
 		return false
 	}
 	indented := line[0] == ' ' || line[0] == '\t'
@@ -227,9 +227,12 @@ func wrapWidth(lines []lineShape) int {
 var dangling = phrase.MustCompile(`(?:^| )(?:in|into|of|and|the|an?|each|next|from|with|then|or)$`)
 
 // repeatsAbove tells a line that repeats what the line before says: `Repeat around;
-// join.`
+// join.`, `7 times, dc in next st`.
 func repeatsAbove(line string) bool {
 	tokens := Lex(firstWords(line), Standard())
+	if len(tokens) > 1 && tokens[0].Kind == Number && tokens[1].Kind == Word && tokens[1].Canon == "times" {
+		return true
+	}
 	if len(tokens) < 2 || tokens[0].Kind != Word || tokens[0].Canon != "rep" {
 		return false
 	}
