@@ -460,6 +460,7 @@ func countsFor(clauses []syntax.Clause, from int) (all *syntax.Total, end int) {
 			count = asCount(clauses[end].Node)
 		}
 		switch {
+		case count != nil && count.Change != 0: // `12 sc (+6)`
 		case count != nil:
 			all.Parts = append(all.Parts, count.Parts...)
 		case !saysMore(clauses[end].Node):

@@ -642,10 +642,7 @@ func (d *document) workDefined() {
 		chain := laysFirst(r)
 		return chain != nil && chain.Number.At(0) > MostRising && worksBack(r)
 	}
-	works := func(b block) bool {
-		return b.kind == blockText && slices.ContainsFunc(readRow(d.text(b.span), 0, Standard()).Clauses, func(c Clause) bool { return steps(c.Node) })
-	}
-	if !slices.ContainsFunc(d.blocks, tellsWork) || slices.ContainsFunc(d.blocks, works) {
+	if !slices.ContainsFunc(d.blocks, tellsWork) || slices.ContainsFunc(d.blocks, func(b block) bool { return d.works(&b) }) {
 		return
 	}
 	d.blocks = slices.Clone(d.blocks)
@@ -654,6 +651,11 @@ func (d *document) workDefined() {
 			d.blocks[i] = block{kind: blockText, span: b.span, digest: digestText(d.text(b.span))}
 		}
 	}
+}
+
+// works tells a block of text that asks for stitches.
+func (d *document) works(b *block) bool {
+	return b.kind == blockText && slices.ContainsFunc(readRow(d.text(b.span), 0, Standard()).Clauses, func(c Clause) bool { return steps(c.Node) })
 }
 
 func (d *document) readDefinition(b *block) {

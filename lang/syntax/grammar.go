@@ -562,7 +562,8 @@ type gTotal struct {
 	By     *gNum    `parser:"    @@ 'st' EOF"`
 	Grown  *gNum    `parser:"  | @@"`
 	How    string   `parser:"    @( 'more' | 'less' ) 'st' Name ( 'in' | 'at' | 'on' )? ( 'before' | 'previous' | 'last' | 'row' | 'rnd' | 'below' )+ EOF"`
-	Bare   *gNum    `parser:"  | @@ ( 'in' 'have' | 'have' | 'altogether' )? 'more'? EOF"`
+	Bare   *gNum    `parser:"  | @@ ( 'in' 'have' | 'have' | 'altogether' )?"`
+	Than   string   `parser:"    @( 'more' | 'less' )? EOF"`
 	Parts  []*gPart `parser:"  | ( ?= Number ) @@ ( ( 'and' | Sign | Comma | Semi | 'plus' | 'with' )+ @@ )*"`
 	Of     bool     `parser:"    @( ( 'of' | 'on' | 'between' | 'in' ( ?= 'row' | 'rnd' ) ) ( Name | Word | Ordinal | Stitch | Number )+ )?"`
 	Change string   `parser:"    ( @( 'increased' | 'decreased' | 'more' | 'less' ) ( Name ( 'in' | 'at' | 'on' )? ( 'before' | 'previous' | 'last' | 'row' | 'rnd' | 'below' )+ )? )? 'made'?"`

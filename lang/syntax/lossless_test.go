@@ -116,6 +116,10 @@ func rowLosses(f *syntax.File, r *syntax.Row, fault func(string, ...any)) {
 		clauseLosses(r, list[:1], source.Span{End: r.Label.Span.Start}, fault) // `Size L only:`, `All sizes:` stand before the label
 		list = list[1:]
 	}
+	if len(list) > 0 && r.Label.Far.Len() > 0 && list[0].Span == r.Label.Far {
+		clauseLosses(r, list[:1], r.Label.Span, fault) // `Row 1, second side:` says within the label where the row goes
+		list = list[1:]
+	}
 	clauseLosses(r, list, source.Span{Start: r.Label.Span.End, End: len(r.Text)}, fault)
 	wordLosses(r, fault)
 }

@@ -82,17 +82,20 @@ func (d *document) ownParts() []string {
 		return nil
 	}
 	var out []string
+	begun := false // steps stand below the heading
 	for i := range d.blocks {
 		b := &d.blocks[i]
 		name := ""
 		switch b.kind {
 		case blockHeading:
+			begun = false
 			name = partName(b.names[0])
 			if i+1 == len(d.blocks) || d.blocks[i+1].kind != blockText || !d.laysBranch(d.blocks[i+1].span) {
 				continue
 			}
 		case blockText:
-			if name = d.partLabel(b.span); name == "" {
+			if name = d.partLabel(b.span); name == "" || begun && d.dotted(b.span) {
+				begun = begun || d.works(b)
 				continue
 			}
 		}
@@ -107,7 +110,13 @@ func (d *document) ownParts() []string {
 	return out
 }
 
-// labelOfPart is a line that tells a part behind its name: `PETAL: ch 8, …`.
+// dotted tells a line of which the name is parted from the work by a stop, as a sentence may be.
+func (d *document) dotted(line source.Span) bool {
+	m := labelOfPart.FindStringSubmatchIndex(d.text(line))
+	return d.text(line)[m[3]] == '.'
+}
+
+// labelOfPart is a line that tells a part behind its name: `PETAL: ch 8, …`, `Thorn. ch 5.`
 var labelOfPart = phrase.MustCompile(`^[*_]{0,2}(\pL[\pL ’'-]{1,24})[:.][*_]{0,2} (\S.*)`)
 
 // partLabel is what a line calls the part that it tells, "" for a line that tells none.
@@ -185,6 +194,9 @@ func (d *document) labelledPart(b *block) bool {
 		return false
 	}
 	m := labelOfPart.FindStringSubmatchIndex(d.text(b.span))
+	if d.dotted(b.span) && d.chapter.begun() {
+		return false // `Stalk. 9 ch; …` is a step of what is worked there
+	}
 	at := func(i int) source.Span { return source.Span{Start: b.span.Start + m[i], End: b.span.Start + m[i+1]} }
 	body := source.Span{Start: at(4).Start, End: b.span.End}
 	d.chapter.definitions = append(d.chapter.definitions, &Definition{

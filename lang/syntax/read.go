@@ -854,7 +854,7 @@ func shareNoun(parts []Part) {
 
 func (r *reader) total(g *gTotal) Node {
 	out := &Total{}
-	switch cmp.Or(g.Change, g.How) {
+	switch cmp.Or(g.Change, g.How, g.Than) {
 	case "increased", "more":
 		out.Change = 1
 	case "decreased", "less":

@@ -855,6 +855,11 @@ func (l *lister) bracket(open, end int) int {
 	if side, ok := clauses.read(inside).(*Side); ok {
 		return l.take(open, end, side)
 	}
+	if cut, change := changeBehind(inside); change != nil && l.depth == 0 && asTotal(inside[:cut]) != nil {
+		l.flush(SepNone)
+		l.out = append(l.out, Clause{Span: spanOf(inside[:cut]), Sep: SepComma, Node: asTotal(inside[:cut])}, Clause{Span: spanOf(inside[cut+1:]), Node: change})
+		return end
+	}
 	if counted := withoutNamed(inside); len(counted) < len(inside) && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
 		if total := cmp.Or(asTotal(counted), countsAmong(counted)); total != nil {
 			return l.take(open, end, total) // `(19 sts, and the tip sp)`

@@ -354,6 +354,23 @@ func countAlong(inside []Token) *Total {
 	return asTotal(inside[:along])
 }
 
+// changeBehind is by how many a count changes, which it says behind a mark, and where that stands: `12 sts, +6`. It is nil for
+// any other.
+func changeBehind(inside []Token) (cut int, change *Total) {
+	n := len(inside)
+	if n < 4 || inside[n-1].Kind != Number || inside[n-3].Kind != Comma && inside[n-3].Kind != Semi {
+		return 0, nil
+	}
+	change = &Total{Parts: []Part{{Number: inside[n-1].Values}}, Change: 1}
+	switch sign := inside[n-2]; {
+	case sign.Kind == Dash || sign.Kind == Hyphen:
+		change.Change = -1
+	case sign.Canon != "+":
+		return 0, nil
+	}
+	return n - 3, change
+}
+
 // withoutNamed is a count without the one thing behind it that has a name and no number: `19; 40 in all, and the tip sp`.
 func withoutNamed(inside []Token) []Token {
 	n := len(inside)

@@ -51,7 +51,7 @@ func (d *document) continues(line string, span source.Span) bool {
 	if indented && d.indent(b.span.Start) < indentOf(line) || endsOpen(before) || onlyLabel(before) && !d.heads(trimmed) {
 		return true
 	}
-	if repeatsAbove(trimmed) {
+	if repeatsAbove(trimmed) || b.kind == blockText && strings.HasPrefix(trimmed, "and ") && !endsSentence(before) && !strings.HasSuffix(before, ":") {
 		return true
 	}
 	r := firstRune(trimmed)
