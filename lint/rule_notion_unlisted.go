@@ -15,6 +15,7 @@ var notionUnlisted = &Rule{
 	Why:      "A maker who has gathered what is listed sits down to work. A marker, filling or needle that was not listed is missing when it is needed.",
 	Bad: `Pattern: Acorn
 Terms: US
+Yarn: oak brown, DK (3), 10 m (11 yd)
 Hook: 3.25 mm (US D-3)
 Notions: tapestry needle
 
@@ -26,6 +27,7 @@ Fasten off.
 `,
 	Good: `Pattern: Acorn
 Terms: US
+Yarn: oak brown, DK (3), 10 m (11 yd)
 Hook: 3.25 mm (US D-3)
 Notions: tapestry needle, stitch marker
 

@@ -17,6 +17,7 @@ var notionUnused = &Rule{
 		"another matter: where a needle is wanted she knows herself.",
 	Bad: `Pattern: Hedge jacket
 Terms: US
+Yarn: oak brown, DK (3), 10 m (11 yd)
 Hook: 5 mm (US H-8)
 Notions: 8 buttons, tapestry needle
 
@@ -27,6 +28,7 @@ Fasten off.
 `,
 	Good: `Pattern: Hedge jacket
 Terms: US
+Yarn: oak brown, DK (3), 10 m (11 yd)
 Hook: 5 mm (US H-8)
 Notions: 8 buttons, tapestry needle
 

@@ -18,6 +18,7 @@ var smallParts = &Rule{
 		"goes to bed with any age; that an eye is sold as a safety eye changes none of this.",
 	Bad: `Pattern: Dormouse toy
 Terms: US
+Yarn: oak brown, DK (3), 10 m (11 yd)
 Hook: 3.25 mm (US D-3)
 Notions: stitch marker, toy filling, tapestry needle, 2 safety eyes of 6 mm (1/4 in)
 
@@ -31,6 +32,7 @@ Fasten off.
 `,
 	Good: `Pattern: Dormouse toy
 Terms: US
+Yarn: oak brown, DK (3), 10 m (11 yd)
 Hook: 3.25 mm (US D-3)
 Notions: stitch marker, toy filling, tapestry needle
 Note: The eyes are embroidered.

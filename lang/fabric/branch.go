@@ -903,7 +903,7 @@ func (h *hand) otherSide() {
 	if h.other || len(h.first) == 0 {
 		return
 	}
-	h.other = true
+	h.other, h.sideFrom = true, len(h.row)
 	used := map[int]int{}
 	for i := range h.made() {
 		if s := h.stitch(i); !s.Turning {

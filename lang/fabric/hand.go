@@ -120,6 +120,7 @@ type hand struct {
 type rowAtWork struct {
 	row      []int // what it has made
 	rowMade  int   // stitches of it that count
+	sideFrom int   // how long it was where it went over to the other side of its chain
 	stepFrom int   // how long it was when the step at work began, of a row told in several lines
 	steps    []step
 	works    bool

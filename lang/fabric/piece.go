@@ -79,9 +79,8 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 		c = append(c, k)
 	}
 	var keep keeper
-	told := w.onlyTold(tree)
 	for _, row := range p.Rows {
-		if told {
+		if w.onlyTold(tree, row.Index) {
 			row.worksNothing()
 			continue
 		}
@@ -97,19 +96,21 @@ func workPiece(f *Fabric, w *words, tree *syntax.Piece, before []crew, of habit)
 	return p, c
 }
 
-// onlyTold tells rows that no piece is made of, for they stand on nothing and have names by which others call for them:
-// `PLAIN ROW. …`, where they work them: `Row 12. Plain row.`
-func (w *words) onlyTold(tree *syntax.Piece) bool {
-	told := false
-	for _, r := range tree.Rows {
-		switch {
-		case r.Label.Kind != syntax.Named && r.Label.Kind != syntax.Unlabelled || slices.ContainsFunc(r.Clauses, founds):
-			return false
-		case r.Label.Kind == syntax.Named:
-			told = told || slices.ContainsFunc(w.called, r.Label.Called)
+// onlyTold tells a row that is not worked where it stands, for it has a name by which rows with numbers call for it:
+// `PLAIN ROW. …`, where another says `Row 12. Plain row.` One whose number the rows around it leave out is worked there as well.
+func (w *words) onlyTold(tree *syntax.Piece, row int) bool {
+	l := tree.Rows[row].Label
+	if l.Kind != syntax.Named || !slices.ContainsFunc(w.called, l.Called) {
+		return false
+	}
+	numbered := func(r *syntax.Row) bool { return r.Label.Kind == syntax.Numbered && !r.Label.Bare }
+	after := slices.IndexFunc(tree.Rows[row:], numbered)
+	for before := row - 1; before >= 0 && after > 0; before-- {
+		if each := tree.Rows[before].Label.Each(0); numbered(tree.Rows[before]) && len(each) > 0 {
+			return tree.Rows[row+after].Label.First(0) != each[len(each)-1]+2
 		}
 	}
-	return told
+	return true
 }
 
 // worksNothing says of a row that it is not worked where it stands: what it counts holds where it is.
@@ -118,17 +119,6 @@ func (r *Row) worksNothing() {
 	for size := range r.Tallies {
 		r.Tallies[size].Known = true
 	}
-}
-
-// founds tells a chain that is more than the beginning of a row, and a ring.
-func founds(c syntax.Clause) bool {
-	switch n := c.Node.(type) {
-	case *syntax.Chain:
-		return n.Number.At(0) > syntax.MostRising
-	case *syntax.MagicRing:
-		return true
-	}
-	return false
 }
 
 // takeUp begins a piece where an earlier one stopped, if it says that it goes

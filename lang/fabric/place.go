@@ -262,8 +262,8 @@ func (h *hand) missing(n syntax.Noun, want int) {
 		h.lose() // the row begins along a chain, which lies elsewhere than this piece's rows tell
 		return
 	}
-	if h.regrown && b == nil {
-		h.lose()
+	if h.regrown && b == nil && (h.stepFrom > 0 || slices.ContainsFunc(h.steps, func(s step) bool { return s.made > 0 })) {
+		h.lose() // beyond the last chain, of which alone all is known
 		return
 	}
 	kind := RowOver

@@ -566,7 +566,7 @@ func (h *hand) countsSoFar(clauses []syntax.Clause, i int) bool {
 		own = h.row // there is no place for more
 	case bracket && (b == nil || !h.heads || !h.justHome()):
 		return false // other brackets are told from work with the row
-	case bracket, b == nil && h.justHome():
+	case bracket, h.justHome() && (b == nil || !h.workedOut(b)):
 		own = h.lastHome
 	case b != nil && h.workedOut(b):
 		own = h.ownOf(b)
@@ -814,6 +814,9 @@ func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Comp
 		return c
 	}
 	rows := [][]int{h.row[min(h.stepFrom, len(h.row)):], h.offBranches(), h.afterFirstSpace()}
+	if h.other && h.keeps {
+		rows = append(rows, h.row[min(h.sideFrom, len(h.row)):]) // `Side Two now has 14 sts.`
+	}
 	if h.heads && len(h.lastHome) > 0 {
 		rows = append(rows, h.lastHome)
 	}
@@ -829,8 +832,9 @@ func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Comp
 // in all, may be the row's; along the two sides of a chain nothing but both can be meant beside the row's.
 func (h *hand) compareInAll(c Compared, p syntax.Part, alone bool) Compared {
 	made := 0
+	closes := len(h.row) == 1 && h.onlySlips() // a step that only closes the row
 	for i := range h.made() {
-		if s := h.stitch(i); s.Row >= 0 && !s.Apart && !s.IsSpace() && s.Into >= 0 && h.accepts(s, p.Noun) {
+		if s := h.stitch(i); s.Row >= 0 && !(closes && i == h.row[0]) && !s.Apart && !s.IsSpace() && s.Into >= 0 && h.accepts(s, p.Noun) {
 			made++
 		}
 	}

@@ -583,7 +583,7 @@ func calledFirst(tokens []Token) (clauses []Clause, n int) {
 	}
 	count := asTotal(made)
 	if count == nil {
-		return nil, 0
+		return []Clause{{Span: spanOf(tokens[:n]), Sep: SepStop, Node: &Remark{}}}, n + 1 // `Row 2: Shell row: ch 1, …`
 	}
 	return append(clauses, Clause{Span: spanOf(made), Sep: SepStop, Node: count}), n + 1 + len(made)
 }
@@ -596,13 +596,19 @@ func countsRows(r *Instruction) {
 		return
 	}
 	last := &r.Clauses[len(r.Clauses)-1]
-	if _, remark := last.Node.(*Remark); !remark {
+	switch n := last.Node.(type) {
+	case *Remark:
+	case *Total:
+		if len(n.Parts) != rows {
+			return
+		}
+	default:
 		return
 	}
 	var counts, of []Token
 	for _, t := range r.Tokens {
 		switch {
-		case t.Span.Start < last.Span.Start || t.Span.End > last.Span.End || t.Kind == Open || t.Kind == Close || t.Kind == Comma:
+		case t.Span.Start < last.Span.Start || t.Span.End > last.Span.End || t.Kind == Open || t.Kind == Close || t.Kind == Comma || t.Kind == Word && t.Canon == "and":
 		case t.Kind == Number && of == nil:
 			counts = append(counts, t)
 		case of == nil && (t.Kind == Stitch || t.Kind == Word && t.Canon == "st"):
@@ -645,6 +651,9 @@ func (d *document) readText(b *block) {
 			continue
 		}
 		r := &Row{At: span.Start, Instruction: p.row}
+		if d.words.only != nil && r.Only == nil {
+			d.words = d.file.Vocab // `All sizes: …`, and so from there on
+		}
 		if r.CountsAlone() && !d.chapter.begun() {
 			d.chapter.say(span, nil) // of what comes
 			continue

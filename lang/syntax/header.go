@@ -171,13 +171,15 @@ func fieldOf(line string, at int, canonical, name string) *Field {
 	if tableRow(strings.TrimFunc(line, isBlank)) {
 		valueText = strings.Trim(value, " \t*|")
 	}
+	end := at + len(strings.TrimRight(line, " \t"))
 	valueAt := at + strings.LastIndex(line, value)
 	if valueText != "" {
 		valueAt += strings.Index(value, valueText)
 	}
+	valueAt = min(valueAt, end) // of a key with blanks behind it and no more
 	return &Field{
 		Key: strings.Clone(canonical), Name: strings.Clone(name), Value: strings.Clone(valueText),
-		Span:      source.Span{Start: at, End: at + len(strings.TrimRight(line, " \t"))},
+		Span:      source.Span{Start: at, End: end},
 		KeySpan:   source.Span{Start: keyAt, End: keyAt + len(trimmed)},
 		ValueSpan: source.Span{Start: valueAt, End: valueAt + len(valueText)},
 	}

@@ -46,7 +46,17 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 // numbersChapter tells the name of a chapter that has a number, over rows that have their own: `### 2. Nests`.
 func (d *document) numbersChapter(name string, span source.Span) bool {
 	label, _ := labelOf(name)
-	return label.Bare && firstOf(d.nextSaid(d.file.Text.LineOf(span.Start))) > 0
+	if !label.Bare {
+		return false
+	}
+	next := d.file.Text.LineOf(span.Start) + 1
+	if d.bare(next) == "" {
+		next++
+	}
+	if laysChainAlone(d.bare(next)) {
+		next++ // `Ch 11.`
+	}
+	return firstOf(d.bare(next)) > 0
 }
 
 // firstOnes heads several rows: `First rows`, `Last rounds`.
@@ -126,7 +136,7 @@ func (d *document) titles(trimmed string, at int) bool {
 	if labelled(trimmed) {
 		return false
 	}
-	name := trimmed
+	name := yarnBracket.ReplaceAllString(trimmed, "")
 	if at := yarnFrom(name); at >= 0 {
 		name = name[:at]
 	}
@@ -172,6 +182,9 @@ func (d *document) numbersSoon(line int) bool { return firstOf(d.bare(line+1)) =
 
 // saysWay is a heading that says which way the steps below it go: `Coming down`, `The way back`.
 var saysWay = phrase.MustCompile(`^\W*(?i:(?:(?:going|coming|working|on|the) )?(?:(?:the )?way )?(?:back|out|home|up|down)(?:wards?)?)\b[\pL ]*\W*$`)
+
+// partOfLeaf is a heading that names a side of a leaf, or its tip.
+var partOfLeaf = phrase.MustCompile(`(?i)^[*_# ]*(?:the )?(?:tip|point|top|end|side (?:one|two|1|2|a|b)|(?:first|second|other) side)[*_ ]*(?:[,:–—-][^.;\d]*)?$`)
 
 // turnsBack is a heading that says, in more than a word, that the work goes on from the one above it, or is
 // counted: `The stem, coming back`, `Part 2: down`, `The way home`, `Homewards`, `The tip`, `To check`.
@@ -219,7 +232,7 @@ func (d *document) subheads(trimmed string, at int) bool {
 		return false // another piece begins below it
 	}
 	way := howManyLast.ReplaceAllString(trimmed, "") // `COMING DOWN (these twigs lie to the right)`
-	if at > 0 && ((saysWay.MatchString(way) || d.level > 0 && headingLevel(trimmed) > d.level && bareNumber(d.nextSaid(at)) > 1) && d.stepsOn(at) || turnsBack.MatchString(undecorated(way)) && d.belowSteps()) {
+	if at > 0 && ((saysWay.MatchString(way) || partOfLeaf.MatchString(way) || d.level > 0 && headingLevel(trimmed) > d.level && bareNumber(d.nextSaid(at)) > 1) && d.stepsOn(at) || turnsBack.MatchString(undecorated(way)) && d.belowSteps()) {
 		return true
 	}
 	if at == 0 || d.bare(at-1) != "" || endsSentence(trimmed) || len(strings.Fields(trimmed)) > maxNamed || !labelled(d.bare(at+1)) {
@@ -239,6 +252,9 @@ var (
 	inYarn     = phrase.MustCompile(`(?i:\s*[-–—,(] *(?:(?:with|using|in) (?:(?:yarn|colou?r|shade) )?|(?:yarn|colou?r|shade) ))` + yarnLast)
 	madeInYarn = phrase.MustCompile(`(?i:` + copiesExpr + `)((?i: (?:with|using|in) (?:(?:yarn|colou?r|shade) )?)` + yarnLast + `)`)
 )
+
+// yarnBracket is the `(yarn C, make 2)` at the end of a heading.
+var yarnBracket = phrase.MustCompile(`\s*\((?i:yarn|colou?r|shade) (?:[A-Z]|MC|CC\d?)\b[^()]*\)$`)
 
 const yarnLast = `(?:[A-Z]|MC|CC\d?)\)?[ .:*_]*$`
 

@@ -257,8 +257,9 @@ func (r *labelReader) kindOfRow() int {
 			if r.peek().Kind == Number && (of.Kind == Stitch || of.Kind == Word && !partWords[of.Canon]) {
 				r.at++ // `Bobble rnd 2:`, but not the `Wing Rnd 1:` of a piece
 			}
-			if n := r.end(true); n > 0 && (r.tokens[n-1].Kind == Colon || r.tokens[n-1].Kind == Dash) {
-				return n
+			from := r.tokens[0].Span.Start
+			if n := r.end(true); n > 0 && (r.tokens[n-1].Kind == Colon || r.tokens[n-1].Kind == Dash || r.tokens[n-1].Kind == Period && inCapitals(r.text[from:r.tokens[n-1].Span.Start])) {
+				return n // `PLAIN ROW.` in capitals
 			}
 			return 0
 		}
@@ -488,6 +489,9 @@ func (r *labelReader) dashAfter() bool {
 	return r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Dash
 }
 
+// rowWord are the words for a row before its number.
+var rowWord = map[string]bool{"r": true, "row": true, "rnd": true}
+
 // numbers takes `3`, `3-8`, `4 and 6`, `4, 6 and 8`, `4 to Rnd 12`.
 func (r *labelReader) numbers() bool {
 	kind := r.peek().Kind
@@ -504,8 +508,8 @@ func (r *labelReader) numbers() bool {
 			r.label.Lettered = true // `Row 4b`
 		}
 		alone := r.at
-		if r.peek().Kind == Close && r.at+2 < len(r.tokens) && r.tokens[r.at+1].Canon == "to" {
-			r.at++ // `R12) to R15)`
+		if r.peek().Kind == Close && r.at+2 < len(r.tokens) && (r.tokens[r.at+1].Canon == "to" || r.tokens[r.at+1].Canon == "and" || r.tokens[r.at+1].Kind == Dash || r.tokens[r.at+1].Kind == Hyphen) && rowWord[r.tokens[r.at+2].Canon] {
+			r.at++ // `R12) to R15)`, `R2) and R3)`
 		}
 		if k := r.peek().Kind; k == Dash || k == Hyphen || r.word("to") {
 			dash := r.at

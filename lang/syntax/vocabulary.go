@@ -778,8 +778,8 @@ func (l *scanner) countedList(i int) bool {
 	if entry == nil || entry.canon != "st" && entry.kind != Stitch {
 		return false
 	}
-	if l.raw[i-1].kind == Open || l.raw[i-1].kind == Comma {
-		return i+n+words < len(l.raw) && l.raw[i+n+words].kind == Close
+	if behind := i + n + words; l.raw[i-1].kind == Open || l.raw[i-1].kind == Comma {
+		return behind < len(l.raw) && (l.raw[behind].kind == Close || l.raw[i-1].kind == Open && (l.raw[behind].kind == Comma || l.raw[behind].lower == "and"))
 	}
 	return entry.canon == "st" && (l.raw[i-1].lower == "next" || l.raw[i-1].lower == "last" || l.raw[i-1].lower == "first")
 }
