@@ -188,7 +188,7 @@ func wordLosses(r *syntax.Row, fault func(string, ...any)) {
 }
 
 // letters number the items of a list within a step, a line each: no token holds them.
-var letters = regexp.MustCompile(`(?:^|\n)[ \t]*(?:[-*] |\d{1,2}[.)] ?)?(\(?(?:[a-h]|[ivx]{1,4})\)) `)
+var letters = regexp.MustCompile(`(?:^|\n)[ \t]*(?:[-*] |\d{1,2}[.)] ?)?(\(?(?:[a-z]|[ivx]{1,4})\)) `)
 
 // lostIn gives what is not blank of a stretch of a text, but for the letters of items.
 func lostIn(text string, from, to int) string {
