@@ -130,7 +130,7 @@ func tallies(tokens []Token) bool {
 	items, begins := 0, true
 	for i, t := range tokens {
 		switch {
-		case begins && inInches(tokens[i:]):
+		case begins && (t.Kind == Comma || inInches(tokens[i:])):
 			return false
 		case t.Kind == Comma || !begins && andMore(tokens[i:]):
 			begins = true

@@ -303,22 +303,15 @@ func (l *scanner) group() []Token {
 			i += n
 		case r.kind == Open && l.countList(i):
 			values, end := l.enclosed(i)
-			first, last := l.raw[i+1], l.raw[end-1]
-			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[first.start:last.end]}
-			t.Span.Start, t.Span.End = first.start, last.end
-			tokens = append(tokens, l.plain(i), t, l.plain(end))
+			tokens = append(tokens, l.plain(i), l.list(values, i+1, end-1), l.plain(end))
 			i = end + 1
 		case r.kind == Open && l.loneList(i):
 			values, end := l.enclosed(i)
-			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[end].end]}
-			t.Span.Start, t.Span.End = r.start, l.raw[end].end
-			tokens = append(tokens, t)
+			tokens = append(tokens, l.list(values, i, end))
 			i = end + 1
 		case r.kind == Number && l.countedList(i):
 			values, n := l.separated(i)
-			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[i+n-1].end]}
-			t.Span.Start, t.Span.End = r.start, l.raw[i+n-1].end
-			tokens = append(tokens, t)
+			tokens = append(tokens, l.list(values, i, i+n-1))
 			i += n
 		case r.kind == Number && calls(tokens) && !l.timesFollow(i+1):
 			t, n := Token{Kind: Name, Canon: r.lower}, 1
@@ -335,9 +328,7 @@ func (l *scanner) group() []Token {
 			i++
 		case r.kind == Open && l.ledList(i):
 			values, n := l.alternating(i - 1)
-			t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[r.start:l.raw[i+n-2].end]}
-			t.Span.Start, t.Span.End = r.start, l.raw[i+n-2].end
-			tokens = append(tokens, t)
+			tokens = append(tokens, l.list(values, i, i+n-2))
 			i += n - 1
 		case r.kind == Number, r.kind == Dash && l.dashList(i):
 			t, n := l.numberList(i)
@@ -394,6 +385,13 @@ func heldDouble(tokens []Token) {
 			}
 		}
 	}
+}
+
+// list is the token of a number for each size, from one raw token to another.
+func (l *scanner) list(values []int, from, to int) Token {
+	t := Token{Kind: Number, Values: Num{Vals: values}, Canon: l.text[l.raw[from].start:l.raw[to].end]}
+	t.Span.Start, t.Span.End = l.raw[from].start, l.raw[to].end
+	return t
 }
 
 // ordinalList reads `15th (16th, 17th)`, one for each size, and gives the index of
