@@ -2,6 +2,7 @@ package lint
 
 import (
 	"fmt"
+	"slices"
 
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/syntax"
@@ -34,7 +35,7 @@ func (p *Pass) holdChanges(row *fabric.Row) {
 		}
 		p.inSizes(off.sizes, Finding{
 			Span:    row.Tree.Abs(c.Span),
-			Message: "changes by " + off.num(func(o changeOff) int { return o.made }) + " from the row below, says " + off.num(func(o changeOff) int { return o.said }),
+			Message: changeSaid(&off, total.Change),
 			Related: []Related{{headSpan(row.Below(off.sizes[0]).Tree), fmt.Sprintf("the row below makes %s", madeText(row.Below(off.sizes[0])))}},
 		})
 	}
@@ -56,4 +57,17 @@ func (p *Pass) changeOf(row *fabric.Row, size, said int) (by int, known bool) {
 		by = said
 	}
 	return by, true
+}
+
+// changeSaid says both changes in the direction of the one that is told, more or fewer.
+func changeSaid(off *sized[changeOff], way int) string {
+	word := "more"
+	if way < 0 {
+		word = "fewer"
+	}
+	said := off.num(func(o changeOff) int { return way * o.said })
+	if slices.ContainsFunc(off.facts, func(o changeOff) bool { return way*o.made < 0 }) {
+		return "changes by " + off.num(func(o changeOff) int { return o.made }) + " from the row below, says " + said + " " + word
+	}
+	return "makes " + off.num(func(o changeOff) int { return way * o.made }) + " " + word + " than the row below, says " + said
 }

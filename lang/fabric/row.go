@@ -832,9 +832,8 @@ func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Comp
 // in all, may be the row's; along the two sides of a chain nothing but both can be meant beside the row's.
 func (h *hand) compareInAll(c Compared, p syntax.Part, alone bool) Compared {
 	made := 0
-	closes := len(h.row) == 1 && h.onlySlips() // a step that only closes the row
 	for i := range h.made() {
-		if s := h.stitch(i); s.Row >= 0 && !(closes && i == h.row[0]) && !s.Apart && !s.IsSpace() && s.Into >= 0 && h.accepts(s, p.Noun) {
+		if s := h.stitch(i); s.Row >= 0 && !s.Apart && !s.IsSpace() && s.Into >= 0 && h.accepts(s, p.Noun) {
 			made++
 		}
 	}
