@@ -44,7 +44,7 @@ var sets = []set{
 	{"tenth", 252, 59},
 	{"eleventh", 274, 36},
 	{"twelfth", 297, 49},
-	{"thirteenth", 317, 50},
+	{"thirteenth", 317, 55},
 }
 
 // numberOf is the number of a pattern, by the name of its file.
