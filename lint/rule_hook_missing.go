@@ -1,10 +1,8 @@
 package lint
 
 import (
-	"slices"
 	"strings"
 
-	"stitchproof/lang/fabric"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 )
@@ -54,8 +52,7 @@ var hookNamed = &fact[bool]{func(_ *Pass, s section) bool {
 }}
 
 func checkHookMissing(p *Pass) {
-	works := slices.ContainsFunc(p.Fabric.Pieces, func(piece *fabric.Piece) bool { return slices.ContainsFunc(piece.Rows, (*fabric.Row).Works) })
-	if !works || len(p.Materials.Hooks) > 0 || anywhere(p, hookNamed) {
+	if !p.works() || len(p.Materials.Hooks) > 0 || anywhere(p, hookNamed) {
 		return
 	}
 	switch l := p.Materials; {

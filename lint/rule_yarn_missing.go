@@ -1,10 +1,8 @@
 package lint
 
 import (
-	"slices"
 	"strings"
 
-	"stitchproof/lang/fabric"
 	"stitchproof/lang/phrase"
 )
 
@@ -52,8 +50,7 @@ var yarnNamed = &fact[bool]{func(_ *Pass, s section) bool { return spun.MatchStr
 
 func checkYarnMissing(p *Pass) {
 	l := p.Materials
-	works := slices.ContainsFunc(p.Fabric.Pieces, func(piece *fabric.Piece) bool { return slices.ContainsFunc(piece.Rows, (*fabric.Row).Works) })
-	if !works || !l.Given || len(l.Yarns) > 0 || len(l.Hooks) == 0 || !l.ListsNotions() {
+	if !p.works() || !l.Given || len(l.Yarns) > 0 || len(l.Hooks) == 0 || !l.ListsNotions() {
 		return
 	}
 	if listed := inOtherWords.ReplaceAllString(l.Text, ""); spun.MatchString(listed) || strings.Contains(listed, "yarn") || anywhere(p, yarnNamed) {

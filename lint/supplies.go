@@ -5,12 +5,18 @@ import (
 	"strconv"
 	"strings"
 
+	"stitchproof/lang/fabric"
 	"stitchproof/lang/materials"
 	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
 	"stitchproof/lang/syntax"
 )
+
+// works tells whether any row of the pattern works a stitch.
+func (p *Pass) works() bool {
+	return slices.ContainsFunc(p.Fabric.Pieces, func(piece *fabric.Piece) bool { return slices.ContainsFunc(piece.Rows, (*fabric.Row).Works) })
+}
 
 // directionsIn lists the parts of a piece's section that tell a maker what to do: the rows,
 // and the prose that stands among them or after them.

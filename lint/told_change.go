@@ -20,7 +20,7 @@ func (p *Pass) holdChanges(row *fabric.Row) {
 	}
 	for _, c := range row.Tree.Clauses {
 		total, ok := c.Node.(*syntax.Total)
-		if !ok || total.Change == 0 || len(total.Parts) != 1 || total.Parts[0].On != "" || total.Parts[0].Noun.Kind != syntax.NounAny && total.Parts[0].Noun.Kind != syntax.NounNone {
+		if !ok || total.Change == 0 || len(total.Parts) != 1 || total.Parts[0].On != "" || !total.Parts[0].Noun.OfAll() {
 			continue
 		}
 		var off sized[changeOff]

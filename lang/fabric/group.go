@@ -66,7 +66,7 @@ func (h *hand) skip(p syntax.Place) {
 		p.Noun.Kind = syntax.NounSpace
 		h.skipSpaces(n, p.Noun)
 		return
-	case p.Noun.Kind == syntax.NounNone || p.Noun.Kind == syntax.NounAny:
+	case p.Noun.OfAll():
 		if h.at < h.end {
 			if s := h.stitch(h.base[h.at]); s.IsSpace() && s.Chains == n {
 				h.at, h.sub = h.at+1, 0

@@ -423,8 +423,8 @@ func statedIn(clauses []syntax.Clause) (*syntax.Total, source.Span) {
 
 // inAllBeside tells a count of all stitches from the count of some kind right before it: `9 shells. (43)`.
 func inAllBeside(some, all *syntax.Total) bool {
-	return some.Change == 0 && len(all.Parts) == 1 && all.Change == 0 && (all.Parts[0].Noun.Kind == syntax.NounNone || all.Parts[0].Noun.Kind == syntax.NounAny) &&
-		!slices.ContainsFunc(some.Parts, func(p syntax.Part) bool { return p.Noun.Kind == syntax.NounNone || p.Noun.Kind == syntax.NounAny })
+	return some.Change == 0 && len(all.Parts) == 1 && all.Change == 0 && all.Parts[0].Noun.OfAll() &&
+		!slices.ContainsFunc(some.Parts, func(p syntax.Part) bool { return p.Noun.OfAll() })
 }
 
 // ofSeam tells a count of the slip stitches with which worked rows are joined to something, as the

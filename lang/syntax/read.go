@@ -980,7 +980,7 @@ func limitOf(to ToLimit) (Limit, Place) {
 
 func (r *reader) placeFirst(g *gPlace1st) Node {
 	out := &PlaceFirst{Place: r.firstPlace(g.Where)}
-	if p := out.Place; g.Work != nil && p.Loop != BothLoops && p.Pick == PickNext && !p.Each && !p.Number.Written() && (p.Noun.Kind == NounNone || p.Noun.Kind == NounAny) {
+	if p := out.Place; g.Work != nil && p.Loop != BothLoops && p.Pick == PickNext && !p.Each && !p.Number.Written() && p.Noun.OfAll() {
 		if w, ok := r.work(g.Work).(*Work); ok { // `in back loops work sc in each st`
 			with := *w
 			with.Loop = p.Loop

@@ -334,7 +334,7 @@ func countsAmong(inside []Token) *Total {
 	}
 	all := 0
 	for _, p := range total.Parts {
-		if p.Noun.Kind == NounNone || p.Noun.Kind == NounAny {
+		if p.Noun.OfAll() {
 			all++
 		}
 	}

@@ -727,6 +727,9 @@ type Noun struct {
 	Word string
 }
 
+// OfAll tells a noun of stitches whatever they are, said or left out: `30 sts`, `30`.
+func (n Noun) OfAll() bool { return n.Kind == NounNone || n.Kind == NounAny }
+
 // What words mean that name no stitch of their own: `in next st`, `in next ch`.
 var (
 	anyStitch = Noun{Kind: NounAny, Word: "st"}

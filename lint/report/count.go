@@ -279,7 +279,7 @@ func statedStitches(row *fabric.Row) []int {
 	for size := range row.Tallies {
 		stated, made := 0, 0
 		for i, part := range row.Stated.Parts {
-			if part.Noun.Kind == syntax.NounNone || part.Noun.Kind == syntax.NounAny {
+			if part.Noun.OfAll() {
 				stated, made = statedAt(row, part, size), row.Tallies[size].Made
 				break
 			}
