@@ -92,8 +92,13 @@ func chainsBegun(row *fabric.Row) (lengths []int, at int) {
 		case preparesOrTravels(c.Node) && (at < 0 || joins(c.Node)):
 			lengths, at, total = nil, -1, 0
 		default:
-			if places := c.Places(); at >= 0 && len(places) > 0 && places[0].From == syntax.FromHook && places[0].Nth > 1 {
-				lengths = append(lengths, places[0].Nth-1) // `ch 4, 11 dc in 4th ch from hook, sl st in top of ch-3`
+			if places := c.Places(); at >= 0 && len(places) > 0 {
+				switch p := places[0]; {
+				case p.From == syntax.FromHook && p.Nth > 1:
+					lengths = append(lengths, p.Nth-1) // `ch 4, 11 dc in 4th ch from hook, sl st in top of ch-3`
+				case p.Pick == syntax.PickFirst && p.Noun.Kind == syntax.NounChain:
+					lengths = append(lengths, total-1) // `ch 4, 11 dc in first ch`
+				}
 			}
 			return lengths, at
 		}

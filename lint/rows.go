@@ -23,6 +23,14 @@ func rowName(r *syntax.Row) string {
 	return text
 }
 
+// rowNoun is what a row is, by the way it goes.
+func rowNoun(row *fabric.Row) string {
+	if row.Round {
+		return "round"
+	}
+	return "row"
+}
+
 // rowDoes is what a row does, by name: `Row 5 comes next`, `Rows 5-7 come next`.
 func rowDoes(r *syntax.Row, one, several string) string {
 	if len(r.Label.Each(0)) > 1 {

@@ -53,6 +53,7 @@ func checkCountMismatch(p *Pass) {
 			}
 			continue
 		}
+		p.holdEarlier(row)
 		var off sized[*fabric.Tally]
 		for size := range row.Tallies {
 			if t := &row.Tallies[size]; t.Agrees() == fabric.Disagrees && p.doubts.counts(row, size) {
@@ -69,6 +70,32 @@ func checkCountMismatch(p *Pass) {
 		}
 		if below := row.Below(off.sizes[0]); below != nil && below.Tallies[off.sizes[0]].Known {
 			f.Related = append(f.Related, Related{headSpan(below.Tree), "the row below makes " + madeText(below) + alsoSaid(below)})
+		}
+		p.inSizes(off.sizes, f)
+	}
+}
+
+// holdEarlier holds the counts of the rows before the last, where each of several that are told
+// in one has its own.
+func (p *Pass) holdEarlier(row *fabric.Row) {
+	if row.Stated == nil {
+		return
+	}
+	numbers := statedNumbers(row)
+	for i := range row.Stated.Before {
+		var off sized[fabric.Compared]
+		for size := range row.Tallies {
+			if t := &row.Tallies[size]; i < len(t.Earlier) && t.Earlier[i].Result == fabric.Disagrees && p.doubts.counts(row, size) {
+				off.add(size, t.Earlier[i])
+			}
+		}
+		if len(off.sizes) == 0 {
+			continue
+		}
+		made, said := off.num(func(c fabric.Compared) int { return c.Made }), off.num(func(c fabric.Compared) int { return c.Stated })
+		f := Finding{Span: row.Tree.Abs(row.StatedAt), Message: fmt.Sprintf("%s %d makes %s, says %s", rowNoun(row), row.Tree.Label.Each(off.sizes[0])[i], counted(made, statedNoun(row, off.facts[0])), said)}
+		if numbers != nil {
+			f.Span = row.Tree.Abs(numbers[i].Span)
 		}
 		p.inSizes(off.sizes, f)
 	}
@@ -245,7 +272,11 @@ func leftOver(row *fabric.Row, size int) *Related {
 func recounted(row *fabric.Row) (*change, string) {
 	c := &change{row: row}
 	var texts []string
-	for i, token := range statedNumbers(row) {
+	numbers := statedNumbers(row)
+	if numbers == nil {
+		return nil, ""
+	}
+	for i, token := range numbers[len(row.Stated.Before):] {
 		values := make([]int, len(row.Tallies))
 		changed := false
 		for size := range row.Tallies {
@@ -292,22 +323,26 @@ func respaced(row *fabric.Row) []change {
 	return out
 }
 
-// statedNumbers finds the number of each part of the stated count, nil where
-// they cannot all be told.
+// statedNumbers finds the number of each part of the stated count, after those of the rows
+// before the last, nil where they cannot all be told.
 func statedNumbers(row *fabric.Row) []syntax.Token {
 	if row.Stated == nil {
 		return nil
 	}
+	stated := slices.Clone(row.Stated.Before)
+	for _, p := range row.Stated.Parts {
+		stated = append(stated, p.Number)
+	}
 	var out []syntax.Token
 	for _, t := range row.Tree.Tokens {
-		if len(out) == len(row.Stated.Parts) {
+		if len(out) == len(stated) {
 			break
 		}
-		if t.Kind == syntax.Number && row.StatedAt.Covers(t.Span) && t.Values.Equal(row.Stated.Parts[len(out)].Number) {
+		if t.Kind == syntax.Number && row.StatedAt.Covers(t.Span) && t.Values.Equal(stated[len(out)]) {
 			out = append(out, t)
 		}
 	}
-	if len(out) < len(row.Stated.Parts) {
+	if len(out) < len(stated) {
 		return nil
 	}
 	return out

@@ -281,7 +281,10 @@ type Tally struct {
 	Ahead []PartCount
 	// Compared holds each part of the stated count against what was made.
 	Compared []Compared
-	Faults   []Fault
+	// Earlier holds the counts that the rows before the last have of their own against what
+	// those made, where the instruction stands for several.
+	Earlier []Compared
+	Faults  []Fault
 	// Readings are the ambiguous wordings that were settled otherwise than by
 	// default; Undecided are those taken by default of which nothing in the piece
 	// shows that it is right.

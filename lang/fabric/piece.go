@@ -462,6 +462,8 @@ type job struct {
 	worked int // how many of them are worked
 	before int // stitches of the row below
 	out    outcome
+	// earlier are the counts of the rows before the last, each against what it made.
+	earlier []Compared
 }
 
 // instruction works one instruction: every row that its label names and its
@@ -604,6 +606,7 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 			o.hand.row = o.hand.row[:0:0] // its stitches are apart: no row counts them
 			o.hand.goOnFrom()
 		}
+		j.holdEarlier(row.Stated, i, &o)
 		j.take(o, trials[n].stated)
 		j.note(row, u, o.tally.Works)
 		j.worked++
@@ -616,6 +619,17 @@ func workUnit(jobs []*job, row *Row, i int) (on []*job) {
 		}
 	}
 	return on
+}
+
+// holdEarlier compares the ith row with its own count, where the last of them is not the only
+// one to have one.
+func (j *job) holdEarlier(stated *syntax.Total, i int, o *outcome) {
+	if stated == nil || i >= len(stated.Before) || len(stated.Before) != len(j.units)-1 {
+		return
+	}
+	p := stated.Parts[0]
+	p.Number = stated.Before[i]
+	j.earlier = append(j.earlier, o.hand.check(p, &o.tally, stated))
 }
 
 // withoutTold leaves out the faults that a row has in the earlier piece from which it is
@@ -641,6 +655,7 @@ func (k *worker) withoutTold(faults []Fault, tree *syntax.Row) []Fault {
 // finish records what the instruction came to.
 func (j *job) finish(row *Row) {
 	o := j.out
+	o.tally.Earlier = j.earlier
 	for _, u := range j.units[j.worked:] {
 		j.note(row, u, o.tally.Works) // rows that a fault kept from being worked can be referred to
 	}

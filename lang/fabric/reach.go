@@ -78,7 +78,11 @@ func (h *hand) workAt(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		h.alongEdge(k, n, numbered, p) // `20 sc along the starting ch, 42 sc up the other side`
 		return
 	}
-	p, done := h.offRow(k, own, n, numbered, h.meant(p))
+	p = h.meant(p)
+	if h.beginsInFirst(n, p) {
+		p.From, p.Pick, p.Nth = syntax.FromHook, syntax.PickNth, h.chains
+	}
+	p, done := h.offRow(k, own, n, numbered, p)
 	switch {
 	case done:
 		return
@@ -319,6 +323,14 @@ func (h *hand) countsFromHook(p syntax.Place) bool {
 	}
 	founds := h.base == nil && !h.ring && len(h.branches) == 0
 	return p.Noun.Kind == syntax.NounChain && (len(h.base) > 0 || founds) || p.Noun.Kind == syntax.NounAny && founds
+}
+
+// beginsInFirst tells whether n stitches are worked in the chain made first, with which the
+// piece begins, so that those beyond it are passed: `ch 4 (3 skipped ch count as dc), 11 dc
+// in first ch`, `ch 2, 6 sc in first ch`.
+func (h *hand) beginsInFirst(n int, p syntax.Place) bool {
+	return h.base == nil && !h.ring && len(h.branches) == 0 && len(h.row) == 0 && h.chains > 1 && h.chains <= MostTurning+1 && (n > 1 || h.counts.Said) &&
+		p.Pick == syntax.PickFirst && p.Noun.Kind == syntax.NounChain && !p.Number.Written() && p.From == syntax.FromHere && p.Of == nil
 }
 
 // onHook tells whether a numbered chain is one of those on the hook, partway through

@@ -684,7 +684,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 			t.Compared = h.compareLaid(stated.Parts[0], stated)
 		case t.Works || of != h:
 			for _, p := range stated.Parts {
-				t.Compared = append(t.Compared, of.counted(of.compareOn(p, said, stated), p.Noun, stated, said))
+				t.Compared = append(t.Compared, of.check(p, said, stated))
 			}
 		}
 	}
@@ -694,6 +694,11 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 		}
 	}
 	return t
+}
+
+// check holds one part of a stated count against what the row made, in the writer's way of counting.
+func (h *hand) check(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
+	return h.counted(h.compareOn(p, t, stated), p.Noun, stated, t)
 }
 
 // chainsIn is how many chains lie in the spaces of some stitches.

@@ -589,7 +589,7 @@ func calledFirst(tokens []Token) (clauses []Clause, n int) {
 }
 
 // countsRows takes a list in brackets that counts each of several rows, `Rows 3-5: … [11, 15, 19]`, for what the last of
-// them comes to.
+// them comes to, and those before it.
 func countsRows(r *Instruction) {
 	rows := len(r.Label.Each(0))
 	if r.Label.Kind != Numbered || rows < 2 || len(r.Clauses) == 0 {
@@ -621,7 +621,11 @@ func countsRows(r *Instruction) {
 		return
 	}
 	if total := asTotal(append(counts[rows-1:], of...)); total != nil {
-		last.Node = total
+		own := *total // the same words are read once
+		for _, t := range counts[:rows-1] {
+			own.Before = append(own.Before, t.Values)
+		}
+		last.Node = &own
 	}
 }
 

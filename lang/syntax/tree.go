@@ -490,6 +490,9 @@ type Total struct {
 	Chains bool
 	// Left is how many chains it says are left to work into: `6 sts, 4 ch left`, `9 sts, none left`.
 	Left Num
+	// Before are the counts of the rows before the last, where each of several rows has its
+	// own: `Rows 3-5: … (11, 15, 19 sts)`.
+	Before []Num
 }
 
 // CountsNote is a remark on the turning chain standing alone.
