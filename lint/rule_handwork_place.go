@@ -368,8 +368,8 @@ func (p *Pass) branchesThere(at source.Span, made func() map[string]int) {
 func branchNames(tokens []syntax.Token) []syntax.Token {
 	var out []syntax.Token
 	for i := 0; i < len(tokens); {
-		if t := tokens[i]; t.Kind != syntax.Name && t.Kind != syntax.Number || len(t.Canon) > 2 {
-			break
+		if t := tokens[i]; t.Kind != syntax.Name && t.Kind != syntax.Number || len(t.Canon) > 2 || i+1 < len(tokens) && tokens[i+1].Canon == "each" {
+			break // `branch C and 1 each to branches B and D`
 		}
 		out = append(out, tokens[i])
 		for i++; i < len(tokens) && (tokens[i].Kind == syntax.Comma || tokens[i].Canon == "and" || tokens[i].Canon == "&"); i++ {

@@ -172,6 +172,9 @@ func leaving(row *fabric.Row, i, size int) (leftSaid, bool) {
 // chainsLeft is how many chains are left to work into before a row's ith clause, which says how
 // many, on the stem or on the branch where the work is.
 func chainsLeft(row *fabric.Row, i, size, said int) (leftSaid, bool) {
+	if i > 1 && syntax.CountOf(row.Tree.Clauses[i-1].Node) != nil {
+		i-- // `(7 dc) [44 ch]`
+	}
 	before := &row.Steps[i-1]
 	switch row.Tree.Clauses[i-1].Node.(type) {
 	case *syntax.Work, *syntax.Group, *syntax.Repeat:

@@ -361,6 +361,9 @@ func (h *hand) fromHook(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place)
 		return
 	}
 	m, e := p.Number.Or(h.size, 1), h.effectOf(k)
+	if k.Class == stitch.Together && m == 1 && h.remaining(syntax.Noun{}) < e.uses {
+		k = closed(k) // `ch 4, tr3tog in 4th ch from hook`
+	}
 	if n > 1 && m == 1 && e.uses == 1 {
 		i := h.next(syntax.Noun{})
 		if i < 0 {

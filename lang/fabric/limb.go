@@ -43,7 +43,7 @@ func limbsOf(tree *syntax.Piece) *limbs {
 				l.names, open = append(l.names, n.Name), append(open, n.Name)
 				l.worded = l.worded || !n.Labelled
 			case *syntax.Total:
-				if ofChains(n) && n.Parts[0].On != "" {
+				if n.OfChains() && n.Parts[0].On != "" {
 					grown = i
 				}
 			case *syntax.Return:

@@ -1125,7 +1125,7 @@ func (k *worker) record(row *Row, o outcome) {
 			}
 		}
 	}
-	if row.Stated != nil && ofChains(row.Stated) && k.lost(row) {
+	if row.Stated != nil && row.Stated.OfChains() && k.lost(row) {
 		for i := range o.tally.Compared {
 			o.tally.Compared[i].Result = Uncheckable // what the stem has is what all steps lay
 		}

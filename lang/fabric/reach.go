@@ -743,9 +743,7 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 		return
 	}
 	if uses > 1 && m == 1 && h.closedInOne(k, uses, p) {
-		one := *k
-		one.Uses = 1
-		h.nextPlaces(&one, own, 1, n, p.Noun)
+		h.nextPlaces(closed(k), own, 1, n, p.Noun)
 		return
 	}
 	if uses > 1 {
@@ -791,6 +789,13 @@ func (h *hand) closedInOne(k *stitch.Stitch, uses int, p syntax.Place) bool {
 	tall := uses > 2 && k.Plain().Turning > 2
 	h.met |= ReadClosedInOne
 	return tall == (h.choose&ReadClosedInOne == 0)
+}
+
+// closed is a stitch of several that are closed together, all of them in one place.
+func closed(k *stitch.Stitch) *stitch.Stitch {
+	one := *k
+	one.Uses = 1
+	return &one
 }
 
 // gathering is a decrease of so many stitches into one.

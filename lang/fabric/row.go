@@ -680,7 +680,7 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 			said = &then
 		}
 		switch {
-		case !h.works && h.chains > 0 && ofChains(stated):
+		case !h.works && h.chains > 0 && stated.OfChains():
 			t.Compared = h.compareLaid(stated.Parts[0], stated)
 		case t.Works || of != h:
 			for _, p := range stated.Parts {
@@ -780,11 +780,6 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	return c
 }
 
-// ofChains tells a count of chains and of nothing else.
-func ofChains(stated *syntax.Total) bool {
-	return len(stated.Parts) == 1 && stated.Parts[0].Noun.Kind == syntax.NounChain && !stated.Parts[0].Noun.Length.Written()
-}
-
 // compareLaid compares the chains that a line only lays with how many it says there are: its
 // own, or those of the stem that it goes on with.
 func (h *hand) compareLaid(p syntax.Part, stated *syntax.Total) []Compared {
@@ -808,7 +803,7 @@ func (h *hand) compareLaid(p syntax.Part, stated *syntax.Total) []Compared {
 
 // compareEither compares a part of a stated count that may count the stitches of
 // the row's branches, and the space that the chains before its first short stitch make,
-// or leave them out: both are common practice. In steps it may be of the branch that came home.
+// or leave them out: both are common practice. In steps it may be of the branch that came home, or of the one that is worked along.
 func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	c := h.compare(p, t, stated)
 	if c.Result == Disagrees && (p.All || p.Whole || h.tells) {
@@ -825,13 +820,26 @@ func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Comp
 	if h.heads && len(h.lastHome) > 0 {
 		rows = append(rows, h.lastHome)
 	}
+	if b := h.innermost(); h.heads && b != nil {
+		rows = append(rows, h.ownOf(b))
+	}
+	near := c
 	for _, row := range rows {
-		if c.Result == Disagrees && len(row) < len(h.row) {
-			c = h.compareIn(row, c, p, t, stated)
+		if len(row) == len(h.row) {
+			continue
+		}
+		switch own := h.compareAlong(row, p, t, stated); {
+		case own.Result == Agrees:
+			return own
+		case own.Result == Disagrees && h.heads && away(own) < away(near):
+			near = own // which of them a step counts is not said
 		}
 	}
-	return c
+	return near
 }
+
+// away is how far a count is from what was made.
+func away(c Compared) int { return max(c.Made-c.Stated, c.Stated-c.Made) }
 
 // compareInAll compares what is counted in all, or in a line of its own, with all that was made so far. A number alone,
 // in all, may be the row's; along the two sides of a chain nothing but both can be meant beside the row's.
@@ -859,15 +867,6 @@ func (h *hand) afterFirstSpace() []int {
 		return h.row[1:]
 	}
 	return h.row
-}
-
-// compareIn compares with some of the row's stitches, and gives what the whole of it
-// came to where those do not agree either.
-func (h *hand) compareIn(own []int, c Compared, p syntax.Part, t *Tally, stated *syntax.Total) Compared {
-	if other := h.compareAlong(own, p, t, stated); other.Result == Agrees {
-		return other
-	}
-	return c
 }
 
 // compareAlong compares with some of the row's stitches alone.

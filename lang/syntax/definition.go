@@ -109,11 +109,14 @@ var definitionMarks = [...]string{" = ", "=", ": ", ":** ", ":* ", ":__ ", ":_ "
 func markOf(text string, at source.Span) string { return strings.Trim(text[at.Start:at.End], " *_") }
 
 // marksIn are the marks that may part a text into a word and its meaning, in the order in
-// which they are tried: the dots of a list set in two columns, a sign of equality, each of the
+// which they are tried: the dots of a list set in two columns, the end of a word in bold, a sign of equality, each of the
 // others where it stands first, the first of them before the rest, and the blanks between two columns.
 func marksIn(text string) iter.Seq[source.Span] {
 	return func(yield func(source.Span) bool) {
 		if at := dotsLead.FindStringIndex(text); at != nil && !yield(source.Span{Start: at[0], End: at[1]}) {
+			return
+		}
+		if at := boldWord.FindStringSubmatchIndex(text); at != nil && !yield(source.Span{Start: at[2], End: at[3]}) {
 			return
 		}
 		var found []source.Span
@@ -142,6 +145,9 @@ func marksIn(text string) iter.Seq[source.Span] {
 		}
 	}
 }
+
+// boldWord is a word in bold with its meaning right after it, and what stands between them: `**ch** chain`.
+var boldWord = phrase.MustCompile(`^(?:[-*•–+] +)?\*\*[^*.:=]{1,30}(\*\* )[\pL\d(]`)
 
 // twoColumns are the blanks of a list that is set in two columns, of a word and its meaning.
 var twoColumns = phrase.MustCompile(`^\pL[^\s.,;:]*(?: [^\s.,;:]+)?( {2,}|\t+)\S`)

@@ -212,6 +212,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 		d.addHeading(trimmed, line, span)
 	case d.sideAhead(trimmed, d.file.Text.LineOf(span.Start)):
 		d.add(block{kind: blockText, span: span})
+	case d.branchAhead(line, trimmed, span):
 	case d.subheads(trimmed, d.file.Text.LineOf(span.Start)):
 		d.add(block{kind: blockProse, span: span})
 	case d.definitionWithin(trimmed, span):
@@ -552,6 +553,7 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 		r.Clauses[0].Node = &Likewise{}
 	}
 	countsRows(r)
+	countsLeft(r)
 	r.Traits = traitsOf(r)
 	return r
 }
@@ -626,6 +628,21 @@ func countsRows(r *Instruction) {
 			own.Before = append(own.Before, t.Values)
 		}
 		last.Node = &own
+	}
+}
+
+// countsLeft takes chains that a step counts in a bracket of their own, right after its stitches,
+// for those that are left to work into: `5. … (7 dc) [44 ch]`.
+func countsLeft(r *Instruction) {
+	if !r.Label.Bare && r.Label.Kind != Unlabelled {
+		return
+	}
+	for i := 1; i < len(r.Clauses); i++ {
+		made, left := CountOf(r.Clauses[i-1].Node), CountOf(r.Clauses[i].Node)
+		if made != nil && left != nil && left.OfChains() && !made.OfChains() {
+			r.Clauses[i-1].Node = made
+			r.Clauses[i].Node = &Leave{Place: Place{Pick: PickRemaining, Number: left.Parts[0].Number, Noun: oneChain}, Told: true}
+		}
 	}
 }
 

@@ -190,6 +190,24 @@ var partOfLeaf = phrase.MustCompile(`(?i)^[*_# ]*(?:the )?(?:tip|point|top|end|s
 // counted: `The stem, coming back`, `Part 2: down`, `The way home`, `Homewards`, `The tip`, `To check`.
 var turnsBack = phrase.MustCompile(`^\W*(?:\pL[\pL ]*[,:–—-] ?)?(?:(?i:(?:going|coming|working|travelling|traveling|heading) (?:back|home|up|down|out)|(?:on )?the way (?:back|home|up|down|out)|part \d{1,2} ?[,.:–—-] ?(?:back|home|down)|(?:home|back)wards?|(?:at )?the (?:very )?tip)|(?i:(?:back|home|down)(?: along| the| to)+) [\pL ]+)(?:(?i: (?:the|to|along))[\pL ]+)?\W*$|^\W*(?i:control|check(?:ing)?|to check|check (?:your|the) [a-z]+)\W*$`)
 
+// branchHead is a line of its own that names a branch by its word, and may say what it has: `Branch B, with a fork`.
+var branchHead = phrase.MustCompile(`(?i)^[*_# ]*(branch (?:[a-z]|\d{1,2}|` + numeral.Expression(1, 12) + `))(?: ?[,(–—-][^.:;\d]*)?:?[*_]*$`)
+
+// branchAhead takes such a line above a step whose number follows that of the one above it: the branch leaves there.
+func (d *document) branchAhead(line, trimmed string, span source.Span) bool {
+	at := d.file.Text.LineOf(span.Start)
+	name := branchHead.FindStringSubmatchIndex(line)
+	if name == nil || !d.stepsOn(at) || bareNumber(d.nextSaid(at)) == 1 {
+		return false
+	}
+	end := span.Start + name[3]
+	d.add(block{kind: blockText, span: source.Span{Start: span.Start + name[2], End: end}})
+	if end < span.End {
+		d.add(block{kind: blockProse, span: source.Span{Start: end, End: span.End}})
+	}
+	return true
+}
+
 // belowSteps tells whether steps of a piece stand right above a line.
 func (d *document) belowSteps() bool {
 	last := d.last()
@@ -232,6 +250,9 @@ func (d *document) subheads(trimmed string, at int) bool {
 		return false // another piece begins below it
 	}
 	way := howManyLast.ReplaceAllString(trimmed, "") // `COMING DOWN (these twigs lie to the right)`
+	if at > 0 && d.stepsOn(at) && bareNumber(d.nextSaid(at)) > 1 && d.sectionHead(trimmed) == "" && (headingLevel(trimmed) > 0 || d.bareHeading(trimmed)) && lays(readRow(d.nextSaid(at), 0, Standard())) == laysNothing {
+		return true // its steps are numbered on
+	}
 	if at > 0 && ((saysWay.MatchString(way) || partOfLeaf.MatchString(way) || d.level > 0 && headingLevel(trimmed) > d.level && bareNumber(d.nextSaid(at)) > 1) && d.stepsOn(at) || turnsBack.MatchString(undecorated(way)) && d.belowSteps()) {
 		return true
 	}
@@ -308,13 +329,16 @@ func (d *document) resting() bool {
 // stitches`, `**Notes**`, `## Materials`.
 func (d *document) sectionHead(trimmed string) string {
 	plain := listNumber.ReplaceAllString(strings.Trim(undecorated(trimmed), headMarks+"."), "")
-	bare := howManyLast.ReplaceAllString(plain, "") // `Abbreviations (US)`
+	bare := dialectBeside.ReplaceAllString(howManyLast.ReplaceAllString(plain, ""), "") // `Abbreviations (US)`
 	key, name := headerKey(bare)
 	if !sections[key] || bare != plain && name != "" || strings.Contains(plain, ":") || d.needs(key, name, trimmed) {
 		return ""
 	}
 	return key
 }
+
+// dialectBeside is the dialect that the heading of a list names: `Abbreviations, UK terms`, `UK abbreviations`.
+var dialectBeside = phrase.MustCompile(`(?i)[ ,–—-]+(?:in )?(?:UK|US|British|American)(?: (?:crochet )?terms?)?(?: throughout)?$|^(?:UK|US|British|American) `)
 
 // needs tells an item of what is needed, which heads no list of it though it begins with the
 // same word: `Yarn A (Straw), 2 cones`, and in such a list `Yarn needle` and `• Hook`.

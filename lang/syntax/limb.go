@@ -216,10 +216,7 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		return found, false
 	}
 	found.to = i
-	if i+2 < len(p.in) && p.in[i].Kind == Word && p.in[i].Canon == "on" && p.in[i+1].Kind == Name && p.in[i+2].Kind == Colon {
-		i += 2 // shoot on B: ch 5
-	}
-	i = p.pastPlace(i)
+	i = p.pastPlace(p.pastOwner(i))
 	grown := p.pastGrowth(i)
 	grows := grown > i
 	if i = grown; fork {
@@ -255,10 +252,11 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
 }
 
-// numbersLimb tells the number at token i of a limb among several, `arm two`, which a mark follows.
+// numbersLimb tells the number or the letter at token i of a limb among several, `arm two`, `thorn E`, which a mark follows.
 func (p *pruner) numbersLimb(i int) bool {
 	t := p.in[i]
-	return t.Kind == Number && !t.Values.PerSize() && t.Values.At(0) > 0 && t.Values.At(0) <= mostLimbs && p.in[i-1].Kind == Name &&
+	numbers := t.Kind == Number && !t.Values.PerSize() && t.Values.At(0) > 0 && t.Values.At(0) <= mostLimbs
+	return (numbers || p.letter(t)) && p.in[i-1].Kind == Name &&
 		i+1 < len(p.in) && (separates(p.in[i+1]) || p.in[i+1].Kind == Open || p.in[i+1].Kind == Close)
 }
 
@@ -286,6 +284,23 @@ func (p *pruner) toBoldStop(i int) int {
 		case p.boldStop(j):
 			return j
 		case t.Kind != Word && t.Kind != Name && t.Kind != Hyphen && t.Kind != Number:
+			return i
+		}
+	}
+	return i
+}
+
+// pastOwner passes over what a branch is on, from the word at token i to the mark of the label: `shoot on B: ch 5`, `thorn on
+// the side shoot: ch 4`. It gives i for nothing.
+func (p *pruner) pastOwner(i int) int {
+	if i >= len(p.in) || p.in[i].Kind != Word || p.in[i].Canon != "on" {
+		return i
+	}
+	for j := i + 1; j < len(p.in) && j <= i+maxLimb; j++ {
+		switch {
+		case p.in[j].Kind == Colon && callable(p.in[j-1]):
+			return j
+		case !p.names(p.in[j]) && !p.letter(p.in[j]):
 			return i
 		}
 	}

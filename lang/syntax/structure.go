@@ -1356,7 +1356,7 @@ func (l *lister) flush(sep Separator) {
 		l.say(flat, asTotal(flat), sep) // `as row 2, 18 rows`
 		return
 	}
-	if n := len(l.out); n > 0 && l.depth == 0 && flat[0].Kind == Number && ofEach(flat) && isCount(l.out[n-1].Node) {
+	if n := len(l.out); n > 0 && l.depth == 0 && flat[0].Kind == Number && ofEach(flat) && CountOf(l.out[n-1].Node) != nil {
 		l.say(flat, &Remark{}, sep) // `(144 tr), 72 tr on each side`
 		return
 	}
@@ -1371,7 +1371,7 @@ func (l *lister) flush(sep Separator) {
 			return
 		}
 	}
-	if n := len(l.out); n > 0 && isCount(l.out[n-1].Node) && flat[len(flat)-1].Canon == "stem" && !slices.ContainsFunc(flat, goesHome) && !holds(flat, Stitch) && !holds(flat, Number) {
+	if n := len(l.out); n > 0 && CountOf(l.out[n-1].Node) != nil && flat[len(flat)-1].Canon == "stem" && !slices.ContainsFunc(flat, goesHome) && !holds(flat, Stitch) && !holds(flat, Number) {
 		if t, bare := l.out[n-1].Node.(*Total); bare {
 			l.out[n-1].Node = t.on("stem") // `35 ch, the whole stem`
 		}

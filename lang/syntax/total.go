@@ -565,15 +565,15 @@ func addsUp(flat []Token) bool {
 	return len(flat) > 2 && len(flat)%2 == 1
 }
 
-// isCount tells a count, in a bracket or not.
-func isCount(n Node) bool {
+// CountOf is the count that a node is, in a bracket or not; nil for none.
+func CountOf(n Node) *Total {
 	switch n := n.(type) {
 	case *Total:
-		return true
+		return n
 	case *Bracket:
-		return n.Total != nil
+		return n.Total
 	}
-	return false
+	return nil
 }
 
 // counts tells words that are a stated count, whatever else is said of it.

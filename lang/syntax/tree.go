@@ -495,6 +495,11 @@ type Total struct {
 	Before []Num
 }
 
+// OfChains tells a count of chains and of nothing else, not of spaces.
+func (t *Total) OfChains() bool {
+	return len(t.Parts) == 1 && t.Parts[0].Noun.Kind == NounChain && !t.Parts[0].Noun.Length.Written()
+}
+
 // CountsNote is a remark on the turning chain standing alone.
 type CountsNote struct{ Counts Counts }
 
