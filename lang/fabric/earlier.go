@@ -11,6 +11,10 @@ import (
 // onRow goes back to an earlier row to work along it.
 func (h *hand) onRow(number int) bool {
 	earlier, ok := h.done[number]
+	if !ok && len(h.done) == 0 {
+		h.lose() // of another piece: this one has none yet
+		return false
+	}
 	if !ok {
 		h.fault(Fault{Kind: RowUnknown, N: number})
 		return false

@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"cmp"
 	"iter"
 	"math"
 	"slices"
@@ -194,7 +195,7 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		return k.rowsOf(ref)
 	}
 	if ref.Piece != "" && !own {
-		if u := k.calledAlike(row); u != nil {
+		if u := cmp.Or(k.calledAlike(row), k.byLetter(ref.Piece)); u != nil {
 			return []unit{*u}, true
 		}
 		return k.ofPiece(row, ref)
@@ -220,6 +221,9 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 			if !ok && goesOnFrom(row.Tree, ref, n, k.size) {
 				return nil, false // `…; repeat from Row 7 until there are 40 rows`, said in Row 7
 			}
+			if step := k.stepOfEarlier(row, n); !ok && step != nil {
+				u, ok = *step, true
+			}
 			if !ok {
 				k.refuse(row, Fault{Kind: RowUnknown, N: n})
 				return nil, false
@@ -239,6 +243,37 @@ func (k *worker) calledAlike(row *Row) *unit {
 	for _, p := range slices.Backward(k.fabric.Pieces) {
 		for _, r := range p.Rows {
 			if p != k.piece && r.Tree.Label.Kind == syntax.Named && strings.EqualFold(r.Tree.Label.Text, row.Tree.Label.Text) {
+				k.leans = true
+				return &unit{tree: r.Tree}
+			}
+		}
+	}
+	return nil
+}
+
+// byLetter is the row that has a letter with its number, in this piece or an earlier one, nil for none: `As S3.`
+func (k *worker) byLetter(name string) *unit {
+	marked := func(s string) string { return strings.ReplaceAll(s, " ", "") }
+	for _, p := range slices.Backward(append(slices.Clip(k.fabric.Pieces), k.piece)) {
+		for _, r := range p.Rows {
+			if l := r.Tree.Label; l.Kind == syntax.Numbered && strings.EqualFold(marked(l.Name()), marked(name)) {
+				k.leans = k.leans || p != k.piece
+				return &unit{tree: r.Tree}
+			}
+		}
+	}
+	return nil
+}
+
+// stepOfEarlier is the step of an earlier piece that has a number which the steps of this one do not reach, nil for none:
+// `8. Work the stalk as in step 23.`
+func (k *worker) stepOfEarlier(row *Row, number int) *unit {
+	if l := row.Tree.Label; !l.Bare || l.First(k.size) >= number {
+		return nil
+	}
+	for _, p := range slices.Backward(k.fabric.Pieces) {
+		for _, r := range p.Rows {
+			if l := r.Tree.Label; p != k.piece && l.Bare && slices.Contains(l.Each(k.size), number) {
 				k.leans = true
 				return &unit{tree: r.Tree}
 			}

@@ -552,6 +552,7 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 	if label.Kind == Numbered && toldInSquares(r.Clauses) {
 		r.Clauses[0].Node = &Likewise{}
 	}
+	likeTheFirst(r)
 	countsRows(r)
 	countsLeft(r)
 	r.Traits = traitsOf(r)
@@ -588,6 +589,23 @@ func calledFirst(tokens []Token) (clauses []Clause, n int) {
 		return []Clause{{Span: spanOf(tokens[:n]), Sep: SepStop, Node: &Remark{}}}, n + 1 // `Row 2: Shell row: ch 1, …`
 	}
 	return append(clauses, Clause{Span: spanOf(made), Sep: SepStop, Node: count}), n + 1 + len(made)
+}
+
+// likeTheFirst takes what no row's label stands before and what is done as another one, with no word for a row, for something
+// else than rows: `Second long edge: as the first.`
+func likeTheFirst(r *Instruction) {
+	if r.Label.Kind == Numbered || r.Label.Kind == NextRow {
+		return
+	}
+	for i, c := range r.Clauses {
+		if _, rows := c.Node.(*Rows); !rows {
+			continue
+		}
+		nth := slices.DeleteFunc(slices.Clone(r.Tokens), func(t Token) bool { return !c.Span.Covers(t.Span) })
+		if slices.ContainsFunc(nth, func(t Token) bool { return t.Kind == Ordinal }) && !slices.ContainsFunc(nth, func(t Token) bool { return t.Kind != Ordinal && t.Canon != "" && t.Canon != "as" && t.Canon != "work" }) {
+			r.Clauses[i].Node = &Likewise{}
+		}
+	}
 }
 
 // countsRows takes a list in brackets that counts each of several rows, `Rows 3-5: … [11, 15, 19]`, for what the last of

@@ -677,6 +677,9 @@ func (l *lister) heading() bool {
 		if i == 0 && len(flat) > 1 && t.Kind == Word && t.Canon == "more" {
 			continue // `More trunk: …`
 		}
+		if i > 0 && i+1 < len(flat) && (t.Canon == "and" || t.Canon == "&") {
+			continue // `Neck and tip: …`
+		}
 		part := t.Kind == Word && ((t.Canon == "branch" || t.Canon == "stem") && (i > 0 || len(flat) > 1) || t.Canon == "group" || t.Canon == "edge" || t.Canon == "top" || t.Canon == "base" || t.Canon == "side" || t.Canon == "back" || t.Canon == "front" || t.Canon == "trim")
 		if !part && t.Kind != Name && t.Kind != Ordinal && !(t.Kind == Word && t.Canon == "") {
 			return false
