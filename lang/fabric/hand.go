@@ -177,11 +177,11 @@ type rowAtWork struct {
 	pieces       int   // how many times other pieces were worked into: the round joins them
 	bridge       int   // chains between joined pieces
 
-	repeated   int    // how often the latest repeat was worked, 0 where its number is not said
-	origin     int    // where the repeat at work began this time
-	leadSkip   int    // how many places the last repeat passes over first
-	leavesLast bool   // a repeat went as far as the last place of its kind, which comes next
-	filling    *Fault // the last repeat to the end, for what it leaves
+	repeated  int    // how often the latest repeat was worked, 0 where its number is not said
+	origin    int    // where the repeat at work began this time
+	leadSkip  int    // how many places the last repeat passes over first
+	namedNext bool   // a step went as far as a place that it named, which comes next
+	filling   *Fault // the last repeat to the end, for what it leaves
 }
 
 // forked is the hand as one that goes on by itself, beside others that go on from the
@@ -353,7 +353,7 @@ func (h *hand) make(k *stitch.Stitch, own string, n, into, over int) {
 		return
 	}
 	h.settle(k)
-	h.leavesLast = false
+	h.namedNext = false
 	target := -1
 	if into >= 0 && into < len(h.base) {
 		target = h.base[into]

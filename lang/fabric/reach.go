@@ -301,14 +301,19 @@ func (h *hand) upToComing(p syntax.Place) syntax.Place {
 	return p
 }
 
-// theLast reads the `same loop` behind a repeat that went `to last loop` as that
-// one: it was named, and nothing has been worked in it.
+// comesNext tells whether the next place is one of a kind.
+func (h *hand) comesNext(n syntax.Noun) bool {
+	return h.at < h.end && h.accepts(h.stitch(h.base[h.at]), n)
+}
+
+// theLast reads the `same loop` behind a repeat that went `to last loop`, or the `that sp` behind
+// stitches that went `to the next sp`, as that one: it was named, and nothing has been worked in it.
 func (h *hand) theLast(p syntax.Place) syntax.Place {
 	switch {
-	case !h.leavesLast:
-	case p.Pick == syntax.PickSame && h.remaining(p.Noun) == 1:
+	case !h.namedNext:
+	case p.Pick == syntax.PickSame && h.comesNext(p.Noun):
 		p.Pick = syntax.PickNext
-	case p.Of != nil && p.Of.Pick == syntax.PickSame && h.remaining(p.Of.Noun) == 1:
+	case p.Of != nil && p.Of.Pick == syntax.PickSame && h.comesNext(p.Of.Noun):
 		owner := *p.Of
 		owner.Pick, p.Of = syntax.PickNext, &owner
 	}
@@ -903,6 +908,7 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		}
 	case syntax.ToMarker, syntax.ToNext:
 		h.eachToLandmark(k, own, n, p)
+		h.namedNext = k.Class != stitch.Slip
 		return
 	case syntax.ToMeasure:
 		h.lose()
@@ -921,6 +927,7 @@ func (h *hand) each(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		h.closeEach(p)
 	}
 	h.upTo(end)
+	h.namedNext = p.To.Kind == syntax.ToLastN
 }
 
 // eachAhead works into the places of a kind that lie ahead, or so many of them as are said: a
@@ -1326,6 +1333,7 @@ func (h *hand) toLandmark(p syntax.Place) int {
 	if i < 0 {
 		h.missing(p.Noun, 1)
 	} else {
+		h.overSpaces = h.overSpaces || slices.ContainsFunc(h.base[min(h.at, i):i], func(passed int) bool { return h.stitch(passed).IsSpace() })
 		h.at, h.sub, h.held = max(i+1, h.at), 0, i
 	}
 	return i

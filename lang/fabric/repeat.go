@@ -243,7 +243,7 @@ func (h *hand) toEnd(r *syntax.Repeat, tail []syntax.Clause) {
 	h.endAtBeginning(r, from, made, tail)
 	h.remainder(r, from, attempts[len(attempts)-1].times, !worksOn(tail) && len(r.Ending) == 0)
 	h.upTo(end)
-	h.leavesLast = r.Limit == syntax.ToLast
+	h.namedNext = r.Limit == syntax.ToLast
 	if r.Limit == syntax.ToEnd || r.Limit == syntax.Unstated {
 		h.full = h.full || tail != nil && !worksOn(tail) && len(r.Ending) == 0
 	}

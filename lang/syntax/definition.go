@@ -226,7 +226,7 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 			kind: blockDefinition, span: source.Span{Start: at, End: span.End}, names: names,
 			nameSpan: source.Span{Start: at, End: at + len(strings.TrimRight(name, " "))},
 			body:     source.Span{Start: bodyAt, End: at + len(trimmed)},
-			special:  special || !known && !(strings.Contains(mark, "...") && !readsWhole(meaning)) || varies(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning),
+			special:  special && !actions[canonOf(names[0])] || !known && !(strings.Contains(mark, "...") && !readsWhole(meaning)) || varies(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning),
 		})
 		return true
 	}
@@ -325,6 +325,17 @@ func explains(tokens []Token) bool {
 // hasSizes tells whether some number is given for each size.
 func hasSizes(s string) bool {
 	return slices.ContainsFunc(Lex(s, Standard()), func(t Token) bool { return t.Kind == Number && t.Values.PerSize() })
+}
+
+// actions are what a pattern may tell in its own words, and it is still that: `Join: slip stitch in the stitch named`.
+var actions = map[string]bool{"join": true, "turn": true, "rep": true, "skip": true, "fasten": true}
+
+// canonOf is what a single word of the trade means, "" for any other.
+func canonOf(name string) string {
+	if tokens := Lex(name, Standard()); len(tokens) == 1 && tokens[0].Kind == Word {
+		return tokens[0].Canon
+	}
+	return ""
 }
 
 // knownWord tells a word of the trade. A single capital and the many words for a

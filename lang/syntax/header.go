@@ -36,7 +36,7 @@ var headerKeys = map[string]string{
 	"short words": "abbreviations", "short forms": "abbreviations", "shortened words": "abbreviations", "what i've shortened": "abbreviations", "short for": "abbreviations",
 	"key to abbreviations": "abbreviations", "shorthand": "abbreviations", "glossary": "abbreviations",
 	"special stitches": "special stitches", "special stitch": "special stitches", "stitch guide": "special stitches",
-	"special abbreviations": "special stitches", "special terms": "special stitches", "special parts": "special stitches", "the parts": "special stitches",
+	"special abbreviations": "special stitches", "special words": "special stitches", "special terms": "special stitches", "special parts": "special stitches", "the parts": "special stitches",
 	"small parts": "special stitches", "little parts": "special stitches", "elements": "special stitches",
 	"know first": "notes", "good to know": "notes", "worth knowing": "notes", "things worth knowing": "notes", "before you begin": "notes", "before you start": "notes", "before starting": "notes",
 	"read first": "notes", "read this first": "notes", "notes": "notes", "note": "notes", "pattern notes": "notes", "tips": "notes", "tip": "notes", "hint": "notes", "remember": "notes",

@@ -285,8 +285,9 @@ func (l *lister) comma(i, hi int) {
 
 // colon takes a colon: what stands before it may head what comes, place it, or be counted by it.
 func (l *lister) colon(i, hi int) {
-	if len(l.flat) == 1 && l.flat[0].Kind == Word && l.flat[0].Canon == "have" {
-		l.counting = true // `total: 28 sts`
+	if len(l.flat) == 1 && l.flat[0].Kind == Word && (l.flat[0].Canon == "have" || l.flat[0].Canon == "count") {
+		l.flat = []Token{{Kind: Word, Canon: "have", Span: l.flat[0].Span}}
+		l.counting = true // `total: 28 sts`, `count: 24 dc`
 		return
 	}
 	if held := l.held(); countUnderName(held) != nil && asTotal(sentence(l.b.tokens[i+1:hi])) != nil {

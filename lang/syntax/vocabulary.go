@@ -248,6 +248,22 @@ func (l *scanner) middles(before []Token, i int) bool {
 	return false
 }
 
+// namesPlace tells whether a place in which something is worked, behind the tokens before, is named at raw token i.
+func (l *scanner) namesPlace(before []Token, i int) bool {
+	if len(before) == 0 || i >= len(l.raw) || before[len(before)-1].Kind != Word || before[len(before)-1].Canon != "in" {
+		return false
+	}
+	entry, _ := l.match(i)
+	if entry == nil || entry.kind != Word {
+		return entry != nil && entry.kind == Stitch
+	}
+	switch nouns[entry.canon] {
+	case NounAny, NounChain, NounSpace, NounCorner:
+		return true
+	}
+	return false
+}
+
 // known tells whether some phrase begins with the word.
 func (v *Vocabulary) known(word string) bool {
 	return v.trade.next[word] != nil || v.own != nil && v.own.next[word] != nil
@@ -285,6 +301,9 @@ func (l *scanner) group() []Token {
 			}
 			if entry.canon == "rowend" && slices.ContainsFunc(l.raw[i:i+n], func(r rawToken) bool { return r.lower == "each" }) {
 				t.Written = "each" // end of each row
+			}
+			if r.lower == "that" && n == 1 && l.namesPlace(tokens, i+n) {
+				t.Canon = "same" // `3 dc in that sp`
 			}
 			if entry.colour {
 				t.Kind, t.Canon, t.Written = Name, r.lower, colourToken
