@@ -850,6 +850,10 @@ func (h *hand) nextPlaces(k *stitch.Stitch, own *ownStitch, n, m int, noun synta
 			for j < 0 && (h.forgotReturn() || h.comesRound()) {
 				j = h.next(noun)
 			}
+			if j < 0 && m-i == 1 && h.slipsToFirst(k, noun) {
+				h.joined = true
+				return
+			}
 			if j < 0 {
 				h.missing(noun, (m-i)*e.uses-u)
 				if m-i > maxRow {

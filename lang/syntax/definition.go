@@ -146,6 +146,27 @@ func marksIn(text string) iter.Seq[source.Span] {
 	}
 }
 
+// marksIn are the marks in a line, after which comes the one blank before the column of meanings: a word may fill
+// the other one.
+func (d *document) marksIn(trimmed string, span source.Span) iter.Seq[source.Span] {
+	return func(yield func(source.Span) bool) {
+		for mark := range marksIn(trimmed) {
+			if !yield(mark) {
+				return
+			}
+		}
+		last := d.last()
+		if last == nil || last.kind != blockDefinition || !d.adjoins(last.span.End, span.Start) {
+			return
+		}
+		text := d.file.Text
+		column := last.body.Start - text.Line(text.LineOf(last.body.Start)).Start - strings.Index(text.Slice(span), trimmed)
+		if word := strings.IndexByte(trimmed, ' '); word > 1 && word+1 == column && column < len(trimmed) && trimmed[column] != ' ' {
+			yield(source.Span{Start: word, End: column})
+		}
+	}
+}
+
 // boldWord is a word in bold with its meaning right after it, and what stands between them: `**ch** chain`.
 var boldWord = phrase.MustCompile(`^(?:[-*•–+] +)?\*\*[^*.:=]{1,30}(\*\* )[\pL\d(]`)
 
@@ -190,7 +211,7 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 	if !special && spellsSeveral(trimmed) {
 		return d.inFull(trimmed, at)
 	}
-	for cut := range marksIn(trimmed) {
+	for cut := range d.marksIn(trimmed, span) {
 		name, mark, meaning := trimmed[:cut.Start], markOf(trimmed, cut), trimmed[cut.End:]
 		if strings.TrimSpace(meaning) == "" || mark == "" && d.section == "" {
 			continue
