@@ -1,6 +1,7 @@
 package lint
 
 import (
+	"slices"
 	"strings"
 
 	"stitchproof/lang/fabric"
@@ -45,7 +46,7 @@ func checkCountMissing(p *Pass) {
 		}
 		for _, row := range piece.Rows {
 			below := row.Before()
-			if row.Stated != nil || !row.Works() || has[*syntax.Total](row.Tree) || below == nil || row.Continued || !labelled(row) || fastensFirst(row.Tree) || miswritten(row.Tree) || leavesAllBut(row.Tree) || closesAlone(row) || !changes(row, below) {
+			if row.Stated != nil || !row.Works() || has[*syntax.Total](row.Tree) || below == nil || row.Continued || !labelled(row) || fastensFirst(row.Tree) || miswritten(row.Tree) || leavesAllBut(row.Tree) || closesAlone(row) || countsInWords(row.Tree) || !changes(row, below) {
 				continue
 			}
 			p.Report(Finding{
@@ -70,6 +71,18 @@ func fastensFirst(tree *syntax.Row) bool {
 func closesAlone(row *fabric.Row) bool {
 	works := clausesOf[*syntax.Work](row.Tree)
 	return len(works) == 1 && works[0].Stitch.Meaning.IsSlip() && row.Tallies[0].Made == 1
+}
+
+// countsInWords tells a row that counts in words which say more than can be held against what it makes: `(45 sts, counting
+// the joining sl st)`.
+func countsInWords(tree *syntax.Row) bool {
+	return slices.ContainsFunc(tree.Clauses, func(c syntax.Clause) bool {
+		if _, remark := c.Node.(*syntax.Remark); !remark {
+			return false
+		}
+		at := slices.IndexFunc(tree.Tokens, func(t syntax.Token) bool { return c.Span.Covers(t.Span) && t.Kind != syntax.Open })
+		return at >= 0 && at+1 < len(tree.Tokens) && tree.Tokens[at].Kind == syntax.Number && (tree.Tokens[at+1].Kind == syntax.Stitch || tree.Tokens[at+1].Canon == "st")
+	})
 }
 
 // leavesAllBut tells a row that says how many stitches it works in its only step, and leaves the

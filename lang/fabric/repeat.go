@@ -3,6 +3,7 @@ package fabric
 import (
 	"slices"
 
+	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
 
@@ -20,7 +21,7 @@ func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 		return
 	}
 	defer func() { h.leadSkip = leadingSkip(r, h.size) }()
-	if !h.nested && h.chains == 0 && len(h.row) > 0 && h.round && h.onlySlips() {
+	if !h.nested && h.chains == 0 && len(h.row) > 0 && h.round && h.onlySlips() && !h.slipsAlong(r.Body) {
 		h.arrive()
 	}
 	switch {
@@ -40,6 +41,24 @@ func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 	default:
 		h.toEnd(r, tail)
 	}
+}
+
+// slipsAlong tells whether a repeat works slip stitches, and picots between them, as all the round does: those before it
+// lead nowhere.
+func (h *hand) slipsAlong(body []syntax.Clause) bool {
+	slips := false
+	for _, c := range body {
+		w, works := c.Node.(*syntax.Work)
+		if !works {
+			return false
+		}
+		k, _ := h.words.stitch(w.Stitch)
+		if k == nil || k.Class != stitch.Slip && k.Class != stitch.Picot {
+			return false
+		}
+		slips = slips || k.Class == stitch.Slip
+	}
+	return slips
 }
 
 // closedTogether tells whether what a repeat works first is closed into one.

@@ -78,9 +78,11 @@ func leavesOut(tokens []Token) bool {
 }
 
 // saysWhat tells a count that says, in words that nobody reads, what it takes in: `126, counting each tr and
-// each single ch`.
+// each single ch`, `45 sl sts, counting the joining sl st, and 5 picots`.
 func saysWhat(tokens []Token) bool {
-	return len(tokens) > 2 && tokens[0].Kind == Number && tokens[1].Kind == Comma && takesIn(tokens[2])
+	comma := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Comma })
+	return comma > 0 && comma+1 < len(tokens) && tokens[0].Kind == Number && takesIn(tokens[comma+1]) &&
+		(comma == 1 || counts(tokens[:comma]) && takenIn(tokens[comma+1:]) == nil)
 }
 
 // takesIn tells a word before what a count takes in: `including`, `counting`.
