@@ -1259,6 +1259,9 @@ func (k *worker) note(row *Row, u unit, works bool) {
 // imagined makes the stitches that a row states, for the next row to be
 // tried on. They are no part of what the row made.
 func (h *hand) imagined(stated *syntax.Total) []int {
+	if len(stated.Parts) == 1 && stated.Parts[0].Noun.Kind == syntax.NounSpace && !stated.Parts[0].Noun.Length.Written() {
+		return nil // what lies between the buttonholes is not counted
+	}
 	var out []int
 	for _, p := range stated.Parts {
 		n := min(max(0, p.Number.At(h.size)), maxRow)

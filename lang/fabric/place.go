@@ -243,8 +243,8 @@ func (h *hand) missing(n syntax.Noun, want int) {
 		h.lose() // nothing lies below that this piece made
 		return
 	}
-	if h.onOther(n) || h.inPassing(n) || b == nil && len(h.base) == 1 && h.stitch(h.base[0]).Kind == chainStitch() {
-		h.lose() // one chain raises the hook, and founds nothing: the row lies on work that is told elsewhere
+	if h.onOther(n) || h.inPassing(n) {
+		h.lose()
 		return
 	}
 	if n.Kind != syntax.NounNone && n.Kind != syntax.NounAny && n.Kind != syntax.NounChain {

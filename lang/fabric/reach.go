@@ -1175,6 +1175,7 @@ func (h *hand) jump(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place) {
 		i, h.end = h.at, h.at+m
 	case p.Pick == syntax.PickLast && p.Noun.Kind != syntax.NounTurning && m > 1:
 		i = h.limit(m, p.Noun)
+		h.loose = h.loose || len(h.row) == 0 && h.at < i && !h.round // the last ones alone: `1 htr in each of the last 20 sts`, of a front
 	default:
 		i, _ = h.picked(p)
 	}
@@ -1464,7 +1465,12 @@ func (h *hand) plainlyStated() int {
 // lay makes the chains on the hook the foundation when a row is worked into
 // them without `from hook`.
 func (h *hand) lay() {
-	if h.base == nil && !h.ring && h.known && h.chains > 0 && len(h.row) == 0 {
-		h.foundation()
+	if h.base != nil || h.ring || !h.known || h.chains == 0 || len(h.row) > 0 {
+		return
 	}
+	if h.chains == 1 {
+		h.lose() // it raises the hook: the row lies on work that is told elsewhere
+		return
+	}
+	h.foundation()
 }

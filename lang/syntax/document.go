@@ -553,6 +553,8 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 		r.Clauses[0].Node = &Likewise{}
 	}
 	likeTheFirst(r)
+	shapesEnds(r)
+	countsThings(r)
 	countsRows(r)
 	countsLeft(r)
 	r.Traits = traitsOf(r)
@@ -648,6 +650,26 @@ func countsRows(r *Instruction) {
 		last.Node = &own
 	}
 }
+
+// countsThings takes a last sentence of a number and one word that nobody knows, `… rep from * to end. 23 crosses.`, for a
+// count of what the row is made of.
+func countsThings(r *Instruction) {
+	n := len(r.Clauses)
+	if r.Label.Kind != Numbered || n < 2 || r.Clauses[n-2].Sep != SepStop {
+		return
+	}
+	last := r.Clauses[n-1]
+	if _, unread := last.Node.(*Unread); !unread {
+		return
+	}
+	said := slices.DeleteFunc(slices.Clone(r.Tokens), func(t Token) bool { return !last.Span.Covers(t.Span) })
+	if len(said) == 2 && said[0].Kind == Number && said[1].Kind == Name && len(said[1].Canon) >= leastThing && strings.HasSuffix(said[1].Canon, "s") {
+		r.Clauses[n-1].Node = &Remark{}
+	}
+}
+
+// leastThing is how many letters a word has at least that is no slip of a short stitch's name: `5 dcs`. Our own figure.
+const leastThing = 5
 
 // countsLeft takes chains that a step counts in a bracket of their own, right after its stitches,
 // for those that are left to work into: `5. … (7 dc) [44 ch]`.

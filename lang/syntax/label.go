@@ -376,7 +376,7 @@ func (r *labelReader) parity() bool {
 const maxPart = 3
 
 // ofPart takes the name of a part before the number of its row: `Band Row 2:`, `Cuff, Rows 2-4:`.
-// With its first row the part begins, and its name is a heading.
+// With its first row the part begins, and its name is a heading, but where all of it is bold: `**Band row 1:**`.
 func (r *labelReader) ofPart() bool {
 	from := r.at
 	if r.at >= len(r.tokens) || !unicode.IsUpper(firstRune(r.text[r.peek().Span.Start:])) {
@@ -388,7 +388,11 @@ func (r *labelReader) ofPart() bool {
 	if r.at > from && r.peek().Kind == Comma {
 		r.at++
 	}
-	if r.at > from && r.word("row", "rnd") && r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Number && r.tokens[r.at+1].Values.At(0) > 1 && !r.tokens[r.at+1].Values.PerSize() && r.marked() {
+	least := 2
+	if from > 0 && r.tokens[from-1].Kind == Star {
+		least = 1
+	}
+	if r.at > from && r.word("row", "rnd") && r.at+1 < len(r.tokens) && r.tokens[r.at+1].Kind == Number && r.tokens[r.at+1].Values.At(0) >= least && !r.tokens[r.at+1].Values.PerSize() && r.marked() {
 		return true
 	}
 	r.at = from

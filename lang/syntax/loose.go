@@ -290,6 +290,58 @@ var parts = func() map[string]bool {
 	return out
 }()
 
+// alongPart reads so many stitches along a part of what is made, `35 dc up the right front to the first neck decrease`,
+// `22 dc round the back neck`: of an edge, whatever it is called. It gives nil for anything else.
+func alongPart(tokens []Token) Node {
+	for len(tokens) > 0 && tokens[0].Kind == Word && (tokens[0].Canon == "work" || tokens[0].Canon == "evenly") {
+		tokens = tokens[1:]
+	}
+	if len(tokens) < 4 || tokens[0].Kind != Number || tokens[1].Kind != Stitch {
+		return nil
+	}
+	where := tokens[2:]
+	if where[0].Kind == Word && where[0].Canon == "evenly" {
+		where = where[1:]
+	}
+	if len(where) < 2 || !(where[0].Kind == Word && leadAlong[where[0].Canon]) && !(where[0].Kind == Name && where[0].Canon == "up") {
+		return nil
+	}
+	part := false
+	for i, t := range where[1:] {
+		before := where[i]
+		switch {
+		case t.Kind == Name && (parts[t.Canon] || edges[t.Canon]):
+			part = part || edges[t.Canon]
+		case t.Kind == Ordinal, t.Kind == Stitch && i > 0 && t.Stitch.Shapes(): // to the first neck decrease
+		case t.Kind == Word && lieAlong[t.Canon]:
+			part = part || (t.Canon == "front" || t.Canon == "back") && (before.Canon == "right" || before.Canon == "remaining") // left
+		default:
+			return nil
+		}
+	}
+	if !part {
+		return nil
+	}
+	edge := []Token{tokens[0], tokens[1], {Kind: Word, Canon: "evenly"}, {Kind: Word, Canon: "across"}, {Kind: Word, Canon: "edge"}}
+	return clauses.read(edge)
+}
+
+// leadAlong are the words that lead along a part: those for up and down mean nothing by themselves.
+var leadAlong = map[string]bool{"": true, "across": true, "around": true, "until": true, "to": true}
+
+// lieAlong are words of the trade that say which part it is, and how far; the left is the same word as what remains.
+var lieAlong = map[string]bool{"": true, "remaining": true, "back": true, "front": true, "side": true, "edge": true, "top": true, "base": true, "other": true, "last": true, "to": true, "from": true, "of": true, "until": true, "across": true}
+
+// edges are what has an edge to be worked along, by any of these words.
+var edges = func() map[string]bool {
+	out := map[string]bool{}
+	for word := range strings.FieldsSeq(`armhole armholes neck neckline shoulder shoulders underarm underarms sleeve sleeves cuff cuffs collar hem waist yoke
+		instep heel toe sole pocket strap slit seam slope slopes placket opening lapel`) {
+		out[word] = true
+	}
+	return out
+}()
+
 // onlyYarns tells words that name yarns and say nothing else.
 func onlyYarns(tokens []Token) bool {
 	for _, t := range tokens {

@@ -1416,6 +1416,10 @@ func (l *lister) flush(sep Separator) {
 			return
 		}
 	}
+	if work := alongPart(flat); work != nil {
+		l.say(flat, work, sep)
+		return
+	}
 	from := len(l.out)
 	if beginsWithChain(flat) {
 		l.clause(flat[2:], sep)
