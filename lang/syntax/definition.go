@@ -227,6 +227,10 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		if word, n := calledAlso(meaning); n > 0 {
 			names, meaning, bodyAt = append(names, word), meaning[n:], bodyAt+n
 		}
+		bodyEnd := at + len(trimmed)
+		if how := madeSo.FindStringSubmatchIndex(meaning); how != nil && !readsAsWork(meaning[:how[2]]) && readsWhole(meaning[how[2]:how[3]]) {
+			bodyAt, bodyEnd = bodyAt+how[2], bodyAt+how[3]
+		}
 		known := knownWord(names[0]) && !callsAnew(names, meaning) || callsRow(names[0], meaning) || callsColour(names[0], meaning)
 		if mark == ":" && known && !special && !knownStitch(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning) {
 			continue // `Foundation: ch 35`
@@ -246,7 +250,7 @@ func (d *document) defined(trimmed string, span source.Span, special bool) bool 
 		d.add(block{
 			kind: blockDefinition, span: source.Span{Start: at, End: span.End}, names: names,
 			nameSpan: source.Span{Start: at, End: at + len(strings.TrimRight(name, " "))},
-			body:     source.Span{Start: bodyAt, End: at + len(trimmed)},
+			body:     source.Span{Start: bodyAt, End: bodyEnd},
 			special:  special && !actions[canonOf(names[0])] || !known && !(strings.Contains(mark, "...") && !readsWhole(meaning)) || varies(names[0]) && strings.ContainsAny(meaning, "0123456789") && readsAsWork(meaning),
 		})
 		return true
@@ -365,6 +369,10 @@ func knownWord(name string) bool {
 	tokens := Lex(name, Standard())
 	return len(tokens) == 1 && tokens[0].Kind != Name && tokens[0].Canon != "group" && (len(name) > 1 || name != strings.ToUpper(name))
 }
+
+// madeSo takes what a word is made of, in brackets behind its full name: `CR2: cross 2 (miss 1 st, 1 htr in next st, 1 htr in
+// the missed st)`.
+var madeSo = phrase.MustCompile(`^\s*[\pL\d -]{2,30} \(([^()]{8,})\)\.?$`)
 
 // alsoCalled takes the full name before what a word is made of: `om ... open mesh: ch 2, …`.
 var alsoCalled = phrase.MustCompile(`^\s*(\pL[\pL -]{2,24}):\s+`)

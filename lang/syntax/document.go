@@ -208,7 +208,7 @@ func (d *document) line(line, trimmed string, span source.Span) {
 		d.add(block{kind: blockProse, span: span})
 	case sizeLine.MatchString(trimmed):
 		d.add(block{kind: blockSizes, span: span})
-	case d.underlined(trimmed, d.file.Text.LineOf(span.Start)):
+	case d.sectionHead(trimmed) == "" && d.underlined(trimmed, d.file.Text.LineOf(span.Start)):
 		d.addHeading(trimmed, line, span)
 	case d.sideAhead(trimmed, d.file.Text.LineOf(span.Start)):
 		d.add(block{kind: blockText, span: span})
