@@ -323,7 +323,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 			d.file.Header = append(d.file.Header, f)
 			return true
 		}
-		if d.section != "notes" && !((d.section == "gauge" || d.section == bothMeasures) && givesGauge(trimmed)) && (beginsInstruction(trimmed) || beginsPart(trimmed)) {
+		if d.section != "notes" && !((d.section == "gauge" || d.section == bothMeasures) && givesGauge(trimmed)) && !d.goesOnSupplies(span) && (beginsInstruction(trimmed) || beginsPart(trimmed)) {
 			d.section = ""
 			return false
 		}
@@ -337,6 +337,13 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 	}
 	d.add(block{kind: blockProse, span: span})
 	return true
+}
+
+// goesOnSupplies tells a line that is indented right below another of the list of what is needed: `White linen, two pieces
+// each 36 cm by 25 cm`.
+func (d *document) goesOnSupplies(span source.Span) bool {
+	last := d.last()
+	return supplies[d.section] && isBlank(rune(d.file.Text.Slice(span)[0])) && last != nil && d.adjoins(last.span.End, span.Start)
 }
 
 // withoutItem is a line without the bare number that it has in a list.

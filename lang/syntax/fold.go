@@ -804,12 +804,19 @@ func (f *folder) again(c Clause, n *RepeatFrom, r *Repeat) {
 	f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: r})
 }
 
-// whole repeats everything after the row's beginning, where no mark says what.
+// whole repeats everything after the row's beginning, where no mark says what, or after a semicolon from the word `work`
+// on: `1 dc in first tr; work 1 dc in next sp and 1 dc in next tr, 48 times`.
 func (f *folder) whole(c Clause, r *Repeat) {
 	r.Whole, r.Starred, r.StopAt = true, false, -1
 	from := 0
 	for from < len(f.out) && begins(f.out[from].Node) && !worksAlong(f.out[from:]) {
 		from++
+	}
+	for i := len(f.out) - 1; i > from; i-- {
+		if f.out[i-1].Sep == SepSemi && f.saysWork(f.out[i].Span) {
+			from = i
+			break
+		}
 	}
 	if rows, ok := f.peek().(*Rows); ok && from == len(f.out) && r.Limit == Measured {
 		measured := *rows
@@ -826,6 +833,11 @@ func (f *folder) whole(c Clause, r *Repeat) {
 	r.Body = append(r.Body, f.out[from:]...)
 	f.open = nil // a star before this repeat has no part in it
 	f.out = append(f.out[:from], Clause{Span: r.Body[0].Span.Union(c.Span), Sep: c.Sep, Node: r})
+}
+
+// saysWork tells whether the words at a place begin with `work`.
+func (f *folder) saysWork(at source.Span) bool {
+	return slices.ContainsFunc(f.b.tokens, func(t Token) bool { return t.Span.Start == at.Start && t.Kind == Word && t.Canon == "work" })
 }
 
 // worksAlong tells a chain that is worked along from the hook: `ch 3, sl st in 2nd ch from hook`.
