@@ -160,7 +160,11 @@ func (d *document) marksIn(trimmed string, span source.Span) iter.Seq[source.Spa
 			return
 		}
 		text := d.file.Text
-		column := last.body.Start - text.Line(text.LineOf(last.body.Start)).Start - strings.Index(text.Slice(span), trimmed)
+		above := text.Slice(source.Span{Start: text.Line(text.LineOf(last.body.Start)).Start, End: last.body.Start})
+		column := len(above) - strings.Index(text.Slice(span), trimmed)
+		if !strings.HasSuffix(above, "  ") {
+			return // set in no columns
+		}
 		if word := strings.IndexByte(trimmed, ' '); word > 1 && word+1 == column && column < len(trimmed) && trimmed[column] != ' ' {
 			yield(source.Span{Start: word, End: column})
 		}

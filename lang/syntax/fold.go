@@ -812,12 +812,6 @@ func (f *folder) whole(c Clause, r *Repeat) {
 	for from < len(f.out) && begins(f.out[from].Node) && !worksAlong(f.out[from:]) {
 		from++
 	}
-	for i := len(f.out) - 1; i > from; i-- {
-		if f.out[i-1].Sep == SepSemi && f.saysWork(f.out[i].Span) {
-			from = i
-			break
-		}
-	}
 	if rows, ok := f.peek().(*Rows); ok && from == len(f.out) && r.Limit == Measured {
 		measured := *rows
 		measured.Limit = Measured
@@ -830,6 +824,12 @@ func (f *folder) whole(c Clause, r *Repeat) {
 		f.out = append(f.out, c)
 		return
 	}
+	for i := len(f.out) - 1; i > from; i-- {
+		if f.out[i-1].Sep == SepSemi && f.saysWork(f.out[i].Span) {
+			from = i
+			break
+		}
+	}
 	r.Body = append(r.Body, f.out[from:]...)
 	f.open = nil // a star before this repeat has no part in it
 	f.out = append(f.out[:from], Clause{Span: r.Body[0].Span.Union(c.Span), Sep: c.Sep, Node: r})
@@ -837,7 +837,8 @@ func (f *folder) whole(c Clause, r *Repeat) {
 
 // saysWork tells whether the words at a place begin with `work`.
 func (f *folder) saysWork(at source.Span) bool {
-	return slices.ContainsFunc(f.b.tokens, func(t Token) bool { return t.Span.Start == at.Start && t.Kind == Word && t.Canon == "work" })
+	i, found := slices.BinarySearchFunc(f.b.tokens, at.Start, func(t Token, start int) int { return t.Span.Start - start })
+	return found && f.b.tokens[i].Kind == Word && f.b.tokens[i].Canon == "work"
 }
 
 // worksAlong tells a chain that is worked along from the hook: `ch 3, sl st in 2nd ch from hook`.

@@ -335,7 +335,7 @@ var lieAlong = map[string]bool{"": true, "remaining": true, "back": true, "front
 // edges are what has an edge to be worked along, by any of these words.
 var edges = func() map[string]bool {
 	out := map[string]bool{}
-	for word := range strings.FieldsSeq(`armhole armholes neck neckline shoulder shoulders underarm underarms sleeve sleeves cuff cuffs collar hem waist yoke
+	for word := range strings.FieldsSeq(`armhole armholes neck neckline shoulder shoulders underarm underarms cuff cuffs collar hem waist yoke
 		instep heel toe sole pocket strap slit seam slope slopes placket opening lapel`) {
 		out[word] = true
 	}
