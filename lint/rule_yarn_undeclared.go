@@ -3,6 +3,10 @@ package lint
 import (
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"stitchproof/lang/fabric"
 )
 
 var yarnUndeclared = &Rule{
@@ -39,9 +43,10 @@ Fasten off.
 	Check: checkYarnUndeclared,
 }
 
-// Only a list that calls its yarns by letters can lack one: words for colours vary too much
+// Only a list that calls its yarns by letters, or by names of their own, can lack one: words for colours vary too much
 // between list and rows to be held against each other.
 func checkYarnUndeclared(p *Pass) {
+	checkNamesUndeclared(p)
 	listed := codesListed(p)
 	if len(listed) == 0 {
 		return
@@ -59,6 +64,44 @@ func checkYarnUndeclared(p *Pass) {
 			})
 		}
 	}
+}
+
+// checkNamesUndeclared holds the names with a capital letter by which rows call yarns against those that the lines of the
+// list begin with, where one of them stands there: `Bark: dark brown 4-ply wool`, `With Bark, ch 52`.
+func checkNamesUndeclared(p *Pass) {
+	listed := p.Materials.Names()
+	var missing []Finding
+	known := false
+	seen := map[string]bool{}
+	for s, uses := range yarnsUsed.in(p) {
+		for _, use := range uses {
+			first, _ := utf8.DecodeRuneInString(use.written)
+			switch {
+			case seen[use.name] || len(use.name) < leastYarnName || !unicode.IsUpper(first):
+				continue
+			case slices.Contains(listed, use.name):
+				known = true
+			case !p.Materials.HasWords(use.name) && !p.namesPiece(use.name):
+				missing = append(missing, Finding{Span: s.abs(use.at), Message: "yarn " + use.written + " is used, and the materials do not list it"})
+			}
+			seen[use.name] = true
+		}
+	}
+	if known {
+		for _, f := range missing {
+			p.Report(f)
+		}
+	}
+}
+
+// leastYarnName is how many letters the name of a yarn has at least that is no code.
+const leastYarnName = 3
+
+// namesPiece tells whether a piece of the pattern is called by a word.
+func (p *Pass) namesPiece(word string) bool {
+	return slices.ContainsFunc(p.Fabric.Pieces, func(piece *fabric.Piece) bool {
+		return slices.ContainsFunc(strings.Fields(strings.ToLower(piece.Tree.Name)), func(of string) bool { return of == word })
+	})
 }
 
 // codesListed are the letters that the materials call yarns by, with the names of the others.

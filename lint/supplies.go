@@ -69,10 +69,11 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 			uses = append(usedInHeading.FindAllStringSubmatchIndex(strings.TrimSuffix(line, "\n"), -1), uses...)
 		}
 		for _, m := range uses {
-			at := source.Span{Start: m[len(m)-2], End: m[len(m)-1]}
-			if at.Start < 0 {
-				at = source.Span{Start: m[2], End: m[3]}
+			group := 2
+			for m[group] < 0 {
+				group += 2
 			}
+			at := source.Span{Start: m[group], End: m[group+1]}
 			written := line[at.Start:at.End]
 			add(strings.ToLower(written), written, at.Shift(begin))
 		}
@@ -85,7 +86,7 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 var (
 	// usedInHeading takes `Cup (make 8) - with A`, `Cup (make 8, colour A)`, `Cup - make 8 in A`, `Cup (yarn A, from the
 	// foot up)`.
-	usedInHeading = phrase.MustCompile(`(?:(?: [–—-] |[,(] ?|(?i:make (?:\d+|` + numeral.Expression(2, 12) + `)) )(?i:with|using|in) (?i:(?:yarn|colou?r|shade) )?|(?: [–—-] |[,(] ?)(?i:yarn|colou?r|shade) )([A-Z]|MC|CC\d?)[):.\r]*$|\((?i:yarn|colou?r|shade) ([A-Z]|MC|CC\d?)[,;)]`)
+	usedInHeading = phrase.MustCompile(` [–—-] (?i:yarn|colou?r|shade) ([A-Z]|MC|CC\d?) [–—-] |(?:(?: [–—-] |[,(] ?|(?i:make (?:\d+|` + numeral.Expression(2, 12) + `)) )(?i:with|using|in) (?i:(?:yarn|colou?r|shade) )?|(?: [–—-] |[,(] ?)(?i:yarn|colou?r|shade) )([A-Z]|MC|CC\d?)[):.\r]*$|\((?i:yarn|colou?r|shade) ([A-Z]|MC|CC\d?)[,;)]`)
 	// usedSaid takes `using colour D`, `with two strands of A`, `with CC2,`.
 	usedSaid = phrase.MustCompile(`\b(?i:with|using|in) (?:(?i:(?:\d|a|double|` + numeral.Expression(1, 12) + `) (?:strands?|ends?|threads?) of (?:(?:yarn|colou?r) )?|(?:yarn|colou?r) )([A-Z]|MC|CC\d?)(?:[,;:.)\s]|$)|([A-Z]|MC|CC\d)(?:[,;:]| and ))`)
 )

@@ -129,6 +129,24 @@ func letteredYarns(text string) []lettered {
 	return nil
 }
 
+// headName is a yarn's own name that its line begins with, and what is said of it: `Bark: dark brown 4-ply wool`, `**Moss**,
+// aran-weight wool`, `Rose (pink), 10 g`.
+var headName = phrase.MustCompile(`(?m)^[-•*>\s]*(\p{Lu}\p{Ll}{2,})\**(?::\**|,| \(| [–—-]) ?(.*)$`)
+
+// ofYarn are words by which a line tells of yarn.
+var ofYarn = phrase.MustCompile(`(?i)\b(?:wool|cotton|yarn|acrylic|ply|dk|aran|worsted|chunky|floss|mohair|alpaca|blend|thread)\b|\b\d+ ?(?:g|m|yds?|yards?|oz)\b`)
+
+// Names are what the list calls its yarns by, in words of their own, in lower case.
+func (l *List) Names() []string {
+	var out []string
+	for _, m := range headName.FindAllStringSubmatch(l.written, -1) {
+		if name := strings.ToLower(m[1]); ofYarn.MatchString(m[2]) && !ofYarn.MatchString(name) {
+			out = append(out, name)
+		}
+	}
+	return out
+}
+
 // callsYarn are the ways in which a list calls yarns by letters and numbers: `(A)`, `(yarn B)`,
 // `Colour C`, `**D** Bark`, `MC Moss`, `E = haw red`.
 var callsYarn = [...]*phrase.Phrase{

@@ -25,7 +25,7 @@ var headerKeys = map[string]string{
 	"also": "notions", "other": "notions", "others": "notions", "other materials": "notions", "other supplies": "notions", "extras": "notions", "sundries": "notions",
 	"accessories": "notions", "bits and bobs": "notions", "odds and ends": "notions", "requirements": "materials",
 	"materials": "materials", "you will need": "materials", "what you need": "materials", "what you will need": "materials", "what i used": "materials", "i used": "materials", "what you'll need": "materials",
-	"you'll need": "materials", "you need": "materials", "supplies": "materials", "supplies needed": "materials", "materials needed": "materials",
+	"you'll need": "materials", "you need": "materials", "what you use": "materials", "you use": "materials", "things you need": "materials", "things needed": "materials", "what is needed": "materials", "supplies": "materials", "supplies needed": "materials", "materials needed": "materials",
 	"material": "materials", "need": "materials", "the bits and bobs": "materials", "gather": "materials", "shopping list": "materials",
 	"tools and materials": "materials", "materials and tools": "materials", "tools": "notions", "equipment": "notions", "haberdashery": "notions",
 	"skill level": "skill level", "level": "skill level", "difficulty": "skill level",

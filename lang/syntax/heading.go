@@ -28,8 +28,8 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 		if labelled(strings.TrimSpace(name)) && !firstOnes.MatchString(name) && !d.numbersChapter(strings.TrimSpace(name), span) {
 			return false
 		}
-	case supplies[d.section] && (strings.HasSuffix(trimmed, ":") && bulleted.MatchString(trimmed) || byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1))):
-		return false // `- DK cotton:`, or `Aran (4) acrylic:` over `A: primrose`
+	case supplies[d.section] && (strings.HasSuffix(trimmed, ":") && (bulleted.MatchString(trimmed) || d.indentsBelow(span)) || byLetter.MatchString(d.bare(d.file.Text.LineOf(span.Start)+1))):
+		return false // `- DK cotton:`, or `Aran (4) acrylic:` over `A: primrose`, or over indented lines
 	case decorated.MatchString(trimmed):
 		name = undecorated(trimmed)
 	case d.headsInSquares(trimmed, d.file.Text.LineOf(span.Start)):
@@ -41,6 +41,12 @@ func (d *document) heading(line, trimmed string, span source.Span) bool {
 	}
 	d.addHeading(name, line, span)
 	return true
+}
+
+// indentsBelow tells whether the line below one is indented further.
+func (d *document) indentsBelow(span source.Span) bool {
+	at := d.file.Text.LineOf(span.Start)
+	return d.bare(at+1) != "" && d.indent(at+1) > d.indent(at)
 }
 
 // numbersChapter tells the name of a chapter that has a number, over rows that have their own: `### 2. Nests`.
