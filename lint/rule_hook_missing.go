@@ -41,14 +41,10 @@ Fasten off.
 // hookInUse is the hook while it is worked with, of which nothing is said.
 var hookInUse = phrase.MustCompile(`\b(?:from|on|off|over|onto|in|through|with|insert|remove|drop|swing|yarn over|turn|lps?|loops?|sts?) (?:the |your )?hooks?\b|\bhooks? (?:in|into|through|under|from|around|behind|and draw|is|out)\b`)
 
-// hookNamed tells whether a section speaks of a hook by itself, as of a size of it.
+// hookNamed tells whether a section speaks of a hook by itself, as of a size of it. What is said of it in use may run on
+// into the next line.
 var hookNamed = &fact[bool]{func(_ *Pass, s section) bool {
-	for line := range strings.Lines(s.told) {
-		if strings.Contains(line, "hook") && strings.Contains(hookInUse.ReplaceAllString(line, ""), "hook") {
-			return true
-		}
-	}
-	return false
+	return strings.Contains(s.told, "hook") && strings.Contains(hookInUse.ReplaceAllString(strings.Join(strings.Fields(s.told), " "), ""), "hook")
 }}
 
 func checkHookMissing(p *Pass) {
