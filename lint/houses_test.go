@@ -45,6 +45,7 @@ var sets = []set{
 	{"eleventh", 274, 36},
 	{"twelfth", 297, 49},
 	{"thirteenth", 317, 55},
+	{"fourteenth", 337, 59},
 }
 
 // numberOf is the number of a pattern, by the name of its file.
@@ -90,13 +91,13 @@ var falseAlarms = map[string][]string{
 	"92-hedgers-vest.txt":           {"count-missing"},              // rows between two stars, counted when all are worked
 	"106-dormouse.txt":              {"small-parts"},
 	"118-dormouse.md":               {"small-parts"},
-	"131-hawthorn-twig.txt":         {"branch-chain-left", "row-over", "small-parts"}, // wire, and a branch told in two lines
-	"136-dormouse.txt":              {"row-short", "small-parts"},                     // a chain and the row along it in two lines
+	"131-hawthorn-twig.txt":         {"branch-chain-left", "small-parts"}, // wire, and a branch told in two lines
+	"136-dormouse.txt":              {"row-short", "small-parts"},         // a chain and the row along it in two lines
 	"139-acorn-sachet.txt":          {"terms-undeclared"},
 	"140-may-blossom-edging.txt":    {"count-mismatch"},
-	"147-bramble-tie-back.md":       {"count-mismatch", "return-unknown"}, // a row in a list
-	"150-hedge-flower-edging.txt":   {"row-short"},                        // a round told by sides
-	"151-acorn-window-panel.txt":    {"count-mismatch", "row-over"},       // `15S`
+	"147-bramble-tie-back.md":       {"count-mismatch"},             // a row in a list
+	"150-hedge-flower-edging.txt":   {"row-short"},                  // a round told by sides
+	"151-acorn-window-panel.txt":    {"count-mismatch", "row-over"}, // `15S`
 	"161-hawthorn-twig.txt":         {"small-parts"},
 	"163-frost-star.txt":            {"branch-chain-left", "count-mismatch"}, // steps that are worked again
 	"166-dormouse.txt":              {"small-parts"},

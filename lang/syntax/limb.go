@@ -298,7 +298,7 @@ func (p *pruner) pastOwner(i int) int {
 	}
 	for j := i + 1; j < len(p.in) && j <= i+maxLimb; j++ {
 		switch {
-		case p.in[j].Kind == Colon && callable(p.in[j-1]):
+		case p.in[j].Kind == Colon && (callable(p.in[j-1]) || p.in[j-1].Canon == "stem"):
 			return j
 		case !p.names(p.in[j]) && !p.letter(p.in[j]):
 			return i

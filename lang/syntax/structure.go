@@ -1689,7 +1689,8 @@ func (l *lister) read(node Node, span source.Span, sep Separator) {
 		}
 		l.each = ""
 	}
-	if w, ok := node.(*Work); ok && l.note.Said && (sep != SepNone || l.note.Span.Start <= span.End) {
+	taken := len(l.out) > 0 && l.note.Span.Start < l.out[len(l.out)-1].Span.End // by the clause before
+	if w, ok := node.(*Work); ok && l.note.Said && !taken && (sep != SepNone || l.note.Span.Start <= span.End) {
 		with := *w
 		with.Counts = l.note
 		node, span = &with, span.Union(l.note.Span)
