@@ -317,6 +317,68 @@ definition RS is right side
 no label: chain 12, join at first 1 ch
 row 1: work sc each=1 next 3 ch
 `},
+	{"abbreviations in columns that a word fills", `Abbreviations
+ch     chain
+sl st  slip stitch
+dc2tog work 2 dc together
+
+Row 1: ch 8.
+`, `prose "Abbreviations"
+definition ch is chain
+definition sl st is slip stitch
+definition dc2tog is work 2 dc together
+row 1: chain 8
+`},
+	{"abbreviations in bold under a heading with the dialect", `## Abbreviations, UK terms
+
+- **ch** chain
+- **MB** make bobble: (yrh, draw up a loop) 3 times
+- **CR2** cross 2 (miss 1 st, 1 dc in next st, 1 dc in the missed st)
+
+Row 1: ch 8.
+`, `prose "## Abbreviations, UK terms"
+definition ch is chain
+definition MB|bobble = repeat {motion, motion} 3 in all
+definition CR2 = skip next 1 st, work dc each=1 next 1 st, work dc each=1 previous st
+row 1: chain 8
+`},
+	{"a section under a line", `Special stitches
+----------------
+Cluster: dc3tog in one stitch.
+
+Row 1: ch 8.
+`, `prose "Special stitches"
+prose "----------------"
+definition Cluster = work dc3tog each=1 next 1 st
+row 1: chain 8
+`},
+	{"steps numbered on under titles", `## Twig
+1. Ch 20.
+2. Sc in 2nd ch from hook, sc in next 4 ch.
+
+Branch B, with a fork
+3. Ch 10, sc in 2nd ch from hook.
+
+COMING DOWN
+4. Sc in next 4 ch of stem.
+`, `piece Twig
+row 1: chain 20
+row 2: work sc each=1 nth=2 ch from hook, work sc each=1 next 4 ch
+no label: branch b
+prose ", with a fork"
+row 3: chain 10, work sc each=1 nth=2 ch from hook
+prose "COMING DOWN"
+row 4: work sc each=1 next 4 ch of stem
+`},
+	{"a row that is labelled in bold with its part", `## Bands
+
+**Band row 1:** Ch 1, 35 sc up the right front.
+
+**Band row 2:** Ch 1, sc in each st.
+`, `piece Bands
+row 1: chain 1, work sc each=35 next 1 edge evenly
+row 2: chain 1, work sc each=1 each st to the end
+`},
 	{"abbreviations in a table", `Abbreviations
 | abbr. | meaning |
 | --- | --- |
