@@ -160,7 +160,7 @@ func (h *hand) risesBy(chains int) bool {
 // and the first petal began: `join with sl st in any sc, *(ch 2, 2 dc) in same sc, (2 dc, ch 2, sl st) in next sc, sl st in
 // next sc; rep from * 4 more times`.
 func (h *hand) slipsToFirst(k *stitch.Stitch, n syntax.Noun) bool {
-	return k.Class == stitch.Slip && h.round && !h.spare && h.nested && h.at == h.end && h.end == len(h.base) && h.accepts(h.stitch(h.base[0]), n) && h.whole()
+	return k.Class == stitch.Slip && h.round && !h.spare && h.nested && h.at == h.end && h.end == len(h.base) && h.whole() && h.accepts(h.stitch(h.base[0]), n)
 }
 
 // comesFull comes back to the place that the round was led to, which is its

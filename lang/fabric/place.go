@@ -243,7 +243,7 @@ func (h *hand) missing(n syntax.Noun, want int) {
 		h.lose() // nothing lies below that this piece made
 		return
 	}
-	if h.onOther(n) || h.inPassing(n) {
+	if h.onOther(n) || h.inPassing(n) || b == nil && h.onOneChain() {
 		h.lose()
 		return
 	}
@@ -271,6 +271,12 @@ func (h *hand) missing(n syntax.Noun, want int) {
 		kind = StemExhausted
 	}
 	h.fault(Fault{Kind: kind, N: want, Base: h.count(n) - h.passedAtTip(), Name: h.nounName(n)})
+}
+
+// onOneChain tells whether the row stands on a single chain, which raises the hook and founds nothing: it lies on work that is
+// told elsewhere.
+func (h *hand) onOneChain() bool {
+	return len(h.base) == 1 && h.stitch(h.base[0]).Kind == chainStitch()
 }
 
 // passedAtTip is how many chains are passed before the first stitch of the chain

@@ -1465,12 +1465,7 @@ func (h *hand) plainlyStated() int {
 // lay makes the chains on the hook the foundation when a row is worked into
 // them without `from hook`.
 func (h *hand) lay() {
-	if h.base != nil || h.ring || !h.known || h.chains == 0 || len(h.row) > 0 {
-		return
+	if h.base == nil && !h.ring && h.known && h.chains > 0 && len(h.row) == 0 {
+		h.foundation()
 	}
-	if h.chains == 1 {
-		h.lose() // it raises the hook: the row lies on work that is told elsewhere
-		return
-	}
-	h.foundation()
 }

@@ -161,7 +161,7 @@ func (h *hand) leftOver() {
 		sp := syntax.Noun{Kind: syntax.NounSpace}
 		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
 	}
-	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() || h.partOfRing() || h.leavesSlips() {
+	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() || h.partOfRing() || h.leavesSlips() || h.onOneChain() {
 		return
 	}
 	if h.filling != nil && f.Name == "" && h.whole() {
