@@ -47,7 +47,10 @@ func (h *hand) repeat(r *syntax.Repeat, tail []syntax.Clause) {
 // lead nowhere.
 func (h *hand) slipsAlong(body []syntax.Clause) bool {
 	slips := false
-	for _, c := range body {
+	for i, c := range body {
+		if isChain(c.Node) && i+1 < len(body) && len(placesOf(body[i+1].Node)) == 1 && placesOf(body[i+1].Node)[0].From == syntax.FromHook {
+			continue // `ch 3, sl st in 3rd ch from hook`
+		}
 		w, works := c.Node.(*syntax.Work)
 		if !works {
 			return false

@@ -686,8 +686,13 @@ func countsLeft(r *Instruction) {
 	}
 	for i := 1; i < len(r.Clauses); i++ {
 		made, left := CountOf(r.Clauses[i-1].Node), CountOf(r.Clauses[i].Node)
-		if made != nil && left != nil && left.OfChains() && !made.OfChains() {
-			r.Clauses[i-1].Node = made
+		if leave, told := r.Clauses[i].Node.(*Leave); told && leave.Told && made != nil {
+			r.Clauses[i-1].Node = made // `(10 sc) [29 ch left]`
+		}
+		if _, works := r.Clauses[i-1].Node.(*Work); left != nil && left.OfChains() && (made != nil && !made.OfChains() || works && r.Label.Bare) {
+			if made != nil {
+				r.Clauses[i-1].Node = made
+			}
 			r.Clauses[i].Node = &Leave{Place: Place{Pick: PickRemaining, Number: left.Parts[0].Number, Noun: oneChain}, Told: true}
 		}
 	}

@@ -804,8 +804,8 @@ func (f *folder) again(c Clause, n *RepeatFrom, r *Repeat) {
 	f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: r})
 }
 
-// whole repeats everything after the row's beginning, where no mark says what, or after a semicolon from the word `work`
-// on: `1 dc in first tr; work 1 dc in next sp and 1 dc in next tr, 48 times`.
+// whole repeats everything after the row's beginning, where no mark says what, or after a semicolon so many times what
+// several steps behind it do, or what the word `work` begins: `1 dc in first tr; 1 dc in next sp and 1 dc in next tr, 48 times`.
 func (f *folder) whole(c Clause, r *Repeat) {
 	r.Whole, r.Starred, r.StopAt = true, false, -1
 	from := 0
@@ -825,10 +825,13 @@ func (f *folder) whole(c Clause, r *Repeat) {
 		return
 	}
 	for i := len(f.out) - 1; i > from; i-- {
-		if f.out[i-1].Sep == SepSemi && f.saysWork(f.out[i].Span) {
-			from = i
-			break
+		if f.out[i-1].Sep != SepSemi {
+			continue
 		}
+		if r.Limit == Times && len(f.out)-i > 1 || f.saysWork(f.out[i].Span) {
+			from = i
+		}
+		break
 	}
 	r.Body = append(r.Body, f.out[from:]...)
 	f.open = nil // a star before this repeat has no part in it

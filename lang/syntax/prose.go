@@ -93,7 +93,7 @@ var toldThere = phrase.MustCompile(`(?i)\b(?:stopping|pausing|branching)(?: off)
 // CountsAlone tells a line without a label that says how many stitches there are by now, and no more: `You now have 24
 // sts.`
 func (r *Instruction) CountsAlone() bool {
-	if r.Label.Kind != Unlabelled || len(r.Tokens) == 0 || firstWord(r.Tokens).Canon != "have" {
+	if r.Label.Kind != Unlabelled || len(r.Tokens) < 2 || firstWord(r.Tokens).Canon != "have" && !(r.Tokens[0].Kind == Word && r.Tokens[0].Canon == "count" && r.Tokens[1].Kind == Colon) {
 		return false
 	}
 	return onlyCounts(r.Clauses, func(i int, n *Total) bool {
