@@ -610,7 +610,7 @@ func likeTheFirst(r *Instruction) {
 		if _, rows := c.Node.(*Rows); !rows {
 			continue
 		}
-		nth := slices.DeleteFunc(slices.Clone(r.Tokens), func(t Token) bool { return !c.Span.Covers(t.Span) })
+		nth := r.within(c.Span)
 		if slices.ContainsFunc(nth, func(t Token) bool { return t.Kind == Ordinal }) && !slices.ContainsFunc(nth, func(t Token) bool { return t.Kind != Ordinal && t.Canon != "" && t.Canon != "as" && t.Canon != "work" }) {
 			r.Clauses[i].Node = &Likewise{}
 		}
@@ -669,7 +669,7 @@ func countsThings(r *Instruction) {
 	if _, unread := last.Node.(*Unread); !unread {
 		return
 	}
-	said := slices.DeleteFunc(slices.Clone(r.Tokens), func(t Token) bool { return !last.Span.Covers(t.Span) })
+	said := r.within(last.Span)
 	if len(said) == 2 && said[0].Kind == Number && said[1].Kind == Name && len(said[1].Canon) >= leastThing && strings.HasSuffix(said[1].Canon, "s") {
 		r.Clauses[n-1].Node = &Remark{}
 	}

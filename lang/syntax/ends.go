@@ -13,6 +13,9 @@ import (
 // shapesEnds takes such words for so many stitches fewer, or more, where no other words of the row say where its stitches
 // end; else for the stitch that comes there.
 func shapesEnds(r *Instruction) {
+	if !slices.ContainsFunc(r.Tokens, func(t Token) bool { return t.Kind == Word && t.Canon == "at" }) {
+		return
+	}
 	var ends, others []int
 	count := r.countsLast()
 	for i, c := range r.Clauses {
@@ -74,7 +77,17 @@ func (r *Instruction) countsLast() *Total {
 
 // within are the tokens of a clause, without the word `work` before them.
 func (r *Instruction) within(at source.Span) []Token {
-	return slices.DeleteFunc(slices.Clone(r.Tokens), func(t Token) bool { return !at.Covers(t.Span) || t.Kind == Word && t.Canon == "work" })
+	var out []Token
+	from, _ := slices.BinarySearchFunc(r.Tokens, at.Start, func(t Token, start int) int { return t.Span.Start - start })
+	for _, t := range r.Tokens[from:] {
+		if t.Span.Start >= at.End {
+			break
+		}
+		if at.Covers(t.Span) && !(t.Kind == Word && t.Canon == "work") {
+			out = append(out, t)
+		}
+	}
+	return out
 }
 
 // allAlongRow tells work in each stitch to the end of the row.
