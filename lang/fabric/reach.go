@@ -1076,9 +1076,6 @@ func (h *hand) turnsNext() bool {
 // closeEach ends an `each … across`: what it names none of is passed over.
 // In solid work every stitch must be named.
 func (h *hand) closeEach(p syntax.Place) {
-	if h.onOneChain() {
-		h.lose()
-	}
 	if over := h.remaining(syntax.Noun{}); over > 0 && !h.loose && h.whole() && h.end == len(h.base) && !h.onOneChain() {
 		h.fault(Fault{Kind: RowShort, N: over, Base: len(h.base), There: h.describe(), Name: h.nounName(p.Noun)})
 	}
