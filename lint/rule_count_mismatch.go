@@ -78,7 +78,7 @@ func checkCountMismatch(p *Pass) {
 // holdEarlier holds the counts of the rows before the last, where each of several that are told
 // in one has its own.
 func (p *Pass) holdEarlier(row *fabric.Row) {
-	if row.Stated == nil {
+	if row.Stated == nil || len(row.Stated.Before) == 0 {
 		return
 	}
 	numbers := statedNumbers(row)

@@ -1,7 +1,6 @@
 package fabric
 
 import (
-	"cmp"
 	"iter"
 	"math"
 	"slices"
@@ -195,7 +194,10 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		return k.rowsOf(ref)
 	}
 	if ref.Piece != "" && !own {
-		if u := cmp.Or(k.calledAlike(row), k.byLetter(ref.Piece)); u != nil {
+		if u := k.calledAlike(row); u != nil {
+			return []unit{*u}, true
+		}
+		if u := k.byLetter(ref.Piece); u != nil {
 			return []unit{*u}, true
 		}
 		return k.ofPiece(row, ref)
@@ -221,12 +223,13 @@ func (k *worker) referred(row *Row, ref *syntax.Rows) ([]unit, bool) {
 			if !ok && goesOnFrom(row.Tree, ref, n, k.size) {
 				return nil, false // `…; repeat from Row 7 until there are 40 rows`, said in Row 7
 			}
-			if step := k.stepOfEarlier(row, n); !ok && step != nil {
-				u, ok = *step, true
-			}
 			if !ok {
-				k.refuse(row, Fault{Kind: RowUnknown, N: n})
-				return nil, false
+				step := k.stepOfEarlier(row, n)
+				if step == nil {
+					k.refuse(row, Fault{Kind: RowUnknown, N: n})
+					return nil, false
+				}
+				u = *step
 			}
 			out = append(out, u)
 		}

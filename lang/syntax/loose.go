@@ -277,18 +277,21 @@ func knowsAll(tokens []Token) bool {
 	return thing
 }
 
-// parts are what a garment, a motif or a stitch consists of.
-var parts = func() map[string]bool {
+// wordSet are the words of a text.
+func wordSet(text string) map[string]bool {
 	out := map[string]bool{}
-	for word := range strings.FieldsSeq(`armhole armholes back band bands bar bars belt block bodice bow brim bud buttonhole buttonholes calyx center collar crown
-		cuff cuffs curve ear eye fold front fronts gusset half hand heel hem instep knot left leaf leg lower middle neck neckline outer outside inside panel petal
-		pocket point right ribbon ridge ripple seam seams section shoulder shoulders side sleeve sleeves slit sole spoke stem strap straps strip strips
-		stripe thumb toe top trefoil underarm underarms upper vamp waist wing wrist yoke bottom curved straight end large small long short entire whole
-		piece work flower motif shaded inner dark light thickness thicknesses vein veins crossing`) {
+	for word := range strings.FieldsSeq(text) {
 		out[word] = true
 	}
 	return out
-}()
+}
+
+// parts are what a garment, a motif or a stitch consists of.
+var parts = wordSet(`armhole armholes back band bands bar bars belt block bodice bow brim bud buttonhole buttonholes calyx center collar crown
+	cuff cuffs curve ear eye fold front fronts gusset half hand heel hem instep knot left leaf leg lower middle neck neckline outer outside inside panel petal
+	pocket point right ribbon ridge ripple seam seams section shoulder shoulders side sleeve sleeves slit sole spoke stem strap straps strip strips
+	stripe thumb toe top trefoil underarm underarms upper vamp waist wing wrist yoke bottom curved straight end large small long short entire whole
+	piece work flower motif shaded inner dark light thickness thicknesses vein veins crossing`)
 
 // alongPart reads so many stitches along a part of what is made, `35 dc up the right front to the first neck decrease`,
 // `22 dc round the back neck`: of an edge, whatever it is called. It gives nil for anything else.
@@ -333,14 +336,8 @@ var leadAlong = map[string]bool{"": true, "across": true, "around": true, "until
 var lieAlong = map[string]bool{"": true, "remaining": true, "back": true, "front": true, "side": true, "edge": true, "top": true, "base": true, "other": true, "last": true, "to": true, "from": true, "of": true, "until": true, "across": true}
 
 // edges are what has an edge to be worked along, by any of these words.
-var edges = func() map[string]bool {
-	out := map[string]bool{}
-	for word := range strings.FieldsSeq(`armhole armholes neck neckline shoulder shoulders underarm underarms cuff cuffs collar hem waist yoke
-		instep heel toe sole pocket strap slit seam slope slopes placket opening lapel`) {
-		out[word] = true
-	}
-	return out
-}()
+var edges = wordSet(`armhole armholes neck neckline shoulder shoulders underarm underarms cuff cuffs collar hem waist yoke
+	instep heel toe sole pocket strap slit seam slope slopes placket opening lapel`)
 
 // onlyYarns tells words that name yarns and say nothing else.
 func onlyYarns(tokens []Token) bool {
