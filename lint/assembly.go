@@ -155,7 +155,7 @@ func bareName(name string) string {
 // sentences on putting together: what has it there is known, be it by a heading that was
 // not read.
 func (p *Pass) toldBesides(expr string) bool {
-	words := phrase.MustCompile(expr)
+	words := phrase.Of(expr)
 	in := func(text string) int {
 		return len(words.FindAllStringIndex(yarnTail.ReplaceAllString(unwrapped.Replace(text), ""), -1))
 	}

@@ -18,8 +18,8 @@ type Notion struct {
 	Name string
 	// Handy is set for a tool that a maker may do without, or that every house has.
 	Handy  bool
-	told   *regexp.Regexp
-	words  *phrase.Phrase // those of told
+	told   *phrase.Phrase
+	words  []string // those of told, in lower case
 	listed []string
 	// lasting are the words by which a list names what becomes part of the piece, used
 	// those that show elsewhere that it does.
@@ -33,13 +33,13 @@ var notions = table.Once(func() ([]Notion, error) {
 	}
 	out := make([]Notion, len(records))
 	for i, r := range records {
-		words := `\b(?:` + strings.ReplaceAll(regexp.QuoteMeta(r.Text("told")), `\|`, "|") + `)`
-		told, err := regexp.Compile(`(?i)` + words)
-		if err != nil {
-			return nil, r.Errorf("%v", err)
+		words := r.List("told", "|")
+		for i, w := range words {
+			words[i] = strings.ToLower(w)
 		}
 		out[i] = Notion{
-			Name: r.Text("notion"), Handy: r.Text("level") == "handy", told: told, words: phrase.MustCompile(strings.ToLower(words)),
+			Name: r.Text("notion"), Handy: r.Text("level") == "handy", words: words,
+			told:   phrase.Of(`(?i)\b(?:` + strings.ReplaceAll(regexp.QuoteMeta(r.Text("told")), `\|`, "|") + `)`),
 			listed: r.List("listed", "|"), lasting: r.List("lasting", "|"), used: r.List("used", "|"),
 		}
 		if level := r.Text("level"); level != "needed" && level != "handy" {
@@ -54,7 +54,9 @@ func Notions() []Notion { return notions() }
 
 // May tells quickly whether a text in lower case may ask for the notion: none of which
 // this is false does.
-func (n *Notion) May(text string) bool { return n.words.May(text) }
+func (n *Notion) May(text string) bool {
+	return slices.ContainsFunc(n.words, func(word string) bool { return strings.Contains(text, word) })
+}
 
 // ToldIn is where a text asks for the notion, as the bounds of the words; nil
 // for nowhere. A sentence that says it is not needed asks for nothing.

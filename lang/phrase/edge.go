@@ -1,22 +1,20 @@
 package phrase
 
 import (
+	"math"
 	"regexp/syntax"
 	"slices"
 	"unicode"
 	"unicode/utf8"
 )
 
-// edge is the bytes that a text must begin with, or end with, for an expression to
+// edgeOf finds the bytes that a text must begin with, or end with, for an expression to
 // match that is held to that end of it; nil for any.
-type edge *[256]bool
-
-// edgeOf finds an edge of an expression.
-func edgeOf(re *syntax.Regexp, end side) edge {
+func edgeOf(re *syntax.Regexp, end side) *byteSet {
 	if !held(re, end) {
 		return nil
 	}
-	var set [256]bool
+	var set byteSet
 	if end.bytes(re, &set) {
 		return nil // it may match nothing
 	}
@@ -59,7 +57,7 @@ func (end side) order(list []*syntax.Regexp) []*syntax.Regexp {
 
 // bytes adds those that stand at an end of what an expression matches, and tells
 // whether it may match nothing.
-func (end side) bytes(re *syntax.Regexp, set *[256]bool) (empty bool) {
+func (end side) bytes(re *syntax.Regexp, set *byteSet) (empty bool) {
 	switch re.Op {
 	case syntax.OpLiteral:
 		r := re.Rune[0]
@@ -102,13 +100,13 @@ func (end side) bytes(re *syntax.Regexp, set *[256]bool) (empty bool) {
 }
 
 // add adds the bytes of some characters; of those beyond ASCII all that there are.
-func add(set *[256]bool, from, to rune) {
+func add(set *byteSet, from, to rune) {
 	for r := from; r <= min(to, utf8.RuneSelf-1); r++ {
-		set[r] = true
+		set.add(byte(r))
 	}
 	if to >= utf8.RuneSelf {
-		for b := utf8.RuneSelf; b < len(set); b++ {
-			set[b] = true
+		for b := utf8.RuneSelf; b <= math.MaxUint8; b++ {
+			set.add(byte(b))
 		}
 	}
 }

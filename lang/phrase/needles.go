@@ -21,33 +21,31 @@ func literal(text string, anyCase bool) []word {
 	return []word{{text, anyCase}}
 }
 
+// byteSet is some of the bytes that there are, one bit for each.
+type byteSet [4]uint64
+
+func (b *byteSet) has(c byte) bool { return b[c/64]&(1<<(c%64)) != 0 }
+
+func (b *byteSet) add(c byte) { b[c/64] |= 1 << (c % 64) }
+
 // needles are words of which a text must hold one, looked for all at once where they are
 // many or may be written in any case; none where nothing is known.
 type needles struct {
 	words   []string // in lower case where they are looked for in any
 	anyCase bool     // set where any of them may be written in any case
-	// of are the words by the byte that they begin with, by its place there.
-	of    [][]string
-	place [256]uint8 // from 1 on, 0 for none
+	firsts  byteSet  // those that they begin with
 }
 
 func needlesOf(words []word) needles {
-	n := needles{anyCase: slices.ContainsFunc(words, func(w word) bool { return w.anyCase }), of: make([][]string, 1)}
+	n := needles{anyCase: slices.ContainsFunc(words, func(w word) bool { return w.anyCase })}
 	for _, w := range words {
 		text := w.text
 		if n.anyCase {
 			text = strings.Map(lower, text)
+			n.firsts.add(upper(text[0]))
 		}
+		n.firsts.add(text[0])
 		n.words = append(n.words, text)
-		b := text[0]
-		if n.place[b] == 0 {
-			n.place[b] = uint8(len(n.of))
-			n.of = append(n.of, nil)
-		}
-		n.of[n.place[b]] = append(n.of[n.place[b]], text)
-		if n.anyCase {
-			n.place[upper(b)] = n.place[b]
-		}
 	}
 	return n
 }
@@ -73,11 +71,10 @@ func (n *needles) in(text string) bool {
 
 // at tells whether one of the words stands at a place of a text.
 func (n *needles) at(text string, i int) bool {
-	place := n.place[text[i]]
-	if place == 0 {
+	if !n.firsts.has(text[i]) {
 		return false
 	}
-	for _, w := range n.of[place] {
+	for _, w := range n.words {
 		if n.anyCase && begins(text[i:], w) || !n.anyCase && strings.HasPrefix(text[i:], w) {
 			return true
 		}
