@@ -138,8 +138,7 @@ type reader struct {
 }
 
 func TestDocuments(t *testing.T) {
-	parser, err := kong.New(&commands{}, kong.Bind(&streams{}), kong.NoDefaultHelp(),
-		variables())
+	parser, err := (&streams{}).parserOf(commands)
 	require.NoError(t, err)
 	whole, err := filepath.Abs(root)
 	require.NoError(t, err)
@@ -552,7 +551,7 @@ func TestDocumentsListAll(t *testing.T) {
 		return out
 	}
 	var names []string
-	parser, err := kong.New(&commands{}, kong.Bind(&streams{}), kong.NoDefaultHelp(), variables())
+	parser, err := (&streams{}).parserOf(commands)
 	require.NoError(t, err)
 	for _, c := range parser.Model.Children {
 		names = append(names, c.Name)

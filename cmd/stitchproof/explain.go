@@ -2,8 +2,6 @@ package main
 
 import (
 	"fmt"
-	"maps"
-	"slices"
 	"strings"
 
 	"stitchproof/lang/nearest"
@@ -25,7 +23,11 @@ func (c *explainCommand) Run(s *streams) error {
 	if meaning, ok := stitch.Find(word); ok {
 		return report.ExplainStitch(s.out, word, meaning)
 	}
-	if meant, ok := nearest.To(word, append(lint.Names(), slices.Sorted(maps.Keys(stitch.Spellings()))...)); ok {
+	known := lint.Names()
+	for spelling := range stitch.Spellings() {
+		known = append(known, spelling)
+	}
+	if meant, ok := nearest.To(word, known); ok {
 		return fmt.Errorf("no rule and no stitch is called %q; perhaps %q is meant", word, meant)
 	}
 	return fmt.Errorf("no rule and no stitch is called %q; `stitchproof rules` lists the rules", word)

@@ -3,8 +3,6 @@ package main
 import (
 	"slices"
 
-	"github.com/alecthomas/kong"
-
 	"stitchproof/cmd/stitchproof/manual"
 	"stitchproof/lint"
 	"stitchproof/lint/config"
@@ -15,20 +13,33 @@ type completionCommand struct {
 }
 
 // Run writes the script by which a shell completes the command line.
-func (c completionCommand) Run(s *streams, ctx *kong.Context) error {
-	return manual.Shells[c.Shell](manualOf(ctx), s.out)
+func (c completionCommand) Run(s *streams) error {
+	m, err := s.manual()
+	if err != nil {
+		return err
+	}
+	return manual.Shells[c.Shell](m, s.out)
 }
 
 type manCommand struct{}
 
 // Run writes the manual page.
-func (manCommand) Run(s *streams, ctx *kong.Context) error {
-	return manualOf(ctx).Page(s.out, version())
+func (manCommand) Run(s *streams) error {
+	m, err := s.manual()
+	if err != nil {
+		return err
+	}
+	return m.Page(s.out, version())
 }
 
-func manualOf(ctx *kong.Context) manual.Manual {
+// manual is that of all commands.
+func (s *streams) manual() (manual.Manual, error) {
+	parser, err := s.parserOf(commands)
+	if err != nil {
+		return manual.Manual{}, err
+	}
 	rules := slices.Concat(lint.Names(), []string{lint.FileUnreadable, lint.InternalFailure})
-	return manual.Of(ctx.Model, map[string][]string{"explain": rules, "completion": manual.ShellNames()}, manualSections)
+	return manual.Of(parser.Model, map[string][]string{"explain": rules, "completion": manual.ShellNames()}, manualSections), nil
 }
 
 // manualSections are what the model of the command line does not know.

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/alecthomas/kong"
@@ -20,22 +21,30 @@ const (
 	exitBroke = 2 // could not run: bad usage, a file that cannot be read
 )
 
-// commands is the command line.
-type commands struct {
+// commandLine is what every command has.
+type commandLine struct {
 	Help helpFlag `help:"Show this help, or that of a command." short:"h"`
+}
 
-	Check      checkCommand      `cmd:"" help:"Check patterns and say what a maker must be told."`
-	Count      countCommand      `cmd:"" help:"Count a pattern, row by row, for every size."`
-	Explain    explainCommand    `cmd:"" help:"Explain a rule or a stitch."`
-	Rules      rulesCommand      `cmd:"" help:"List the rules."`
-	Config     configCommand     `cmd:"" help:"Show the settings that hold for a file, and where they come from."`
-	Init       initCommand       `cmd:"" help:"Write a file of settings to start from."`
-	Format     formatCommand     `cmd:"" help:"Write patterns in the style of the house, and nothing otherwise worked."`
-	Terms      termsCommand      `cmd:"" help:"Write a pattern in US or in UK terms."`
-	LSP        lspCommand        `cmd:"" name:"lsp" help:"Serve an editor over standard input and output."`
-	Completion completionCommand `cmd:"" help:"Write the script by which a shell completes the command line."`
-	Man        manCommand        `cmd:"" help:"Write the manual page."`
-	Version    versionCommand    `cmd:"" help:"Say which build this is."`
+// command is one of the program, by the name that it is called by.
+type command struct {
+	name, help string
+	made       func() any
+}
+
+var commands = []command{
+	{"check", "Check patterns and say what a maker must be told.", func() any { return &checkCommand{} }},
+	{"count", "Count a pattern, row by row, for every size.", func() any { return &countCommand{} }},
+	{"explain", "Explain a rule or a stitch.", func() any { return &explainCommand{} }},
+	{"rules", "List the rules.", func() any { return &rulesCommand{} }},
+	{"config", "Show the settings that hold for a file, and where they come from.", func() any { return &configCommand{} }},
+	{"init", "Write a file of settings to start from.", func() any { return &initCommand{} }},
+	{"format", "Write patterns in the style of the house, and nothing otherwise worked.", func() any { return &formatCommand{} }},
+	{"terms", "Write a pattern in US or in UK terms.", func() any { return &termsCommand{} }},
+	{"lsp", "Serve an editor over standard input and output.", func() any { return &lspCommand{} }},
+	{"completion", "Write the script by which a shell completes the command line.", func() any { return &completionCommand{} }},
+	{"man", "Write the manual page.", func() any { return &manCommand{} }},
+	{"version", "Say which build this is.", func() any { return &versionCommand{} }},
 }
 
 // streams are what a command reads and writes.
@@ -71,13 +80,35 @@ func variables() kong.Vars {
 	}
 }
 
-// run runs one command line and gives the exit code.
-func (s *streams) run(args []string) int {
-	parser, err := kong.New(&commands{},
+// called are the commands that some arguments may be meant for: the one that they begin
+// with, else all.
+func called(args []string) []command {
+	if len(args) > 0 {
+		if i := slices.IndexFunc(commands, func(c command) bool { return c.name == args[0] }); i >= 0 {
+			return commands[i : i+1]
+		}
+	}
+	return commands
+}
+
+// parserOf makes the parser of a command line of some commands. Those that are not called
+// are left out of it: to model them takes longer than to read a pattern.
+func (s *streams) parserOf(some []command) (*kong.Kong, error) {
+	options := []kong.Option{
 		kong.Name("stitchproof"),
 		kong.Description("Checks plain-text crochet patterns: counts every row, in every size, and says where the words do not give the stated piece."),
 		kong.NoDefaultHelp(), kong.Writers(s.out, s.err), kong.Bind(s),
-		variables())
+		variables(),
+	}
+	for _, c := range some {
+		options = append(options, kong.DynamicCommand(c.name, c.help, "", c.made()))
+	}
+	return kong.New(&commandLine{}, options...)
+}
+
+// run runs one command line and gives the exit code.
+func (s *streams) run(args []string) int {
+	parser, err := s.parserOf(called(args))
 	if err == nil {
 		var ctx *kong.Context
 		if ctx, err = parser.Parse(args); err == nil {

@@ -179,25 +179,3 @@ func (m Meaning) Shapes() bool {
 
 // Ambiguous reports whether the dialects use the spelling for two stitches.
 func (m Meaning) Ambiguous() bool { return m.US != nil && m.UK != nil && m.US != m.UK }
-
-// Find looks a spelling up, in any case, with spaces, hyphens or stops between
-// its words, and with digits closed up to words or not.
-func Find(spelling string) (Meaning, bool) {
-	d, key := loaded(), fold(spelling)
-	m, ok := d.spellings[key]
-	if !ok {
-		m, ok = d.spellings[spread(key)]
-	}
-	return m, ok
-}
-
-// Spellings is every spelling, in lower case, its words joined by single spaces
-// and hyphens written as spaces. Where digits close a word (dc3tog) they are
-// part of it; the forms that a reader cuts anyway (dc3 tog) are left out.
-func Spellings() map[string]Meaning { return loaded().spellings }
-
-// ByID is the stitch with that ID, nil if there is none.
-func ByID(id string) *Stitch { return loaded().byID[id] }
-
-// All is every stitch, plain ones first, in the order of the tables.
-func All() []*Stitch { return slices.Clone(loaded().stitches) }

@@ -2,6 +2,7 @@ package stitch_test
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 	"testing"
@@ -473,7 +474,7 @@ func TestOrdinaryWordsAreNoStitches(t *testing.T) {
 // with, and reads number and word apart where digits come first. A spelling that
 // began with dc3 alone would swallow the 3 of "dc3".
 func TestSpellingsFitTheReader(t *testing.T) {
-	all := stitch.Spellings()
+	all := maps.Collect(stitch.Spellings())
 	for key := range all {
 		assert.Equal(t, strings.Join(strings.Fields(strings.ToLower(key)), " "), key)
 		assert.NotContains(t, key, "-")

@@ -8,12 +8,6 @@ import (
 )
 
 var (
-	//go:embed data/stitches.tsv
-	stitchTable string
-	//go:embed data/families.tsv
-	familyTable string
-	//go:embed data/names.tsv
-	nameTable string
 	//go:embed data/abbreviations.tsv
 	abbreviationTable string
 	//go:embed data/dialects.tsv

@@ -126,11 +126,3 @@ func TestFold(t *testing.T) {
 	assert.Equal(t, "dc 3 tog", spread("dc3 tog"))
 	assert.Equal(t, "5 togs", spread("5togs"))
 }
-
-func BenchmarkReadDictionary(b *testing.B) {
-	for b.Loop() {
-		if _, err := readDictionary(stitchTable, familyTable, nameTable, sourceTable); err != nil {
-			b.Fatal(err)
-		}
-	}
-}

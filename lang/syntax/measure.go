@@ -206,7 +206,8 @@ var ofHook = phrase.MustCompile(`(?i)\b(?:(?:with|on|using) (?:an? |the )?)?(?:h
 func gauged(after string) string {
 	words := strings.Fields(strings.ToLower(after))
 	for n := len(words); n > 1; n-- {
-		if name := strings.Join(words[:n], " "); stitch.Spellings()[name] != (stitch.Meaning{}) {
+		name := strings.Join(words[:n], " ")
+		if _, is := stitch.Find(name); is {
 			return name
 		}
 	}

@@ -66,23 +66,17 @@ type wordEntry struct {
 
 // Standard is the vocabulary of a pattern that defines nothing of its own.
 var Standard = sync.OnceValue(func() *Vocabulary {
-	all := phrases{}
-	for spelling, meaning := range stitch.Spellings() {
-		all.add(spelling, func() *wordEntry { return &wordEntry{kind: Stitch, canon: spelling, stitch: meaning} })
+	words := readWords()
+	trade := &wordNode{next: make(map[string]*wordNode, 2*len(words))}
+	for first, spellings := range stitch.SpellingsByFirstWord() {
+		trade.next[first] = words.node(first, spellings)
 	}
-	for line := range strings.Lines(wordTable) {
-		line = strings.TrimRight(line, "\r\n")
-		if line == "" || line[0] == '#' {
-			continue
-		}
-		column := strings.Split(line, "\t")
-		entry := newWordEntry(column[0], column[1])
-		for spelling := range strings.SplitSeq(column[2], "|") {
-			all.add(spelling, func() *wordEntry { return entry })
+	for first := range words {
+		if trade.next[first] == nil {
+			trade.next[first] = words.node(first, nil)
 		}
 	}
-	all.numbers()
-	return newVocabulary(all.tree(), 0)
+	return newVocabulary(trade, 0)
 })
 
 // Prepare begins to make ready what every reading needs, the words of the trade and the
@@ -93,46 +87,57 @@ func Prepare() {
 	go clauseGrammar()
 }
 
-// phrases are those that a tree of words is to hold, by their first word. The table of
-// words wins over the dictionary, so that a crocheter can settle a clash there: it is
-// added later.
+// phrases are those of the table of words and the numbers, by their first word.
 type phrases map[string][]ending
 
 type ending struct {
 	rest  string // behind its first word
-	entry func() *wordEntry
+	entry *wordEntry
 }
 
-func (p phrases) add(words string, entry func() *wordEntry) {
+func (p phrases) add(words string, entry *wordEntry) {
 	first, rest, _ := strings.Cut(words, " ")
 	p[first] = append(p[first], ending{rest, entry})
 }
 
-// tree is the tree of the phrases, which grows as it is looked into.
-func (p phrases) tree() *wordNode {
-	root := &wordNode{next: make(map[string]*wordNode, len(p))}
-	for first, list := range p {
-		node := &wordNode{}
-		node.grow = sync.OnceFunc(func() {
-			for _, end := range list {
-				node.add(end.rest, end.entry())
-			}
-		})
-		root.next[first] = node
+func readWords() phrases {
+	all := phrases{}
+	for line := range strings.Lines(wordTable) {
+		line = strings.TrimRight(line, "\r\n")
+		if line == "" || line[0] == '#' {
+			continue
+		}
+		column := strings.Split(line, "\t")
+		entry := newWordEntry(column[0], column[1])
+		for spelling := range strings.SplitSeq(column[2], "|") {
+			all.add(spelling, entry)
+		}
 	}
-	return root
+	for n := range numeral.Most + 1 {
+		words := numeral.Words(n)
+		all.add(strings.ReplaceAll(words, "-", " "), &wordEntry{kind: Number, canon: words, values: One(n)})
+	}
+	return all
+}
+
+// node is that of a first word, which grows as it is looked into: the spellings of stitches
+// that begin with it, and the phrases. The table of words wins over the dictionary, so that
+// a crocheter can settle a clash there: it is added later.
+func (p phrases) node(first string, spellings []stitch.Spelling) *wordNode {
+	node := &wordNode{}
+	node.grow = sync.OnceFunc(func() {
+		for _, s := range spellings {
+			node.add(strings.TrimPrefix(s.Words, first), &wordEntry{kind: Stitch, canon: s.Words, stitch: s.Meaning})
+		}
+		for _, end := range p[first] {
+			node.add(end.rest, end.entry)
+		}
+	})
+	return node
 }
 
 func newVocabulary(trade *wordNode, sizes int) *Vocabulary {
 	return &Vocabulary{trade: trade, Sizes: sizes, cut: memo[[]Token]{most: mostLines}, rows: memo[*Instruction]{most: mostLines}, some: memo[*Vocabulary]{most: mostLines}}
-}
-
-// numbers adds the words for numbers.
-func (p phrases) numbers() {
-	for n := range numeral.Most + 1 {
-		words := numeral.Words(n)
-		p.add(strings.ReplaceAll(words, "-", " "), func() *wordEntry { return &wordEntry{kind: Number, canon: words, values: One(n)} })
-	}
 }
 
 func newWordEntry(canon, kind string) *wordEntry {
