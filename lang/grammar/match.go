@@ -20,7 +20,7 @@ type Symbol struct {
 
 // Grammar is that of a struct, and of those that its fields refer to.
 type Grammar[G any] struct {
-	root  *rule
+	root  rule
 	words map[string]int
 }
 
@@ -38,7 +38,7 @@ func (g *Grammar[G]) Match(symbols []Symbol) (value *G, bad int) {
 	for i, s := range symbols {
 		m.symbols[i] = symbol{s, g.words[s.Word]}
 	}
-	switch m.match(g.root, reflect.Value{}) {
+	switch m.match(&g.root, reflect.Value{}) {
 	case fits:
 		return m.made.Addr().Interface().(*G), 0
 	case fails:
@@ -102,7 +102,7 @@ func (m *matcher) match(r *rule, into reflect.Value) result {
 		return m.repeat(r, into)
 	case opAhead:
 		at, captured := m.at, len(m.captured)
-		result := m.try(r.subs[0], into)
+		result := m.try(&r.subs[0], into)
 		m.at, m.captured = at, m.captured[:captured]
 		if (result == fits) == r.absent {
 			return m.fail()
@@ -110,9 +110,9 @@ func (m *matcher) match(r *rule, into reflect.Value) result {
 		return fits
 	case opCapture:
 		from := m.at
-		result := m.match(r.subs[0], into)
+		result := m.match(&r.subs[0], into)
 		if result == fits {
-			m.captured = append(m.captured, captured{into, r.field, m.madeBy(r.subs[0]), from, m.at})
+			m.captured = append(m.captured, captured{into, int(r.field), m.madeBy(&r.subs[0]), from, m.at})
 		}
 		return result
 	}
@@ -139,8 +139,8 @@ func (m *matcher) take(ok bool) result {
 }
 
 func (m *matcher) sequence(r *rule, into reflect.Value) result {
-	for i, sub := range r.subs {
-		switch result := m.match(sub, into); {
+	for i := range r.subs {
+		switch result := m.match(&r.subs[i], into); {
 		case result == unfit && i > 0:
 			return m.fail()
 		case result != fits:
@@ -167,7 +167,8 @@ func (m *matcher) try(r *rule, into reflect.Value) result {
 // furthest tells why.
 func (m *matcher) choice(r *rule, into reflect.Value) result {
 	from, far, bad := m.at, -1, 0
-	for _, sub := range r.subs {
+	for i := range r.subs {
+		sub := &r.subs[i]
 		if !sub.admits(&m.symbols[from]) {
 			if !sub.quiet && far <= from {
 				far, bad = from, from
@@ -191,10 +192,10 @@ func (m *matcher) choice(r *rule, into reflect.Value) result {
 }
 
 func (m *matcher) repeat(r *rule, into reflect.Value) result {
-	sub := r.subs[0]
+	sub := &r.subs[0]
 	for n := 0; ; n++ {
 		from, result := m.at, unfit
-		if (r.most == 0 || n < r.most) && sub.admits(&m.symbols[from]) {
+		if (r.most == 0 || n < int(r.most)) && sub.admits(&m.symbols[from]) {
 			result = m.try(sub, into)
 		}
 		if result == fits && m.at > from {
@@ -203,7 +204,7 @@ func (m *matcher) repeat(r *rule, into reflect.Value) result {
 		if result != fits {
 			m.at = from
 		}
-		if result != fits && n < r.least {
+		if result != fits && n < int(r.least) {
 			return unfit
 		}
 		return fits
@@ -224,7 +225,7 @@ func (m *matcher) produce(r *rule) result {
 	if p.pos >= 0 {
 		value.Field(p.pos).Addr().Interface().(*lexer.Position).Offset = m.symbols[m.at].At
 	}
-	result := m.match(p.body, value)
+	result := m.match(&p.body, value)
 	if result != unfit {
 		m.set()
 	}

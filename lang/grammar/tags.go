@@ -9,13 +9,13 @@ import (
 
 // rule is a part of the grammar.
 type rule struct {
-	op   op
-	subs []*rule // of a sequence, a choice; the one that is repeated, looked for or captured
+	op     op
+	absent bool   // of opAhead: nothing of it may come
+	least  uint8  // of opRepeat, 0 or 1
+	most   uint8  // of opRepeat, 0 for any number
+	field  uint16 // of opCapture: the field of the production
 
-	least      int  // of opRepeat, 0 or 1
-	most       int  // of opRepeat, 0 for any number
-	absent     bool // of opAhead: nothing of it may come
-	field      int  // of opCapture: the field of the production
+	subs       []rule // of a sequence, a choice; the one that is repeated, looked for or captured
 	production *production
 
 	first
@@ -38,7 +38,7 @@ const (
 type production struct {
 	typ  reflect.Type
 	pos  int // the field Pos, which takes the place where it begins; -1 for none
-	body *rule
+	body rule
 }
 
 // tags are those of the structs of a grammar.
@@ -46,10 +46,19 @@ type tags struct {
 	kinds       map[string]int
 	productions map[reflect.Type]*production
 	words       map[string]int // their numbers, from 1 on
+	// parts are those of the sequences and choices that are being read, the innermost last.
+	parts []rule
+}
+
+// since gives the parts from one on, and leaves them out of those being read.
+func (g *tags) since(first int) []rule {
+	parts := slices.Clone(g.parts[first:])
+	g.parts = g.parts[:first]
+	return parts
 }
 
 // refer is a rule that takes a struct, or a field that holds it.
-func (g *tags) refer(t reflect.Type) *rule {
+func (g *tags) refer(t reflect.Type) rule {
 	for t.Kind() == reflect.Pointer || t.Kind() == reflect.Slice {
 		t = t.Elem()
 	}
@@ -66,7 +75,7 @@ func (g *tags) refer(t reflect.Type) *rule {
 			r.fail()
 		}
 	}
-	return &rule{op: opProduction, production: p, first: p.body.first}
+	return rule{op: opProduction, production: p, first: p.body.first}
 }
 
 // tagReader reads the tags of a struct, one after the other, as one text.
@@ -105,55 +114,60 @@ func (r *tagReader) next() {
 	r.sign, r.tag = r.tag[:n], r.tag[n:]
 }
 
-func (r *tagReader) choice() *rule {
-	out := []*rule{r.sequence()}
+func (r *tagReader) choice() rule {
+	begin := len(r.parts)
+	r.parts = append(r.parts, r.sequence())
 	for r.sign == "|" {
 		r.next()
-		out = append(out, r.sequence())
+		r.parts = append(r.parts, r.sequence())
 	}
-	if len(out) == 1 {
-		return out[0]
+	switch parts := r.parts[begin:]; {
+	case len(parts) == 1:
+		r.parts = r.parts[:begin]
+		return parts[0]
+	case !slices.ContainsFunc(parts, func(sub rule) bool { return sub.op != opSymbol }):
+		r.parts = r.parts[:begin]
+		return rule{op: opSymbol, first: ofChoice(parts)}
 	}
-	c := &rule{op: opChoice, subs: out, first: ofChoice(out)}
-	if !slices.ContainsFunc(out, func(sub *rule) bool { return sub.op != opSymbol }) {
-		c.op, c.subs = opSymbol, nil
-	}
-	return c
+	parts := r.since(begin)
+	return rule{op: opChoice, subs: parts, first: ofChoice(parts)}
 }
 
-func (r *tagReader) sequence() *rule {
-	var out []*rule
+func (r *tagReader) sequence() rule {
+	begin := len(r.parts)
 	for r.sign != "" && r.sign != "|" && r.sign != ")" {
-		out = append(out, r.repeated(r.term()))
+		r.parts = append(r.parts, r.repeated(r.term()))
 	}
-	switch len(out) {
+	switch parts := r.parts[begin:]; len(parts) {
 	case 0:
 		r.fail()
 	case 1:
-		return out[0]
+		r.parts = r.parts[:begin]
+		return parts[0]
 	}
-	return &rule{op: opSequence, subs: out, first: ofSequence(out)}
+	parts := r.since(begin)
+	return rule{op: opSequence, subs: parts, first: ofSequence(parts)}
 }
 
 // repeated takes the mark that says how often a term may come.
-func (r *tagReader) repeated(term *rule) *rule {
-	least, most := 0, 0
+func (r *tagReader) repeated(term rule) rule {
+	out := rule{op: opRepeat, first: term.first}
 	switch r.sign {
 	case "?":
-		most = 1
+		out.most = 1
 	case "+":
-		least = 1
+		out.least = 1
 	case "*":
 	default:
 		return term
 	}
 	r.next()
-	out := &rule{op: opRepeat, least: least, most: most, subs: []*rule{term}, first: term.first}
-	out.empty, out.quiet = least == 0 || term.empty, true
+	out.subs = []rule{term}
+	out.empty, out.quiet = out.least == 0 || term.empty, true
 	return out
 }
 
-func (r *tagReader) term() *rule {
+func (r *tagReader) term() rule {
 	sign, field := r.sign, r.field
 	r.next()
 	switch {
@@ -164,17 +178,17 @@ func (r *tagReader) term() *rule {
 	case sign == "(":
 		return r.group()
 	case sign[0] == '\'':
-		return &rule{op: opSymbol, first: one(0, r.number(sign[1:len(sign)-1]))}
+		return rule{op: opSymbol, first: one(0, r.number(sign[1:len(sign)-1]))}
 	}
 	kind, ok := r.kinds[sign]
 	if !ok {
 		r.fail()
 	}
-	return &rule{op: opSymbol, first: one(kind, 0)}
+	return rule{op: opSymbol, first: one(kind, 0)}
 }
 
-func capturing(field int, of *rule) *rule {
-	return &rule{op: opCapture, field: field, subs: []*rule{of}, first: of.first}
+func capturing(field int, of rule) rule {
+	return rule{op: opCapture, field: uint16(field), subs: []rule{of}, first: of.first}
 }
 
 // number is that of a word.
@@ -190,7 +204,7 @@ func (r *tagReader) number(word string) int {
 }
 
 // group takes what stands in brackets.
-func (r *tagReader) group() *rule {
+func (r *tagReader) group() rule {
 	ahead := r.sign
 	if ahead == "?=" || ahead == "?!" {
 		r.next()
@@ -201,7 +215,7 @@ func (r *tagReader) group() *rule {
 	}
 	r.next()
 	if ahead == "?=" || ahead == "?!" {
-		return &rule{op: opAhead, absent: ahead == "?!", subs: []*rule{out}, first: first{empty: true}}
+		return rule{op: opAhead, absent: ahead == "?!", subs: []rule{out}, first: first{empty: true}}
 	}
 	return out
 }
@@ -246,10 +260,10 @@ func (f *first) add(other *first) {
 }
 
 // ofSequence is what may come first of rules that follow one another.
-func ofSequence(subs []*rule) first {
+func ofSequence(subs []rule) first {
 	f := first{empty: true, quiet: subs[0].quiet && !subs[0].empty}
-	for _, sub := range subs {
-		if f.add(&sub.first); !sub.empty {
+	for i := range subs {
+		if f.add(&subs[i].first); !subs[i].empty {
 			f.empty = false
 			break
 		}
@@ -258,10 +272,11 @@ func ofSequence(subs []*rule) first {
 }
 
 // ofChoice is what may come first of one of some rules.
-func ofChoice(subs []*rule) first {
+func ofChoice(subs []rule) first {
 	f := first{quiet: true}
-	for _, sub := range subs {
-		f.add(&sub.first)
+	for i := range subs {
+		sub := &subs[i].first
+		f.add(sub)
 		f.empty, f.quiet = f.empty || sub.empty, f.quiet && sub.quiet
 	}
 	return f
