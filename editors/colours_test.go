@@ -83,7 +83,8 @@ func TestColoursOfOtherEditors(t *testing.T) {
 func TestGrammarKnowsEveryStitch(t *testing.T) {
 	g := readGrammar(t)
 	number := regexp.MustCompile(`^(?:\d+|` + numeral.Expression(2, 9) + `)[ -]`)
-	for spelling := range stitch.Spellings() {
+	for _, s := range stitch.Spellings() {
+		spelling := s.Words
 		if scope := g.scopeOf(spelling); scope != "support.function.crochet" {
 			scope = g.scopeOf(number.ReplaceAllString(spelling, ""))
 			assert.Equal(t, "support.function.crochet", scope, "%q", spelling)

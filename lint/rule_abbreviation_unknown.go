@@ -242,8 +242,8 @@ func misspelled(word string) bool {
 // stitchWords are the single words that name stitches in full: treble, crochet.
 var stitchWords = sync.OnceValue(func() []string {
 	var words []string
-	for spelling := range stitch.Spellings() {
-		for word := range strings.FieldsSeq(spelling) {
+	for _, s := range stitch.Spellings() {
+		for word := range strings.FieldsSeq(s.Words) {
 			if len(word) > 4 && !slices.Contains(words, word) {
 				words = append(words, word)
 			}

@@ -24,8 +24,8 @@ func (c *explainCommand) Run(s *streams) error {
 		return report.ExplainStitch(s.out, word, meaning)
 	}
 	known := lint.Names()
-	for spelling := range stitch.Spellings() {
-		known = append(known, spelling)
+	for _, s := range stitch.Spellings() {
+		known = append(known, s.Words)
 	}
 	if meant, ok := nearest.To(word, known); ok {
 		return fmt.Errorf("no rule and no stitch is called %q; perhaps %q is meant", word, meant)

@@ -2,9 +2,7 @@ package stitch
 
 import (
 	"cmp"
-	"iter"
 	"slices"
-	"strings"
 	"sync"
 )
 
@@ -35,34 +33,8 @@ func meaningOf(words string) (Meaning, bool) {
 	return spellings[i].Meaning, true
 }
 
-// Spellings is every spelling, sorted, and what it names.
-func Spellings() iter.Seq2[string, Meaning] {
-	return func(yield func(string, Meaning) bool) {
-		for _, s := range spellings {
-			if !yield(s.Words, s.Meaning) {
-				return
-			}
-		}
-	}
-}
-
-// SpellingsByFirstWord is every spelling, those together that begin with one word: the
-// spellings of that word, sorted.
-func SpellingsByFirstWord() iter.Seq2[string, []Spelling] {
-	return func(yield func(string, []Spelling) bool) {
-		for rest := spellings[:]; len(rest) > 0; {
-			first, _, _ := strings.Cut(rest[0].Words, " ")
-			n := 1
-			for n < len(rest) && strings.HasPrefix(rest[n].Words, first) && rest[n].Words[len(first)] == ' ' {
-				n++
-			}
-			if !yield(first, rest[:n:n]) {
-				return
-			}
-			rest = rest[n:]
-		}
-	}
-}
+// Spellings is every spelling, sorted.
+func Spellings() []Spelling { return slices.Clip(spellings[:]) }
 
 var byID = sync.OnceValue(func() map[string]*Stitch {
 	all := make(map[string]*Stitch, len(stitches))

@@ -2,7 +2,6 @@ package stitch_test
 
 import (
 	"fmt"
-	"maps"
 	"slices"
 	"strings"
 	"testing"
@@ -336,7 +335,8 @@ func TestOneSidedSpellingsAreProof(t *testing.T) {
 		"htr", "h tr", "htc", "half tr", "half treble", "short treble", "long", "qtr", "quad tr", "quint", "quadruple", "quintuple",
 		"trtr", "tr tr", "triple treble", // in families that the tables build no higher than US dtr
 	}
-	for key, m := range stitch.Spellings() {
+	for _, s := range stitch.Spellings() {
+		key, m := s.Words, s.Meaning
 		proofs := american
 		switch {
 		case m.US != nil && m.UK != nil:
@@ -474,7 +474,10 @@ func TestOrdinaryWordsAreNoStitches(t *testing.T) {
 // with, and reads number and word apart where digits come first. A spelling that
 // began with dc3 alone would swallow the 3 of "dc3".
 func TestSpellingsFitTheReader(t *testing.T) {
-	all := maps.Collect(stitch.Spellings())
+	all := map[string]bool{}
+	for _, s := range stitch.Spellings() {
+		all[s.Words] = true
+	}
 	for key := range all {
 		assert.Equal(t, strings.Join(strings.Fields(strings.ToLower(key)), " "), key)
 		assert.NotContains(t, key, "-")
@@ -578,7 +581,8 @@ func TestCounterparts(t *testing.T) {
 // Whatever spelling a stitch has, its counterpart is that stitch in the other
 // dialect.
 func TestEveryCounterpartIsTheSameStitch(t *testing.T) {
-	for spelling, m := range stitch.Spellings() {
+	for _, s := range stitch.Spellings() {
+		spelling, m := s.Words, s.Meaning
 		for d, s := range map[stitch.Dialect]*stitch.Stitch{stitch.US: m.US, stitch.UK: m.UK} {
 			if s == nil || m.US == m.UK {
 				continue

@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 	"sync"
+	"sync/atomic"
 
 	"stitchproof/lang/inflect"
 	"stitchproof/lang/numeral"
@@ -39,11 +40,20 @@ type Vocabulary struct {
 // wordNode is a node of a tree of words: the path from the root spells a
 // phrase, a word at a time.
 type wordNode struct {
-	next  map[string]*wordNode
 	entry *wordEntry // nil where no phrase ends
-	// grow adds the phrases that go on from here, at the first look; nil where all are
-	// there. Most words of the trade are in no one pattern.
-	grow func()
+	// next is nil until the node is first looked into: most words of the trade are in no
+	// one pattern. What goes on from the node is then found by the words of stitches,
+	// sorted, and those of the table, each behind its first `at` bytes.
+	next     atomic.Pointer[map[string]*wordNode]
+	at       int
+	stitches []stitch.Spelling
+	table    []wording
+}
+
+// wording is a phrase of the table of words, or the words of a number.
+type wording struct {
+	words string
+	entry *wordEntry
 }
 
 type wordEntry struct {
@@ -66,17 +76,7 @@ type wordEntry struct {
 
 // Standard is the vocabulary of a pattern that defines nothing of its own.
 var Standard = sync.OnceValue(func() *Vocabulary {
-	words := readWords()
-	trade := &wordNode{next: make(map[string]*wordNode, 2*len(words))}
-	for first, spellings := range stitch.SpellingsByFirstWord() {
-		trade.next[first] = words.node(first, spellings)
-	}
-	for first := range words {
-		if trade.next[first] == nil {
-			trade.next[first] = words.node(first, nil)
-		}
-	}
-	return newVocabulary(trade, 0)
+	return newVocabulary(&wordNode{stitches: stitch.Spellings(), table: readWords()}, 0)
 })
 
 // Prepare begins to make ready what every reading needs, the words of the trade and the
@@ -87,21 +87,8 @@ func Prepare() {
 	go clauseGrammar()
 }
 
-// phrases are those of the table of words and the numbers, by their first word.
-type phrases map[string][]ending
-
-type ending struct {
-	rest  string // behind its first word
-	entry *wordEntry
-}
-
-func (p phrases) add(words string, entry *wordEntry) {
-	first, rest, _ := strings.Cut(words, " ")
-	p[first] = append(p[first], ending{rest, entry})
-}
-
-func readWords() phrases {
-	all := phrases{}
+func readWords() []wording {
+	var all []wording
 	for line := range strings.Lines(wordTable) {
 		line = strings.TrimRight(line, "\r\n")
 		if line == "" || line[0] == '#' {
@@ -110,30 +97,14 @@ func readWords() phrases {
 		column := strings.Split(line, "\t")
 		entry := newWordEntry(column[0], column[1])
 		for spelling := range strings.SplitSeq(column[2], "|") {
-			all.add(spelling, entry)
+			all = append(all, wording{spelling, entry})
 		}
 	}
 	for n := range numeral.Most + 1 {
 		words := numeral.Words(n)
-		all.add(strings.ReplaceAll(words, "-", " "), &wordEntry{kind: Number, canon: words, values: One(n)})
+		all = append(all, wording{strings.ReplaceAll(words, "-", " "), &wordEntry{kind: Number, canon: words, values: One(n)}})
 	}
 	return all
-}
-
-// node is that of a first word, which grows as it is looked into: the spellings of stitches
-// that begin with it, and the phrases. The table of words wins over the dictionary, so that
-// a crocheter can settle a clash there: it is added later.
-func (p phrases) node(first string, spellings []stitch.Spelling) *wordNode {
-	node := &wordNode{}
-	node.grow = sync.OnceFunc(func() {
-		for _, s := range spellings {
-			node.add(strings.TrimPrefix(s.Words, first), &wordEntry{kind: Stitch, canon: s.Words, stitch: s.Meaning})
-		}
-		for _, end := range p[first] {
-			node.add(end.rest, end.entry)
-		}
-	})
-	return node
 }
 
 func newVocabulary(trade *wordNode, sizes int) *Vocabulary {
@@ -162,10 +133,53 @@ func newWordEntry(canon, kind string) *wordEntry {
 }
 
 // after is the node that a word leads to, nil for none.
-func (n *wordNode) after(word string) *wordNode {
-	child := n.next[word]
-	if child != nil && child.grow != nil {
-		child.grow()
+func (n *wordNode) after(word string) *wordNode { return n.children()[word] }
+
+// children are the nodes that words lead to.
+func (n *wordNode) children() map[string]*wordNode {
+	if next := n.next.Load(); next != nil {
+		return *next
+	}
+	grown := n.grown()
+	n.next.CompareAndSwap(nil, &grown) // another may have been as quick
+	return *n.next.Load()
+}
+
+// grown makes the children of a node. The table of words wins over the dictionary, so that
+// a crocheter can settle a clash there.
+func (n *wordNode) grown() map[string]*wordNode {
+	next := map[string]*wordNode{}
+	for rest := n.stitches; len(rest) > 0; {
+		word, _, _ := strings.Cut(rest[0].Words[n.at:], " ")
+		child := n.child(next, word)
+		path := rest[0].Words[:n.at+len(word)]
+		if rest[0].Words == path {
+			child.entry = &wordEntry{kind: Stitch, canon: path, stitch: rest[0].Meaning}
+			rest = rest[1:]
+		}
+		more := 0
+		for more < len(rest) && strings.HasPrefix(rest[more].Words, path) && rest[more].Words[len(path)] == ' ' {
+			more++
+		}
+		child.stitches, rest = rest[:more], rest[more:]
+	}
+	for _, w := range n.table {
+		word, _, more := strings.Cut(w.words[n.at:], " ")
+		if child := n.child(next, word); more {
+			child.table = append(child.table, w)
+		} else {
+			child.entry = w.entry
+		}
+	}
+	return next
+}
+
+// child is the one that a word leads to among some, made where there is none.
+func (n *wordNode) child(next map[string]*wordNode, word string) *wordNode {
+	child := next[word]
+	if child == nil {
+		child = &wordNode{at: n.at + len(word) + 1}
+		next[word] = child
 	}
 	return child
 }
@@ -173,15 +187,7 @@ func (n *wordNode) after(word string) *wordNode {
 // add registers a phrase.
 func (n *wordNode) add(phrase string, e *wordEntry) {
 	for word := range strings.FieldsSeq(phrase) {
-		if n.next == nil {
-			n.next = map[string]*wordNode{}
-		}
-		child := n.next[word]
-		if child == nil {
-			child = &wordNode{}
-			n.next[word] = child
-		}
-		n = child
+		n = n.child(n.children(), word)
 	}
 	n.entry = e
 }
@@ -271,7 +277,7 @@ func (l *scanner) namesPlace(before []Token, i int) bool {
 
 // known tells whether some phrase begins with the word.
 func (v *Vocabulary) known(word string) bool {
-	return v.trade.next[word] != nil || v.own != nil && v.own.next[word] != nil
+	return v.trade.after(word) != nil || v.own != nil && v.own.after(word) != nil
 }
 
 // titled tells whether the nth token, before raw token i, ends a title: the round of `Bobble round:`.
