@@ -7,15 +7,16 @@ package phrase
 import (
 	"regexp"
 	"strings"
-	"sync"
+	"sync/atomic"
 )
 
-// Phrase is a regular expression, with the methods of one.
+// Phrase is a regular expression, with the methods of one. What is made of the expression
+// is made where it is first needed; two that need it at once may both make it.
 type Phrase struct {
 	expr  string
-	known func() *facts
-	// whole is the expression, here the same held to the beginning of a text.
-	whole, here func() *regexp.Regexp
+	facts atomic.Pointer[facts]
+	// compiled is the expression, headed the same held to the beginning of a text.
+	compiled, headed atomic.Pointer[regexp.Regexp]
 }
 
 // listed are the expressions that the program is written with, for the table of facts.
@@ -30,13 +31,27 @@ func MustCompile(expr string) *Phrase {
 }
 
 // Of is MustCompile for an expression that is put together while the program runs.
-func Of(expr string) *Phrase {
-	return &Phrase{
-		expr:  expr,
-		known: sync.OnceValue(func() *facts { return factsOf(expr) }),
-		whole: sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) }),
-		here:  sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\A(?:` + expr + `)`) }),
+func Of(expr string) *Phrase { return &Phrase{expr: expr} }
+
+func (p *Phrase) known() *facts {
+	if p.facts.Load() == nil {
+		p.facts.Store(factsOf(p.expr))
 	}
+	return p.facts.Load()
+}
+
+func (p *Phrase) whole() *regexp.Regexp {
+	if p.compiled.Load() == nil {
+		p.compiled.Store(regexp.MustCompile(p.expr))
+	}
+	return p.compiled.Load()
+}
+
+func (p *Phrase) here() *regexp.Regexp {
+	if p.headed.Load() == nil {
+		p.headed.Store(regexp.MustCompile(`\A(?:` + p.expr + `)`))
+	}
+	return p.headed.Load()
 }
 
 // May tells quickly whether the phrase may be in a text: it is in none of which this
