@@ -354,6 +354,11 @@ var table = [...]fact{
 		words: needles{[]string{`with`, `using`, `in`, `yarn`, `colo`, `shade`}, true, byteSet{0x0, 0x2a8020802a80208, 0x0, 0x0}},
 		ends:  &byteSet{0x7ff460100000000, 0x87fffffe, 0x0, 0x0},
 	}},
+	{`(?is)^(.*)content-length:[ \t]*(\d*)[ \t]*$`, facts{
+		words:  needles{[]string{`content-length:`}, true, byteSet{0x0, 0x800000008, 0x0, 0x0}},
+		begins: &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
+		ends:   &byteSet{0x7ff000100000200, 0x0, 0x0, 0x0},
+	}},
 	{`(?m)^[-•*>\s]*(\p{Lu}\p{Ll}{2,})\**(?::\**|,| \(| [–—-]) ?(.*)$`, facts{}},
 	{`(?m:^[-•*\s]*|[:;,] ?)([A-Z]|MC|CC\d?|C[A-F])(?: ?[:=]| ?[–—-] ?\pL| \p{Lu}\p{Ll})`, facts{}},
 	{`(\d+(?:[.,]\d+)?)?(?: ?(\d)/(\d)| ?([½¼¾⅓⅔⅛⅜⅝⅞]))?`, facts{}},
@@ -362,6 +367,11 @@ var table = [...]fact{
 	}},
 	{`(\d+)(?: ?[({\[][\d ,/:–-]+[)}\]](?: ?\d+)?)+`, facts{}},
 	{`(\pL[\pL-]*) ?[(\[]([A-Z]|MC|CC\d?)(?:[,;:] [^()\[\]]*)?[)\]]`, facts{}},
+	{`//\s*allow(?:-begin|-end|-file)?\s+(?:[a-z-]+,\s*)*([a-z-]*)$`, facts{
+		words: needles{[]string{`allow`}, false, byteSet{0x0, 0x200000000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`//`}, false, byteSet{0x800000000000, 0x0, 0x0, 0x0}}, false},
+		ends:  &byteSet{0x300100003600, 0x7fffffe00000000, 0x0, 0x0},
+	}},
 	{`;|[.!?](?:\s+|$)|\n`, facts{
 		heads: heads{needles{[]string{`;`, `!`, `.`, `?`, "\n"}, false, byteSet{0x8800400200000400, 0x0, 0x0, 0x0}}, false},
 	}},
@@ -383,8 +393,12 @@ var table = [...]fact{
 		heads: heads{needles{[]string{"\n", `,`, `;`, "\tx", "\t×", "\tby", "\tand", "\nx", "\n×", "\nby", "\nand", "\fx", "\f×", "\fby", "\fand", "\rx", "\r×", "\rby", "\rand", ` x`, ` ×`, ` by`, ` and`}, false, byteSet{0x800100100003600, 0x0, 0x0, 0x0}}, false},
 	}},
 	{`[;:(]|\n\s*(?:[-•*]|\d)|\b(?:but|then|because|which|so that)\b|\s[–—-]\s|, (?:the|an?|your|\d+|(?:two|twelve|three|ten|six|seven|nine|four|five|eleven|eight))\b|(?:,| and| or| to)(?: then)? (?:sew|attach|add|fasten|insert|place|use|using|put|push|fix|thread|string|slide|glue|stitch|make|work|finish|trim|decorate|position|secure|mark)\b`, facts{}},
+	{`[\pL\d][\pL\d_./-]*\.(?:crochet|txt|md)\b`, facts{
+		words: needles{[]string{`.crochet`, `.txt`, `.md`}, false, byteSet{0x400000000000, 0x0, 0x0, 0x0}},
+	}},
 	{`[^\s,]+`, facts{}},
 	{`[a-z\d]+`, facts{}},
+	{`[a-z]+(?:-[a-z]+)*`, facts{}},
 	{`\(([0-7])\)|#([0-7])\b|(?i:weight|category|cyc)\s*([0-7])\b`, facts{
 		words: needles{[]string{`(0`, `(1`, `(2`, `(3`, `(4`, `(5`, `(6`, `(7`, `#0`, `#1`, `#2`, `#3`, `#4`, `#5`, `#6`, `#7`, `weight`, `category`, `cyc`}, true, byteSet{0x10800000000, 0x80000800800008, 0x0, 0x0}},
 		heads: heads{needles{[]string{`(0`, `(1`, `(2`, `(3`, `(4`, `(5`, `(6`, `(7`, `#0`, `#1`, `#2`, `#3`, `#4`, `#5`, `#6`, `#7`, `weight`, `category`, `cyc`}, true, byteSet{0x10800000000, 0x80000800800008, 0x0, 0x0}}, false},

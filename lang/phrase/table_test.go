@@ -10,7 +10,7 @@ import (
 
 	"stitchproof/lang/phrase"
 
-	_ "stitchproof/lint" // with all packages that it looks at patterns with
+	_ "stitchproof/lsp" // with all packages that have expressions
 )
 
 var update = flag.Bool("update", false, "write the table anew")

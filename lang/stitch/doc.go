@@ -12,6 +12,11 @@
 //	dialects.tsv       the words beside the stitches in which the dialects differ
 //	sources.tsv        the works that the other tables cite
 //
-// The tables are read once, when first asked for. What the package hands out is
+// The first three are written out as Go in entries.go, so that a program has the
+// dictionary without reading them:
+//
+//	go test ./lang/stitch -run Entries -update
+//
+// The others are read once, when first asked for. What the package hands out is
 // shared and is not to be changed; it may be read from many goroutines at once.
 package stitch
