@@ -639,6 +639,10 @@ func (h *hand) toGap(p syntax.Place) {
 		h.at, h.sub = i, 0
 	case p.Pick == syntax.PickNth && p.Of != nil:
 		h.withinGroup(p)
+	case p.Noun.Kind == syntax.NounStitch && h.groups(p.Noun.Stitch) && number == 2 && h.inGroup():
+		for object := h.stitch(h.base[h.at]).Object; h.at < h.end && h.stitch(h.base[h.at]).Object == object; h.at++ {
+		}
+		h.loose, h.sub = true, 0 // `shell in next shell, sc between this shell and the next`
 	case p.Noun.Kind == syntax.NounGroup || p.Noun.Kind == syntax.NounStitch && h.groups(p.Noun.Stitch):
 		h.skipGroups(1, p)
 	case number == 2 && p.Pick == syntax.PickFirst && p.Of != nil:
@@ -658,6 +662,15 @@ func (h *hand) toGap(p syntax.Place) {
 			h.pass(1)
 		}
 	}
+}
+
+// inGroup tells whether the last place was within a group of the row below.
+func (h *hand) inGroup() bool {
+	if h.at < 1 || h.at >= h.end {
+		return false
+	}
+	object := h.stitch(h.base[h.at]).Object
+	return object > 0 && h.stitch(h.base[h.at-1]).Object == object
 }
 
 // withinGroup moves to the gap after the nth stitch of the next group: `between

@@ -1,6 +1,7 @@
 package fabric
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -129,8 +130,8 @@ func (w *words) define(d *syntax.Definition) {
 	if own.kind == nil {
 		own.kind = &stitch.Stitch{ID: d.Names[0], Class: stitch.Group, Uses: 1, Makes: 1}
 	}
-	if d.Row != nil && workable(d.Row.Clauses) && !d.Makes.Written() {
-		own.body = d.Row.Clauses
+	if body := workIn(d); workable(body) && !d.Makes.Written() {
+		own.body = body
 		if k := w.shaping(own.body); k != nil {
 			own.body, own.kind, own.same = nil, k, true
 		}
@@ -142,6 +143,79 @@ func (w *words) define(d *syntax.Definition) {
 	for _, name := range d.Names {
 		w.own[spelled(name)] = own
 	}
+}
+
+// workIn is what a definition says to work, without the sentences behind it that only tell of
+// the stitch: `The spine leans over the row.`
+func workIn(d *syntax.Definition) []syntax.Clause {
+	if d.Row == nil {
+		return nil
+	}
+	list := d.Row.Clauses
+	whole := workable(list)
+	for i, c := range list {
+		if c.Sep == syntax.SepStop && i == len(list)-2 && countsFirst(list[i+1].Node, list[0].Node) {
+			return list[:i+1] // a shell's own chain is taken by custom
+		}
+		if c.Sep == syntax.SepStop && i < len(list)-1 && (!whole && onlyTells(d, c.Span.End) || recounts(list[i+1:], list[:i+1])) {
+			return list[:i+1]
+		}
+	}
+	return list
+}
+
+// countsFirst tells a sentence that says for what the chain counts with which a definition
+// begins: `Beg shell: (ch 3, dc, ch 2, 2 dc) in sp. The ch 3 stands for the first dc.`
+func countsFirst(said, first syntax.Node) bool {
+	if g, ok := first.(*syntax.Group); ok && len(g.Body) > 0 {
+		first = g.Body[0].Node
+	}
+	rise, rises := first.(*syntax.Chain)
+	chain, ok := said.(*syntax.Chain)
+	return ok && rises && chain.Counts.Said && chain.Number.At(0) == rise.Number.At(0)
+}
+
+// recounts tells clauses that say how many stitches of each kind others have made: `8 dc and 3
+// picots.`
+func recounts(said, done []syntax.Clause) bool {
+	made, counted := map[string]int{}, map[string]int{}
+	add := func(to map[string]int, n syntax.Node) bool {
+		w, ok := n.(*syntax.Work)
+		if ok && len(w.Body) == 0 {
+			to[w.Stitch.Word] += max(1, w.Number.At(0))
+		}
+		return ok && len(w.Body) == 0
+	}
+	for _, c := range said {
+		if w, ok := c.Node.(*syntax.Work); !ok || !w.Number.Written() || len(w.Places) > 0 || !add(counted, c.Node) {
+			return false
+		}
+	}
+	for _, c := range done {
+		switch n := c.Node.(type) {
+		case *syntax.Group:
+			for _, c := range n.Body {
+				add(made, c.Node)
+			}
+		default:
+			add(made, n)
+		}
+	}
+	return maps.Equal(made, counted)
+}
+
+// ofHand are words of what hands do, and of what they do it with.
+var ofHand = phrase.MustCompile(`(?i)\b(?:yo|yoh|yrh|yarn|loops?|lps?|hook|draw|pull|insert|through|repeat|rep|again|skip|miss|turn|join|close|work|make|leav\w+|hold)\b`)
+
+// onlyTells tells whether a definition, from some place of its row on, asks for nothing: it
+// has no numbers there, no stitch but its own, and no word of what hands do.
+func onlyTells(d *syntax.Definition, from int) bool {
+	own := func(t syntax.Token) bool {
+		return slices.ContainsFunc(d.Names, func(name string) bool { return t.Canon == spelled(name) })
+	}
+	return !ofHand.MatchString(d.Row.Text[from:]) && !slices.ContainsFunc(d.Row.Tokens, func(t syntax.Token) bool {
+		return t.Span.Start >= from && (t.Kind == syntax.Number || t.Kind == syntax.Stitch && !own(t))
+	})
 }
 
 // calledFirst is the textured stitch that a definition names before it says how that is made:

@@ -735,7 +735,7 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		c.Made = t.Made
 	case syntax.NounStitch:
 		c.Name = p.Noun.Stitch.Word
-		made, known := h.countOf(p.Noun, stated)
+		made, known := h.countOf(p, stated)
 		if _, own := h.words.stitch(p.Noun.Stitch); !known || made == 0 && own != nil {
 			return c // the row may make what the pattern calls so in other words
 		}
@@ -960,10 +960,11 @@ func (h *hand) turningSaid(k *stitch.Stitch) bool {
 }
 
 // countOf counts a kind of stitch. Where the count also names one of the
-// pattern's own groups, the stitches inside those are not counted again.
+// pattern's own groups, the stitches inside those are not counted again, but where it
+// says of what the groups consist.
 // It gives false for groups of which nobody can tell what one is.
-func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
-	total := 0
+func (h *hand) countOf(p syntax.Part, stated *syntax.Total) (int, bool) {
+	n, total := p.Noun, 0
 	k, own := h.words.stitch(n.Stitch)
 	if own == nil && k != nil && k.Class == stitch.Picot {
 		return h.picots(), true
@@ -993,7 +994,7 @@ func (h *hand) countOf(n syntax.Noun, stated *syntax.Total) (int, bool) {
 	}
 	for _, i := range h.row {
 		s := h.stitch(i)
-		if exact && s.Kind != k || grouped && s.Own != "" {
+		if exact && s.Kind != k || grouped && (s.Own != "") != p.Inside {
 			continue
 		}
 		if h.isStitch(s, n.Stitch) {

@@ -275,7 +275,11 @@ func (h *hand) arriveWith(own *ownStitch, places []syntax.Place) bool {
 	if own == nil || len(own.body) == 0 || len(places) > 1 || len(places) == 1 && places[0].Pick != syntax.PickSame {
 		return false
 	}
-	rise, ok := own.body[0].Node.(*syntax.Chain)
+	first := own.body[0].Node
+	if g, ok := first.(*syntax.Group); ok && len(g.Body) > 0 {
+		first = g.Body[0].Node // `(ch 3, dc, ch 2, 2 dc) in the sp`
+	}
+	rise, ok := first.(*syntax.Chain)
 	if !ok || own.spans == 0 || !h.arriveBy(rise) {
 		return false
 	}

@@ -15,7 +15,7 @@
 // The first three are written out as Go in entries.go, so that a program has the
 // dictionary without reading them:
 //
-//	go test ./lang/stitch -run Entries -update
+//	go test ./lang/stitch -run TestEntries -update
 //
 // The others are read once, when first asked for. What the package hands out is
 // shared and is not to be changed; it may be read from many goroutines at once.

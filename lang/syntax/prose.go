@@ -61,7 +61,7 @@ func instructs(r *Row) bool {
 	if r.Label.Kind != Unlabelled && r.Label.Kind != Named && !r.Label.Bare {
 		return true
 	}
-	if rules(r) || tellsOf(r) || describes(r) || foretells(r) {
+	if rules(r) || tellsOf(r) || describes(r) || foretells(r) || compares(r) {
 		return false
 	}
 	return startsAlong(r) || r.CountsAlone() || worksStep(r) || worksCell(r) || makesUp(r) || skipsToJoin(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
@@ -80,6 +80,14 @@ func describes(r *Row) bool {
 	}
 	return false
 }
+
+// compares tells a line that says without a number what a stitch is called in the other dialect's words: `A UK double
+// crochet is what US patterns call single crochet.`
+func compares(r *Row) bool {
+	return !holds(r.Tokens, Number) && bothDialects.MatchString(r.Text)
+}
+
+var bothDialects = phrase.MustCompile(`\b(?:US|American)\b[^.]*\b(?:UK|British)\b|\b(?:UK|British)\b[^.]*\b(?:US|American)\b`)
 
 // foretells tells a line that says of the steps to come what they do all together: `Work one sc in every stem ch, stopping
 // where I say.`

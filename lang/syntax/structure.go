@@ -869,6 +869,9 @@ func (l *lister) bracket(open, end int) int {
 			return l.take(open, end, total) // `(19 sts, and the tip sp)`
 		}
 	}
+	if total := brokenDown(inside); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+		return l.take(open, end, total) // `(12 fans (96 dc, 36 picots), 60 sc)`
+	}
 	if total := tallied(inside); total != nil && l.depth == 0 && asTotal(inside) == nil && !holds(b.tokens[end:], Stitch) {
 		return l.take(open, end, total) // `(5 shells, 2 half-shells, 6 sc)`
 	}
@@ -940,10 +943,13 @@ func (l *lister) take(open, end int, node Node) int {
 // behind it, and gives its last token, 0 for none.
 func (l *lister) countsTo(i, hi int) int {
 	said := sentence(l.b.tokens[i:hi])
-	if len(l.out) == 0 || l.depth > 0 || len(said) < 2 || said[0].Kind != Number && !ofEach(said) || holds(said, Open) || leadsHome(said) || holds(l.b.tokens[i+len(said):hi], Stitch) {
+	if len(l.out) == 0 || l.depth > 0 || len(said) < 2 || said[0].Kind != Number && !ofEach(said) || leadsHome(said) || holds(l.b.tokens[i+len(said):hi], Stitch) {
 		return 0
 	}
-	total := countsAmong(said)
+	total := brokenDown(said)
+	if total == nil && !holds(said, Open) {
+		total = countsAmong(said)
+	}
 	if total == nil {
 		return 0
 	}

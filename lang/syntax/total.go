@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"slices"
 	"strings"
+
+	"stitchproof/lang/stitch"
 )
 
 // Here words are told for a stated count, and read as one, whatever else is said of it: `24 sts`, `18 tr, 6 sp:
@@ -291,6 +293,47 @@ func inParts(tokens []Token) *Total {
 	both := *other
 	both.Parts = slices.Concat(one.Parts, other.Parts)
 	return &both
+}
+
+// brokenDown reads a count of which one thing or another is told in a bracket behind it: `12 fans (96 dc,
+// 36 picots), 60 sc, 48 ch-3 sps`. It gives nil for anything else.
+func brokenDown(tokens []Token) *Total {
+	if len(tokens) == 0 || tokens[0].Kind != Number {
+		return nil
+	}
+	total, parted := &Total{}, false
+	add := func(some []Token, inside bool) bool {
+		known := asTotal(some)
+		if known == nil {
+			return false
+		}
+		for _, p := range known.Parts {
+			p.Inside = inside
+			total.Parts = append(total.Parts, p)
+		}
+		return true
+	}
+	for {
+		open := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Open })
+		if open < 0 {
+			if parted && add(tokens, false) {
+				return total
+			}
+			return nil
+		}
+		shut := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Close })
+		if shut < open || shut+2 >= len(tokens) || tokens[shut+1].Kind != Comma && !andMore(tokens[shut+1:]) ||
+			open == 0 || ladder(tokens[open-1]) || !add(tokens[:open], false) || !add(tokens[open+1:shut], true) {
+			return nil
+		}
+		tokens, parted = tokens[shut+2:], true
+	}
+}
+
+// ladder tells a stitch that has no other in it: a bracket behind it is none of what it consists of.
+func ladder(t Token) bool {
+	s := t.Stitch.In(stitch.Unsettled)
+	return s != nil && (s.Class == stitch.Plain || s.Class == stitch.Slip || s.Class == stitch.Chain)
 }
 
 // countsAmong reads a count that more is said of than can be counted: `18 tr, 6 sp: each side has 3

@@ -156,6 +156,8 @@ type Part struct {
 	// All is set where they are said to be counted in all, `16 sts; 37 sts in all`, and Whole where all that was made
 	// is said to have them: `the whole leaf has 48 sts`.
 	All, Whole bool
+	// Inside is set for what the things counted before it consist of: the dc of `12 fans (96 dc), 60 sc`.
+	Inside bool
 }
 
 // Skip passes over places: `sk next 2 sts`.
