@@ -110,9 +110,18 @@ var (
 // noToy says of something that it is none.
 var noToy = phrase.MustCompile(`\b(?:not|no|never) (?:an? |meant as an? |intended as an? )?(?:toys?|dolls?)\b`)
 
-// isToy tells whether the pattern speaks of a toy.
+// filled are words of what toys are filled with, and other things too.
+var filled = phrase.MustCompile(`\btoy (?:filling|stuffing)\b|\b(?:fiberfill|fibrefill|polyfill)\b|\bstuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly)\b`)
+
+// isToy tells whether the pattern speaks of a toy. The filling makes none of what is said to
+// be no toy: `an ornament, not a toy`.
 func (p *Pass) isToy() bool {
-	return p.toldSomewhere(playful, func(text string) bool { return playful.MatchString(noToy.ReplaceAllString(text, "")) })
+	if p.tells(noToy) {
+		return p.toldSomewhere("a toy, whatever is filled", func(text string) bool {
+			return playful.MatchString(filled.ReplaceAllString(noToy.ReplaceAllString(text, ""), ""))
+		})
+	}
+	return p.tells(playful)
 }
 
 // firstOf is the first place where the pattern speaks of a thing, in the

@@ -348,19 +348,28 @@ func (k *worker) lookUp(of *worker, p *Piece, rows []*Row, upTo func(unit) bool)
 }
 
 // rowsOf finds the rows of another piece that `work as Rnds 1-2 of the cup` names. What is
-// called so and is no piece is not looked up.
+// called so and is no piece is not looked up. What is laid before the first of them is of
+// them where nothing is laid here.
 func (k *worker) rowsOf(ref *syntax.Rows) ([]unit, bool) {
 	if ref.Changed {
 		return nil, false
 	}
 	k.leans = true
 	other := k.second()
+	var laid, out []unit
 	for _, p := range k.fabric.called(ref.Piece) {
-		if _, ok := other.lookUp(k, p, p.Rows, func(unit) bool { return false }); !ok {
+		if _, ok := other.lookUp(k, p, p.Rows, func(u unit) bool {
+			if len(other.rows) == 0 && lays(u.tree.Clauses) {
+				laid = append(laid, u)
+			}
+			return false
+		}); !ok {
 			return nil, false
 		}
 	}
-	var out []unit
+	if k.h.chains == 0 && k.h.made() == 0 && ref.List[0].From.At(k.size) == 1 {
+		out = laid
+	}
 	for _, s := range ref.List {
 		for n := range k.span(s) {
 			u, ok := other.rows[n]

@@ -94,10 +94,10 @@ type Piece struct {
 }
 
 // Called tells whether a name is the piece's, with or without what stands behind it in
-// brackets, behind a colon or a dash: `First hexagon (center)`, `Edging One: onto the hem`. A
-// number in it may be written as a word.
+// brackets, behind a colon or a dash: `First hexagon (center)`, `Edging One: onto the hem`, and
+// the number before it: `2. Back`. A number in it may be written as a word.
 func (p *Piece) Called(name string) bool {
-	bare := p.Name
+	bare := listNumber.ReplaceAllString(p.Name, "")
 	for _, mark := range [...]string{" (", ":", " – ", " — ", " - "} {
 		bare, _, _ = strings.Cut(bare, mark)
 	}

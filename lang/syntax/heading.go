@@ -49,11 +49,15 @@ func (d *document) indentsBelow(span source.Span) bool {
 	return d.bare(at+1) != "" && d.indent(at+1) > d.indent(at)
 }
 
-// numbersChapter tells the name of a chapter that has a number, over rows that have their own: `### 2. Nests`.
+// numbersChapter tells the name of a chapter that has a number: `### 2. Nests` over rows that have their own, `## 4. Making
+// up` over whatever else.
 func (d *document) numbersChapter(name string, span source.Span) bool {
 	label, _ := labelOf(name)
 	if !label.Bare {
 		return false
+	}
+	if title := strings.TrimLeft(name[label.Span.End:], ".) "); title != "" && unicode.IsUpper(firstRune(title)) && !strings.HasSuffix(title, ".") && (namesDeed.MatchString(title) || !readsAsWork(title) && !beginsInstruction(title)) {
+		return true
 	}
 	next := d.file.Text.LineOf(span.Start) + 1
 	if d.bare(next) == "" {
@@ -64,6 +68,9 @@ func (d *document) numbersChapter(name string, span source.Span) bool {
 	}
 	return firstOf(d.bare(next)) > 0
 }
+
+// namesDeed is a title that names what is done: `Putting the layers together`.
+var namesDeed = phrase.MustCompile(`^\p{Lu}\p{Ll}+ing\b[\pL ]*$`)
 
 // firstOnes heads several rows: `First rows`, `Last rounds`.
 var firstOnes = phrase.MustCompile(`(?i)^\s*(?:first|last|next|main|remaining) (?:rows|rounds|rnds)\s*$`)
