@@ -300,7 +300,7 @@ func (d *document) inSection(trimmed string, span source.Span) bool {
 	if entry := withoutItem(trimmed); entry != trimmed && d.entry(entry) {
 		trimmed = entry
 		span.Start += strings.Index(d.text(span), entry)
-	} else if beginsRow(trimmed) && !(d.section == "notes" && goesOnList(trimmed)) && !(d.section == "abbreviations" && shortBehind(trimmed)) {
+	} else if beginsRow(trimmed) && !(d.section == "notes" && goesOnList(trimmed)) && !(d.section == "abbreviations" && (shortBehind(trimmed) || cableShort.MatchString(trimmed))) {
 		d.section = ""
 		return false
 	}
@@ -376,6 +376,9 @@ func (d *document) entry(text string) bool {
 
 // behind takes an entry of a list that has the word behind what it is short for.
 var behind = phrase.MustCompile(`^[-•* ]*\pL[\pL ()-]+ \(([^()]{1,20}(?:\(s\))?)\)\.?$`)
+
+// cableShort begins an entry of a list whose word could be the label of a step: `C4: 4-st cable`.
+var cableShort = phrase.MustCompile(`^[-•* ]*(?:[A-QS-Z]|[A-Z]{2})\d+[A-Z]{0,2} ?(?:[:=]|[–—-] )`)
 
 // shortBehind tells an entry such as `chain (ch)`.
 func shortBehind(trimmed string) bool {
