@@ -157,7 +157,7 @@ func workIn(d *syntax.Definition) []syntax.Clause {
 		if c.Sep == syntax.SepStop && i == len(list)-2 && countsFirst(list[i+1].Node, list[0].Node) {
 			return list[:i+1] // a shell's own chain is taken by custom
 		}
-		if c.Sep == syntax.SepStop && i < len(list)-1 && (!whole && onlyTells(d, c.Span.End) || recounts(list[i+1:], list[:i+1])) {
+		if c.Sep == syntax.SepStop && i < len(list)-1 && (!whole && onlyTell(d, list[i+1:]) || recounts(list[i+1:], list[:i+1])) {
 			return list[:i+1]
 		}
 	}
@@ -207,14 +207,27 @@ func recounts(said, done []syntax.Clause) bool {
 // ofHand are words of what hands do, and of what they do it with.
 var ofHand = phrase.MustCompile(`(?i)\b(?:yo|yoh|yrh|yarn|loops?|lps?|hook|draw|pull|insert|through|repeat|rep|again|skip|miss|turn|join|close|work|make|leav\w+|hold)\b`)
 
-// onlyTells tells whether a definition, from some place of its row on, asks for nothing: it
-// has no numbers there, no stitch but its own, and no word of what hands do.
-func onlyTells(d *syntax.Definition, from int) bool {
+// onlyTell tells whether clauses of a definition ask for nothing: they count, or what is not
+// read of them has no numbers but of times, no stitch but its own, and no word of what hands do.
+func onlyTell(d *syntax.Definition, clauses []syntax.Clause) bool {
 	own := func(t syntax.Token) bool {
 		return slices.ContainsFunc(d.Names, func(name string) bool { return t.Canon == spelled(name) })
 	}
-	return !ofHand.MatchString(d.Row.Text[from:]) && !slices.ContainsFunc(d.Row.Tokens, func(t syntax.Token) bool {
-		return t.Span.Start >= from && (t.Kind == syntax.Number || t.Kind == syntax.Stitch && !own(t))
+	return !slices.ContainsFunc(clauses, func(c syntax.Clause) bool {
+		switch c.Node.(type) {
+		case *syntax.Total, *syntax.Remark, *syntax.CountsNote:
+			return false
+		}
+		if ofHand.MatchString(d.Row.Text[c.Span.Start:c.Span.End]) {
+			return true
+		}
+		for i, t := range d.Row.Tokens {
+			times := i+1 < len(d.Row.Tokens) && d.Row.Tokens[i+1].Canon == "times"
+			if t.Span.Start >= c.Span.Start && t.Span.End <= c.Span.End && (t.Kind == syntax.Number && !times || t.Kind == syntax.Stitch && !own(t)) {
+				return true
+			}
+		}
+		return false
 	})
 }
 

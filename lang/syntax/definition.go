@@ -79,9 +79,9 @@ func (r *Instruction) onlyChain() (chain *Chain, only bool) {
 }
 
 // tellsHow takes a sentence that says how something of the pattern's own is made: `A thorn is
-// made like this: ch 3, …`, `Each "Needle" is: ch 4, …`, `To make a barb: ch 2, …`.
-var tellsHow = phrase.MustCompile(`^[-–•* ]*(?:(?:An?|Each|Every|One|The|(?:To )?(?:[Mm]ake|[Ww]ork)(?: (?:an?|each|the|one))?) )["“”'‘’]?(\pL[\pL -]+?)["“”'‘’]?` +
-	`(?: (?:is|are|made|worked|done|always|every time|each time|like this|like so|as follows|so|thus|this way))*: *([^.]+)(?:\.\s.*|\.)?$`)
+// made like this: ch 3, …`, `Each "Needle" is: ch 4, …`, `To make a barb: ch 2, …`, `**Thorn:** ch 4, …`.
+var tellsHow = phrase.MustCompile(`^[-–•* ]*(?:(?:An?|Each|Every|One|The|(?:To )?(?:[Mm]ake|[Ww]ork)(?: (?:an?|each|the|one))?) |\*\*)["“”'‘’]?(\pL[\pL -]+?)["“”'‘’]?` +
+	`(?: (?:is|are|made|worked|done|always|every time|each time|like this|like so|as follows|so|thus|this way))*:(?:\*\*)? *([^.]+)(?:\.\s.*|\.)?$`)
 
 // definedSo reads such a sentence.
 func (d *document) definedSo(trimmed string, span source.Span) bool {
@@ -91,6 +91,9 @@ func (d *document) definedSo(trimmed string, span source.Span) bool {
 	}
 	name, meaning := trimmed[m[2]:m[3]], trimmed[m[4]:m[5]]
 	if names := definedNames(name); len(names) != 1 || knownWord(name) && !varies(name) || namesARow(name) || !readsAsWork(meaning) || !readsWhole(meaning) {
+		return false
+	}
+	if bold := trimmed[m[2]-1] == '*'; bold && afterChain(Lex(meaning, Standard()), 0) == 0 {
 		return false
 	}
 	at := span.Start + strings.Index(d.text(span), trimmed)

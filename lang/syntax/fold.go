@@ -124,6 +124,10 @@ func (f *folder) clause(c Clause) {
 		if f.startsIn(c, n.Place) {
 			return
 		}
+		if f.turnsBack(n.Place) {
+			f.workBack(c, n.Place)
+			return
+		}
 		if otherEach(n.Place) {
 			c.Node = f.skipsOthers(n.Place)
 		}
@@ -280,7 +284,13 @@ func (f *folder) doneCounting() bool {
 	if k == 0 {
 		return false
 	}
-	if _, ok := f.out[k-1].Node.(*Total); !ok {
+	switch n := f.out[k-1].Node.(type) {
+	case *Total:
+	case *Leave:
+		if !n.Told {
+			return false
+		}
+	default:
 		return false
 	}
 	return !slices.ContainsFunc(f.in[f.at:], func(c Clause) bool { return steps(c.Node) })

@@ -323,6 +323,43 @@ func held(c Clause, w *Work) Clause {
 	return c
 }
 
+// turnsBack tells whether chains that are skipped right behind a chain are the nearest to the hook, because the stitches
+// that follow go along that chain: `7 ch, miss 1 ch, 1 dc in each of the next 6 ch`. They may be one too many or too few.
+func (f *folder) turnsBack(skipped Place) bool {
+	k := len(f.out)
+	if k == 0 || skipped.Noun.Kind != NounChain || skipped.From != FromHere || skipped.Of != nil || skipped.Name != "" {
+		return false
+	}
+	chain, ok := f.out[k-1].Node.(*Chain)
+	if !ok || chain.Number.PerSize() || !chain.Number.Written() {
+		return false
+	}
+	along := 0
+	for _, c := range f.in[f.at+1:] {
+		w, works := c.Node.(*Work)
+		if !works || len(w.Places) != 1 || w.Places[0].Of != nil || w.Places[0].Name != "" || w.Places[0].From != FromHere || w.Places[0].Pick != PickNext || w.Places[0].Noun.Kind > NounChain || along == 0 && w.Places[0].Noun.Kind != NounChain {
+			break
+		}
+		along += w.Places[0].Number.Or(0, 1)
+	}
+	left := chain.Number.At(0) - skipped.Number.Or(0, 1) - along
+	return along > 0 && (left == 0 || left*left == 1 && along > 2 && len(f.open) == 0)
+}
+
+// workBack takes the stitches behind chains that are skipped so from the first chain behind those, counted from the hook.
+func (f *folder) workBack(c Clause, skipped Place) {
+	f.at++
+	next := f.in[f.at]
+	back := *next.Node.(*Work)
+	rest := back.Places[0]
+	back.Places = []Place{{Pick: PickNth, Nth: skipped.Number.Or(0, 1) + 1, Noun: oneChain, From: FromHook}}
+	if n := rest.Number.Or(0, 1); n > 1 {
+		rest.Number = One(n - 1)
+		back.Places = append(back.Places, rest)
+	}
+	f.out = append(f.out, Clause{Span: c.Span.Union(next.Span), Sep: next.Sep, Node: &back})
+}
+
 // startsIn gives the chain that stitches begin in to those it is said of after them:
 // `sc in each ch across, starting in 2nd ch from hook`.
 func (f *folder) startsIn(c Clause, skipped Place) bool {

@@ -117,7 +117,7 @@ type limbLabel struct {
 // that is then worked along from the hook.
 func (p *pruner) labels() []limbLabel {
 	var out []limbLabel
-	if !slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Ordinal || isNearest(t) || isHook(t) }) {
+	if !slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Ordinal || isNearest(t) || isHook(t) || skips(t) }) {
 		return nil // no chain is counted from the hook
 	}
 	for i := 0; i < len(p.in); i++ {
@@ -135,6 +135,8 @@ func (p *pruner) labels() []limbLabel {
 	}
 	return out
 }
+
+func skips(t Token) bool { return t.Kind == Word && t.Canon == "skip" }
 
 func isHook(t Token) bool { return t.Kind == Word && t.Canon == "hook" }
 
@@ -206,6 +208,10 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	if i == found.from || i >= len(p.in) {
 		return found, false
 	}
+	if of := p.ofChain(found.from, i); of > 0 && star == "" && !fork {
+		found.to, found.end = of, i
+		return found, true
+	}
 	found.word = isBranch(p.in[found.from]) && star != ""
 	found.tip = p.isTip(found.from, i)
 	last := p.in[i-1]
@@ -241,6 +247,9 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		i++ // for the fork, ch 4
 	}
 	found.end = i
+	if star == "" && !marked && !fork {
+		marked = p.in[found.from].Kind == Ordinal && found.to > found.from+1 && chainsOut(p.in, i) // `first twiglet 5 ch, miss 1 ch, …`
+	}
 	if star != "" || marked == fork {
 		return found, false
 	}
@@ -250,6 +259,24 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	}
 	out := chainsOut(p.in, i) || grows && afterChain(p.in, i) > 0 || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
+}
+
+// ofChain gives the end of the name in `stalk of 6 ch`, from a token to the one before the number, where the instruction
+// goes on to speak of the `stalk ch`, or another did; 0 for any other.
+func (p *pruner) ofChain(from, number int) int {
+	of := number - 1
+	if of <= from || p.in[of].Canon != "of" || p.in[of].Kind != Word || p.in[of-1].Kind != Name || number+1 >= len(p.in) || p.in[number].Kind != Number || p.in[number+1].Canon != "ch" {
+		return 0
+	}
+	for i := number + 2; i+1 < len(p.in); i++ {
+		if p.in[i].Canon == p.in[of-1].Canon && p.in[i+1].Canon == "ch" {
+			return of
+		}
+	}
+	if p.knows(p.words(from, of)) {
+		return of
+	}
+	return 0
 }
 
 // numbersLimb tells the number or the letter at token i of a limb among several, `arm two`, `thorn E`, which a mark follows.
@@ -488,6 +515,9 @@ func chainsOut(tokens []Token, i int) bool {
 	if from == 0 {
 		return false
 	}
+	if skipsNearest(tokens, from) {
+		return true
+	}
 	for j := from; j < min(len(tokens), from+farthestHook); j++ {
 		switch t := tokens[j]; {
 		case countsFromHook(tokens, j):
@@ -497,6 +527,25 @@ func chainsOut(tokens []Token, i int) bool {
 		}
 	}
 	return false
+}
+
+// skipsNearest tells whether behind a chain, which ends before token i, a few of its own are skipped and stitches go along
+// the others: `7 ch, miss 1 ch, 1 dc in each of the next 6 ch`. A mesh skips as many as it chains.
+func skipsNearest(tokens []Token, i int) bool {
+	chain := tokens[i-1]
+	if chain.Kind != Number {
+		chain = tokens[i-2]
+	}
+	if i < len(tokens) && tokens[i].Kind == Comma {
+		i++
+	}
+	if i+2 >= len(tokens) || chain.Kind != Number || !skips(tokens[i]) {
+		return false
+	}
+	if i++; tokens[i].Kind == Word && tokens[i].Canon == "" {
+		i++
+	}
+	return i+1 < len(tokens) && tokens[i].Kind == Number && tokens[i+1].Canon == "ch" && chain.Values.At(0) > tokens[i].Values.At(0)+1
 }
 
 // afterChain gives the token after the chain that is made at token i, 0 where none is.
