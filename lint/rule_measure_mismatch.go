@@ -244,7 +244,7 @@ func (p *Pass) claims(f *syntax.Field) []claim {
 		case squareWord.MatchString(said):
 			c.lengths = []syntax.WrittenLength{lengths[i], lengths[i]}
 		default:
-			c.side = sideOf(said)
+			c.side = sideOf(p.withoutNames(said))
 		}
 		if c.sleeve = sleeveWord.MatchString(said); c.sleeve && c.side == unsaid {
 			c.side = along
@@ -260,6 +260,16 @@ func (p *Pass) claims(f *syntax.Field) []claim {
 		}
 	}
 	return p.ofAllSizes(paired(out))
+}
+
+// withoutNames are words without the names of pieces, which say nothing of a side: `Round Leaf 2"`.
+func (p *Pass) withoutNames(said string) string {
+	for _, piece := range p.Fabric.Pieces {
+		if name := strings.ToLower(bareName(piece.Tree.Name)); strings.Contains(name, " ") {
+			said = strings.ReplaceAll(said, strings.TrimSuffix(name, "s"), "")
+		}
+	}
+	return said
 }
 
 var (
@@ -309,6 +319,9 @@ var unworded = phrase.MustCompile(`\b(?:wide|deep|tall|long|high|around|square)\
 // that its piece has.
 func (p *Pass) claimedPiece(f *syntax.Field, before string, side side) *fabric.Piece {
 	before = strings.ToLower(f.Name) + " " + before[strings.LastIndexAny(before, ",;")+1:]
+	if assembled.MatchString(before) {
+		return nil
+	}
 	for _, piece := range p.Fabric.Pieces {
 		if name := strings.ToLower(piece.Tree.Name); name != "" && strings.Contains(before, strings.TrimSuffix(name, "s")) {
 			return piece
@@ -322,6 +335,9 @@ func (p *Pass) claimedPiece(f *syntax.Field, before string, side side) *fabric.P
 	}
 	return nil
 }
+
+// assembled says of a size that it is of several pieces.
+var assembled = phrase.MustCompile(`\b(?:(?:sewn|put|joined|all|laid|wired|tied) together|assembled|arranged|made up)\b`)
 
 // madeUp tells of a piece that the finished thing is larger or smaller than: one of many
 // squares, or one that is folded.

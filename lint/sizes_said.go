@@ -90,7 +90,7 @@ func (p *Pass) saidSizes() []saidSize {
 	bodies, statements := p.bodies(), p.statements()
 	bare := slices.ContainsFunc(statements, func(s statement) bool { return asWorked.MatchString(s.text) })
 	for _, s := range statements {
-		if gaugeSaid.MatchString(s.text) || notSaid.MatchString(bracketed.ReplaceAllString(s.text, "")) || afterBlocking.MatchString(s.text) && !p.gaugeBlocked() {
+		if gaugeSaid.MatchString(s.text) || assembled.MatchString(s.text) || notSaid.MatchString(bracketed.ReplaceAllString(s.text, "")) || afterBlocking.MatchString(s.text) && !p.gaugeBlocked() {
 			continue
 		}
 		lengths := syntax.FindLengths(s.text)
@@ -105,7 +105,7 @@ func (p *Pass) saidSizes() []saidSize {
 				size.other = &lengths[i]
 			}
 			size.either = size.other != nil
-			if size.side = sideOf(sidewise.Replace(said)); size.side == unsaid {
+			if size.side = sideOf(sidewise.Replace(p.withoutNames(said))); size.side == unsaid {
 				size.side = sideOf(sidewise.Replace(s.key))
 			}
 			if size.side == unsaid && !size.either && finishedKey.MatchString(s.key) && onHead.MatchString(strings.ToLower(p.title())) {

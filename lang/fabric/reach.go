@@ -226,6 +226,8 @@ func (h *hand) inRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p s
 		h.jump(k, own, n, p)
 	case p.Noun.Kind == syntax.NounTurning && p.Pick == syntax.PickNext:
 		h.jump(k, own, n, p)
+	case p.Pick == syntax.PickRemaining && p.Noun.Kind == syntax.NounChain && len(h.branches) == 0 && h.remaining(p.Noun) == 0:
+		h.lose() // `in each of the 4 free ch`, which an earlier part left
 	default:
 		h.nextNamed(k, own, n, p)
 	}

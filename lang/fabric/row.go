@@ -161,7 +161,7 @@ func (h *hand) leftOver() {
 		sp := syntax.Noun{Kind: syntax.NounSpace}
 		f.N, f.Base, f.Name = h.remaining(sp), h.count(sp), h.nounName(sp)
 	}
-	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() || h.partOfRing() || h.leavesSlips() || h.onOneChain() {
+	if f.N == 0 || h.other && h.tipFull && f.N == 1 || h.closesOver(f) || h.allInOneChain() || h.partOfRing() || h.leavesSlips() || h.onOneChain() || h.onlyBranches() {
 		return
 	}
 	if h.filling != nil && f.Name == "" && h.whole() {
@@ -197,6 +197,23 @@ func (h *hand) closesOver(f Fault) bool {
 		return f.N <= spaces
 	}
 	return f.N <= stitches
+}
+
+// onlyBranches tells whether a row is nothing but branches that are fastened where they grew: `Antennae: [ch 9, sl st in
+// 2nd ch from hook and in next 7 ch, sl st in same st] twice`.
+func (h *hand) onlyBranches() bool {
+	into, along := -1, 0
+	for _, i := range h.row {
+		switch s := h.stitch(i); {
+		case !slices.Contains(h.base, s.Into):
+			along++
+		case into >= 0 && s.Into != into:
+			return false
+		default:
+			into = s.Into
+		}
+	}
+	return along > 1 && h.leaving != nil
 }
 
 // leavesSlips tells whether a row leaves nothing but the slip stitches that led to

@@ -477,6 +477,9 @@ func (d *document) listed(span source.Span) {
 		if m := inBrackets.FindStringSubmatch(text); !found && m != nil {
 			name, meaning, found = m[1], m[2], true
 		}
+		if m := inBold.FindStringSubmatch(text); !found && m != nil {
+			name, meaning, found = m[1], m[2], true
+		}
 		names := definedNames(name)
 		if !found || len(names) == 0 || !unicode.IsLetter(firstRune(names[0])) {
 			if last != nil && strings.TrimFunc(text, isBlank) != "" {
@@ -572,6 +575,9 @@ func cutBeforeFull(text string) (name, meaning string, found bool) {
 
 // inBrackets is an entry of a list that has the meaning in brackets.
 var inBrackets = phrase.MustCompile(`^\s*([^\s()]+(?: [^\s()]+)?) \(([^()]+)\)\.?\s*$`)
+
+// inBold is an entry of a list that has no mark but its word in bold: `**dc2tog** two double crochet worked together`.
+var inBold = phrase.MustCompile(`^\s*(\*\*[^*]+\*\*) +(\S.*)$`)
 
 var (
 	// inItalics is a word set off from what it is short for, and behindIt one with that

@@ -257,7 +257,7 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		found.several = true
 		i++
 	}
-	out := chainsOut(p.in, i) || grows && afterChain(p.in, i) > 0 || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i)
+	out := chainsOut(p.in, i) || grows && afterChain(p.in, i) > 0 || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i) || marked && p.spokenOf(found, i)
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
 }
 
@@ -278,6 +278,24 @@ func (p *pruner) ofChain(from, number int) int {
 	}
 	return 0
 }
+
+// spokenOf tells whether the instruction speaks of a limb again behind the chain at a token, of its chains or of the way
+// along it: `Stalk: 8 ch. … Home down the stalk: …`.
+func (p *pruner) spokenOf(found limbLabel, i int) bool {
+	from, last := afterChain(p.in, i), p.in[found.to-1]
+	if from == 0 || last.Kind != Name {
+		return false
+	}
+	for j := from; j < len(p.in); j++ {
+		if p.in[j].Kind == Name && p.in[j].Canon == last.Canon && (j+1 < len(p.in) && p.in[j+1].Canon == "ch" || alongWords[p.spelled(p.in[j-1])] || alongWords[p.spelled(p.in[max(0, j-2)])]) {
+			return true
+		}
+	}
+	return false
+}
+
+// alongWords lead along a limb.
+var alongWords = map[string]bool{"down": true, "along": true, "up": true}
 
 // numbersLimb tells the number or the letter at token i of a limb among several, `arm two`, `thorn E`, which a mark follows.
 func (p *pruner) numbersLimb(i int) bool {

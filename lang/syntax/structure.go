@@ -853,7 +853,7 @@ func (l *lister) bracket(open, end int) int {
 	if holds(l.flat, Stitch) && leadsTo(l.flat) && namesOnly(inside) && !l.worksBracket(end) {
 		return l.take(open, end, &Remark{}) // `2 dc in same sp (shell)`, `3 sc in next st (inc point)`
 	}
-	if oneToClose(inside) || l.spreadAlong(inside) {
+	if oneToClose(inside) || onEach(inside) || l.spreadAlong(inside) {
 		return l.take(open, end, &Remark{})
 	}
 	if side, ok := clauses.read(inside).(*Side); ok {

@@ -463,7 +463,10 @@ func placesStitches(item []Token) bool {
 // or each time, it is of all.
 func ofEach(item []Token) bool {
 	at := slices.IndexFunc(item, func(t Token) bool { return t.Kind == Word && t.Canon == "each" })
-	if at < 0 || at+1 == len(item) {
+	if at < 0 {
+		return false
+	}
+	if at+1 == len(item) {
 		return false
 	}
 	next := item[at+1]
@@ -471,6 +474,12 @@ func ofEach(item []Token) bool {
 		return false // work: `2 sc in each st`
 	}
 	return next.Canon != "row" && next.Canon != "rnd" && next.Canon != "time" && next.Canon != "times"
+}
+
+// onEach tells a count of each of several that were named before: `8 sl sts on each`.
+func onEach(item []Token) bool {
+	n := len(item)
+	return n > 3 && item[0].Kind == Number && item[n-1].Canon == "each" && item[n-2].Canon == "on"
 }
 
 // leadsHome tells words that say where the work is again: `4 sts, and you are back on the beam`.
