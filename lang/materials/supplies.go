@@ -207,7 +207,11 @@ func (l *List) Items(file *syntax.File) []source.Span {
 	var out []source.Span
 	add := func(in source.Span) {
 		for _, item := range items(file.Text.Slice(in)) {
-			for _, part := range partsOf(file.Text.Slice(item.Shift(in.Start))) {
+			text := file.Text.Slice(item.Shift(in.Start))
+			if forbids.MatchString(text) {
+				continue
+			}
+			for _, part := range partsOf(text) {
 				out = append(out, part.Shift(item.Start+in.Start))
 			}
 		}
@@ -222,6 +226,9 @@ func (l *List) Items(file *syntax.File) []source.Span {
 	}
 	return out
 }
+
+// forbids begins a sentence on what is not to be used: `Do not add ribbon, cord or elastic`.
+var forbids = phrase.MustCompile(`(?i)^\W*(?:please )?(?:do not|don['’]t|never|avoid)\b`)
 
 // OfYarn are where the pattern lists yarn, among other things or by itself.
 func (l *List) OfYarn(file *syntax.File) []source.Span {

@@ -104,6 +104,9 @@ func (f *folder) clause(c Clause) {
 			c.Node = &Total{Parts: []Part{{Number: n.Number, Noun: Noun{Kind: NounStitch, Stitch: n.Stitch}}}}
 			break
 		}
+		if n = f.spreadOver(n); n != c.Node {
+			c.Node = n
+		}
 		if n.Between.Chains.Written() {
 			f.spaced(c, n)
 			return
@@ -125,7 +128,7 @@ func (f *folder) clause(c Clause) {
 			return
 		}
 		if f.turnsBack(n.Place) {
-			f.workBack(c, n.Place)
+			f.workBack(c)
 			return
 		}
 		if otherEach(n.Place) {

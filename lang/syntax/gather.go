@@ -102,6 +102,33 @@ func (f *folder) allFrom(c Clause) int {
 	return from
 }
 
+// spreadOver reads a place behind the last of several stitches that is that of them all, one in each: `1 dc, 1 htr, 3 tr, 1
+// htr, 1 dc in the next 7 ch`. Their numbers come to that of the places.
+func (f *folder) spreadOver(w *Work) *Work {
+	if len(w.Places) != 1 || !w.Number.Written() || w.Number.PerSize() || !plainStitch(w.Stitch) {
+		return w
+	}
+	p := w.Places[0]
+	if p.Pick != PickNext || p.Each || p.From != FromHere || p.Of != nil || p.Noun.Kind > NounChain || p.Number.PerSize() {
+		return w
+	}
+	all, listed := w.Number.At(0), 0
+	for i := len(f.out) - 1; i >= f.inside() && f.out[i].Sep == SepComma && unplacedWork(f.out[i]); i-- {
+		before := f.out[i].Node.(*Work)
+		if !before.Number.Written() || before.Number.PerSize() || !plainStitch(before.Stitch) {
+			break
+		}
+		all, listed = all+before.Number.At(0), listed+1
+	}
+	if listed < 2 || all != p.Number.At(0) {
+		return w
+	}
+	last := *w
+	last.Places = []Place{{Number: w.Number, Noun: p.Noun}}
+	last.Number = One(1)
+	return &last
+}
+
 // plainStitch tells a stitch, or a picot, from what shapes or stands for several.
 func plainStitch(ref StitchRef) bool {
 	k := ref.Meaning.In(stitch.Unsettled)
@@ -323,36 +350,68 @@ func held(c Clause, w *Work) Clause {
 	return c
 }
 
-// turnsBack tells whether chains that are skipped right behind a chain are the nearest to the hook, because the stitches
-// that follow go along that chain: `7 ch, miss 1 ch, 1 dc in each of the next 6 ch`. They may be one too many or too few.
+// turnsBack tells whether the chain that is skipped right behind some is the nearest to the hook, because the stitches
+// that follow go along those: `7 ch, miss 1 ch, 1 dc in each of the next 6 ch`. They may be one too many or too few.
 func (f *folder) turnsBack(skipped Place) bool {
 	k := len(f.out)
-	if k == 0 || skipped.Noun.Kind != NounChain || skipped.From != FromHere || skipped.Of != nil || skipped.Name != "" {
+	if k == 0 || skipped.Noun.Kind != NounChain || skipped.From != FromHere || skipped.Number.Or(0, 1) != 1 || skipped.Of != nil || skipped.Name != "" || f.at+1 == len(f.in) {
 		return false
 	}
 	chain, ok := f.out[k-1].Node.(*Chain)
-	if !ok || chain.Number.PerSize() || !chain.Number.Written() {
+	if !ok || chain.Number.PerSize() || !chain.Number.Written() || alongChain(f.in[f.at+1], f.out[k-1].Sep == SepStop) == 0 {
 		return false
 	}
 	along := 0
 	for _, c := range f.in[f.at+1:] {
-		w, works := c.Node.(*Work)
-		if !works || len(w.Places) != 1 || w.Places[0].Of != nil || w.Places[0].Name != "" || w.Places[0].From != FromHere || w.Places[0].Pick != PickNext || w.Places[0].Noun.Kind > NounChain || along == 0 && w.Places[0].Noun.Kind != NounChain {
+		n := alongChain(c, true)
+		if n == 0 {
 			break
 		}
-		along += w.Places[0].Number.Or(0, 1)
+		if w := c.Node.(*Work); len(w.Places) > 0 && w.Number.Written() && along > 1 && along+w.Number.At(0) == n {
+			along = 0 // the place is that of them all
+		}
+		along += n
 	}
-	left := chain.Number.At(0) - skipped.Number.Or(0, 1) - along
-	return along > 0 && (left == 0 || left*left == 1 && along > 2 && len(f.open) == 0)
+	left := chain.Number.At(0) - 1 - along
+	return along >= leastBack && len(f.open) == 0 && (left == 0 || left*left == 1 && f.out[k-1].Sep < SepStop)
 }
 
-// workBack takes the stitches behind chains that are skipped so from the first chain behind those, counted from the hook.
-func (f *folder) workBack(c Clause, skipped Place) {
+// leastBack is along how many chains stitches come back at least: fewer may lie under a mesh, `ch 2, sk 1 ch, dc in next ch`.
+const leastBack = 3
+
+// alongChain is in how many chains a clause works, 0 where it goes along none; bare is set where it need not name them.
+func alongChain(c Clause, bare bool) int {
+	w, ok := c.Node.(*Work)
+	switch {
+	case !ok || w.Number.PerSize() || w.Times.Written():
+		return 0
+	case len(w.Places) == 0:
+		if bare {
+			return w.Number.At(0)
+		}
+		return 0
+	case len(w.Places) > 1:
+		return 0
+	}
+	p := w.Places[0]
+	if p.Of != nil || p.Name != "" || p.From != FromHere || p.Pick != PickNext && p.Pick != PickLast || p.Noun.Kind > NounChain || !bare && p.Noun.Kind != NounChain {
+		return 0
+	}
+	return p.Number.Or(0, 1)
+}
+
+// workBack takes the stitches behind a chain that is skipped so from the 2nd chain from the hook on.
+func (f *folder) workBack(c Clause) {
 	f.at++
 	next := f.in[f.at]
 	back := *next.Node.(*Work)
-	rest := back.Places[0]
-	back.Places = []Place{{Pick: PickNth, Nth: skipped.Number.Or(0, 1) + 1, Noun: oneChain, From: FromHook}}
+	rest := Place{Number: back.Number, Noun: oneChain}
+	if len(back.Places) > 0 {
+		rest = back.Places[0]
+	} else {
+		back.Number = One(1)
+	}
+	back.Places = []Place{{Pick: PickNth, Nth: 2, Noun: oneChain, From: FromHook}}
 	if n := rest.Number.Or(0, 1); n > 1 {
 		rest.Number = One(n - 1)
 		back.Places = append(back.Places, rest)

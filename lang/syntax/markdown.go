@@ -290,7 +290,7 @@ func lead(tokens []Token) int {
 }
 
 // setApart reads a stated count in bold, or between strokes, or a sentence of it in italics, as one in brackets: `join.
-// **24 sts**`, `join /24 sts/`, `*Branch A: 14 sc.*`. So it does what is said of a chain between two
+// **24 sts**`, `join /24 sts/`, `*Branch A: 14 sc.*`, `*24*`. So it does what is said of a chain between two
 // dashes: `ch 3 - the ch 3 is the first dc - 2 dc in ring`.
 func setApart(tokens []Token) {
 	for i := range tokens {
@@ -314,7 +314,7 @@ func setApart(tokens []Token) {
 		}
 		hugs := tokens[i].Span.End == tokens[i+1].Span.Start && tokens[end-1].Span.End == tokens[end].Span.Start
 		last := end == len(tokens)-1 || separates(tokens[end+1]) || slanted
-		if inside := tokens[i+1 : end]; hugs && last && (counts(inside) || countAfterName(inside) != nil || saysWhat(inside)) && !(slanted && inside[len(inside)-1].Kind != Period) {
+		if inside := tokens[i+1 : end]; hugs && last && (counts(inside) || countAfterName(inside) != nil || saysWhat(inside)) && !(slanted && inside[len(inside)-1].Kind != Period && !(len(inside) == 1 && inside[0].Kind == Number)) {
 			tokens[i].Kind, tokens[end].Kind = Open, Close
 		}
 	}
