@@ -162,6 +162,10 @@ var (
 	sewnOnto = phrase.MustCompile(`\b(?:sewn?|sewing|pin|stitch|set|attach|glue) on\b`)
 )
 
+// setToo is a second thing that is set on, with the row that it goes on behind it: `a nose on the snout and two closed eyes
+// on R10`.
+var setToo = phrase.MustCompile(`(?:,|;| and) (?:an?|two|three|four|both|\d+) [a-z -]{2,40} (?:on|over|at|between) $`)
+
 // meant is the last number of the rows that are spoken of, 0 where it cannot be told: those
 // of the piece that the words behind them name (`Rnd 30 of the body`), or of the longest
 // that the sentence names as a goal (`to the body at Rnd 30`); of the piece that is open
@@ -180,6 +184,9 @@ func (p *Pass) meant(within int, at source.Span, before, after string, lasts fun
 			return piece(all)
 		}
 		return "", 0
+	}
+	if m := setToo.FindStringIndex(before); m != nil {
+		before = before[m[0]:]
 	}
 	text := sewnOnto.ReplaceAllString(before, "sew") + ";" + notOfOthers(after)
 	var goals []int

@@ -389,18 +389,28 @@ func goesOnFrom(row *syntax.Row, ref *syntax.Rows, n, size int) bool {
 }
 
 // called finds the row of a number: of this piece or, where that has no heading
-// and only numbers its rows anew, of what stands above it.
+// and only numbers its rows anew, or goes on with the numbers, of what stands above it.
 func (k *worker) called(n int) (unit, bool) {
 	for at := k; at != nil; at = at.above {
 		if u, ok := at.rows[n]; ok {
 			return u, true
 		}
-		if at.piece.Tree.Name != "" {
+		if at.piece.Tree.Name != "" && !goesOnNumbered(at.piece.Tree, k.size) {
 			break
 		}
 		k.leans = true
 	}
 	return unit{}, false
+}
+
+// goesOnNumbered tells whether the first number of a piece's rows is not the first of any.
+func goesOnNumbered(p *syntax.Piece, size int) bool {
+	for _, r := range p.Rows {
+		if r.Label.Kind == syntax.Numbered && !r.Label.Bare {
+			return r.Label.First(size) > 1
+		}
+	}
+	return false
 }
 
 // ofPiece finds the rows that `work as for Back to **` names: those of another

@@ -26,6 +26,8 @@ type words struct {
 	tops bool
 	// turns is set where the pattern says once that every row is turned at its end.
 	turns bool
+	// halved is set where the pattern says that its counts are of one of two sides.
+	halved bool
 	// called are the names by which rows with numbers call for rows that are told elsewhere, each once.
 	called []string
 }
@@ -70,6 +72,7 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 	w.marks, w.tops = f.Traits&syntax.SetsMarkers != 0, f.Traits&syntax.SuccessiveTops != 0
 	for _, span := range f.Prose {
 		w.turns = w.turns || turnsEvery(f.Text.Slice(span))
+		w.halved = w.halved || ofOneSide.MatchString(f.Text.Slice(span))
 		w.marks = w.marks || slices.ContainsFunc(syntax.Lex(f.Text.Slice(span), syntax.Standard()), func(t syntax.Token) bool { return t.Canon == "marker" })
 	}
 	w.defineInPassing(f)
@@ -82,6 +85,7 @@ func newWords(f *syntax.File, d stitch.Dialect) *words {
 			w.gauge = syntax.ParseGauge(field.Value)
 		case field.Key == "notes":
 			w.turns = w.turns || turnsEvery(field.Value)
+			w.halved = w.halved || ofOneSide.MatchString(field.Value)
 		case field.Key == "turning chains":
 			w.readTurning(field.Value)
 		case field.Key == "stitch multiple" && len(f.Pieces) == 1:
@@ -112,6 +116,9 @@ var everyTurn = phrase.MustCompile(`(?i)\bturn(?: (?:the |your )?work)? (?:after
 
 // turnedNot ends before what is not done.
 var turnedNot = phrase.MustCompile(`(?i)\b(?:not|never|no|without|n['’]t)\b[^.;]*$`)
+
+// ofOneSide says of the counts that they are of half of what a row makes: `The numbers after a dash are for one side.`
+var ofOneSide = phrase.MustCompile(`(?i)\b(?:numbers?|counts?|totals?|figures?)\b[^.:;]*\b(?:are|is)\b[^.:;]*\b(?:for|of|per|on) (?:just |only )?(?:one|each|a single) (?:side|half)\b`)
 
 // turnsEvery tells whether a note says that all rows are turned: `do not turn at the end of each
 // row` does not.

@@ -790,9 +790,11 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 		p.Number.PerSize() && len(p.Number.Vals) != h.sizes || stated.Reached && c.Made != c.Stated {
 		return c
 	}
-	c.Result = Disagrees
-	if c.Made == c.Stated {
+	switch {
+	case c.Made == c.Stated, h.words.halved && c.Made == 2*c.Stated:
 		c.Result = Agrees
+	case !h.words.halved: // what lies between the sides may count or not
+		c.Result = Disagrees
 	}
 	return c
 }

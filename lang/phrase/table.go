@@ -37,6 +37,11 @@ var table = [...]fact{
 		words: needles{[]string{` to`, ` on`, ` at`, ` from`, ` in`, ` beside`, ` near`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
 		heads: heads{needles{[]string{`,`, ` and`, `, and`}, false, byteSet{0x100100000000, 0x0, 0x0, 0x0}}, false},
 	}},
+	{`(?:,|;| and) (?:an?|two|three|four|both|\d+) [a-z -]{2,40} (?:on|over|at|between) $`, facts{
+		words: needles{[]string{` on`, ` over`, ` at`, ` between`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
+		heads: heads{needles{[]string{`,`, `;`, ` and`}, false, byteSet{0x800100100000000, 0x0, 0x0, 0x0}}, false},
+		ends:  &byteSet{0x100000000, 0x0, 0x0, 0x0},
+	}},
 	{`(?:,|\b(?:the|an?|and|or|to|of|on|onto|in|into|with|between|over|at|for|from|by|each|both|all|your|their|its))\s*$`, facts{
 		ends: &byteSet{0x100100003600, 0x21cf17200000000, 0x0, 0x0},
 	}},
@@ -164,6 +169,10 @@ var table = [...]fact{
 	{`(?i)\b(?:no|not|none|never|without|instead|optional|optionally|if you|if desired|if wished|you can|may|chok(?:e|es|ing)|swallow(?:s|ed|ing)?|(?:do|does|did|is|are|was|wo|would|ca|could|should|must)n['’]t|stuff(?:ed)? (?:it )?with (?:an? |some |the )?(?:clean |dry |old |rolled )?(?:towels?|tissue|paper|newspaper))\b`, facts{
 		words: needles{[]string{`no`, `never`, `without`, `instead`, `optional`, `if you`, `if desired`, `if wished`, `you can`, `may`, `chok`, `swallow`, `n't`, `n’t`, `stuff`}, true, byteSet{0x0, 0x288e2080288e208, 0x0, 0x0}},
 		heads: heads{needles{[]string{`no`, `never`, `without`, `instead`, `optional`, `if you`, `if desired`, `if wished`, `you can`, `may`, `choke`, `choking`, `swallow`, `do`, `did`, `is`, `are`, `was`, `wo`, `ca`, `could`, `should`, `must`, `stuff`}, true, byteSet{0x0, 0x288e21a0288e21a, 0x0, 0x0}}, true},
+	}},
+	{`(?i)\b(?:numbers?|counts?|totals?|figures?)\b[^.:;]*\b(?:are|is)\b[^.:;]*\b(?:for|of|per|on) (?:just |only )?(?:one|each|a single) (?:side|half)\b`, facts{
+		words: needles{[]string{` side`, ` half`}, true, byteSet{0x100000000, 0x0, 0x0, 0x0}},
+		heads: heads{needles{[]string{`number`, `count`, `total`, `figure`}, true, byteSet{0x0, 0x10404800104048, 0x0, 0x0}}, true},
 	}},
 	{`(?i)\b(?:or|and|alumini?um|wood(?:en)?|bamboo|plastic)\b`, facts{
 		words: needles{[]string{`or`, `and`, `alumin`, `wood`, `bamboo`, `plastic`}, true, byteSet{0x0, 0x81800600818006, 0x0, 0x0}},
@@ -319,6 +328,10 @@ var table = [...]fact{
 		words:  needles{[]string{` only`}, true, byteSet{0x100000000, 0x0, 0x0, 0x0}},
 		begins: &byteSet{0xf3ffbfffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
+	{`(?i)^\W*(?:please )?(?:do not|don['’]t|never|avoid)\b`, facts{
+		words:  needles{[]string{`do not`, `don't`, `don’t`, `never`, `avoid`}, true, byteSet{0x0, 0x401200004012, 0x0, 0x0}},
+		begins: &byteSet{0xfc00ffffffffffff, 0xf801401378014013, 0xffffffffffffffff, 0xffffffffffffffff},
+	}},
 	{`(?i)^\W*(?:to )?(?:finish(?:ing)?|assembl[ey]|making up|make up|joining)\W*$`, facts{
 		words:  needles{[]string{`finish`, `assembl`, `making up`, `make up`, `joining`}, true, byteSet{0x0, 0x244200002442, 0x0, 0x0}},
 		begins: &byteSet{0xfc00ffffffffffff, 0xf810244378102443, 0xffffffffffffffff, 0xffffffffffffffff},
@@ -415,6 +428,10 @@ var table = [...]fact{
 		heads: heads{needles{[]string{`**`}, false, byteSet{0x40000000000, 0x0, 0x0, 0x0}}, false},
 	}},
 	{`\b(?:(?:rows?|rnds?|rounds?|r)\.? ?(\d+)(?: ?(?:and|&|-|–|to) ?(?:(?:rows?|rnds?|rounds?|r)\.? ?)?(\d+))?|(\d+)(?:st|nd|rd|th) (?:row|rnd|round)\b)`, facts{}},
+	{`\b(?:(?:sewn|put|joined|all|laid|wired|tied) together|assembled|arranged|made up)\b`, facts{
+		words: needles{[]string{` together`, `assembled`, `arranged`, `made up`}, false, byteSet{0x100000000, 0x200200000000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`sewn`, `put`, `joined`, `all`, `laid`, `wired`, `tied`, `assembled`, `arranged`, `made up`}, false, byteSet{0x0, 0x99340200000000, 0x0, 0x0}}, true},
+	}},
 	{`\b(?:(US|U\.S\.|USA|UK|U\.K\.)\s*)?((?i)steel\s*)?((?i)size\s*|no\.?\s*|#)?(?:([B-X])\b(?:[-/ ]([B-X])\b)?)?(?:[-/ ]?(\d{1,3}(?:½|(?:\.5| ?1/2)?\b)))?`, facts{}},
 	{`\b(?:US |[Ss]ize )?[A-Z](?:-\d|/\d| ?\(?\d+(?:\.\d+)? ?mm\b| hook\b)`, facts{}},
 	{`\b(?:US|American)\b[^.]*\b(?:UK|British)\b|\b(?:UK|British)\b[^.]*\b(?:US|American)\b`, facts{
@@ -871,6 +888,10 @@ var table = [...]fact{
 		words: needles{[]string{`toddler`}, false, byteSet{0x0, 0x10000000000000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`toddler`}, false, byteSet{0x0, 0x10000000000000, 0x0, 0x0}}, true},
 	}},
+	{`\btoy (?:filling|stuffing)\b|\b(?:fiberfill|fibrefill|polyfill)\b|\bstuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly)\b`, facts{
+		words: needles{[]string{`toy `, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x19004000000000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`toy filling`, `toy stuffing`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x19004000000000, 0x0, 0x0}}, true},
+	}},
 	{`\d (?:[a-z]+ ){1,5}(?:and|x|by) \d+ (?:rows|rnds|rounds)\b`, facts{
 		words: needles{[]string{` rows`, ` rnds`, ` rounds`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
 	}},
@@ -883,6 +904,10 @@ var table = [...]fact{
 	{`\d+(?:\.\d+)?(?:\s\d+/\d+)?\s?[(\[]\s?\d+(?:\.\d+)?(?:\s\d+/\d+)?(?:(?:\s?[,:]\s?\d+(?:\.\d+)?(?:\s\d+/\d+)?)+|\s?[)\]]\s?(?:mm|cm|m|in|inch|inches|yd|yds|yards|g|oz)\b)`, facts{}},
 	{`\d[.:)]?( {2,}|\t+)`, facts{}},
 	{`\d\s*(?:x|×|by)\s*\d|\b(?:wide|across|square)\b`, facts{}},
+	{`\pL{3,}[.!] \p{Lu}\pL* (?s:.*)\.$`, facts{
+		words: needles{[]string{`! `, `. `}, false, byteSet{0x400200000000, 0x0, 0x0, 0x0}},
+		ends:  &byteSet{0x400000000000, 0x0, 0x0, 0x0},
+	}},
 	{`\s*(?:(?:[.:]?(?:--+|[—–])|\.(?: ?\.)+|…|[:.])(?:\s*\((?i:make|work) [^()]*\)(?:\s*(?:[.:]?(?:--+|[—–])|\.(?: ?\.)+|…|[:.]))?)?|\((?i:make|work) [^()]*\)(?:\s*(?:[.:]?(?:--+|[—–])|\.(?: ?\.)+|…|[:.]))?)[*_]*\s*`, facts{}},
 	{`\s*\((?i:yarn|colou?r|shade) (?:[A-Z]|MC|CC\d?)\b[^()]*\)$`, facts{
 		words: needles{[]string{`(yarn`, `(colo`, `(shade`}, true, byteSet{0x10000000000, 0x0, 0x0, 0x0}},
@@ -1060,6 +1085,10 @@ var table = [...]fact{
 	{`^[ \t]*(?:[a-z(]|\d+ [a-z])`, facts{
 		begins: &byteSet{0x3ff010100000200, 0x7fffffe00000000, 0x0, 0x0},
 	}},
+	{`^[*_ ]*\d+(?: ?/ ?\d+)*[*_ ]*$`, facts{
+		begins: &byteSet{0x3ff040100000000, 0x80000000, 0x0, 0x0},
+		ends:   &byteSet{0x3ff040100000000, 0x80000000, 0x0, 0x0},
+	}},
 	{`^[*_]{0,2}(\pL[\pL ’'-]{1,24})[:.][*_]{0,2} (\S.*)`, facts{
 		begins: &byteSet{0x40000000000, 0x7fffffe87fffffe, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
@@ -1067,9 +1096,12 @@ var table = [...]fact{
 		begins: &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 		ends:   &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
-	{`^[-–•* ]*(?:(?:An?|Each|Every|One|The|(?:To )?(?:[Mm]ake|[Ww]ork)(?: (?:an?|each|the|one))?) )["“”'‘’]?(\pL[\pL -]+?)["“”'‘’]?(?: (?:is|are|made|worked|done|always|every time|each time|like this|like so|as follows|so|thus|this way))*: *([^.]+)(?:\.\s.*|\.)?$`, facts{
+	{`^[-–•* ]*(?:(?:An?|Each|Every|One|The|(?:To )?(?:[Mm]ake|[Ww]ork)(?: (?:an?|each|the|one))?) |\*\*)["“”'‘’]?(\pL[\pL -]+?)["“”'‘’]?(?: (?:is|are|made|worked|done|always|every time|each time|like this|like so|as follows|so|thus|this way))*:(?:\*\*)? *([^.]+)(?:\.\s.*|\.)?$`, facts{
 		begins: &byteSet{0x240100000000, 0x8020000090a022, 0xffffffffffffffff, 0xffffffffffffffff},
 		ends:   &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
+	}},
+	{`^[-•* ]*(?:[A-QS-Z]|[A-Z]{2})\d+[A-Z]{0,2} ?(?:[:=]|[–—-] )`, facts{
+		begins: &byteSet{0x240100000000, 0x7fffffe, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
 	{`^[-•* ]*(?:[A-Z]|MC|CC\d?) ?[:=]`, facts{
 		begins: &byteSet{0x240100000000, 0x7fffffe, 0xffffffffffffffff, 0xffffffffffffffff},
@@ -1133,6 +1165,10 @@ var table = [...]fact{
 		begins: &byteSet{0xfc00ffffffffffff, 0xf8b0819d78b0819d, 0xffffffffffffffff, 0xffffffffffffffff},
 		ends:   &byteSet{0xfc00ffffffffffff, 0xffffffff7fffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
+	{`^\W*(?i:rounds?|rnds?|rows?) \d+\W*,`, facts{
+		words:  needles{[]string{`round`, `rnd`, `row`}, true, byteSet{0x0, 0x4000000040000, 0x0, 0x0}},
+		begins: &byteSet{0xfc00ffffffffffff, 0xf804000178040001, 0xffffffffffffffff, 0xffffffffffffffff},
+	}},
 	{`^\d{1,2}[.)] +(\S.*)$`, facts{
 		words:  needles{[]string{`) `, `. `}, false, byteSet{0x420000000000, 0x0, 0x0, 0x0}},
 		begins: &byteSet{0x3ff000000000000, 0x0, 0x0, 0x0},
@@ -1145,6 +1181,11 @@ var table = [...]fact{
 	{`^\pL[^\s.,;:]*(?: [^\s.,;:]+)?( {2,}|\t+)\S`, facts{
 		begins: &byteSet{0x0, 0x7fffffe07fffffe, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
+	{`^\p{Lu}\p{Ll}+ing\b[\pL ]*$`, facts{
+		words:  needles{[]string{`ing`}, false, byteSet{0x0, 0x20000000000, 0x0, 0x0}},
+		begins: &byteSet{0x0, 0x7fffffe, 0xffffffffffffffff, 0xffffffffffffffff},
+		ends:   &byteSet{0x100000000, 0x7fffffe07fffffe, 0xffffffffffffffff, 0xffffffffffffffff},
+	}},
 	{`^\s*(?:(?i:rnds?|rounds?|rows?|steps?|r)\.? ?)?\d+(?: ?[-–] ?\d+)?[.:)]?(?: {2,}|\t)[^\n]*?[^\s,;](?:(?: {3,}|\t)\S| {2}[\[(]?\d+[\])]?\s*(?:\n|$))`, facts{
 		begins: &byteSet{0x3ff000100003600, 0xc0000000c0000, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
@@ -1156,6 +1197,11 @@ var table = [...]fact{
 		words:  needles{[]string{` (`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
 		begins: &byteSet{0xfffffcffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 		ends:   &byteSet{0x420100003600, 0x0, 0x0, 0x0},
+	}},
+	{`^\s*(\*\*[^*]+\*\*) +(\S.*)$`, facts{
+		words:  needles{[]string{`**`}, false, byteSet{0x40000000000, 0x0, 0x0, 0x0}},
+		begins: &byteSet{0x40100003600, 0x0, 0x0, 0x0},
+		ends:   &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
 	{`^\s*(\pL[\pL -]{2,24}):\s+`, facts{
 		words:  needles{[]string{":\t", ":\n", ":\f", ":\r", `: `}, false, byteSet{0x400000000000000, 0x0, 0x0, 0x0}},

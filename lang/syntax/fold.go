@@ -606,8 +606,8 @@ func (f *folder) countStands() bool {
 		return true
 	case *Leave:
 		return n.Told
-	case *Bracket: // `(12 sc) (8 rows)`
-		return n.Total != nil && n.Total.Parts[0].Noun.Kind == NounRow
+	case *Bracket: // `(12 sc) (8 rows)`, `(28 tr) (7 each side)`
+		return n.Total != nil && n.Total.Parts[0].Noun.Kind == NounRow || n.Total == nil && unread(n.Body)
 	case *Marker: // `(6 sc) Place marker in first st.`
 		return !slices.ContainsFunc(f.in[f.at+2:], func(c Clause) bool { return steps(c.Node) })
 	case *Chain:

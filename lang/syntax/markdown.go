@@ -313,7 +313,7 @@ func setApart(tokens []Token) {
 			continue
 		}
 		hugs := tokens[i].Span.End == tokens[i+1].Span.Start && tokens[end-1].Span.End == tokens[end].Span.Start
-		last := end == len(tokens)-1 || separates(tokens[end+1]) || slanted
+		last := end == len(tokens)-1 || separates(tokens[end+1]) || slanted || bold && tokens[end+1].Kind == Open && ofEach(tokens[end+1:])
 		if inside := tokens[i+1 : end]; hugs && last && (counts(inside) || countAfterName(inside) != nil || saysWhat(inside)) && !(slanted && inside[len(inside)-1].Kind != Period && !(len(inside) == 1 && inside[0].Kind == Number)) {
 			tokens[i].Kind, tokens[end].Kind = Open, Close
 		}

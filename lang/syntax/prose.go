@@ -59,13 +59,27 @@ func beginsPart(trimmed string) bool {
 // them are understood.
 func instructs(r *Row) bool {
 	if r.Label.Kind != Unlabelled && r.Label.Kind != Named && !r.Label.Bare {
-		return true
+		return !countsCells(r)
 	}
 	if rules(r) || tellsOf(r) || describes(r) || foretells(r) || compares(r) {
 		return false
 	}
 	return startsAlong(r) || r.CountsAlone() || worksStep(r) || worksCell(r) || makesUp(r) || skipsToJoin(r) || reaches(r) || leads(r) || sentenceOfSteps(r) || onlyMark(r) || mostly(r) || speaksOfWork(r)
 }
+
+// countsCells tells a row of a table that counts what a row makes of the piece: `| Round 1, all round | **532** | **836** |`.
+func countsCells(r *Row) bool {
+	if !tableRow(r.Text) {
+		return false
+	}
+	cells := cellsOf(r.Text)
+	return len(cells) > 1 && cellOfCount.MatchString(cells[0]) && !slices.ContainsFunc(cells[1:], func(cell string) bool { return !numbersAlone.MatchString(cell) })
+}
+
+var (
+	cellOfCount  = phrase.MustCompile(`^\W*(?i:rounds?|rnds?|rows?) \d+\W*,`)
+	numbersAlone = phrase.MustCompile(`^[*_ ]*\d+(?: ?/ ?\d+)*[*_ ]*$`)
+)
 
 // describes tells a line that says without a number how something is made, and asks for nothing: `The leaf is worked
 // down one side of its chain, and up the other side.`

@@ -30,6 +30,9 @@ func (d *document) continues(line string, span source.Span) bool {
 	if inCells(trimmed) || inCells(strings.TrimFunc(d.text(b.span), isBlank)) {
 		return false
 	}
+	if b.kind == blockText && unicode.IsLower(firstRune(trimmed)) && opened(d.text(b.span)) > 0 && opened(trimmed) < 0 {
+		return true // `(row 3 - 12 sts, row 4 - 16,` and below that `row 5 - 20 sts)`
+	}
 	if labelled(trimmed) {
 		return false
 	}
@@ -60,6 +63,9 @@ func (d *document) continues(line string, span source.Span) bool {
 	}
 	return (unicode.IsLower(r) || unicode.IsDigit(r)) && (!endsSentence(before) || strings.HasSuffix(before, ":")) && len(before) > longLine
 }
+
+// opened is how many more round brackets a text opens than it closes.
+func opened(text string) int { return strings.Count(text, "(") - strings.Count(text, ")") }
 
 // goesOnProse tells a line in small letters that may go on with a sentence from a line above the work: it lists nothing,
 // explains no word and begins no step.
