@@ -36,14 +36,23 @@ func (h *hand) accepts(s *Stitch, n syntax.Noun) bool {
 }
 
 // longestSpace is the length of the row's longest chain space of at least two
-// chains: the corners, where none is worked in one place.
+// chains, or of one where few of them lie between many stitches: the corners, where
+// none is worked in one place.
 func (h *hand) longestSpace() int {
-	longest := 2
+	longest, spaces := 0, 0
 	for _, i := range h.base {
-		longest = max(longest, h.stitch(i).Chains)
+		if s := h.stitch(i); s.IsSpace() && !s.IsPicot() {
+			longest, spaces = max(longest, s.Chains), spaces+1
+		}
 	}
-	return longest
+	if longest == 1 && spaces*apartCorners <= len(h.base) {
+		return 1
+	}
+	return max(longest, 2)
 }
+
+// apartCorners is how many stitches lie between corners at least where a chain of one makes them.
+const apartCorners = 5
 
 // isStitch tells whether s is what the pattern calls by a word: itself, one of
 // its family, or a stitch of one of the pattern's own groups.

@@ -357,7 +357,7 @@ func (l *lister) period(i, hi int) int {
 	l.flush(SepStop)
 	l.endLead()
 	counts := l.complete(l.b.tokens[i+1 : hi])
-	if l.closes() {
+	if l.closes() || sharedOut(sentence(l.b.tokens[i+1:hi])) != nil {
 		return l.countBehind(i, hi, counts)
 	}
 	l.counting = counts
@@ -943,10 +943,16 @@ func (l *lister) take(open, end int, node Node) int {
 // behind it, and gives its last token, 0 for none.
 func (l *lister) countsTo(i, hi int) int {
 	said := sentence(l.b.tokens[i:hi])
-	if len(l.out) == 0 || l.depth > 0 || len(said) < 2 || said[0].Kind != Number && !ofEach(said) || leadsHome(said) || holds(l.b.tokens[i+len(said):hi], Stitch) {
+	if len(l.out) == 0 || l.depth > 0 || len(said) < 2 || said[0].Kind != Number && !ofEach(said) || holds(l.b.tokens[i+len(said):hi], Stitch) {
 		return 0
 	}
-	total := brokenDown(said)
+	total := sharedOut(said)
+	if total == nil && leadsHome(said) {
+		return 0
+	}
+	if total == nil {
+		total = brokenDown(said)
+	}
 	if total == nil && !holds(said, Open) {
 		total = countsAmong(said)
 	}

@@ -330,6 +330,27 @@ func brokenDown(tokens []Token) *Total {
 	}
 }
 
+// sharedOut reads a count behind which a colon tells how many are on each of several parts: `224 hdc: 64 each on front and
+// back, 48 on each sleeve`. It gives nil for anything else.
+func sharedOut(said []Token) *Total {
+	colon := slices.IndexFunc(said, func(t Token) bool { return t.Kind == Colon })
+	if colon < 1 || colon+1 == len(said) {
+		return nil
+	}
+	for rest := said[colon+1:]; len(rest) > 0; {
+		item := rest
+		if end := slices.IndexFunc(rest, func(t Token) bool { return t.Kind == Comma || t.Kind == Semi }); end >= 0 {
+			item, rest = rest[:end], rest[end+1:]
+		} else {
+			rest = nil
+		}
+		if len(item) == 0 || item[0].Kind != Number || !ofEach(item) {
+			return nil
+		}
+	}
+	return asTotal(said[:colon])
+}
+
 // ladder tells a stitch that has no other in it: a bracket behind it is none of what it consists of.
 func ladder(t Token) bool {
 	s := t.Stitch.In(stitch.Unsettled)
