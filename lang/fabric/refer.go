@@ -458,10 +458,19 @@ func (k *worker) ofPiece(row *Row, ref *syntax.Rows) ([]unit, bool) {
 		}
 		return out, true
 	}
-	if !ref.Changed {
+	if !ref.Changed && !k.labels(ref.Piece) {
 		k.refuse(row, Fault{Kind: RowUnknown, Name: ref.Piece}) // where more is said, it may be no name
 	}
 	return nil, false
+}
+
+// labels tells whether the label of a row of the piece begins with a name: `First tab, Row 1`. What is told there cannot be
+// told apart.
+func (k *worker) labels(name string) bool {
+	return slices.ContainsFunc(k.piece.Rows, func(r *Row) bool {
+		label := strings.TrimLeft(r.Tree.Label.Text, "*_ ")
+		return len(label) >= len(name) && strings.EqualFold(label[:len(name)], name)
+	})
 }
 
 // worksAs are the rows of another piece that this one works too: all but the beginning, where

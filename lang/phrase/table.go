@@ -249,6 +249,10 @@ var table = [...]fact{
 		words: needles{[]string{`steel`}, true, byteSet{0x0, 0x8000000080000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`steel`}, true, byteSet{0x0, 0x8000000080000, 0x0, 0x0}}, true},
 	}},
+	{`(?i)\bterms?\b.*\b(?:US|UK|American|British)\b|\b(?:US|UK|American|British)\b.*\bterms?\b`, facts{
+		words: needles{[]string{`term`, `term`}, true, byteSet{0x0, 0x10000000100000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`term`, `uk`, `us`, `uk`, `us`, `uſ`, `uK`, `american`, `british`}, true, byteSet{0x0, 0x30000600300006, 0x0, 0x0}}, true},
+	}},
 	{`(?i)\bturn(?: (?:the |your )?work)? (?:after|at (?:the )?end of|on) (?:every|each) row\b|\b(?:every|each) row (?:is turned|ends with a turn)\b|(?:at|after) (?:the )?(?:end of )?(?:every|each) row,? turn\b`, facts{
 		words: needles{[]string{`turn`, ` row `, ` row`}, true, byteSet{0x100000000, 0x10000000100000, 0x0, 0x0}},
 	}},

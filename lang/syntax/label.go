@@ -25,6 +25,7 @@ func readLabel(tokens []Token, text string) (Label, int) {
 	}
 	n := r.read()
 	if n == 0 && mark == "**" && bold == 1 {
+		r.at = bold
 		n = r.boldTitle()
 	}
 	if n == 0 || ofGauge(tokens[n-1:], text) {
@@ -228,6 +229,7 @@ func (r *labelReader) boldTitle() int {
 			r.label.Homeward = slices.ContainsFunc(r.tokens[first:i], func(t Token) bool { return t.Kind == Name && t.Canon == "home" })
 			return r.at
 		case t.Kind == Stitch && endsInRow(r.tokens[first:i+2]): // `**Shell row.**`
+		case i > first && (t.Kind == Open || t.Kind == Close): // `**First tab, Row 1 (WS).**`
 		case t.Kind != Name && t.Kind != Word && t.Kind != Ordinal && t.Kind != Hyphen && t.Kind != Number && t.Kind != Comma:
 			return 0
 		}

@@ -96,10 +96,12 @@ func describes(r *Row) bool {
 }
 
 // compares tells a line that says without a number what a stitch is called in the other dialect's words: `A UK double
-// crochet is what US patterns call single crochet.`
+// crochet is what US patterns call single crochet.`, or in bold in whose words it is written: `**All terms are UK.** …`
 func compares(r *Row) bool {
-	return !holds(r.Tokens, Number) && bothDialects.MatchString(r.Text)
+	return r.Label.Kind == Named && saysTerms.MatchString(r.Label.Text) || !holds(r.Tokens, Number) && bothDialects.MatchString(r.Text)
 }
+
+var saysTerms = phrase.MustCompile(`(?i)\bterms?\b.*\b(?:US|UK|American|British)\b|\b(?:US|UK|American|British)\b.*\bterms?\b`)
 
 var bothDialects = phrase.MustCompile(`\b(?:US|American)\b[^.]*\b(?:UK|British)\b|\b(?:UK|British)\b[^.]*\b(?:US|American)\b`)
 
