@@ -282,14 +282,14 @@ func (d *document) unknownField(line string, span source.Span) bool {
 	if !found || labelled(line) || strings.TrimSpace(value) == "" || !unicode.IsUpper(firstRune(key)) || len(strings.Fields(key)) > mostUnknownWords && !measure {
 		return false
 	}
-	if !measure && (len(d.file.Header) == 0 || tableRow(line) || severalSentences.MatchString(value) || readsAsWork(value) || speaksOfWork(readRow(line, 0, Standard()))) {
+	if !measure && (len(d.file.Header) == 0 || tableRow(line) || bulleted.MatchString(strings.TrimSpace(line)) && severalSentences.MatchString(value) || readsAsWork(value) || speaksOfWork(readRow(line, 0, Standard()))) {
 		return false
 	}
 	d.file.Header = append(d.file.Header, fieldOf(line, span.Start, strings.ToLower(key), ""))
 	return true
 }
 
-// severalSentences are no value of a field.
+// severalSentences behind the mark of a list are no value of a field.
 var severalSentences = phrase.MustCompile(`\pL{3,}[.!] \p{Lu}\pL* (?s:.*)\.$`)
 
 // inSection takes a line below a section's heading.

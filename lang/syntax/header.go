@@ -49,7 +49,7 @@ var headerKeys = map[string]string{
 	"abbr": "abbreviations", "abbrevs": "abbreviations", "abbrev": "abbreviations", "words": "abbreviations", "key": "abbreviations",
 	"words used": "abbreviations", "stitch list": "abbreviations", "stitch words": "abbreviations", "stitch abbreviations": "abbreviations",
 	"crochet sample": "gauge", "sample": "gauge", "measure": "finished size", "dimensions": "finished size", "finished dimensions": "finished size",
-	"general": "notes", "general notes": "notes", "before start": "notes", "please read first": "notes", "please read": "notes", "read me first": "notes", "read me": "notes", "read this": "notes", "the facts": "materials",
+	"general": "notes", "general notes": "notes", "before start": "notes", "please read first": "notes",
 	"how it works": "notes", "about the pattern": "notes", "a few notes": "notes", "some notes": "notes",
 	"made for": "for", "safety": "notes", "caution": "notes", "warning": "notes", "please note": "notes", "care": "notes", "construction": "notes",
 }
