@@ -184,3 +184,23 @@ func assemblyFindings(pattern string) []string {
 	}
 	return out
 }
+
+// A list of all pieces comes to what it says, and has as many of each as are made.
+func TestInventories(t *testing.T) {
+	for finishing, found := range map[string][]string{
+		"You should have 17 pieces: 1 head, 1 body, 1 wing, 2 feet, 10 feathers and 2 squares.":     nil,
+		"You should have 16 pieces: 1 head, 1 body, 1 wing, 2 feet, 10 feathers and 2 squares.":     {"says 16, and the list comes to 17"},
+		"You have **15 pieces**: head, body, right wing, 2 feet and 10 feathers.":                   nil,
+		"You have **16 pieces**: head, body, right wing, 2 feet and 10 feathers.":                   {"says 16, and the list comes to 15"},
+		"That's 1 head, 2 feet and 10 feathers, 13 pieces in all.":                                  nil,
+		"That's 1 head, 2 feet and 9 feathers, 12 pieces in all.":                                   {"lists 9 of `Feather`, and 10 are made"},
+		"Piece count: 1 Head, 1 Body, 3 Feet, 10 Feathers = 15.":                                    {"lists 3 of `Foot`, and 2 are made"},
+		"Check off: 1 head with its stuffing, 1 body, 2 feet, 10 feathers – 14 parts to see.":       nil,
+		"Check off: 1 head with its stuffing, 1 body, 2 feet, 10 feathers – 15 parts to see.":       {"says 15, and the list comes to 14"},
+		"You have 5 parts: the head, the body, the feet and a wing.":                                nil, // feet are as many as they are
+		"Lay out the 3 pieces: they are not sewn yet.":                                              nil,
+		"There are 3 parts: work the first in Straw, the second in Moss, and the third in Heather.": nil,
+	} {
+		t.Run(finishing, func(t *testing.T) { assert.Equal(t, found, assemblyFindings(wren(finishing))) })
+	}
+}

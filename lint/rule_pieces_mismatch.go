@@ -199,6 +199,7 @@ var (
 
 // Fewer than are made may be all that one sentence speaks of.
 func checkPiecesMismatch(p *Pass) {
+	p.holdInventories()
 	times, named := map[string]int{}, map[string]makes{}
 	made := func(words string) makes {
 		if _, known := named[words]; !known {
