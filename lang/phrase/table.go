@@ -846,6 +846,10 @@ var table = [...]fact{
 	{`\b(\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight))) (?:\w+ )?across (?:and|by|x) (\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight))) (?:\w+ )?(?:down|deep|high|long)\b|\b(\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight))) rows of (\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight)))\b`, facts{
 		words: needles{[]string{`across `, ` rows of `}, false, byteSet{0x100000000, 0x200000000, 0x0, 0x0}},
 	}},
+	{`\b(\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight))) (?:pieces|parts)(?: in all| altogether)?\s*:\s*([^:]+)$`, facts{
+		words: needles{[]string{` pieces`, ` parts`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
+		ends:  &byteSet{0xfbffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
+	}},
 	{`\b(the|all|all the|your|on|sew|attach|insert|fix|add|string) (?:(\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight))) )?(?:(\d{1,2}(?:\.\d)?) ?-?mm )?(?:(?:safety|plastic|toy|black|brown|small|large|round|flat|wooden|shell|glass|shank|matching) )*(eye|button|bead|snap|press stud|toggle|bell)s?\b`, facts{
 		words: needles{[]string{`eye`, `button`, `bead`, `snap`, `press stud`, `toggle`, `bell`}, false, byteSet{0x0, 0x19002400000000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`the`, `all`, `your`, `on`, `sew`, `attach`, `insert`, `fix`, `add`, `string`}, false, byteSet{0x0, 0x218824200000000, 0x0, 0x0}}, true},
@@ -968,9 +972,17 @@ var table = [...]fact{
 		begins: &byteSet{0x3ff200100000000, 0x1000000010000, 0xffffffffffffffff, 0xffffffffffffffff},
 		ends:   &byteSet{0x3ff200100000000, 0x0, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
+	{`^(?:(an?|one|the|(\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight)))) )?([a-z]+(?:[ -][a-z']+){0,4})$`, facts{
+		begins: &byteSet{0x3ff000000000000, 0x7fffffe00000000, 0x0, 0x0},
+		ends:   &byteSet{0x8000000000, 0x7fffffe00000000, 0x0, 0x0},
+	}},
 	{`^(?:,? [a-z]+){0,3} (?:are|is|be|were) (?:not|never) (?:to be )?(?:used|needed|sewn|attached|added|included|wanted|necessary)\b`, facts{
 		words:  needles{[]string{` not`, ` never`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
 		begins: &byteSet{0x100100000000, 0x0, 0x0, 0x0},
+	}},
+	{`^(?:.*?(?::|\bthat's|\bthat is|\bthat makes|\byou have|\bshould have)\s+)?([^:]+?)(?:,| =| [–—-]) (\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight)))(?: (?:pieces|parts)\b[^:,;]*|\.?\s*)$`, facts{
+		begins: &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
+		ends:   &byteSet{0xf3ffefffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
 	{`^(?:={3,}|-{3,})$`, facts{
 		words:  needles{[]string{`===`, `---`}, false, byteSet{0x2000200000000000, 0x0, 0x0, 0x0}},

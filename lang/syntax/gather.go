@@ -112,13 +112,16 @@ func (f *folder) spreadOver(w *Work) *Work {
 	if p.Pick != PickNext || p.Each || p.From != FromHere || p.Of != nil || p.Noun.Kind > NounChain || p.Number.PerSize() {
 		return w
 	}
-	all, listed := w.Number.At(0), 0
-	for i := len(f.out) - 1; i >= f.inside() && f.out[i].Sep == SepComma && unplacedWork(f.out[i]); i-- {
+	all, listed, i := w.Number.At(0), 0, len(f.out)-1
+	for ; i >= f.inside() && f.out[i].Sep == SepComma && unplacedWork(f.out[i]); i-- {
 		before := f.out[i].Node.(*Work)
 		if !before.Number.Written() || before.Number.PerSize() || !plainStitch(before.Stitch) {
 			break
 		}
 		all, listed = all+before.Number.At(0), listed+1
+	}
+	if i > f.inside() && f.out[i].Sep == SepComma && all == p.Number.At(0)-1 && worksAlong(f.out[i-1:]) {
+		all++ // the first goes in the chain next to the one missed
 	}
 	if listed < 2 || all != p.Number.At(0) {
 		return w

@@ -1640,6 +1640,9 @@ func (l *lister) inTwo(flat []Token, cut int, sep Separator) {
 	}
 	at := len(l.out)
 	l.clause(flat[cut:], sep)
+	if at == len(l.out) {
+		return // it only says how the rows differ that are worked again
+	}
 	if yarn, ok := l.out[at].Node.(*Yarn); ok && yarn.Action == YarnUse && (flat[cut].Canon == "with" || colourBehind(flat, cut)) {
 		before := *yarn
 		before.Before = true
