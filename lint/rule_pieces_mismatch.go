@@ -17,7 +17,7 @@ var piecesMismatch = &Rule{
 	Name:     "pieces-mismatch",
 	Family:   "counts",
 	Severity: Warning,
-	Summary:  "As many pieces are put together as are made.",
+	Summary:  "As many pieces are put together as are made, and a list of them all comes to what it says.",
 	Why: "A maker finds out when she sews them on that a leaf is missing, and that the yarn of it is another dye lot by " +
 		"now. One too many is only left over, and still makes her look for its place.",
 	Bad: `Pattern: Hawthorn twig
