@@ -52,7 +52,7 @@ func (h *hand) longestSpace() int {
 }
 
 // apartCorners is how many stitches lie between corners at least where a chain of one makes them.
-const apartCorners = 5
+const apartCorners = 4
 
 // isStitch tells whether s is what the pattern calls by a word: itself, one of
 // its family, or a stitch of one of the pattern's own groups.

@@ -194,6 +194,9 @@ func recounts(said, done []syntax.Clause) bool {
 		return ok && len(w.Body) == 0
 	}
 	for _, c := range said {
+		if _, spaces := c.Node.(*syntax.Total); spaces {
+			continue
+		}
 		if w, ok := c.Node.(*syntax.Work); !ok || !w.Number.Written() || len(w.Places) > 0 || !add(counted, c.Node) {
 			return false
 		}
@@ -208,7 +211,7 @@ func recounts(said, done []syntax.Clause) bool {
 			add(made, n)
 		}
 	}
-	return maps.Equal(made, counted)
+	return len(counted) > 0 && maps.Equal(made, counted)
 }
 
 // ofHand are words of what hands do, and of what they do it with.

@@ -928,7 +928,7 @@ func (h *hand) counted(c Compared, n syntax.Noun, stated *syntax.Total, t *Tally
 	for _, way := range []struct {
 		reading Reading
 		more    int
-	}{{ReadCountsChains, h.chainsFor(n, t)}, {ReadOmitsTurning, -h.turningFor(n)}} {
+	}{{ReadCountsChains, h.chainsFor(n, t)}, {ReadCountsChains, h.singleChains(n)}, {ReadOmitsTurning, -h.turningFor(n)}} {
 		if way.more == 0 || c.Made+way.more != c.Stated {
 			continue
 		}
@@ -961,6 +961,21 @@ func (h *hand) chainsFor(n syntax.Noun, t *Tally) int {
 		return 0
 	}
 	return t.Chains
+}
+
+// singleChains is how many spaces of one chain a plain number of stitches may count too, where those of a corner or a
+// spine are longer.
+func (h *hand) singleChains(n syntax.Noun) int {
+	if n.Kind == syntax.NounStitch {
+		return 0
+	}
+	singles := 0
+	for _, i := range h.row {
+		if s := h.stitch(i); s.IsSpace() && s.Chains == 1 {
+			singles++
+		}
+	}
+	return singles
 }
 
 // turningFor is how many turning chains a count of a kind may leave out: those
@@ -1013,7 +1028,7 @@ func (h *hand) countOf(p syntax.Part, stated *syntax.Total) (int, bool) {
 	}
 	for _, i := range h.row {
 		s := h.stitch(i)
-		if exact && s.Kind != k || grouped && (s.Own != "") != p.Inside {
+		if exact && s.Kind != k || grouped && p.Inside != (s.Own != "" || p.Inside && s.Object > 0) {
 			continue
 		}
 		if h.isStitch(s, n.Stitch) {

@@ -105,20 +105,20 @@ func (f *folder) allFrom(c Clause) int {
 // spreadOver reads a place behind the last of several stitches that is that of them all, one in each: `1 dc, 1 htr, 3 tr, 1
 // htr, 1 dc in the next 7 ch`. Their numbers come to that of the places.
 func (f *folder) spreadOver(w *Work) *Work {
-	if len(w.Places) != 1 || !w.Number.Written() || w.Number.PerSize() || !plainStitch(w.Stitch) {
+	if len(w.Places) != 1 || w.Number.PerSize() || !oneInEach(w.Stitch) {
 		return w
 	}
 	p := w.Places[0]
 	if p.Pick != PickNext || p.Each || p.From != FromHere || p.Of != nil || p.Noun.Kind > NounChain || p.Number.PerSize() {
 		return w
 	}
-	all, listed, i := w.Number.At(0), 0, len(f.out)-1
+	all, listed, i := max(1, w.Number.At(0)), 0, len(f.out)-1
 	for ; i >= f.inside() && f.out[i].Sep == SepComma && unplacedWork(f.out[i]); i-- {
 		before := f.out[i].Node.(*Work)
-		if !before.Number.Written() || before.Number.PerSize() || !plainStitch(before.Stitch) {
+		if before.Number.Written() != w.Number.Written() || before.Number.PerSize() || before.Times.Written() || !oneInEach(before.Stitch) {
 			break
 		}
-		all, listed = all+before.Number.At(0), listed+1
+		all, listed = all+max(1, before.Number.At(0)), listed+1
 	}
 	if i > f.inside() && f.out[i].Sep == SepComma && all == p.Number.At(0)-1 && worksAlong(f.out[i-1:]) {
 		all++ // the first goes in the chain next to the one missed
@@ -127,9 +127,15 @@ func (f *folder) spreadOver(w *Work) *Work {
 		return w
 	}
 	last := *w
-	last.Places = []Place{{Number: w.Number, Noun: p.Noun}}
+	last.Places = []Place{{Number: One(max(1, w.Number.At(0))), Noun: p.Noun}}
 	last.Number = One(1)
 	return &last
+}
+
+// oneInEach tells a stitch that takes one place and makes one of it: a rung of the ladder, or a slip stitch.
+func oneInEach(ref StitchRef) bool {
+	k := ref.Meaning.In(stitch.Unsettled)
+	return k != nil && (k.Class == stitch.Plain || k.Class == stitch.Slip)
 }
 
 // plainStitch tells a stitch, or a picot, from what shapes or stands for several.
@@ -373,7 +379,9 @@ func (f *folder) turnsBack(skipped Place) bool {
 		if w := c.Node.(*Work); len(w.Places) > 0 && w.Number.Written() && along > 1 && along+w.Number.At(0) == n {
 			along = 0 // the place is that of them all
 		}
-		along += n
+		if along += n; along == chain.Number.At(0)-1 {
+			break // what follows is on what it grew from
+		}
 	}
 	left := chain.Number.At(0) - 1 - along
 	return along >= leastBack && len(f.open) == 0 && (left == 0 || left*left == 1 && f.out[k-1].Sep < SepStop)

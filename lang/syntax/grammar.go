@@ -500,7 +500,7 @@ type gGoBack struct {
 // ch 3; 3 ch; ch 3 (counts as dc); ch 12 for handle; ch 29 plus 2
 type gChain struct {
 	Pos    lexer.Position
-	N      *gNum     `parser:"'always'? 'work'? ( 'ch' ( Hyphen | Dash | 'of' )? @@"`
+	N      *gNum     `parser:"'always'? 'work'? ( ( 'ch' 'of' @@ 'ch' | 'ch' ( Hyphen | Dash | 'of' )? @@ )"`
 	Out    *gOut     `parser:"  @@?"`
 	M      *gNum     `parser:"| @@ ( Hyphen | Dash | 'more' )? 'ch'"`
 	Out2   *gOut     `parser:"  @@?"`

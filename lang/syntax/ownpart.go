@@ -67,7 +67,7 @@ func (d *document) ownParts() []string {
 	chapter := 0
 	for i := range d.blocks {
 		b := &d.blocks[i]
-		if b.kind == blockHeading && !d.headsLine(i) {
+		if b.kind == blockHeading {
 			chapter = i
 		}
 		for _, name := range b.digest.alone {
@@ -108,11 +108,6 @@ func (d *document) ownParts() []string {
 		}
 	}
 	return out
-}
-
-// headsLine tells a heading that stands in the line of what it heads: `**Thorn:** ch 4, …`.
-func (d *document) headsLine(i int) bool {
-	return i+1 < len(d.blocks) && d.file.Text.LineOf(d.blocks[i].span.End) == d.file.Text.LineOf(d.blocks[i+1].span.Start)
 }
 
 // dotted tells a line of which the name is parted from the work by a stop, as a sentence may be.

@@ -853,7 +853,7 @@ func (l *lister) bracket(open, end int) int {
 	if holds(l.flat, Stitch) && leadsTo(l.flat) && namesOnly(inside) && !l.worksBracket(end) {
 		return l.take(open, end, &Remark{}) // `2 dc in same sp (shell)`, `3 sc in next st (inc point)`
 	}
-	if oneToClose(inside) || onEach(inside) || l.spreadAlong(inside) {
+	if oneToClose(inside) || onEach(inside) || l.eachOfCount(open, inside) || l.spreadAlong(inside) {
 		return l.take(open, end, &Remark{})
 	}
 	if side, ok := clauses.read(inside).(*Side); ok {
@@ -918,6 +918,12 @@ func (l *lister) bracket(open, end int) int {
 	}
 	l.collect(t)
 	return end
+}
+
+// eachOfCount tells a bracket right behind another that says how many of what that counts are on each side: `(20 sc) (10 sc
+// on each half)`.
+func (l *lister) eachOfCount(open int, inside []Token) bool {
+	return open > 0 && l.b.tokens[open-1].Kind == Close && len(inside) > 1 && inside[0].Kind == Number && ofEach(inside)
 }
 
 // spreadAlong tells how stitches along a side are spread over the rows: `42 sc down the side (2 in each row end)`.

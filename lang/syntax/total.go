@@ -322,8 +322,15 @@ func brokenDown(tokens []Token) *Total {
 			return nil
 		}
 		shut := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Close })
-		if shut < open || shut+2 >= len(tokens) || tokens[shut+1].Kind != Comma && !andMore(tokens[shut+1:]) ||
-			open == 0 || ladder(tokens[open-1]) || !add(tokens[:open], false) || !add(tokens[open+1:shut], true) {
+		if shut < open || open == 0 || ladder(tokens[open-1]) || !add(tokens[:open], false) || !add(tokens[open+1:shut], true) {
+			return nil
+		}
+		if rest := tokens[shut+1:]; len(rest) == 0 || len(rest) == 1 && rest[0].Kind == Period {
+			if parted || total.Parts[1].Inside {
+				return nil // `6 fans (30 dc)` alone may be work and its count
+			}
+			return total
+		} else if len(rest) < 2 || rest[0].Kind != Comma && !andMore(rest) {
 			return nil
 		}
 		tokens, parted = tokens[shut+2:], true
@@ -331,8 +338,17 @@ func brokenDown(tokens []Token) *Total {
 }
 
 // sharedOut reads a count behind which a colon tells how many are on each of several parts: `224 hdc: 64 each on front and
-// back, 48 on each sleeve`. It gives nil for anything else.
+// back, 48 on each sleeve`, or a bracket, `18 tr (9 tr each side)`. It gives nil for anything else.
 func sharedOut(said []Token) *Total {
+	for len(said) > 0 && said[len(said)-1].Kind == Period {
+		said = said[:len(said)-1]
+	}
+	if open := slices.IndexFunc(said, func(t Token) bool { return t.Kind == Open }); open > 0 && said[len(said)-1].Kind == Close {
+		if inside := said[open+1 : len(said)-1]; len(inside) > 1 && inside[0].Kind == Number && ofEach(inside) && !holds(inside, Open) {
+			return asTotal(said[:open])
+		}
+		return nil
+	}
 	colon := slices.IndexFunc(said, func(t Token) bool { return t.Kind == Colon })
 	if colon < 1 || colon+1 == len(said) {
 		return nil
