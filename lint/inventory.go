@@ -2,7 +2,6 @@ package lint
 
 import (
 	"fmt"
-	"strconv"
 	"strings"
 
 	"stitchproof/lang/phrase"
@@ -106,11 +105,11 @@ func (p *Pass) holdInventories() {
 				if of.n == 0 || of.some || item.number == 0 || item.number == of.n {
 					continue
 				}
-				f := Finding{Span: s.abs(list.at), Message: fmt.Sprintf("lists %d of %s, and %d are made", item.number, quoted(of.called), of.n)}
-				for _, piece := range of.pieces {
-					f.Related = append(f.Related, Related{piece.Span, strconv.Itoa(piece.Make.At(0)) + " are made here"})
-				}
-				p.Report(f)
+				p.Report(Finding{
+					Span:    s.abs(list.at),
+					Message: fmt.Sprintf("lists %d of %s, and %d are made", item.number, quoted(of.called), of.n),
+					Related: of.madeHere(),
+				})
 			}
 		}
 	}

@@ -219,11 +219,11 @@ func checkPiecesMismatch(p *Pass) {
 			if wanted == 0 || wanted == of.n || wanted < of.n && (m.some || of.some || times[of.called] > 1 || anywhere(p, restIn)) {
 				continue
 			}
-			f := Finding{Span: s.abs(m.at), Message: fmt.Sprintf("takes %d of %s%s, and %d are made", wanted, quoted(of.called), each, of.n)}
-			for _, piece := range of.pieces {
-				f.Related = append(f.Related, Related{piece.Span, strconv.Itoa(piece.Make.At(0)) + " are made here"})
-			}
-			p.Report(f)
+			p.Report(Finding{
+				Span:    s.abs(m.at),
+				Message: fmt.Sprintf("takes %d of %s%s, and %d are made", wanted, quoted(of.called), each, of.n),
+				Related: of.madeHere(),
+			})
 		}
 	}
 }
@@ -254,6 +254,15 @@ type makes struct {
 	n      int // 0 where it is not known
 	pieces []*syntax.Piece
 	some   bool // they are of several kinds, and the words may mean one of them
+}
+
+// madeHere says of each piece how many of it are made.
+func (m makes) madeHere() []Related {
+	var out []Related
+	for _, piece := range m.pieces {
+		out = append(out, Related{piece.Span, strconv.Itoa(piece.Make.At(0)) + " are made here"})
+	}
+	return out
 }
 
 // makes is the only piece that some words name and of which several are made; where they
