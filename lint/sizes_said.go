@@ -22,6 +22,7 @@ type saidSize struct {
 	other, beside *syntax.WrittenLength
 	trimmed       bool // with the edgings of it
 	flat          bool // it is that of something that lies flat
+	shallow       bool // the same thing is said to be much longer: `10 in long and 1 in deep`
 	of            body // none where nobody knows
 }
 

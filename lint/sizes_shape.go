@@ -86,6 +86,8 @@ const (
 	offStem = 1.3
 	// frill is how many times the stitches of the round before it lie along a round.
 	frill = 2.1
+	// muchLonger is how many times as long as another a length is that is surely one of another way.
+	muchLonger = 1.5
 	// bulge is one row in how many may be longer than the way round something: a gusset.
 	bulge = 6
 )
@@ -99,6 +101,8 @@ func (s saidSize) seenOf(of shape) []dimensionOf {
 		if of.most[measure.Tall] == 0 {
 			return nil
 		}
+	case s.side == along && s.shallow:
+		return nil
 	case s.side == along:
 		return of.lengths()
 	case s.side == round && of.most[measure.Around] > 0:
@@ -306,11 +310,14 @@ func (p *Pass) holdSaid(told func(source.Span) bool) {
 	}
 	all := p.saidSizes()
 	for _, s := range all {
-		if s.side == across && s.of.pieces != nil {
-			for _, l := range all {
-				if l.side == along && l.of.first() == s.of.first() {
-					s.beside = &l.length
-				}
+		for _, l := range all {
+			switch {
+			case l.side != along || s.of.pieces == nil:
+			case s.side == along:
+				same := l.of.first() == s.of.first() || l.of.pieces == nil && p.File.Text.LineOf(l.at.Start) == p.File.Text.LineOf(s.at.Start)
+				s.shallow = s.shallow || same && l.length.At(0) > muchLonger*s.length.At(0)
+			case s.side == across && l.of.first() == s.of.first():
+				s.beside = &l.length
 			}
 		}
 		if !told(s.at) && s.of.pieces != nil {

@@ -28,6 +28,7 @@ func limbsOf(tree *syntax.Piece) *limbs {
 	var open []string
 	grown := -1 // the last line that counts the chains of the stem
 	for i, row := range tree.Rows {
+		earlier := len(open)
 		if name := row.Label.Limb; name != "" {
 			l.names, open = append(l.names, name), append(open, name)
 		}
@@ -47,8 +48,12 @@ func limbsOf(tree *syntax.Piece) *limbs {
 					grown = i
 				}
 			case *syntax.Return:
-				l.homes[n.To]++
 				left := n.Leaves(open)
+				to := n.To
+				if to == "" && len(left) > earlier {
+					to = left[len(left)-1] // from a branch on a branch of the same line
+				}
+				l.homes[to]++
 				for _, name := range open[len(left):] {
 					l.returned[noun(name)] = true
 				}

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"maps"
 	"slices"
+	"strings"
 
 	"stitchproof/lang/source"
 	"stitchproof/lang/stitch"
@@ -682,6 +683,9 @@ func (k *worker) followed(row *Row) (on, round bool) {
 		return false, false
 	}
 	next := rows[0].Tree
+	if k.inItems(row, next) {
+		return true, false
+	}
 	steps := k.stepping(next) || next.Label.Kind == syntax.Unlabelled && byStep(k.piece.Tree)
 	if next.Label.Limb != "" {
 		return len(k.h.limbs.homes) > 0 || steps, false
@@ -756,6 +760,25 @@ func (k *worker) secondHalf(row *Row, next *syntax.Row) bool {
 	for _, r := range slices.Backward(k.piece.Rows[:row.Index+1]) {
 		if r.Tree.Label.Kind == syntax.Numbered {
 			return next.Label.GoesOn(r.Tree.Label)
+		}
+	}
+	return false
+}
+
+// goesOnWith tells what is of one row with the line above it.
+func (k *worker) goesOnWith(row *Row, next *syntax.Row) bool {
+	return k.secondHalf(row, next) || row.Tallies[k.size].Works && k.inItems(row, next)
+}
+
+// inItems tells a step that is an item of the list in which a numbered row is told: `- sc in first 8 sc`
+// below `Row 3: ch 1, turn, then:`
+func (k *worker) inItems(row *Row, next *syntax.Row) bool {
+	if !next.Listed() {
+		return false
+	}
+	for _, r := range slices.Backward(k.piece.Rows[:row.Index+1]) {
+		if !r.Tree.Listed() {
+			return r.Tree.Label.Kind == syntax.Numbered && strings.HasSuffix(r.Tree.Text, ":")
 		}
 	}
 	return false
@@ -1170,7 +1193,7 @@ func (k *worker) face(row *Row, u unit, o *outcome) {
 		return
 	}
 	h := &o.hand
-	if row.Index > 0 && k.secondHalf(k.piece.Rows[row.Index-1], row.Tree) && k.turned && k.side != syntax.NoSide {
+	if row.Index > 0 && k.turned && k.side != syntax.NoSide && k.goesOnWith(k.piece.Rows[row.Index-1], row.Tree) {
 		k.side, k.turned = other(k.side), false // nobody turns within a row
 	}
 	if h.turnedFirst && k.side != syntax.NoSide && !k.turned {

@@ -272,6 +272,11 @@ var table = [...]fact{
 	{`(?i)^(?:about |approx(?:\.|imately)? )?\d[\d .,/½¼¾]*(?:cms?|in(?:ch(?:es)?)?|["”″])? ?(?:\([^()]*\) ?)?(?:(?:x|×|by) ?\d|wide|across|square|around)`, facts{
 		begins: &byteSet{0x3ff000000000000, 0x200000002, 0x0, 0x0},
 	}},
+	{`(?i)^(?:and |then |now )*(?:work(?:ing)? )?(?:as follows|in (?:this|the following) order|the following)$`, facts{
+		words:  needles{[]string{`as follows`, ` order`, `the following`}, true, byteSet{0x100000000, 0x10000200100002, 0x0, 0x0}},
+		begins: &byteSet{0x0, 0x90420200904202, 0x0, 0x0},
+		ends:   &byteSet{0x0, 0xc0080000c0080, 0xffffffffffffffff, 0xffffffffffffffff},
+	}},
 	{`(?i)^(?:yrs?|years?|mos|months)$`, facts{
 		words:  needles{[]string{`yr`, `year`, `mos`, `months`}, true, byteSet{0x0, 0x200200002002000, 0x0, 0x0}},
 		begins: &byteSet{0x0, 0x200200002002000, 0x0, 0x0},

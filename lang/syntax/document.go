@@ -566,6 +566,7 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 		r.Clauses[0].Node = &Likewise{}
 	}
 	likeTheFirst(r)
+	tellsNext(r)
 	shapesEnds(r)
 	countsThings(r)
 	countsRows(r)
@@ -619,6 +620,24 @@ func likeTheFirst(r *Instruction) {
 		nth := r.within(c.Span)
 		if slices.ContainsFunc(nth, func(t Token) bool { return t.Kind == Ordinal }) && !slices.ContainsFunc(nth, func(t Token) bool { return t.Kind != Ordinal && t.Canon != "" && t.Canon != "as" && t.Canon != "work" }) {
 			r.Clauses[i].Node = &Likewise{}
+		}
+	}
+}
+
+// announces are words that say no more than that the work is told next.
+var announces = phrase.MustCompile(`(?i)^(?:and |then |now )*(?:work(?:ing)? )?(?:as follows|in (?:this|the following) order|the following)$`)
+
+// tellsNext takes such words for a remark where a colon stands behind them, or more work.
+func tellsNext(r *Instruction) {
+	for i, c := range r.Clauses {
+		switch c.Node.(type) {
+		case *Likewise, *Unread:
+		default:
+			continue
+		}
+		told := strings.HasPrefix(strings.TrimLeft(r.Text[c.Span.End:], " *_"), ":") || i+1 < len(r.Clauses) && steps(r.Clauses[i+1].Node)
+		if told && announces.MatchString(strings.Trim(r.Text[c.Span.Start:c.Span.End], " :*_")) {
+			r.Clauses[i].Node = &Remark{}
 		}
 	}
 }
@@ -788,7 +807,7 @@ func (d *document) rowsIn(span source.Span) []source.Span {
 	tokens := Lex(text, d.file.Vocab)
 	var out []source.Span
 	start := 0
-	for i := 1; i < len(tokens); i++ {
+	for i := listItem(tokens) + 1; i < len(tokens); i++ { // the number of an item begins the row that it stands before
 		if !endsRow(tokens[i-1]) || !namesRow(tokens[i]) {
 			continue
 		}

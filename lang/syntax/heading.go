@@ -519,7 +519,7 @@ func (d *document) inParagraph(span source.Span) bool {
 // growsFrom tells a line with a label that chains out and works back, or chains out and no more.
 func (d *document) growsFrom(line string) bool {
 	_, rest, _ := strings.Cut(line, ":")
-	r := readRow(strings.TrimFunc(rest, isBlank), 0, Standard())
+	r := readRow(strings.TrimLeft(strings.TrimFunc(rest, isBlank), "* "), 0, Standard())
 	return laysFirst(r) != nil && (len(r.Clauses) == 1 || worksBack(r))
 }
 
@@ -598,7 +598,7 @@ func splitHeading(line string) (h runInHeading, ok bool) {
 		return runInHeading{name: m[5], body: m[1], capitals: true}, true
 	}
 	for _, at := range headingMark.FindAllStringIndex(line[:min(len(line), maxHeading)], -1) {
-		h = runInHeading{name: at[0], body: at[1], mark: strings.TrimSpace(line[at[0]:at[1]])}
+		h = runInHeading{name: at[0], body: at[1], mark: strings.Trim(line[at[0]:at[1]], " \t*_")}
 		if made := strings.IndexByte(h.mark, ')'); made >= 0 {
 			h.name = at[0] + strings.IndexByte(line[at[0]:], ')') + 1
 		}

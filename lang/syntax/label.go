@@ -721,7 +721,7 @@ func (r *labelReader) title() {
 		switch t := r.tokens[i]; {
 		case t.Kind == Number && (isSide(r.tokens[i-1]) || i+1 < len(r.tokens) && isSide(r.tokens[i+1])):
 		case t.Kind == Name && !tells[t.Canon], t.Kind == Ordinal, t.Kind == Hyphen, t.Kind == Comma, t.Kind == Sign && t.Canon == "&":
-		case isBranch(t), t.Kind == Word && !beginsAction(t) && !opensTitle[t.Canon]:
+		case isBranch(t), t.Kind == Word && !beginsAction(t) && !(opensTitle[t.Canon] && r.tokens[i-1].Kind == Comma):
 		case ofSide && t.Kind == Word && t.Canon == "ch" && i+1 < len(r.tokens) && r.tokens[i+1].Kind == Colon: // along the other side of the chain:
 		case t.Kind == Colon, t.Kind == Period && i > r.at+1 && i+1 < len(r.tokens) && (r.label.Step || ofSide || beginsAction(r.tokens[i+1])):
 			r.sides(r.at+1, i)

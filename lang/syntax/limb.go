@@ -297,12 +297,15 @@ func (p *pruner) spokenOf(found limbLabel, i int) bool {
 // alongWords lead along a limb.
 var alongWords = map[string]bool{"down": true, "along": true, "up": true}
 
-// numbersLimb tells the number or the letter at token i of a limb among several, `arm two`, `thorn E`, which a mark follows.
+// numbersLimb tells the number or the letter at token i of a limb among several, `arm two`, `thorn E`, which a mark follows, or the star of what is set off.
 func (p *pruner) numbersLimb(i int) bool {
 	t := p.in[i]
 	numbers := t.Kind == Number && !t.Values.PerSize() && t.Values.At(0) > 0 && t.Values.At(0) <= mostLimbs
-	return (numbers || p.letter(t)) && p.in[i-1].Kind == Name &&
-		i+1 < len(p.in) && (separates(p.in[i+1]) || p.in[i+1].Kind == Open || p.in[i+1].Kind == Close)
+	if !numbers && !p.letter(t) || p.in[i-1].Kind != Name || i+1 == len(p.in) {
+		return false
+	}
+	mark := p.in[i+1]
+	return separates(mark) || mark.Kind == Open || mark.Kind == Close || strings.HasPrefix(p.text[mark.Span.Start:], "*")
 }
 
 // mostLimbs is how many branches of one kind are told apart by numbers.

@@ -170,11 +170,22 @@ func listItem(tokens []Token) int {
 	for next < len(tokens)-1 && tokens[next].Kind == Star {
 		next++
 	}
+	if tokens[next].Kind == Word && leadsToRow[tokens[next].Canon] {
+		for next++; next < len(tokens)-1 && tokens[next].Kind == Number; {
+			next++
+		}
+	}
+	if next == len(tokens) {
+		return 0
+	}
 	if !namesRow(tokens[next]) || tokens[next].Kind == Ordinal {
 		return 0
 	}
 	return at
 }
+
+// leadsToRow are the words that tell which row it is, before the word itself: `4. Last row:`, `5. Next 3 rows:`.
+var leadsToRow = map[string]bool{"next": true, "last": true, "foundation": true, "beg": true, "base": true, "each": true}
 
 // itemNumbers takes the bare numbers of the piece for those of a list, where
 // another item of it says which row it is: `1. Ch 10.` above `2. Row 1: …`.

@@ -118,6 +118,9 @@ func listed(line string) bool {
 // bulleted begins with the mark of a list, or with the hyphen, star or arrow that stands for one.
 var bulleted = phrase.MustCompile(`^(?:[•·●▪◦]|[-–*>] )`)
 
+// Listed tells an instruction that is an item of a list, `- sc in next 8 sc`, without a label of a row.
+func (r *Instruction) Listed() bool { return r.Label.Kind != Numbered && bulleted.MatchString(r.Text) }
+
 // onlyLabel tells a line that is a label and nothing more: `Row 3:`.
 func onlyLabel(line string) bool {
 	tokens := Lex(line, Standard())
