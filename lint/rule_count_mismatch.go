@@ -131,7 +131,7 @@ func idle(row *fabric.Row) bool {
 		return false
 	}
 	chain, below := longestChain(row.Tree), row.Before()
-	if chain > 0 && row.Tree.Label.Step || len(clausesOf[*syntax.Total](row.Tree)) > 1 {
+	if chain > 0 && (row.Tree.Label.Step || row.Stated.OfChains()) || len(clausesOf[*syntax.Total](row.Tree)) > 1 {
 		return false // more of a stem; squares of a chart: `3 sp, 2 bl, 3 sp`
 	}
 	if below == nil {

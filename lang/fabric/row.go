@@ -836,7 +836,7 @@ func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Comp
 	if h.other && h.keeps {
 		rows = append(rows, h.row[min(h.sideFrom, len(h.row)):]) // `Side Two now has 14 sts.`
 	}
-	if h.heads && len(h.lastHome) > 0 {
+	if h.heads && h.cameInStep() {
 		rows = append(rows, h.lastHome)
 	}
 	if b := h.innermost(); h.heads && b != nil {
@@ -855,6 +855,12 @@ func (h *hand) compareEither(p syntax.Part, t *Tally, stated *syntax.Total) Comp
 		}
 	}
 	return near
+}
+
+// cameInStep tells whether the last stitch of the branch that came home last is one of the step, which may make none.
+func (h *hand) cameInStep() bool {
+	step := h.row[min(h.stepFrom, len(h.row)):]
+	return len(h.lastHome) > 0 && (len(step) == 0 || slices.Contains(step, latest(h.lastHome)))
 }
 
 // away is how far a count is from what was made.

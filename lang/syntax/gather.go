@@ -366,6 +366,9 @@ func (f *folder) turnsBack(skipped Place) bool {
 	if k == 0 || skipped.Noun.Kind != NounChain || skipped.From != FromHere || skipped.Number.Or(0, 1) != 1 || skipped.Of != nil || skipped.Name != "" || f.at+1 == len(f.in) {
 		return false
 	}
+	if f.saidHome() || f.ofBranch() {
+		return alongChain(f.in[f.at+1], false) > 0
+	}
 	chain, ok := f.out[k-1].Node.(*Chain)
 	if !ok || chain.Number.PerSize() || !chain.Number.Written() || alongChain(f.in[f.at+1], f.out[k-1].Sep == SepStop) == 0 {
 		return false
@@ -385,6 +388,34 @@ func (f *folder) turnsBack(skipped Place) bool {
 	}
 	left := chain.Number.At(0) - 1 - along
 	return along >= leastBack && len(f.open) == 0 && (left == 0 || left*left == 1 && f.out[k-1].Sep < SepStop)
+}
+
+// saidHome tells whether the way home is said to come next, behind a chain: `9 ch. Come home: miss 1 ch, …`.
+func (f *folder) saidHome() bool {
+	k := len(f.out) - 1
+	if home, ok := f.out[k].Node.(*Return); !ok || home.To != "" {
+		return false
+	}
+	for k--; k >= 0; k-- {
+		switch f.out[k].Node.(type) {
+		case *Remark, *Total:
+		case *Chain:
+			return true
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// ofBranch tells whether the last clause lays the chain of a branch: `**Branch C.** 10 ch. Miss 1 ch, …`.
+func (f *folder) ofBranch() bool {
+	k := len(f.out) - 1
+	if k < 1 || !isChain(f.out[k].Node) {
+		return false
+	}
+	_, branch := f.out[k-1].Node.(*Branch)
+	return branch
 }
 
 // leastBack is along how many chains stitches come back at least: fewer may lie under a mesh, `ch 2, sk 1 ch, dc in next ch`.

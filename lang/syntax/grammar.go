@@ -502,7 +502,7 @@ type gChain struct {
 	Pos    lexer.Position
 	N      *gNum     `parser:"'always'? 'work'? ( ( 'ch' 'of' @@ 'ch' | 'ch' ( Hyphen | Dash | 'of' )? @@ )"`
 	Out    *gOut     `parser:"  @@?"`
-	M      *gNum     `parser:"| @@ ( Hyphen | Dash | 'more' )? 'ch'"`
+	M      *gNum     `parser:"| 'more'? @@ ( Hyphen | Dash | 'more' )? 'ch'"`
 	Out2   *gOut     `parser:"  @@?"`
 	For    *gStitch  `parser:"| 'ch' ) 'more'? ( 'st' | 'loop' )? ( 'once' ( ?= EOF ) )? ( 'for' Ordinal? @@ )?"`
 	Plus   *gNum     `parser:"( ( Sign | 'plus' ) @@ 'ch'? ( 'for' ( Name | 'tch' | 'turn' | 'foundation' | 'beg' )+ )? )?"`

@@ -185,9 +185,14 @@ func (r *labelReader) lettered() bool {
 // maxNamed is the most words of a label such as `Left front edging:`.
 const maxNamed = 4
 
+// leadsOn tells a label that says between which branches it is worked, by their letters: `E to D:`.
+func (r *labelReader) leadsOn() bool {
+	return r.at+3 < len(r.tokens) && r.tokens[r.at+1].Kind == Word && r.tokens[r.at+1].Canon == "to" && (r.tokens[r.at+2].Kind == Name || r.tokens[r.at+2].Canon == "base") && r.tokens[r.at+3].Kind == Colon
+}
+
 // named takes a label that is a name: `Edging:`, `Border (RS):`, `Edge—`.
 func (r *labelReader) named() int {
-	if t := r.peek(); t.Kind != Name && !(t.Kind == Word && (partWords[t.Canon] || r.word("foundation", "beg", "to", "remaining", "return"))) || len(t.Canon) < 2 {
+	if t := r.peek(); t.Kind != Name && !(t.Kind == Word && (partWords[t.Canon] || r.word("foundation", "beg", "to", "remaining", "return"))) || len(t.Canon) < 2 && !r.leadsOn() {
 		return 0
 	}
 	first := r.at
@@ -285,7 +290,7 @@ func headingBefore(label Label, n int, tokens []Token) int {
 // instruction, as in `Next row: SHAPE NECK: …`, and gives the number of tokens it
 // takes. The first token is the last of the label.
 func headingAfter(label Label, tokens []Token, text string) int {
-	if label.Bare && len(tokens) > 2 && tokens[1].Kind == Star && tokens[1].Canon == "**" && tokens[2].Written != limbToken && tokens[2].Canon != "branch" {
+	if label.Bare && len(tokens) > 2 && tokens[1].Kind == Star && tokens[1].Canon == "**" && tokens[2].Written != limbToken && tokens[2].Written != homeToken && tokens[2].Canon != "branch" {
 		r := labelReader{tokens: tokens[2:], text: text}
 		if n := r.boldTitle(); n > 0 && !holds(tokens[2:2+n], Stitch) {
 			return n + 2 // with its stars: `17. **Side leaf on a stalk.** Ch 10.`

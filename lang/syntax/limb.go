@@ -21,7 +21,7 @@ const maxLimb = 5
 func (l *scanner) nameLimbs(tokens []Token) []Token {
 	p := pruner{scanner: l, in: tokens, known: l.vocab.limbs}
 	labels := p.labels()
-	if len(labels) == 0 && len(p.known) == 0 && !p.mayGoHome() && !p.mayTell() {
+	if len(labels) == 0 && len(p.known) == 0 && !p.mayGoHome() && !p.mayTell() && !p.ofBoldBranch() {
 		return tokens
 	}
 	for _, found := range labels {
@@ -117,7 +117,7 @@ type limbLabel struct {
 // that is then worked along from the hook.
 func (p *pruner) labels() []limbLabel {
 	var out []limbLabel
-	if !slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Ordinal || isNearest(t) || isHook(t) || skips(t) }) {
+	if !slices.ContainsFunc(p.in, func(t Token) bool { return t.Kind == Ordinal || isNearest(t) || isHook(t) || skips(t) }) && !p.ofBoldBranch() {
 		return nil // no chain is counted from the hook
 	}
 	for i := 0; i < len(p.in); i++ {
@@ -134,6 +134,20 @@ func (p *pruner) labels() []limbLabel {
 		}
 	}
 	return out
+}
+
+// ofBoldBranch tells a step with the word for a branch in its title, or one that says that it goes out: `4. **Branch B.**
+// 7 ch`, `5. **Shoot B1, outward.** 5 ch`.
+func (p *pruner) ofBoldBranch() bool {
+	if len(p.in) < 7 || p.in[2].Kind != Star || p.in[2].Canon != "**" {
+		return false
+	}
+	for i := 3; i < min(len(p.in), mostInBold) && p.in[i].Kind != Star; i++ {
+		if isBranch(p.in[i]) || strings.HasPrefix(p.spelled(p.in[i]), "outward") {
+			return true
+		}
+	}
+	return false
 }
 
 func skips(t Token) bool { return t.Kind == Word && t.Canon == "skip" }
@@ -161,28 +175,48 @@ func (p *pruner) ofBranch(i int) bool {
 	return i > 2 && p.in[i-1].Kind == Comma && callable(p.in[i-2]) && isBranch(p.in[i-3])
 }
 
-// resumes reads `branch B, home:` at token i, which goes on along a branch that was left. It
-// gives the token of the mark, i for none.
-func (p *pruner) resumes(i int) int {
-	if i+4 >= len(p.in) || !isBranch(p.in[i]) || !callable(p.in[i+1]) {
-		return i
+// resumed is a branch that is gone on along, with the tokens behind its name and from the mark on.
+type resumed struct {
+	name     Token
+	from, to int
+}
+
+// resumes reads `branch B, home:` at token i, or the `Shoot E1, onward.` of a bold title, which goes on along a branch
+// that was left.
+func (p *pruner) resumes(i int) (resumed, bool) {
+	var on resumed
+	switch {
+	case i+4 >= len(p.in):
+		return on, false
+	case isBranch(p.in[i]) && callable(p.in[i+1]):
+		on.name, on.from = p.in[i+1], i+2
+	case i == 3 && p.in[2].Kind == Star && p.in[2].Canon == "**" && p.numbersLimb(i+1):
+		on.from = i + 2
+		if p.glued(on.from) {
+			on.from++
+		}
+		if on.name = p.merged(i, on.from); !p.knows(on.name.Canon) {
+			return on, false
+		}
+	default:
+		return on, false
 	}
 	home := false
-	for j := i + 2; j < len(p.in) && j < i+2+maxLimb; j++ {
-		switch t := p.in[j]; {
-		case t.Kind == Colon:
-			if !home || chainsOut(p.in, j+1) {
-				return i
-			}
-			return j
-		case t.Kind == Comma && j == i+2, t.Kind == Word:
+	for on.to = on.from; on.to < len(p.in) && on.to < i+mostInBold; on.to++ {
+		switch t := p.in[on.to]; {
+		case t.Kind == Colon, p.boldStop(on.to):
+			return on, home && !chainsOut(p.in, on.to+1)
+		case t.Kind == Comma && on.to == on.from, t.Kind == Word:
 		case t.Kind != Name:
-			return i
+			return on, false
 		}
-		home = home || p.again(j) || p.spelled(p.in[j]) == "home" || p.in[j].Canon == "continue" || p.in[j].Canon == "return"
+		home = home || p.again(on.to) || goesOnWords[p.spelled(p.in[on.to])] || ends[p.in[on.to].Canon] || p.in[on.to].Canon == "return"
 	}
-	return i
+	return on, false
 }
+
+// goesOnWords tell that a branch is gone on along that was left: `branch B, home:`, `**Branch B, onward.**`.
+var goesOnWords = map[string]bool{"home": true, "onward": true, "onwards": true}
 
 // labelAt reads the label that begins at token i.
 func (p *pruner) labelAt(i int) (limbLabel, bool) {
@@ -202,7 +236,7 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		break
 	}
 	found.from = i
-	for i < len(p.in) && i < found.from+maxLimb && (p.names(p.in[i]) || i > found.from && p.numbersLimb(i)) {
+	for i < len(p.in) && i < found.from+maxLimb && (p.names(p.in[i]) || i > found.from && (p.numbersLimb(i) || star == "**" && isBranch(p.in[i-1]) && callable(p.in[i]))) {
 		i++
 	}
 	if i == found.from || i >= len(p.in) {
@@ -228,7 +262,8 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 	if i = grown; fork {
 		i = p.pastGround(i)
 	}
-	if star == "**" {
+	bold := star == "**"
+	if bold {
 		i = p.toBoldStop(i)
 	}
 	marked := false
@@ -257,7 +292,8 @@ func (p *pruner) labelAt(i int) (limbLabel, bool) {
 		found.several = true
 		i++
 	}
-	out := chainsOut(p.in, i) || grows && afterChain(p.in, i) > 0 || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i) || marked && p.spokenOf(found, i)
+	_, on := p.resumes(found.from)
+	out := chainsOut(p.in, i) || bold && !on && p.ofBoldBranch() && afterChain(p.in, i) > 0 || grows && afterChain(p.in, i) > 0 || p.in[found.from].Kind == Ordinal && !slices.ContainsFunc(p.in[:found.at], worksOrChains) && p.chainsOnly(i) || marked && p.spokenOf(found, i)
 	return found, out && (found.several || !p.hasOf(found.from, found.to))
 }
 
@@ -305,7 +341,15 @@ func (p *pruner) numbersLimb(i int) bool {
 		return false
 	}
 	mark := p.in[i+1]
+	if !numbers && i+2 < len(p.in) && p.glued(i+1) {
+		mark = p.in[i+2] // `shoot B1`
+	}
 	return separates(mark) || mark.Kind == Open || mark.Kind == Close || strings.HasPrefix(p.text[mark.Span.Start:], "*")
+}
+
+// glued tells a number at token i that stands right behind the letter before it, `B1`.
+func (p *pruner) glued(i int) bool {
+	return p.in[i].Kind == Number && i > 0 && p.letter(p.in[i-1]) && p.in[i-1].Span.End == p.in[i].Span.Start
 }
 
 // mostLimbs is how many branches of one kind are told apart by numbers.
@@ -331,7 +375,7 @@ func (p *pruner) toBoldStop(i int) int {
 		switch t := p.in[j]; {
 		case p.boldStop(j):
 			return j
-		case t.Kind != Word && t.Kind != Name && t.Kind != Hyphen && t.Kind != Number:
+		case t.Kind != Word && t.Kind != Name && t.Kind != Hyphen && t.Kind != Number && t.Kind != Comma:
 			return i
 		}
 	}
@@ -557,9 +601,10 @@ func skipsNearest(tokens []Token, i int) bool {
 	if chain.Kind != Number {
 		chain = tokens[i-2]
 	}
-	if i < len(tokens) && tokens[i].Kind == Comma {
+	if i < len(tokens) && (tokens[i].Kind == Comma || tokens[i].Kind == Period) {
 		i++
 	}
+	i += saysHome(tokens[i:])
 	if i+2 >= len(tokens) || chain.Kind != Number || !skips(tokens[i]) {
 		return false
 	}
@@ -567,6 +612,14 @@ func skipsNearest(tokens []Token, i int) bool {
 		i++
 	}
 	return i+1 < len(tokens) && tokens[i].Kind == Number && tokens[i+1].Canon == "ch" && chain.Values.At(0) > tokens[i].Values.At(0)+1
+}
+
+// saysHome is how many tokens say with a colon that what comes next is the way home: `Come home:`.
+func saysHome(tokens []Token) int {
+	if len(tokens) > 1 && tokens[0].Kind == Word && tokens[0].Canon == "return" && tokens[1].Kind == Colon {
+		return 2
+	}
+	return 0
 }
 
 // afterChain gives the token after the chain that is made at token i, 0 where none is.
@@ -652,8 +705,11 @@ func (p *pruner) merged(from, to int) Token {
 // words are those of some tokens, without the ones that mean nothing.
 func (p *pruner) words(from, to int) string {
 	var out []string
-	for _, t := range p.in[from:to] {
-		if t.Kind != Hyphen && (t.Kind != Word || t.Canon != "") {
+	for i := from; i < to; i++ {
+		switch t := p.in[i]; {
+		case i > from && p.glued(i):
+			out[len(out)-1] += p.spelled(t)
+		case t.Kind != Hyphen && (t.Kind != Word || t.Canon != ""):
 			out = append(out, p.spelled(t))
 		}
 	}
@@ -692,11 +748,11 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 	if !p.begins(i) || i+1 >= len(p.in) {
 		return i, nil
 	}
-	if end := p.resumes(i); end > i {
+	if on, ok := p.resumes(i); ok {
 		at := p.in[i].Span
 		out = append(out, Token{Kind: Word, Canon: "return", Written: homeToken, Span: source.Span{Start: at.Start, End: at.Start + 1}})
-		out = append(out, Token{Kind: Word, Canon: "to", Span: source.Span{Start: at.Start + 1, End: at.End}}, p.in[i+1])
-		return end, p.filling(out, i+2, end)
+		out = append(out, Token{Kind: Word, Canon: "to", Span: source.Span{Start: at.Start + 1, End: at.Start + 2}}, on.name)
+		return on.to, p.filling(out, on.from, on.to)
 	}
 	j, bare := i, false
 	switch t := p.in[i]; {

@@ -14,7 +14,7 @@ import (
 // comment, or work as elsewhere in the pattern.
 func loose(tokens []Token) Node {
 	only := false // for one of the sizes
-	if toEachSide(tokens) {
+	if toEachSide(tokens) || tellsLength(tokens) || withStep(tokens) || asYouGo(tokens) {
 		return &Remark{} // one to the left and one to the right
 	}
 	for i, t := range tokens {
@@ -77,6 +77,27 @@ func putsOff(tokens []Token) bool {
 		i--
 	}
 	return i > 0 && i < len(tokens)-1 && tokens[i].Kind == Word && tokens[i].Canon == "for" && !holds(tokens, Stitch)
+}
+
+// tellsLength tells words that say what a branch has become: `which makes B 13 ch long`, `…, Branch C has 9 sts`.
+func tellsLength(tokens []Token) bool {
+	n := len(tokens) - 1
+	if n == 4 && isBranch(tokens[0]) && tokens[2].Canon == "have" && tokens[4].Canon == "st" {
+		return true
+	}
+	return n > 2 && tokens[n].Kind == Name && tokens[n].Canon == "long" && tokens[n-1].Canon == "ch" && tokens[n-2].Kind == Number && !holds(tokens, Stitch)
+}
+
+// withStep tells words that take the stitches of an earlier step into a sum: `with the 4 ss of step 8`.
+func withStep(tokens []Token) bool {
+	n := len(tokens) - 1
+	return n > 3 && tokens[0].Canon == "with" && tokens[n].Kind == Number && tokens[n-1].Canon == "step" && tokens[n-2].Canon == "of"
+}
+
+// asYouGo tells how the work comes to look on the way: `thickening as you go`.
+func asYouGo(tokens []Token) bool {
+	n := len(tokens) - 1
+	return n > 2 && tokens[n].Canon == "go" && tokens[n-1].Canon == "" && tokens[n-2].Canon == "as" && !holds(tokens, Stitch) && !holds(tokens, Number)
 }
 
 // toEachSide tells words that lay two things out, one to each side.

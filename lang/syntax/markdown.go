@@ -224,6 +224,25 @@ func instructsIn(tokens []Token) bool {
 	return false
 }
 
+// numberFirst reads a step of which the number stands in bold with its title, `**2. Shoot A.** 9 ch`, as one that has the
+// number before the bold: `2. **Shoot A.** 9 ch`.
+func numberFirst(tokens []Token) []Token {
+	if len(tokens) < 6 || tokens[0].Kind != Star || tokens[0].Canon != "**" || tokens[1].Kind != Number || tokens[1].Values.PerSize() || tokens[2].Kind != Period && tokens[2].Kind != Close {
+		return tokens
+	}
+	for i := 4; i < min(len(tokens), 4+mostInBold); i++ {
+		if tokens[i].Kind != Star {
+			continue
+		}
+		if tokens[i].Canon == "**" && (tokens[i-1].Kind == Period || tokens[i-1].Kind == Comma) {
+			tokens[0], tokens[1], tokens[2] = tokens[1], tokens[2], tokens[0]
+			tokens[2].Span = source.Span{Start: tokens[3].Span.Start, End: tokens[3].Span.Start}
+		}
+		break
+	}
+	return tokens
+}
+
 // emphasis passes over the stars around a stated count, or around words that are no steps,
 // which mark no repeat: `*(24 sts)*`, `*second twig:* ch 5`, `with **B**`.
 func emphasis(tokens []Token) {
@@ -268,11 +287,13 @@ func emphasized(tokens []Token) int {
 	if end < 2 || tokens[end].Canon != tokens[0].Canon || tokens[end].Span.Start > tokens[end-1].Span.End {
 		return 0
 	}
-	if after := tokens[end+1:]; len(after) > 0 && (after[0].Kind == Number || after[0].Canon == "rep" || after[0].Span.Start == tokens[end].Span.End && !separates(after[0])) {
+	inside := tokens[1:end]
+	last := inside[len(inside)-1].Kind
+	sentence := (last == Period || last == Comma) && !holds(inside, Stitch)
+	if after := tokens[end+1:]; len(after) > 0 && (after[0].Kind == Number && !(sentence && len(after) > 1 && after[1].Canon == "ch") ||
+		after[0].Canon == "rep" || after[0].Span.Start == tokens[end].Span.End && !separates(after[0])) {
 		return 0
 	}
-	inside := tokens[1:end]
-	sentence := inside[len(inside)-1].Kind == Period && !holds(inside, Stitch)
 	step := func(t Token) bool { return t.Kind != Name && t.Kind != Word || beginsAction(t) }
 	ownWord := len(inside) == 1 && inside[0].Kind == Stitch && inside[0].Stitch == (stitch.Meaning{})
 	if !sentence && !ownWord && slices.ContainsFunc(inside, step) {
