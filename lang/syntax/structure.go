@@ -37,6 +37,7 @@ type builder struct {
 	match    []int      // for each bracket the index of its partner, else -1
 	groups   [][]Clause // the insides of bracketed groups, by Token.Group
 	totals   []*Total   // what each inside reads as, taken for a stated count
+	worked   int        // the index behind the last stitch
 	problems []Problem
 }
 
@@ -109,7 +110,7 @@ func separates(t Token) bool {
 	return false
 }
 
-// pair finds each bracket's partner. Brackets of different shapes pair with
+// pair finds each bracket's partner, and the last stitch. Brackets of different shapes pair with
 // each other, as slips of the pen do.
 func (b *builder) pair() {
 	b.match = make([]int, len(b.tokens))
@@ -117,6 +118,8 @@ func (b *builder) pair() {
 	for i := range b.tokens {
 		b.match[i] = -1
 		switch b.tokens[i].Kind {
+		case Stitch:
+			b.worked = i + 1
 		case Open:
 			open = append(open, i)
 		case Close:
@@ -133,6 +136,10 @@ func (b *builder) pair() {
 		b.problem(BracketUnclosed, o)
 	}
 }
+
+// worksBehind tells whether a stitch stands at a token or behind it. It is asked at every full stop and bracket, so it must not
+// look through all that follows.
+func (b *builder) worksBehind(i int) bool { return i < b.worked }
 
 // within are the tokens of a span.
 func (b *builder) within(span source.Span) []Token {
@@ -356,7 +363,7 @@ func chainsNext(tokens []Token) bool {
 func (l *lister) period(i, hi int) int {
 	l.flush(SepStop)
 	l.endLead()
-	counts := l.complete(l.b.tokens[i+1 : hi])
+	counts := l.complete(i + 1)
 	if l.closes() || sharedOut(sentence(l.b.tokens[i+1:hi])) != nil {
 		return l.countBehind(i, hi, counts)
 	}
@@ -498,16 +505,16 @@ func comesLast(n Node) bool {
 	return false
 }
 
-// complete tells whether the row is worked to its end, and the next sentence, behind
+// complete tells whether the row is worked to its end, and the sentence that begins with token i, behind
 // which nothing is worked, is what it counts: `… to end, turn. 6 shells, 7 dc`.
 // Where the row is not closed, one number alone may be work, of which the places
 // left tell.
-func (l *lister) complete(rest []Token) bool {
+func (l *lister) complete(i int) bool {
 	n := len(l.out)
 	if l.depth > 0 || n == 0 {
 		return false
 	}
-	parts := countsOnly(rest)
+	parts := l.b.countsOnly(i)
 	if parts == 0 {
 		return false
 	}
@@ -528,7 +535,7 @@ func (l *lister) complete(rest []Token) bool {
 		if len(last.Places) == 0 || parts < 2 {
 			return false
 		}
-		if countsSpaces(sentence(rest)) {
+		if countsSpaces(sentence(l.b.tokens[i:])) {
 			return true
 		}
 		end := last.Places[len(last.Places)-1]
@@ -864,21 +871,21 @@ func (l *lister) bracket(open, end int) int {
 		l.out = append(l.out, Clause{Span: spanOf(inside[:cut]), Sep: SepComma, Node: asTotal(inside[:cut])}, Clause{Span: spanOf(inside[cut+1:]), Node: change})
 		return end
 	}
-	if counted := withoutNamed(inside); len(counted) < len(inside) && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+	if counted := withoutNamed(inside); len(counted) < len(inside) && l.depth == 0 && !b.worksBehind(end) {
 		if total := cmp.Or(asTotal(counted), countsAmong(counted)); total != nil {
 			return l.take(open, end, total) // `(19 sts, and the tip sp)`
 		}
 	}
-	if total := brokenDown(inside); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+	if total := brokenDown(inside); total != nil && l.depth == 0 && !b.worksBehind(end) {
 		return l.take(open, end, total) // `(12 fans (96 dc, 36 picots), 60 sc)`
 	}
-	if total := tallied(inside); total != nil && l.depth == 0 && asTotal(inside) == nil && !holds(b.tokens[end:], Stitch) {
+	if total := tallied(inside); total != nil && l.depth == 0 && asTotal(inside) == nil && !b.worksBehind(end) {
 		return l.take(open, end, total) // `(5 shells, 2 half-shells, 6 sc)`
 	}
 	if leavesOut(inside) {
 		return l.take(open, end, &Remark{})
 	}
-	if total, told, says := countTakesIn(inside); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+	if total, told, says := countTakesIn(inside); total != nil && l.depth == 0 && !b.worksBehind(end) {
 		l.flush(SepNone)
 		l.out = append(l.out, Clause{Span: spanOf(inside[:told]), Sep: SepStop, Node: total})
 		if said := inside[says:]; takesIn(said[0]) {
@@ -891,13 +898,13 @@ func (l *lister) bracket(open, end int) int {
 	if total := countAfterName(inside); total != nil && l.depth == 0 && !l.worksBracket(end) {
 		return l.take(open, end, total)
 	}
-	if total := inParts(inside); total != nil && l.depth == 0 && !holds(b.tokens[end:], Stitch) {
+	if total := inParts(inside); total != nil && l.depth == 0 && !b.worksBehind(end) {
 		return l.take(open, end, total)
 	}
 	if saysWhat(inside) && !l.worksBracket(end) {
 		return l.take(open, end, &Remark{})
 	}
-	if total := cmp.Or(countsAmong(inside), countAlong(inside)); total != nil && l.depth == 0 && (len(l.flat) == 0 || !l.leads()) && !l.worksBracket(end) && !holds(b.tokens[end:], Stitch) {
+	if total := cmp.Or(countsAmong(inside), countAlong(inside)); total != nil && l.depth == 0 && (len(l.flat) == 0 || !l.leads()) && !l.worksBracket(end) && !b.worksBehind(end) {
 		return l.take(open, end, total)
 	}
 	if !l.leads() || l.toldHowOften(open, end) {
@@ -949,7 +956,7 @@ func (l *lister) take(open, end int, node Node) int {
 // behind it, and gives its last token, 0 for none.
 func (l *lister) countsTo(i, hi int) int {
 	said := sentence(l.b.tokens[i:hi])
-	if len(l.out) == 0 || l.depth > 0 || len(said) < 2 || said[0].Kind != Number && !ofEach(said) || holds(l.b.tokens[i+len(said):hi], Stitch) {
+	if len(l.out) == 0 || l.depth > 0 || len(said) < 2 || said[0].Kind != Number && !ofEach(said) || l.b.worksBehind(i+len(said)) {
 		return 0
 	}
 	total := sharedOut(said)

@@ -11,15 +11,15 @@ import (
 // Here words are told for a stated count, and read as one, whatever else is said of it: `24 sts`, `18 tr, 6 sp:
 // each side has 3 tr`, `12 dc, including the ch 3`, `15 sts, not counting the last sl st`.
 
-// countsOnly tells how many things a sentence counts behind which nothing is worked, 0
+// countsOnly tells how many things the sentence that begins with token i counts, where nothing is worked behind it, 0
 // for any other sentence.
-func countsOnly(tokens []Token) int {
-	said := sentence(tokens)
-	rest := tokens[len(said):]
-	if more := sentence(rest[min(1, len(rest)):]); saysCounts(more) {
-		rest = rest[1+len(more):] // `12 dc. The ch 3 counts as a dc.`
+func (b *builder) countsOnly(i int) int {
+	said := sentence(b.tokens[i:])
+	end := i + len(said)
+	if more := sentence(b.tokens[min(end+1, len(b.tokens)):]); saysCounts(more) {
+		end += 1 + len(more) // `12 dc. The ch 3 counts as a dc.`
 	}
-	if holds(rest, Stitch) {
+	if b.worksBehind(end) {
 		return 0
 	}
 	if total, _, _ := countTakesIn(said); total != nil {
