@@ -54,7 +54,7 @@ func preparesOrTravels(n syntax.Node) bool {
 	if !ok {
 		return prepares(n)
 	}
-	return w.Stitch.Meaning.IsSlip()
+	return w.Stitch.Meaning.Is(stitch.Slip)
 }
 
 // spans tells whether a chain goes over stitches that are skipped, or to another

@@ -10,6 +10,7 @@ import (
 	"stitchproof/lang/inflect"
 	"stitchproof/lang/numeral"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
 
@@ -371,7 +372,7 @@ func (w *writer) wordsAt(i int) []change {
 		out = append(out, w.change(size, source.Edit{Span: span, New: text}))
 	}
 	switch {
-	case t.Kind == syntax.Stitch && !w.number(i-1) && !t.Stitch.IsSlip():
+	case t.Kind == syntax.Stitch && !w.number(i-1) && !t.Stitch.Is(stitch.Slip):
 		// `sc in next st` for `2 sc in next st`
 		out = append(out, w.change(unwritten, source.Edit{Span: source.At(t.Span.Start), New: "2 "}))
 	case w.is(i, "next", "last") && w.is(i+1, "st", "sp", "ch"):
@@ -392,7 +393,7 @@ func (w *writer) wordsAt(i int) []change {
 			put(byWord, t.Span, other)
 		}
 	}
-	if t.Kind == syntax.Stitch && !t.Stitch.IsSlip() && !w.is(i-1, "between") {
+	if t.Kind == syntax.Stitch && !t.Stitch.Is(stitch.Slip) && !w.is(i-1, "between") {
 		out = append(out, w.stitchesFor(i)...)
 	}
 	return out
@@ -441,7 +442,7 @@ func (w *writer) stitchesFor(i int) []change {
 func (w *writer) names() []string {
 	var out []string
 	for _, t := range w.row.Tree.Tokens {
-		if name := strings.ToLower(w.source(t)); t.Kind == syntax.Stitch && !t.Stitch.IsSlip() && !slices.Contains(out, name) {
+		if name := strings.ToLower(w.source(t)); t.Kind == syntax.Stitch && !t.Stitch.Is(stitch.Slip) && !slices.Contains(out, name) {
 			out = append(out, name)
 		}
 	}

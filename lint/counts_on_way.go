@@ -78,8 +78,7 @@ func plainly(s syntax.StitchRef, noun syntax.Noun) bool {
 	if noun.Kind != syntax.NounStitch {
 		return true
 	}
-	k := s.Meaning.In(stitch.Unsettled)
-	return k != nil && (k.Class == stitch.Plain || k.Class == stitch.Slip)
+	return s.Meaning.Is(stitch.Plain, stitch.Slip)
 }
 
 // nearestTo is the number that is nearest to one, 0 for none.

@@ -178,8 +178,7 @@ func trusted(row *fabric.Row, t *fabric.Tally) bool {
 		return false
 	}
 	noun := row.Stated.Parts[0].Noun
-	k := noun.Stitch.Meaning.In(stitch.Unsettled)
-	return noun.Kind == syntax.NounAny || noun.Kind == syntax.NounNone || noun.Kind == syntax.NounStitch && k != nil && k.Class == stitch.Plain
+	return noun.Kind == syntax.NounAny || noun.Kind == syntax.NounNone || noun.Kind == syntax.NounStitch && noun.Stitch.Meaning.Is(stitch.Plain)
 }
 
 // counts tells whether the count that a row states can be held against it: not

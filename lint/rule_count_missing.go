@@ -7,6 +7,7 @@ import (
 	"stitchproof/lang/fabric"
 	"stitchproof/lang/rework"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 	"stitchproof/lang/syntax"
 )
 
@@ -70,7 +71,7 @@ func fastensFirst(tree *syntax.Row) bool {
 // closesAlone tells a line that is one slip stitch, which closes what is worked: `9. Sl st in the missed ch. Fasten off.`
 func closesAlone(row *fabric.Row) bool {
 	works := clausesOf[*syntax.Work](row.Tree)
-	return len(works) == 1 && works[0].Stitch.Meaning.IsSlip() && row.Tallies[0].Made == 1
+	return len(works) == 1 && works[0].Stitch.Meaning.Is(stitch.Slip) && row.Tallies[0].Made == 1
 }
 
 // countsInWords tells a row that counts in words which say more than can be held against what it makes: `(45 sts, counting

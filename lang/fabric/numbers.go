@@ -175,7 +175,7 @@ func (n *numbered) call(noun syntax.Noun) {
 
 // closesRound tells the slip stitch into the first stitch that joins a round.
 func closesRound(w *syntax.Work) bool {
-	return w.Stitch.Meaning.IsSlip() && len(w.Places) == 1 && w.Places[0].Pick == syntax.PickFirst && w.Places[0].Nth == 1
+	return w.Stitch.Meaning.Is(stitch.Slip) && len(w.Places) == 1 && w.Places[0].Pick == syntax.PickFirst && w.Places[0].Nth == 1
 }
 
 // landOn gives a row of which nobody knows what it is worked on as many stitches as it

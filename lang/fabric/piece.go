@@ -434,7 +434,7 @@ func ofSeam(before []syntax.Clause, t *syntax.Total) bool {
 	if reference(before) == nil || len(t.Parts) != 1 || t.Parts[0].Noun.Kind != syntax.NounStitch {
 		return false
 	}
-	return t.Parts[0].Noun.Stitch.Meaning.IsSlip() && slices.ContainsFunc(before, func(c syntax.Clause) bool {
+	return t.Parts[0].Noun.Stitch.Meaning.Is(stitch.Slip) && slices.ContainsFunc(before, func(c syntax.Clause) bool {
 		switch c.Node.(type) {
 		case *syntax.Join, *syntax.MakeUp:
 			return true

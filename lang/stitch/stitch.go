@@ -164,18 +164,15 @@ func (m Meaning) In(d Dialect) *Stitch {
 	return m.US
 }
 
-// IsSlip reports whether the spelling names a slip stitch, while nobody knows in which dialect.
-func (m Meaning) IsSlip() bool {
+// Is reports whether the spelling names a stitch of one of some classes, while nobody knows in
+// which dialect.
+func (m Meaning) Is(classes ...Class) bool {
 	s := m.In(Unsettled)
-	return s != nil && s.Class == Slip
+	return s != nil && slices.Contains(classes, s.Class)
 }
 
-// Shapes reports whether the spelling names a stitch that raises or lowers the count by itself,
-// while nobody knows in which dialect.
-func (m Meaning) Shapes() bool {
-	s := m.In(Unsettled)
-	return s != nil && (s.Class == Increase || s.Class == Decrease)
-}
+// Shapes reports whether it names one that raises or lowers the count by itself.
+func (m Meaning) Shapes() bool { return m.Is(Increase, Decrease) }
 
 // Ambiguous reports whether the dialects use the spelling for two stitches.
 func (m Meaning) Ambiguous() bool { return m.US != nil && m.UK != nil && m.US != m.UK }

@@ -430,8 +430,7 @@ func varies(name string) bool {
 	if len(tokens) != 1 || tokens[0].Kind != Stitch {
 		return false
 	}
-	k := tokens[0].Stitch.In(stitch.Unsettled)
-	return k != nil && (k.Class == stitch.Group || k.Class == stitch.Texture)
+	return tokens[0].Stitch.Is(stitch.Group, stitch.Texture)
 }
 
 // readsWhole tells whether no step of a meaning is left unread.

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"stitchproof/lang/source"
-	"stitchproof/lang/stitch"
 )
 
 // fold turns a flat run of clauses into what it means together: stars and
@@ -433,8 +432,7 @@ func (f *folder) glosses(n *Bracket) bool {
 	if !ok || w.Number.Written() || w.Times.Written() || len(w.Places) > 0 {
 		return false
 	}
-	named := w.Stitch.Meaning.In(stitch.Unsettled)
-	if named == nil || named.Class != stitch.Increase && named.Class != stitch.Decrease {
+	if !w.Stitch.Meaning.Shapes() {
 		return false
 	}
 	switch before := f.out[k-1].Node.(type) {

@@ -57,7 +57,7 @@ func (f *folder) listFrom(w *Work) int {
 // for none.
 func (f *folder) mixedFrom(w *Work) int {
 	none := len(f.out)
-	if len(w.Places) != 1 || w.Places[0].Prep == Between || w.Places[0].Number.Or(0, 1) != 1 || !plainStitch(w.Stitch) {
+	if len(w.Places) != 1 || w.Places[0].Prep == Between || w.Places[0].Number.Or(0, 1) != 1 || !plainStitch(w.Stitch.Meaning) {
 		return none
 	}
 	if p := w.Places[0]; p.Noun.Kind != NounSpace && p.Noun.Kind != NounCorner || p.To.Kind != ToNothing && p.To.Kind != ToTheEnd {
@@ -73,7 +73,7 @@ func (f *folder) mixedFrom(w *Work) int {
 			continue // it belongs to the list only with a stitch before it
 		}
 		before, work := f.out[i].Node.(*Work)
-		if !work || len(before.Places) > 0 || before.Times.Written() || before.Stitch.Word == next || !plainStitch(before.Stitch) {
+		if !work || len(before.Places) > 0 || before.Times.Written() || before.Stitch.Word == next || !plainStitch(before.Stitch.Meaning) {
 			break
 		}
 		from, next = i, before.Stitch.Word
@@ -105,7 +105,7 @@ func (f *folder) allFrom(c Clause) int {
 // spreadOver reads a place behind the last of several stitches that is that of them all, one in each: `1 dc, 1 htr, 3 tr, 1
 // htr, 1 dc in the next 7 ch`. Their numbers come to that of the places.
 func (f *folder) spreadOver(w *Work) *Work {
-	if len(w.Places) != 1 || w.Number.PerSize() || !oneInEach(w.Stitch) {
+	if len(w.Places) != 1 || w.Number.PerSize() || !oneInEach(w.Stitch.Meaning) {
 		return w
 	}
 	p := w.Places[0]
@@ -115,7 +115,7 @@ func (f *folder) spreadOver(w *Work) *Work {
 	all, listed, i := max(1, w.Number.At(0)), 0, len(f.out)-1
 	for ; i >= f.inside() && f.out[i].Sep == SepComma && unplacedWork(f.out[i]); i-- {
 		before := f.out[i].Node.(*Work)
-		if before.Number.Written() != w.Number.Written() || before.Number.PerSize() || before.Times.Written() || !oneInEach(before.Stitch) {
+		if before.Number.Written() != w.Number.Written() || before.Number.PerSize() || before.Times.Written() || !oneInEach(before.Stitch.Meaning) {
 			break
 		}
 		all, listed = all+max(1, before.Number.At(0)), listed+1
@@ -133,16 +133,10 @@ func (f *folder) spreadOver(w *Work) *Work {
 }
 
 // oneInEach tells a stitch that takes one place and makes one of it: a rung of the ladder, or a slip stitch.
-func oneInEach(ref StitchRef) bool {
-	k := ref.Meaning.In(stitch.Unsettled)
-	return k != nil && (k.Class == stitch.Plain || k.Class == stitch.Slip)
-}
+func oneInEach(m stitch.Meaning) bool { return m.Is(stitch.Plain, stitch.Slip) }
 
 // plainStitch tells a stitch, or a picot, from what shapes or stands for several.
-func plainStitch(ref StitchRef) bool {
-	k := ref.Meaning.In(stitch.Unsettled)
-	return k != nil && (k.Class == stitch.Plain || k.Class == stitch.Picot)
-}
+func plainStitch(m stitch.Meaning) bool { return m.Is(stitch.Plain, stitch.Picot) }
 
 // oneSpace tells a single space or each of several, or what is worked into like
 // one.

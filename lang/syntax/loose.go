@@ -3,6 +3,8 @@ package syntax
 import (
 	"slices"
 	"strings"
+
+	"stitchproof/lang/stitch"
 )
 
 // Old books tell a maker what to do in sentences that no grammar holds, and
@@ -54,7 +56,7 @@ func seams(tokens []Token) bool {
 	for i, t := range tokens[1:] {
 		switch {
 		case t.Kind == Name && t.Canon == "together":
-			return edge || tokens[0].Stitch.IsSlip() && i > 1
+			return edge || tokens[0].Stitch.Is(stitch.Slip) && i > 1
 		case t.Kind == Word && (t.Canon == "row" || t.Canon == "edge" || t.Canon == "end" || t.Canon == "tch" || t.Canon == "foundation"):
 			if to && edge {
 				return true

@@ -106,8 +106,7 @@ func motions(list []Clause) bool {
 // drawnStitch tells a stitch that is drawn up in several motions: a puff, a
 // cluster.
 func drawnStitch(ref StitchRef) bool {
-	k := ref.Meaning.In(stitch.Unsettled)
-	return k != nil && (k.Class == stitch.Texture || k.Class == stitch.Together)
+	return ref.Meaning.Is(stitch.Texture, stitch.Together)
 }
 
 // justWorked is what the clause before works in one place, nil where it works

@@ -245,8 +245,7 @@ func (r *reader) theNumber(mods []*gMod) bool {
 
 // isGroupNoun tells what is worked in one place, with chains among it.
 func isGroupNoun(n Noun) bool {
-	k := n.Stitch.Meaning.In(stitch.Unsettled)
-	return n.Kind == NounGroup || n.Kind == NounStitch && k != nil && k.Class == stitch.Group
+	return n.Kind == NounGroup || n.Kind == NounStitch && n.Stitch.Meaning.Is(stitch.Group)
 }
 
 // mods applies the words of a place phrase to p, one after the other.

@@ -869,11 +869,10 @@ func (r *reader) total(g *gTotal) Node {
 		r.refused = r.refused || r.tokens[i+1].Kind != Number
 	}
 	if g.Shaped != nil { // `(dec 2 sts)`
-		k := r.stitch(g.Shaped).Meaning.In(stitch.Unsettled)
-		switch {
-		case k != nil && k.Class == stitch.Increase:
+		switch shaped := r.stitch(g.Shaped).Meaning; {
+		case shaped.Is(stitch.Increase):
 			out.Change = 1
-		case k != nil && k.Class == stitch.Decrease:
+		case shaped.Is(stitch.Decrease):
 			out.Change = -1
 		}
 		r.refused = r.refused || !g.Have || out.Change == 0
@@ -1078,8 +1077,7 @@ func (r *reader) work(g *gWork) Node {
 		}
 	}
 	if g.For != nil && g.For.stitch() != nil {
-		k := r.stitch(g.For.stitch()).Meaning.In(stitch.Unsettled)
-		out.Picot = k != nil && k.Class == stitch.Picot
+		out.Picot = r.stitch(g.For.stitch()).Meaning.Is(stitch.Picot)
 		r.refused = r.refused || !out.Picot
 	}
 	if s := r.shaping(g, out); s != nil {
@@ -1189,12 +1187,11 @@ func (r *reader) colour(g *gWork, w *Work) {
 // madeOf reads `shell of 5 dc` as the 5 dc that it is, by that name; stitches that are
 // closed together keep theirs.
 func (r *reader) madeOf(g *gStitchOf, w *Work) {
-	k := w.Stitch.Meaning.In(stitch.Unsettled)
-	if k == nil || k.Class != stitch.Group && k.Class != stitch.Together && k.Class != stitch.Texture || w.Number.Or(0, 1) != 1 {
+	if !w.Stitch.Meaning.Is(stitch.Group, stitch.Together, stitch.Texture) || w.Number.Or(0, 1) != 1 {
 		r.refused = true
 		return
 	}
-	if k.Class == stitch.Group {
+	if w.Stitch.Meaning.Is(stitch.Group) {
 		w.Called, w.Stitch, w.Number = w.Stitch, r.stitch(g.Stitch), r.num(g.N)
 	}
 }
@@ -1202,7 +1199,7 @@ func (r *reader) madeOf(g *gStitchOf, w *Work) {
 // closesPicot reads `sl st in sc just made`, `sl st in last sc made`: the chains before
 // it become a picot.
 func closesPicot(g *gWork, w *Work) bool {
-	if !w.Stitch.Meaning.IsSlip() || len(w.Places) != 1 || len(g.Where) != 1 || w.Places[0].Pick != PickNext && w.Places[0].Pick != PickLast {
+	if !w.Stitch.Meaning.Is(stitch.Slip) || len(w.Places) != 1 || len(g.Where) != 1 || w.Places[0].Pick != PickNext && w.Places[0].Pick != PickLast {
 		return false
 	}
 	of := w.Places[0]
@@ -1370,15 +1367,15 @@ func (r *reader) nextTogether(g *gWork, w *Work) {
 // shaping reads `dec 1 st at each end` and `inc 6 sts evenly` as what they
 // are: so many fewer or more in the row.
 func (r *reader) shaping(g *gWork, w *Work) Node {
-	k := w.Stitch.Meaning.In(stitch.Unsettled)
-	if k == nil || k.Class != stitch.Increase && k.Class != stitch.Decrease || len(g.Where) == 0 {
+	if !w.Stitch.Meaning.Shapes() || len(g.Where) == 0 {
 		return nil
 	}
+	less := w.Stitch.Meaning.Is(stitch.Decrease)
 	if n := w.Number; w.Evenly && (n.Written() || w.Times.Written()) {
 		if !n.Written() {
 			n = w.Times // `inc 6 times evenly`
 		}
-		return &Shaping{Less: k.Class == stitch.Decrease, Number: n}
+		return &Shaping{Less: less, Number: n}
 	}
 	if w.Evenly && len(w.Places) > 0 {
 		return &Likewise{} // `dec evenly around to 18 sts`: how often is not said
@@ -1393,7 +1390,7 @@ func (r *reader) shaping(g *gWork, w *Work) Node {
 	if w.Number.Written() {
 		twice = w.Number.times(twice)
 	}
-	return &Shaping{Less: k.Class == stitch.Decrease, Number: twice}
+	return &Shaping{Less: less, Number: twice}
 }
 
 // oneEnd tells `at end`, `at the beginning of the row` from both ends.
@@ -1425,8 +1422,8 @@ func (r *reader) shapingTimes(g *gShaping) Node {
 	if g.Kind == nil {
 		return &Shaping{Less: g.Less, Number: r.num(g.N)}
 	}
-	k := r.stitch(g.Kind).Meaning.In(stitch.Unsettled)
-	if k == nil || k.Class != stitch.Increase && k.Class != stitch.Decrease {
+	kind := r.stitch(g.Kind).Meaning
+	if !kind.Shapes() {
 		r.refused = true
 		return nil
 	}
@@ -1434,12 +1431,12 @@ func (r *reader) shapingTimes(g *gShaping) Node {
 	if g.Both {
 		n = n.times(One(2))
 	}
-	return &Shaping{Less: k.Class == stitch.Decrease, Number: n}
+	return &Shaping{Less: kind.Is(stitch.Decrease), Number: n}
 }
 
 // slip tells the slip stitch that joins from one that is a stitch of the row.
 func (r *reader) slip(g *gWork, w *Work) Node {
-	if !w.Stitch.Meaning.IsSlip() {
+	if !w.Stitch.Meaning.Is(stitch.Slip) {
 		w.Joins = g.ToJoin
 		return w
 	}

@@ -539,7 +539,7 @@ func (l *lister) complete(i int) bool {
 			return true
 		}
 		end := last.Places[len(last.Places)-1]
-		return end.To.Kind == ToTheEnd || end.Pick == PickLast || last.Stitch.Meaning.IsSlip()
+		return end.To.Kind == ToTheEnd || end.Pick == PickLast || last.Stitch.Meaning.Is(stitch.Slip)
 	}
 	return false
 }
@@ -1082,8 +1082,8 @@ func namesOnly(tokens []Token) bool {
 	}
 	grouped := false
 	for i, t := range tokens {
-		switch k := t.Stitch.In(stitch.Unsettled); {
-		case t.Kind == Stitch && k != nil && (k.Class == stitch.Group || k.Class == stitch.Picot || k.Class == stitch.Increase):
+		switch {
+		case t.Kind == Stitch && t.Stitch.Is(stitch.Group, stitch.Picot, stitch.Increase):
 			grouped = true
 		case t.Kind == Word && (t.Canon == "group" || t.Canon == "loop" || t.Canon == "corner" || t.Canon == ""):
 		case t.Kind == Number && i == 0, t.Kind == Hyphen, t.Kind == Name, t.Kind == Stitch && i < len(tokens)-1:
@@ -1783,7 +1783,7 @@ func filled(node Node, inside []Clause, total *Total) Node {
 	case *Shaping: // `(inc) 6 times evenly`
 		if len(inside) == 1 {
 			if w, ok := inside[0].Node.(*Work); ok && w.Stitch.Meaning.Shapes() && unplacedNode(w) {
-				return &Shaping{Less: w.Stitch.Meaning.In(stitch.Unsettled).Class == stitch.Decrease, Number: n.Number}
+				return &Shaping{Less: w.Stitch.Meaning.Is(stitch.Decrease), Number: n.Number}
 			}
 		}
 		return &Likewise{}

@@ -4,8 +4,6 @@ import (
 	"cmp"
 	"slices"
 	"strings"
-
-	"stitchproof/lang/stitch"
 )
 
 // Here words are told for a stated count, and read as one, whatever else is said of it: `24 sts`, `18 tr, 6 sp:
@@ -322,7 +320,7 @@ func brokenDown(tokens []Token) *Total {
 			return nil
 		}
 		shut := slices.IndexFunc(tokens, func(t Token) bool { return t.Kind == Close })
-		if shut < open || open == 0 || ladder(tokens[open-1]) || !add(tokens[:open], false) || !add(tokens[open+1:shut], true) {
+		if shut < open || open == 0 || oneInEach(tokens[open-1].Stitch) || !add(tokens[:open], false) || !add(tokens[open+1:shut], true) {
 			return nil
 		}
 		if rest := tokens[shut+1:]; len(rest) == 0 || len(rest) == 1 && rest[0].Kind == Period {
@@ -365,12 +363,6 @@ func sharedOut(said []Token) *Total {
 		}
 	}
 	return asTotal(said[:colon])
-}
-
-// ladder tells a stitch that has no other in it: a bracket behind it is none of what it consists of.
-func ladder(t Token) bool {
-	s := t.Stitch.In(stitch.Unsettled)
-	return s != nil && (s.Class == stitch.Plain || s.Class == stitch.Slip || s.Class == stitch.Chain)
 }
 
 // countsAmong reads a count that more is said of than can be counted: `18 tr, 6 sp: each side has 3
