@@ -161,7 +161,7 @@ func workIn(d *syntax.Definition) []syntax.Clause {
 	list := d.Row.Clauses
 	whole := workable(list)
 	for i, c := range list {
-		if c.Sep == syntax.SepStop && i == len(list)-2 && countsFirst(list[i+1].Node, list[0].Node) {
+		if c.Sep == syntax.SepStop && i == len(list)-2 && countsFirst(list[i+1].Node, list) {
 			return list[:i+1] // a shell's own chain is taken by custom
 		}
 		if c.Sep == syntax.SepStop && i < len(list)-1 && (!whole && onlyTell(d, list[i+1:]) || recounts(list[i+1:], list[:i+1])) {
@@ -173,13 +173,24 @@ func workIn(d *syntax.Definition) []syntax.Clause {
 
 // countsFirst tells a sentence that says for what the chain counts with which a definition
 // begins: `Beg shell: (ch 3, dc, ch 2, 2 dc) in sp. The ch 3 stands for the first dc.`
-func countsFirst(said, first syntax.Node) bool {
+func countsFirst(said syntax.Node, body []syntax.Clause) bool {
+	rise := riseOf(body)
+	chain, ok := said.(*syntax.Chain)
+	return ok && rise != nil && chain.Counts.Said && chain.Number.At(0) == rise.Number.At(0)
+}
+
+// riseOf is the chain that a definition begins with, be it in a place that is named behind it, nil for none:
+// `(ch 3, dc, ch 2, 2 dc) in the sp`.
+func riseOf(body []syntax.Clause) *syntax.Chain {
+	if len(body) == 0 {
+		return nil
+	}
+	first := body[0].Node
 	if g, ok := first.(*syntax.Group); ok && len(g.Body) > 0 {
 		first = g.Body[0].Node
 	}
-	rise, rises := first.(*syntax.Chain)
-	chain, ok := said.(*syntax.Chain)
-	return ok && rises && chain.Counts.Said && chain.Number.At(0) == rise.Number.At(0)
+	rise, _ := first.(*syntax.Chain)
+	return rise
 }
 
 // recounts tells clauses that say how many stitches of each kind others have made: `8 dc and 3

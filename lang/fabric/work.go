@@ -272,15 +272,10 @@ func (h *hand) risesInto(k *stitch.Stitch, places []syntax.Place) bool {
 // arriveWith begins the row, where slip stitches have led, with one of the
 // pattern's own stitches that rises there: `beg shell: ch 3, 4 dc in same sp`.
 func (h *hand) arriveWith(own *ownStitch, places []syntax.Place) bool {
-	if own == nil || len(own.body) == 0 || len(places) > 1 || len(places) == 1 && places[0].Pick != syntax.PickSame {
+	if own == nil || len(places) > 1 || len(places) == 1 && places[0].Pick != syntax.PickSame {
 		return false
 	}
-	first := own.body[0].Node
-	if g, ok := first.(*syntax.Group); ok && len(g.Body) > 0 {
-		first = g.Body[0].Node // `(ch 3, dc, ch 2, 2 dc) in the sp`
-	}
-	rise, ok := first.(*syntax.Chain)
-	if !ok || own.spans == 0 || !h.arriveBy(rise) {
+	if rise := riseOf(own.body); rise == nil || own.spans == 0 || !h.arriveBy(rise) {
 		return false
 	}
 	h.worked(func() { h.own(own, h.held) })
