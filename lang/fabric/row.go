@@ -688,12 +688,12 @@ func (h *hand) tally(stated *syntax.Total) Tally {
 		Parts: h.parts(h.row), Readings: h.choose&h.met | h.against,
 		row: h.row, footing: h.footing,
 	}
-	t.Chains = h.chainsIn(h.row)
+	t.Chains, _ = h.spaceChains()
 	if stated != nil {
 		of, said := h.speaksOf(stated), &t
 		if of != h {
 			then := t
-			then.Made, then.Chains = of.rowMade, of.chainsIn(of.row)
+			then.Made = of.rowMade
 			said = &then
 		}
 		switch {
@@ -718,13 +718,16 @@ func (h *hand) check(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	return h.counted(h.compareOn(p, t, stated), p.Noun, stated, t)
 }
 
-// chainsIn is how many chains lie in the spaces of some stitches.
-func (h *hand) chainsIn(row []int) int {
-	n := 0
-	for _, i := range row {
-		n += h.stitch(i).Chains
+// spaceChains is how many chains lie in the row's spaces, and how many of them are a space each.
+func (h *hand) spaceChains() (all, single int) {
+	for _, i := range h.row {
+		n := h.stitch(i).Chains
+		all += n
+		if n == 1 {
+			single++
+		}
 	}
-	return n
+	return all, single
 }
 
 // ofOneRepeat tells whether a count by kind is what each repeat makes, `(4 dc, 1
@@ -772,7 +775,8 @@ func (h *hand) compare(p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 			c.Made = h.picots() // which are called loops
 		}
 		if p.Noun.Kind == syntax.NounChain && !p.Noun.Length.Written() {
-			c.Name, c.Made = h.nounName(p.Noun), t.Chains
+			c.Name = h.nounName(p.Noun)
+			c.Made, _ = h.spaceChains()
 			if h.limbs.isStem(p.On) && h.stemChains() > 0 {
 				c.Made = h.stemChains()
 				if h.unworkedStem() && h.rowIndex == h.limbs.turns && c.Made == c.Stated+1 {
@@ -897,11 +901,9 @@ func (h *hand) afterFirstSpace() []int {
 // compareAlong compares with some of the row's stitches alone.
 func (h *hand) compareAlong(own []int, p syntax.Part, t *Tally, stated *syntax.Total) Compared {
 	part, along := *h, *t
-	part.row, along.Made, along.Chains = own, 0, 0
+	part.row, along.Made = own, 0
 	for _, i := range own {
-		s := h.stitch(i)
-		along.Chains += s.Chains
-		if !s.IsSpace() {
+		if !h.stitch(i).IsSpace() {
 			along.Made++
 		}
 	}
@@ -931,10 +933,14 @@ func (h *hand) counted(c Compared, n syntax.Noun, stated *syntax.Total, t *Tally
 	if c.Result != Disagrees {
 		return c
 	}
+	chains, single := h.spaceChains() // where spaces of a corner or a spine are longer, the single ones alone may count
+	if n.Kind == syntax.NounStitch {
+		chains, single = 0, 0
+	}
 	for _, way := range []struct {
 		reading Reading
 		more    int
-	}{{ReadCountsChains, h.chainsFor(n, t)}, {ReadCountsChains, h.singleChains(n)}, {ReadOmitsTurning, -h.turningFor(n)}} {
+	}{{ReadCountsChains, chains}, {ReadCountsChains, single}, {ReadOmitsTurning, -h.turningFor(n)}} {
 		if way.more == 0 || c.Made+way.more != c.Stated {
 			continue
 		}
@@ -958,30 +964,6 @@ func (h *hand) bridges() int {
 		}
 	}
 	return total
-}
-
-// chainsFor is how many chains of the row's spaces a plain number of stitches
-// may count too.
-func (h *hand) chainsFor(n syntax.Noun, t *Tally) int {
-	if n.Kind == syntax.NounStitch {
-		return 0
-	}
-	return t.Chains
-}
-
-// singleChains is how many spaces of one chain a plain number of stitches may count too, where those of a corner or a
-// spine are longer.
-func (h *hand) singleChains(n syntax.Noun) int {
-	if n.Kind == syntax.NounStitch {
-		return 0
-	}
-	singles := 0
-	for _, i := range h.row {
-		if s := h.stitch(i); s.IsSpace() && s.Chains == 1 {
-			singles++
-		}
-	}
-	return singles
 }
 
 // turningFor is how many turning chains a count of a kind may leave out: those
