@@ -104,14 +104,16 @@ func opening(f *syntax.File) string {
 
 var (
 	agesSaid = phrase.MustCompile(`\b(?:\d+|` + numeral.Expression(1, 19) + `)\)? ?(?:-| )?(?:years?|yrs?|months?)\b|\b(?:child(?:ren)?|bab(?:y|ies)|toddlers|anyone) (?:under|over|below|above|younger than|older than) (?:the age of )?(?:\d+|` + numeral.Expression(1, 19) + `)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
-	playful  = phrase.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy filling|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`)
+	playful  = phrase.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|` + fillingExpr + `)\b`)
 )
 
 // noToy says of something that it is none.
 var noToy = phrase.MustCompile(`\b(?:not|no|never) (?:an? |meant as an? |intended as an? )?(?:toys?|dolls?)\b`)
 
 // filled are words of what toys are filled with, and other things too.
-var filled = phrase.MustCompile(`\btoy (?:filling|stuffing)\b|\b(?:fiberfill|fibrefill|polyfill)\b|\bstuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly)\b`)
+var filled = phrase.MustCompile(`\b(?:` + fillingExpr + `)\b`)
+
+const fillingExpr = `toy (?:filling|stuffing)|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly)`
 
 // isToy tells whether the pattern speaks of a toy. The filling makes none of what is said to
 // be no toy: `an ornament, not a toy`.

@@ -769,9 +769,13 @@ var table = [...]fact{
 		words: needles{[]string{`ties`, `tie cord`, `drawstring`, `cord`, `lanyard`, `neck`, `leading strings`, `reins`}, false, byteSet{0x0, 0x14501800000000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`ties`, `tie cord`, `drawstring`, `cord`, `lanyard`, `neck`, `leading strings`, `reins`}, false, byteSet{0x0, 0x14501800000000, 0x0, 0x0}}, true},
 	}},
-	{`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy filling|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`, facts{
-		words: needles{[]string{`toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`, `toy filling`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}},
-		heads: heads{needles{[]string{`toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`, `toy filling`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}}, true},
+	{`\b(?:toy (?:filling|stuffing)|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`, facts{
+		words: needles{[]string{`toy `, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x19004000000000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`toy filling`, `toy stuffing`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x19004000000000, 0x0, 0x0}}, true},
+	}},
+	{`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy (?:filling|stuffing)|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`, facts{
+		words: needles{[]string{`toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`, `toy `, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`, `toy filling`, `toy stuffing`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}}, true},
 	}},
 	{`\b(?:to|onto|on|of|in|into|at|along|around|over) (?:(?:the|each|your|both) )*([a-z])`, facts{
 		words: needles{[]string{`to`, `on`, `of`, `in`, `at`, `along`, `around`, `over`}, false, byteSet{0x0, 0x10820200000000, 0x0, 0x0}},
@@ -900,10 +904,6 @@ var table = [...]fact{
 	{`\btoddlers?\b`, facts{
 		words: needles{[]string{`toddler`}, false, byteSet{0x0, 0x10000000000000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`toddler`}, false, byteSet{0x0, 0x10000000000000, 0x0, 0x0}}, true},
-	}},
-	{`\btoy (?:filling|stuffing)\b|\b(?:fiberfill|fibrefill|polyfill)\b|\bstuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly)\b`, facts{
-		words: needles{[]string{`toy `, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x19004000000000, 0x0, 0x0}},
-		heads: heads{needles{[]string{`toy filling`, `toy stuffing`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x19004000000000, 0x0, 0x0}}, true},
 	}},
 	{`\d (?:[a-z]+ ){1,5}(?:and|x|by) \d+ (?:rows|rnds|rounds)\b`, facts{
 		words: needles{[]string{` rows`, ` rnds`, ` rounds`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
