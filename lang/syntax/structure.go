@@ -364,7 +364,7 @@ func (l *lister) period(i, hi int) int {
 	l.flush(SepStop)
 	l.endLead()
 	counts := l.complete(i + 1)
-	if l.closes() || sharedOut(sentence(l.b.tokens[i+1:hi])) != nil {
+	if l.closes() || countShared(sentence(l.b.tokens[i+1:hi])) != nil {
 		return l.countBehind(i, hi, counts)
 	}
 	l.counting = counts
@@ -860,8 +860,11 @@ func (l *lister) bracket(open, end int) int {
 	if holds(l.flat, Stitch) && leadsTo(l.flat) && namesOnly(inside) && !l.worksBracket(end) {
 		return l.take(open, end, &Remark{}) // `2 dc in same sp (shell)`, `3 sc in next st (inc point)`
 	}
-	if oneToClose(inside) || onEach(inside) || l.eachOfCount(open, inside) || l.spreadAlong(inside) {
+	if oneToClose(inside) || onEach(inside) || l.spreadAlong(inside) {
 		return l.take(open, end, &Remark{})
+	}
+	if open > 0 && b.tokens[open-1].Kind == Close && numberOfEach(inside) {
+		return l.take(open, end, &Remark{}) // `(20 sc) (10 sc on each half)`
 	}
 	if side, ok := clauses.read(inside).(*Side); ok {
 		return l.take(open, end, side)
@@ -927,12 +930,6 @@ func (l *lister) bracket(open, end int) int {
 	return end
 }
 
-// eachOfCount tells a bracket right behind another that says how many of what that counts are on each side: `(20 sc) (10 sc
-// on each half)`.
-func (l *lister) eachOfCount(open int, inside []Token) bool {
-	return open > 0 && l.b.tokens[open-1].Kind == Close && len(inside) > 1 && inside[0].Kind == Number && ofEach(inside)
-}
-
 // spreadAlong tells how stitches along a side are spread over the rows: `42 sc down the side (2 in each row end)`.
 func (l *lister) spreadAlong(inside []Token) bool {
 	if !holds(l.flat, Stitch) || holds(inside, Stitch) || !holds(inside, Number) {
@@ -959,7 +956,7 @@ func (l *lister) countsTo(i, hi int) int {
 	if len(l.out) == 0 || l.depth > 0 || len(said) < 2 || said[0].Kind != Number && !ofEach(said) || l.b.worksBehind(i+len(said)) {
 		return 0
 	}
-	total := sharedOut(said)
+	total := countShared(said)
 	if total == nil && leadsHome(said) {
 		return 0
 	}
@@ -1385,7 +1382,7 @@ func (l *lister) flush(sep Separator) {
 		l.say(flat, asTotal(flat), sep) // `as row 2, 18 rows`
 		return
 	}
-	if n := len(l.out); n > 0 && l.depth == 0 && flat[0].Kind == Number && ofEach(flat) && CountOf(l.out[n-1].Node) != nil {
+	if n := len(l.out); n > 0 && l.depth == 0 && numberOfEach(flat) && CountOf(l.out[n-1].Node) != nil {
 		l.say(flat, &Remark{}, sep) // `(144 tr), 72 tr on each side`
 		return
 	}

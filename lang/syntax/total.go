@@ -335,14 +335,14 @@ func brokenDown(tokens []Token) *Total {
 	}
 }
 
-// sharedOut reads a count behind which a colon tells how many are on each of several parts: `224 hdc: 64 each on front and
+// countShared reads a count behind which a colon tells how many are on each of several parts: `224 hdc: 64 each on front and
 // back, 48 on each sleeve`, or a bracket, `18 tr (9 tr each side)`. It gives nil for anything else.
-func sharedOut(said []Token) *Total {
+func countShared(said []Token) *Total {
 	for len(said) > 0 && said[len(said)-1].Kind == Period {
 		said = said[:len(said)-1]
 	}
 	if open := slices.IndexFunc(said, func(t Token) bool { return t.Kind == Open }); open > 0 && said[len(said)-1].Kind == Close {
-		if inside := said[open+1 : len(said)-1]; len(inside) > 1 && inside[0].Kind == Number && ofEach(inside) && !holds(inside, Open) {
+		if inside := said[open+1 : len(said)-1]; numberOfEach(inside) && !holds(inside, Open) {
 			return asTotal(said[:open])
 		}
 		return nil
@@ -358,7 +358,7 @@ func sharedOut(said []Token) *Total {
 		} else {
 			rest = nil
 		}
-		if len(item) == 0 || item[0].Kind != Number || !ofEach(item) {
+		if !numberOfEach(item) {
 			return nil
 		}
 	}
@@ -492,10 +492,7 @@ func placesStitches(item []Token) bool {
 // or each time, it is of all.
 func ofEach(item []Token) bool {
 	at := slices.IndexFunc(item, func(t Token) bool { return t.Kind == Word && t.Canon == "each" })
-	if at < 0 {
-		return false
-	}
-	if at+1 == len(item) {
+	if at < 0 || at+1 == len(item) {
 		return false
 	}
 	next := item[at+1]
@@ -503,6 +500,11 @@ func ofEach(item []Token) bool {
 		return false // work: `2 sc in each st`
 	}
 	return next.Canon != "row" && next.Canon != "rnd" && next.Canon != "time" && next.Canon != "times"
+}
+
+// numberOfEach tells such a count that begins with its number.
+func numberOfEach(item []Token) bool {
+	return len(item) > 0 && item[0].Kind == Number && ofEach(item)
 }
 
 // onEach tells a count of each of several that were named before: `8 sl sts on each`.
