@@ -29,6 +29,10 @@ var table = [...]fact{
 	{`!\[[^\]\n]*\]\([^()\n]*\)|\]\((?:https?:|mailto:|#|\.{0,2}/)[^()\s]*\)|</?[A-Za-z][^<>\n]{0,60}>|&(?:nbsp|ensp|emsp|thinsp);`, facts{
 		heads: heads{needles{[]string{`![`, `](`, `<`, `&nbsp`, `&ensp`, `&emsp`, `&thinsp`}, false, byteSet{0x1000004200000000, 0x20000000, 0x0, 0x0}}, false},
 	}},
+	{`(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)|English`, facts{
+		words: needles{[]string{`US`, `U.S`, `UK`, `U.K`, `American`, `British`, `English`}, false, byteSet{0x0, 0x200026, 0x0, 0x0}},
+		heads: heads{needles{[]string{`US`, `U.S`, `UK`, `U.K`, `American`, `British`, `English`}, false, byteSet{0x0, 0x200026, 0x0, 0x0}}, false},
+	}},
 	{`(?:,| and|, and) (\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight))) in (?:all|total)\b`, facts{
 		words: needles{[]string{` in `}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
 		heads: heads{needles{[]string{`,`, ` and`, `, and`}, false, byteSet{0x100100000000, 0x0, 0x0, 0x0}}, false},
@@ -407,11 +411,13 @@ var table = [...]fact{
 	{`[(\[](?:[\pL ]*\b(?:colou?r|yarn) )?([A-F]|MC|CC\d?)[)\]]`, facts{
 		heads: heads{needles{[]string{`(`, `[`}, false, byteSet{0x10000000000, 0x8000000, 0x0, 0x0}}, false},
 	}},
-	{`[(\[]\s*(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)(?:\s+(?i:terms|terminology|version|pattern|english))?\s*[)\]][\s*_#]*$`, facts{
+	{`[(\[]\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)(?:\s+(?i:terms|terminology|version|pattern|english))?\s*[)\]][\s*_#]*$`, facts{
+		words: needles{[]string{`US`, `U.S`, `UK`, `U.K`, `American`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}},
 		heads: heads{needles{[]string{`(`, `[`}, false, byteSet{0x10000000000, 0x8000000, 0x0, 0x0}}, false},
 		ends:  &byteSet{0x60900003600, 0xa0000000, 0x0, 0x0},
 	}},
-	{`[(\[]\s*=?\s*(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)\b[^()\[\]]*[)\]]`, facts{
+	{`[(\[]\s*=?\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)\b[^()\[\]]*[)\]]`, facts{
+		words: needles{[]string{`US`, `U.S`, `UK`, `U.K`, `American`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}},
 		heads: heads{needles{[]string{`(`, `[`}, false, byteSet{0x10000000000, 0x8000000, 0x0, 0x0}}, false},
 	}},
 	{`[,;.]|\bthen\b|\band\b`, facts{}},
@@ -436,6 +442,10 @@ var table = [...]fact{
 		words: needles{[]string{`**`}, false, byteSet{0x40000000000, 0x0, 0x0, 0x0}},
 		heads: heads{needles{[]string{`**`}, false, byteSet{0x40000000000, 0x0, 0x0, 0x0}}, false},
 	}},
+	{`\b(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)|\(\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)\s*\)))*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names|words)\b|\bEnglish\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)\b|\b(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)|\(\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)\s*\)))*\b|\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)|\(\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)\s*\)))*\s*[)\]]`, facts{
+		words: needles{[]string{`term`, `abbreviations`, `names`, `words`, `english`, `term`, `names`, `names`, `term`, `abbreviations`}, true, byteSet{0x0, 0x90402200904022, 0x0, 0x0}},
+		heads: heads{needles{[]string{`us`, `u.s`, `uk`, `u.k`, `american`, `british`, "english\t", "english\n", "english\f", "english\r", `english `, `terms`, `terminology`, `stitch`, `crochet`, "names\t", "names\n", "names\f", "names\r", `names `, `terms`, `terminology`, `abbreviations`}, true, byteSet{0x0, 0x38402e0038402e, 0x0, 0x0}}, true},
+	}},
 	{`\b(?:(?:rows?|rnds?|rounds?|r)\.? ?(\d+)(?: ?(?:and|&|-|–|to) ?(?:(?:rows?|rnds?|rounds?|r)\.? ?)?(\d+))?|(\d+)(?:st|nd|rd|th) (?:row|rnd|round)\b)`, facts{}},
 	{`\b(?:(?:sewn|put|joined|all|laid|wired|tied) together|assembled|arranged|made up)\b`, facts{
 		words: needles{[]string{` together`, `assembled`, `arranged`, `made up`}, false, byteSet{0x100000000, 0x200200000000, 0x0, 0x0}},
@@ -446,10 +456,6 @@ var table = [...]fact{
 	{`\b(?:US|American)\b[^.]*\b(?:UK|British)\b|\b(?:UK|British)\b[^.]*\b(?:US|American)\b`, facts{
 		words: needles{[]string{`US`, `American`, `UK`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}},
 		heads: heads{needles{[]string{`US`, `American`, `UK`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}}, true},
-	}},
-	{`\b(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)(?:\s*(?:(?:/|,|&|and|or)\s*(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)|\(\s*(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)\s*\)))*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names|words)\b|\bEnglish\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)\b|\b(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)(?:\s*(?:(?:/|,|&|and|or)\s*(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)|\(\s*(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)\s*\)))*\b|\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)(?:\s*(?:(?:/|,|&|and|or)\s*(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)|\(\s*(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)\s*\)))*\s*[)\]]`, facts{
-		words: needles{[]string{`term`, `abbreviations`, `names`, `words`, `english`, `term`, `names`, `names`, `term`, `abbreviations`}, true, byteSet{0x0, 0x90402200904022, 0x0, 0x0}},
-		heads: heads{needles{[]string{`u`, `american`, `british`, "english\t", "english\n", "english\f", "english\r", `english `, `terms`, `terminology`, `stitch`, `crochet`, "names\t", "names\n", "names\f", "names\r", `names `, `terms`, `terminology`, `abbreviations`}, true, byteSet{0x0, 0x38402e0038402e, 0x0, 0x0}}, true},
 	}},
 	{`\b(?:[1-5]|8|10|12|14)[ -]ply\b`, facts{
 		words: needles{[]string{` ply`, `-ply`}, false, byteSet{0x200100000000, 0x0, 0x0, 0x0}},

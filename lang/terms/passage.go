@@ -39,9 +39,6 @@ type passage struct {
 
 // withAsides is the passage with its asides found.
 func (p passage) withAsides() passage {
-	if !mentionsNation(p.text) {
-		return p
-	}
 	for _, found := range bracketed.FindAllStringIndex(p.text, -1) {
 		p.asides = append(p.asides, source.Span{Start: found[0], End: found[1]})
 	}
@@ -58,11 +55,6 @@ func (p passage) instructs() bool { return p.sort == instruction || p.sort == sp
 // which no maker sees.
 func (p passage) tells() bool {
 	return (p.sort == prose || p.sort == named) && !strings.HasPrefix(p.text, "//")
-}
-
-// mentionsNation tells quickly whether a text may name a dialect.
-func mentionsNation(text string) bool {
-	return slices.ContainsFunc([]string{"US", "U.S", "UK", "U.K", "American", "British", "English"}, func(name string) bool { return strings.Contains(text, name) })
 }
 
 // names are the header's fields whose values are names, not words of the trade.

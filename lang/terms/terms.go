@@ -402,7 +402,7 @@ func (c *collector) statements(all []passage) {
 // pattern.
 func statementsIn(p passage) []Evidence {
 	var out []Evidence
-	if !p.tells() || !mentionsNation(p.text) {
+	if !p.tells() || !nation.May(p.text) {
 		return nil
 	}
 	for _, at := range statement.FindAllStringIndex(p.text, -1) {
@@ -452,7 +452,8 @@ func callsStitches(before string) bool {
 var namesBefore = phrase.MustCompile(`(?i)(?:^|[(\[|.;:])([^(\[|.;:]{1,60}?),?\s+in\s+$`)
 
 const (
-	nationExpr = `(?:U\.?S\.?(?:A\.?)?|U\.?K\.?|American|British)`
+	// nationExpr is a dialect by its nation, so written that a phrase with it knows the words that it asks for.
+	nationExpr = `(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)`
 	// subjectExpr is what a dialect is said to be of.
 	subjectExpr = `(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)`
 	// nationsExpr is a dialect, also by both its names, `British (UK)`, or both.
@@ -465,6 +466,8 @@ var (
 		`\bEnglish\s+(?i:(?:crochet|stitch)\s+)?` + subjectExpr + `\b|` +
 		`\b` + subjectExpr + `(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*` + nationsExpr + `\b|` +
 		`\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?` + nationsExpr + `\s*[)\]]`)
+	// nation is in every statement, whose other words are common ones.
+	nation = phrase.MustCompile(nationExpr + `|English`)
 	// nations are the dialects, of which a text names some.
 	nations = phrase.MustCompile(`(?i)\b(?:(?:us|u\.s\.|american|uk|u\.k\.|british) english|usa?|u\.s|american|uk|u\.k|british|english)\b`)
 )
