@@ -749,9 +749,10 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 		return i, nil
 	}
 	if on, ok := p.resumes(i); ok {
-		at := p.in[i].Span
-		out = append(out, Token{Kind: Word, Canon: "return", Written: homeToken, Span: source.Span{Start: at.Start, End: at.Start + 1}})
-		out = append(out, Token{Kind: Word, Canon: "to", Span: source.Span{Start: at.Start + 1, End: at.Start + 2}}, on.name)
+		begin, end := p.in[i].Span.Start, min(p.in[i].Span.End, on.name.Span.Start)
+		cut := min(begin+1, end)
+		out = append(out, Token{Kind: Word, Canon: "return", Written: homeToken, Span: source.Span{Start: begin, End: cut}})
+		out = append(out, Token{Kind: Word, Canon: "to", Span: source.Span{Start: cut, End: end}}, on.name)
 		return on.to, p.filling(out, on.from, on.to)
 	}
 	j, bare := i, false
