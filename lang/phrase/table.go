@@ -29,9 +29,9 @@ var table = [...]fact{
 	{`!\[[^\]\n]*\]\([^()\n]*\)|\]\((?:https?:|mailto:|#|\.{0,2}/)[^()\s]*\)|</?[A-Za-z][^<>\n]{0,60}>|&(?:nbsp|ensp|emsp|thinsp);`, facts{
 		heads: heads{needles{[]string{`![`, `](`, `<`, `&nbsp`, `&ensp`, `&emsp`, `&thinsp`}, false, byteSet{0x1000004200000000, 0x20000000, 0x0, 0x0}}, false},
 	}},
-	{`(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)|English`, facts{
-		words: needles{[]string{`US`, `U.S`, `UK`, `U.K`, `American`, `British`, `English`}, false, byteSet{0x0, 0x200026, 0x0, 0x0}},
-		heads: heads{needles{[]string{`US`, `U.S`, `UK`, `U.K`, `American`, `British`, `English`}, false, byteSet{0x0, 0x200026, 0x0, 0x0}}, false},
+	{`(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|English`, facts{
+		words: needles{[]string{`US`, `U.S`, `American`, `UK`, `U.K`, `British`, `English`}, false, byteSet{0x0, 0x200026, 0x0, 0x0}},
+		heads: heads{needles{[]string{`US`, `U.S`, `American`, `UK`, `U.K`, `British`, `English`}, false, byteSet{0x0, 0x200026, 0x0, 0x0}}, false},
 	}},
 	{`(?:,| and|, and) (\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight))) in (?:all|total)\b`, facts{
 		words: needles{[]string{` in `}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
@@ -99,8 +99,8 @@ var table = [...]fact{
 	{`(?i)(\d+)\s*(?:sts?|stitches)?\s*(?:x|×|by|and)\s*(\d+)\s*(?:rows?|rnds?|rounds?)?\s*(?:of|in)\s+([a-z][a-z ]*?)\s*(?:=|:|weighs|,)\s*(\d+(?:[.,]\d+)?)\s*(?:g|grams?|grammes?)\b`, facts{
 		words: needles{[]string{`of`, `in`}, true, byteSet{0x0, 0x820000008200, 0x0, 0x0}},
 	}},
-	{`(?i)[ ,–—-]+(?:in )?(?:UK|US|British|American)(?: (?:crochet )?terms?)?(?: throughout)?$|^(?:UK|US|British|American) `, facts{
-		words: needles{[]string{`uk`, `us`, `uk`, `us`, `uſ`, `uK`, `british`, `american`, `uk`, `us`, `uk`, `us`, `uſ`, `uK`, `british`, `american`}, true, byteSet{0x0, 0x20000600200006, 0x0, 0x0}},
+	{`(?i)[ ,–—-]+(?:in )?(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?: (?:crochet )?terms?)?(?: throughout)?$|^(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British)) `, facts{
+		words: needles{[]string{`us`, `u.s`, `american`, `uk`, `u.k`, `british`, `us`, `u.s`, `american`, `uk`, `u.k`, `british`}, true, byteSet{0x0, 0x20000600200006, 0x0, 0x0}},
 	}},
 	{`(?i)[;,.]?\s+or,? (?:if |when |where )?(?:it is |worked |working )?(?:over|above|on) (?:an? |the |each )?[^,;:.]*[,:]\s*|[.;]\s+(?:over|above) (?:an? |the |each )?(?:open )?(?:spaces?|sps?|mesh|squares?|ch-\d+ sps?|gaps?),? (?:work )?`, facts{
 		words: needles{[]string{`or`, `over`, `above`}, true, byteSet{0x0, 0x800200008002, 0x0, 0x0}},
@@ -253,9 +253,9 @@ var table = [...]fact{
 		words: needles{[]string{`steel`}, true, byteSet{0x0, 0x8000000080000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`steel`}, true, byteSet{0x0, 0x8000000080000, 0x0, 0x0}}, true},
 	}},
-	{`(?i)\bterms?\b.*\b(?:US|UK|American|British)\b|\b(?:US|UK|American|British)\b.*\bterms?\b`, facts{
+	{`(?i)\bterms?\b.*\b(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\b|\b(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\b.*\bterms?\b`, facts{
 		words: needles{[]string{`term`, `term`}, true, byteSet{0x0, 0x10000000100000, 0x0, 0x0}},
-		heads: heads{needles{[]string{`term`, `uk`, `us`, `uk`, `us`, `uſ`, `uK`, `american`, `british`}, true, byteSet{0x0, 0x30000600300006, 0x0, 0x0}}, true},
+		heads: heads{needles{[]string{`term`, `us`, `u.s`, `american`, `uk`, `u.k`, `british`}, true, byteSet{0x0, 0x30000600300006, 0x0, 0x0}}, true},
 	}},
 	{`(?i)\bturn(?: (?:the |your )?work)? (?:after|at (?:the )?end of|on) (?:every|each) row\b|\b(?:every|each) row (?:is turned|ends with a turn)\b|(?:at|after) (?:the )?(?:end of )?(?:every|each) row,? turn\b`, facts{
 		words: needles{[]string{`turn`, ` row `, ` row`}, true, byteSet{0x100000000, 0x10000000100000, 0x0, 0x0}},
@@ -411,13 +411,13 @@ var table = [...]fact{
 	{`[(\[](?:[\pL ]*\b(?:colou?r|yarn) )?([A-F]|MC|CC\d?)[)\]]`, facts{
 		heads: heads{needles{[]string{`(`, `[`}, false, byteSet{0x10000000000, 0x8000000, 0x0, 0x0}}, false},
 	}},
-	{`[(\[]\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)(?:\s+(?i:terms|terminology|version|pattern|english))?\s*[)\]][\s*_#]*$`, facts{
-		words: needles{[]string{`US`, `U.S`, `UK`, `U.K`, `American`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}},
+	{`[(\[]\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s+(?i:terms|terminology|version|pattern|english))?\s*[)\]][\s*_#]*$`, facts{
+		words: needles{[]string{`US`, `U.S`, `American`, `UK`, `U.K`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}},
 		heads: heads{needles{[]string{`(`, `[`}, false, byteSet{0x10000000000, 0x8000000, 0x0, 0x0}}, false},
 		ends:  &byteSet{0x60900003600, 0xa0000000, 0x0, 0x0},
 	}},
-	{`[(\[]\s*=?\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)\b[^()\[\]]*[)\]]`, facts{
-		words: needles{[]string{`US`, `U.S`, `UK`, `U.K`, `American`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}},
+	{`[(\[]\s*=?\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\b[^()\[\]]*[)\]]`, facts{
+		words: needles{[]string{`US`, `U.S`, `American`, `UK`, `U.K`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}},
 		heads: heads{needles{[]string{`(`, `[`}, false, byteSet{0x10000000000, 0x8000000, 0x0, 0x0}}, false},
 	}},
 	{`[,;.]|\bthen\b|\band\b`, facts{}},
@@ -442,9 +442,13 @@ var table = [...]fact{
 		words: needles{[]string{`**`}, false, byteSet{0x40000000000, 0x0, 0x0, 0x0}},
 		heads: heads{needles{[]string{`**`}, false, byteSet{0x40000000000, 0x0, 0x0, 0x0}}, false},
 	}},
-	{`\b(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)|\(\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)\s*\)))*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names|words)\b|\bEnglish\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)\b|\b(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)|\(\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)\s*\)))*\b|\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)|\(\s*(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)\s*\)))*\s*[)\]]`, facts{
+	{`\b(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names|words)\b|\bEnglish\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)\b|\b(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\b|\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\s*[)\]]`, facts{
 		words: needles{[]string{`term`, `abbreviations`, `names`, `words`, `english`, `term`, `names`, `names`, `term`, `abbreviations`}, true, byteSet{0x0, 0x90402200904022, 0x0, 0x0}},
-		heads: heads{needles{[]string{`us`, `u.s`, `uk`, `u.k`, `american`, `british`, "english\t", "english\n", "english\f", "english\r", `english `, `terms`, `terminology`, `stitch`, `crochet`, "names\t", "names\n", "names\f", "names\r", `names `, `terms`, `terminology`, `abbreviations`}, true, byteSet{0x0, 0x38402e0038402e, 0x0, 0x0}}, true},
+		heads: heads{needles{[]string{`us`, `u.s`, `american`, `uk`, `u.k`, `british`, "english\t", "english\n", "english\f", "english\r", `english `, `terms`, `terminology`, `stitch`, `crochet`, "names\t", "names\n", "names\f", "names\r", `names `, `terms`, `terminology`, `abbreviations`}, true, byteSet{0x0, 0x38402e0038402e, 0x0, 0x0}}, true},
+	}},
+	{`\b(?:(?:US|U\.S)\.?(?:A\.?)?|American)\b[^.]*\b(?:(?:UK|U\.K)\.?|British)\b|\b(?:(?:UK|U\.K)\.?|British)\b[^.]*\b(?:(?:US|U\.S)\.?(?:A\.?)?|American)\b`, facts{
+		words: needles{[]string{`US`, `U.S`, `American`, `UK`, `U.K`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}},
+		heads: heads{needles{[]string{`US`, `U.S`, `American`, `UK`, `U.K`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}}, true},
 	}},
 	{`\b(?:(?:rows?|rnds?|rounds?|r)\.? ?(\d+)(?: ?(?:and|&|-|–|to) ?(?:(?:rows?|rnds?|rounds?|r)\.? ?)?(\d+))?|(\d+)(?:st|nd|rd|th) (?:row|rnd|round)\b)`, facts{}},
 	{`\b(?:(?:sewn|put|joined|all|laid|wired|tied) together|assembled|arranged|made up)\b`, facts{
@@ -453,10 +457,6 @@ var table = [...]fact{
 	}},
 	{`\b(?:(US|U\.S\.|USA|UK|U\.K\.)\s*)?((?i)steel\s*)?((?i)size\s*|no\.?\s*|#)?(?:([B-X])\b(?:[-/ ]([B-X])\b)?)?(?:[-/ ]?(\d{1,3}(?:½|(?:\.5| ?1/2)?\b)))?`, facts{}},
 	{`\b(?:US |[Ss]ize )?[A-Z](?:-\d|/\d| ?\(?\d+(?:\.\d+)? ?mm\b| hook\b)`, facts{}},
-	{`\b(?:US|American)\b[^.]*\b(?:UK|British)\b|\b(?:UK|British)\b[^.]*\b(?:US|American)\b`, facts{
-		words: needles{[]string{`US`, `American`, `UK`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}},
-		heads: heads{needles{[]string{`US`, `American`, `UK`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}}, true},
-	}},
 	{`\b(?:[1-5]|8|10|12|14)[ -]ply\b`, facts{
 		words: needles{[]string{` ply`, `-ply`}, false, byteSet{0x200100000000, 0x0, 0x0, 0x0}},
 		heads: heads{needles{[]string{`1`, `2`, `3`, `4`, `5`, `8`, `10`, `12`, `14`}, false, byteSet{0x13e000000000000, 0x0, 0x0, 0x0}}, true},

@@ -20,6 +20,14 @@ const (
 
 var dialectNames = [...]string{"unsettled", "US", "UK"}
 
+// Expressions of the words that name a nation for its stitch names, so written that a phrase with one knows the words
+// that it asks for.
+const (
+	USExpr     = `(?:(?:US|U\.S)\.?(?:A\.?)?|American)`
+	UKExpr     = `(?:(?:UK|U\.K)\.?|British)`
+	NationExpr = `(?:` + USExpr + `|` + UKExpr + `)`
+)
+
 func (d Dialect) String() string { return dialectNames[d] }
 
 // MarshalText writes the dialect as String does.

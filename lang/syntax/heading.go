@@ -10,6 +10,7 @@ import (
 	"stitchproof/lang/numeral"
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 )
 
 // heading takes `Piece: Leaf (make 6)`, `## Leaf`, `Leaf:` and `LEAF (make 6)`.
@@ -351,7 +352,7 @@ func (d *document) sectionHead(trimmed string) string {
 }
 
 // dialectBeside is the dialect that the heading of a list names: `Abbreviations, UK terms`, `UK abbreviations`.
-var dialectBeside = phrase.MustCompile(`(?i)[ ,–—-]+(?:in )?(?:UK|US|British|American)(?: (?:crochet )?terms?)?(?: throughout)?$|^(?:UK|US|British|American) `)
+var dialectBeside = phrase.MustCompile(`(?i)[ ,–—-]+(?:in )?` + stitch.NationExpr + `(?: (?:crochet )?terms?)?(?: throughout)?$|^` + stitch.NationExpr + ` `)
 
 // needs tells an item of what is needed, which heads no list of it though it begins with the
 // same word: `Yarn A (Straw), 2 cones`, and in such a list `Yarn needle` and `• Hook`.

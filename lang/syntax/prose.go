@@ -6,6 +6,7 @@ import (
 
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 )
 
 // isNote tells `Note: …`, `NOTE.— …` and the words under a picture.
@@ -101,9 +102,9 @@ func compares(r *Row) bool {
 	return r.Label.Kind == Named && saysTerms.MatchString(r.Label.Text) || !holds(r.Tokens, Number) && bothDialects.MatchString(r.Text)
 }
 
-var saysTerms = phrase.MustCompile(`(?i)\bterms?\b.*\b(?:US|UK|American|British)\b|\b(?:US|UK|American|British)\b.*\bterms?\b`)
+var saysTerms = phrase.MustCompile(`(?i)\bterms?\b.*\b` + stitch.NationExpr + `\b|\b` + stitch.NationExpr + `\b.*\bterms?\b`)
 
-var bothDialects = phrase.MustCompile(`\b(?:US|American)\b[^.]*\b(?:UK|British)\b|\b(?:UK|British)\b[^.]*\b(?:US|American)\b`)
+var bothDialects = phrase.MustCompile(`\b` + stitch.USExpr + `\b[^.]*\b` + stitch.UKExpr + `\b|\b` + stitch.UKExpr + `\b[^.]*\b` + stitch.USExpr + `\b`)
 
 // foretells tells a line that says of the steps to come what they do all together: `Work one sc in every stem ch, stopping
 // where I say.`

@@ -46,7 +46,7 @@ func (p passage) withAsides() passage {
 }
 
 // bracketed is a bracket that begins with a dialect.
-var bracketed = phrase.MustCompile(`[(\[]\s*=?\s*` + nationExpr + `\b[^()\[\]]*[)\]]`)
+var bracketed = phrase.MustCompile(`[(\[]\s*=?\s*` + stitch.NationExpr + `\b[^()\[\]]*[)\]]`)
 
 // instructs tells whether a name in the passage is a stitch's for certain.
 func (p passage) instructs() bool { return p.sort == instruction || p.sort == spelled }

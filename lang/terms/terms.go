@@ -329,7 +329,7 @@ func (c *collector) add(e Evidence, at int) {
 }
 
 // titleEnd is a dialect in brackets at the end of a title: `Hazel leaf (US)`.
-var titleEnd = phrase.MustCompile(`[(\[]\s*` + nationExpr + `(?:\s+(?i:terms|terminology|version|pattern|english))?\s*[)\]][\s*_#]*$`)
+var titleEnd = phrase.MustCompile(`[(\[]\s*` + stitch.NationExpr + `(?:\s+(?i:terms|terminology|version|pattern|english))?\s*[)\]][\s*_#]*$`)
 
 // mostTitled is how long a line is at most that is the title of a pattern.
 const mostTitled = 80
@@ -452,12 +452,10 @@ func callsStitches(before string) bool {
 var namesBefore = phrase.MustCompile(`(?i)(?:^|[(\[|.;:])([^(\[|.;:]{1,60}?),?\s+in\s+$`)
 
 const (
-	// nationExpr is a dialect by its nation, so written that a phrase with it knows the words that it asks for.
-	nationExpr = `(?:(?:US|U\.S)\.?(?:A\.?)?|(?:UK|U\.K)\.?|American|British)`
 	// subjectExpr is what a dialect is said to be of.
 	subjectExpr = `(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)`
 	// nationsExpr is a dialect, also by both its names, `British (UK)`, or both.
-	nationsExpr = nationExpr + `(?:\s*(?:(?:/|,|&|and|or)\s*` + nationExpr + `|\(\s*` + nationExpr + `\s*\)))*`
+	nationsExpr = stitch.NationExpr + `(?:\s*(?:(?:/|,|&|and|or)\s*` + stitch.NationExpr + `|\(\s*` + stitch.NationExpr + `\s*\)))*`
 )
 
 var (
@@ -467,7 +465,7 @@ var (
 		`\b` + subjectExpr + `(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*` + nationsExpr + `\b|` +
 		`\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?` + nationsExpr + `\s*[)\]]`)
 	// nation is in every statement, whose other words are common ones.
-	nation = phrase.MustCompile(nationExpr + `|English`)
+	nation = phrase.MustCompile(stitch.NationExpr + `|English`)
 	// nations are the dialects, of which a text names some.
 	nations = phrase.MustCompile(`(?i)\b(?:(?:us|u\.s\.|american|uk|u\.k\.|british) english|usa?|u\.s|american|uk|u\.k|british|english)\b`)
 )
