@@ -128,8 +128,14 @@ func namesOf(piece *syntax.Piece) []string {
 	if len(parts) == 1 {
 		return parts
 	}
+	if bandOf.MatchString(parts[len(parts)-1]) {
+		return []string{bare} // of two parts
+	}
 	return append(parts, bare)
 }
+
+// bandOf is a band of something, `neck band`, which a band of two things has at the end of its name: `Front and neck band`.
+var bandOf = phrase.MustCompile(`\w (?:bands?|borders?|edgings?|trims?|ribbing)$`)
 
 // pieceAt is the only piece whose name some words begin with, -1 for none.
 func (p *Pass) pieceAt(words string) int {

@@ -104,7 +104,7 @@ func opening(f *syntax.File) string {
 
 var (
 	agesSaid = phrase.MustCompile(`\b(?:\d+|` + numeral.Expression(1, 19) + `)\)? ?(?:-| )?(?:years?|yrs?|months?)\b|\b(?:child(?:ren)?|bab(?:y|ies)|toddlers|anyone) (?:under|over|below|above|younger than|older than) (?:the age of )?(?:\d+|` + numeral.Expression(1, 19) + `)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
-	playful  = phrase.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|` + fillingExpr + `)\b`)
+	playful  = phrase.MustCompile(`\b(?:` + fillingExpr + `|toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal)\b`)
 )
 
 // noToy says of something that it is none.

@@ -26,7 +26,7 @@ var (
 	oneByWord = phrase.MustCompile(`\b(?:the|your) ((left|right|first|second|third|fourth|fifth|sixth) ([a-z]+(?: [a-z]+)?))\b`)
 	oneByMark = phrase.MustCompile(`\b([a-z]+ )?([a-z]+) (\d{1,2}|[b-z])\b`)
 	// afterNumber follows a number that counts something else: `square 4 cm from the edge`.
-	afterNumber = phrase.MustCompile(`^(?: ?(?:cm|mm|in|inch|inches|sts?|stitches|times|rows?|rnds?|more|further|apart)\b|["”″.]?\d|/)`)
+	afterNumber = phrase.MustCompile(`^(?: ?(?:cm|mm|in|inch|inches|sts?|stitches|times|rows?|rnds?|more|further|apart|g|grams?|yds?|yards?|m|metres?|meters?|centimet\w+|millimet\w+|balls?|skeins?)\b|["”″.]?\d|/)`)
 )
 
 // calledIn are those places of a section, once for each noun that may be meant.

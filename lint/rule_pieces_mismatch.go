@@ -216,7 +216,7 @@ func checkPiecesMismatch(p *Pass) {
 		for _, m := range all {
 			of := made(m.of)
 			wanted, each := m.wanted(of, made)
-			if wanted == 0 || wanted == of.n || wanted < of.n && (m.some || of.some || times[of.called] > 1 || anywhere(p, restIn)) {
+			if wanted == 0 || wanted == of.n || wanted < of.n && (m.some || of.some || times[of.called] > 1 || anywhere(p, restIn) || of.n%wanted == 0 && putTwice(s)) {
 				continue
 			}
 			p.Report(Finding{
@@ -227,6 +227,11 @@ func checkPiecesMismatch(p *Pass) {
 		}
 	}
 }
+
+// putTwice tells whether a section is gone through more than once: `Putting a wing together (do it twice)`.
+func putTwice(s section) bool { return s.tells(againWords, againWords.MatchString) }
+
+var againWords = phrase.MustCompile(`\b(?:do|work|make|repeat|go through) (?:it|this|these|all this|the same|all of it) (?:twice|again|for|\d|two|three|four)|\b(?:repeat|again|same) for (?:the|each|every) (?:other|second|next|further)\b`)
 
 // wanted is how many of what is made are put together, 0 where that is not said, and what
 // for. made gives what is made of what some words name.

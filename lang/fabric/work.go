@@ -833,6 +833,9 @@ func (h *hand) inPlace(body []syntax.Clause, place int) {
 // nextPlaces works n into each of the next m places of a kind.
 func (h *hand) nextPlaces(k *stitch.Stitch, own *ownStitch, n, m int, noun syntax.Noun) {
 	e := h.usesOf(k, own)
+	if in := own.space(); in != nil && noun.Kind == syntax.NounNone && h.spaceAhead() {
+		noun = *in
+	}
 	switch {
 	case own != nil && own.spread:
 		h.settle(h.mainOf(own.body)) // its own chains are not those of the beginning
@@ -868,6 +871,24 @@ func (h *hand) nextPlaces(k *stitch.Stitch, own *ownStitch, n, m int, noun synta
 		}
 		h.placed(k, own, n, place, e)
 	}
+}
+
+// space is the space in which a stitch of the pattern's own is always worked, nil for none: `corner = (dc, ch 2, dc) in
+// ch-2 sp`.
+func (own *ownStitch) space() *syntax.Noun {
+	if own == nil || len(own.body) != 1 {
+		return nil
+	}
+	places := placesOf(own.body[0].Node)
+	if len(places) != 1 || places[0].Noun.Kind != syntax.NounSpace || places[0].Pick != syntax.PickNext || places[0].Of != nil {
+		return nil
+	}
+	return &places[0].Noun
+}
+
+// spaceAhead tells whether the row still comes to a space.
+func (h *hand) spaceAhead() bool {
+	return slices.ContainsFunc(h.base[min(h.at, len(h.base)):], func(i int) bool { return h.stitch(i).IsSpace() })
 }
 
 // makeRest makes the stitches for which there was no place: the count goes on

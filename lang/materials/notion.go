@@ -63,7 +63,7 @@ func (n *Notion) May(text string) bool {
 func (n *Notion) ToldIn(text string) []int {
 	at := 0
 	for sentence := range strings.SplitAfterSeq(text, ".") {
-		if m := n.told.FindStringIndex(sentence); m != nil && !needless.MatchString(sentence) && !inItsStead.MatchString(sentence[:m[0]]) {
+		if m := n.told.FindStringIndex(sentence); m != nil && !needless.MatchString(sentence) && !inItsStead.MatchString(sentence[:m[0]]) && !strings.HasPrefix(sentence[m[1]:], " of ") { // a bead of filling
 			end := m[1] + len(sentence[m[1]:]) - len(strings.TrimLeftFunc(sentence[m[1]:], isLetter))
 			return []int{at + m[0], at + end}
 		}
@@ -99,7 +99,7 @@ var needless = phrase.MustCompile(`(?i)\b(?:no|not|none|never|without|instead|op
 	`(?:do|does|did|is|are|was|wo|would|ca|could|should|must)n['’]t|stuff(?:ed)? (?:it )?with (?:an? |some |the )?(?:clean |dry |old |rolled )?(?:towels?|tissue|paper|newspaper))\b`)
 
 // inItsStead stands before a notion that something else serves as: `tuck the tail in as stuffing`.
-var inItsStead = phrase.MustCompile(`(?i)\bas (?:an? |the |some |your )?$`)
+var inItsStead = phrase.MustCompile(`(?i)\b(?:as|(?:tails?|yarn ends?|scraps?) (?:up |right )?inside for) (?:an? |the |some |your )?$`)
 
 func isLetter(r rune) bool { return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' }
 

@@ -122,6 +122,11 @@ var table = [...]fact{
 	{`(?i)\b(?:(?:with|on|using) (?:an? |the )?)?(?:hook (?:size )?\d+(?:[.,]\d+)? ?mm\b|\d+(?:[.,]\d+)? ?mm (?:crochet )?hook\b)`, facts{
 		words: needles{[]string{`hook `, `hook`}, true, byteSet{0x0, 0x10000000100, 0x0, 0x0}},
 	}},
+	{`(?i)\b(?:as|(?:tails?|yarn ends?|scraps?) (?:up |right )?inside for) (?:an? |the |some |your )?$`, facts{
+		words: needles{[]string{`as`, `inside for`}, true, byteSet{0x0, 0x20200000202, 0x0, 0x0}},
+		heads: heads{needles{[]string{`as`, `tail`, `yarn end`, `scrap`}, true, byteSet{0x0, 0x218000202180002, 0x0, 0x0}}, true},
+		ends:  &byteSet{0x100000000, 0x0, 0x0, 0x0},
+	}},
 	{`(?i)\b(?:beg|begin|begins|beginning|start|starts|turning|each|every|throughout|always)\b`, facts{
 		words: needles{[]string{`beg`, `start`, `turning`, `each`, `every`, `throughout`, `always`}, true, byteSet{0x0, 0x18002600180026, 0x0, 0x0}},
 		heads: heads{needles{[]string{`beg`, `start`, `turning`, `each`, `every`, `throughout`, `always`}, true, byteSet{0x0, 0x18002600180026, 0x0, 0x0}}, true},
@@ -210,11 +215,6 @@ var table = [...]fact{
 	{`(?i)\b(?:yo|yoh|yrh|yarn|loops?|lps?|hook|draw|pull|insert|through|repeat|rep|again|skip|miss|turn|join|close|work|make|leav\w+|hold)\b`, facts{
 		words: needles{[]string{`yo`, `yrh`, `yarn`, `loop`, `lp`, `hook`, `draw`, `pull`, `insert`, `through`, `rep`, `again`, `skip`, `miss`, `turn`, `join`, `close`, `work`, `make`, `leav`, `hold`}, true, byteSet{0x0, 0x29d371a029d371a, 0x0, 0x0}},
 		heads: heads{needles{[]string{`yo`, `yrh`, `yarn`, `loop`, `lp`, `hook`, `draw`, `pull`, `insert`, `through`, `rep`, `again`, `skip`, `miss`, `turn`, `join`, `close`, `work`, `make`, `leav`, `hold`}, true, byteSet{0x0, 0x29d371a029d371a, 0x0, 0x0}}, true},
-	}},
-	{`(?i)\bas (?:an? |the |some |your )?$`, facts{
-		words: needles{[]string{`as `}, true, byteSet{0x0, 0x200000002, 0x0, 0x0}},
-		heads: heads{needles{[]string{`as `}, true, byteSet{0x0, 0x200000002, 0x0, 0x0}}, true},
-		ends:  &byteSet{0x100000000, 0x0, 0x0, 0x0},
 	}},
 	{`(?i)\bbranch +(?:(\pL+-?\d[\pL\d]*)|(\pL[\pL']*(?:[ -]\pL[\pL\d']*){1,2}) *:)`, facts{
 		words: needles{[]string{`branch`}, true, byteSet{0x0, 0x400000004, 0x0, 0x0}},
@@ -442,9 +442,9 @@ var table = [...]fact{
 		words: needles{[]string{`**`}, false, byteSet{0x40000000000, 0x0, 0x0, 0x0}},
 		heads: heads{needles{[]string{`**`}, false, byteSet{0x40000000000, 0x0, 0x0, 0x0}}, false},
 	}},
-	{`\b(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names|words)\b|\bEnglish\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)\b|\b(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\b|\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\s*[)\]]`, facts{
-		words: needles{[]string{`term`, `abbreviations`, `names`, `words`, `english`, `term`, `names`, `names`, `term`, `abbreviations`}, true, byteSet{0x0, 0x90402200904022, 0x0, 0x0}},
-		heads: heads{needles{[]string{`us`, `u.s`, `american`, `uk`, `u.k`, `british`, "english\t", "english\n", "english\f", "english\r", `english `, `terms`, `terminology`, `stitch`, `crochet`, "names\t", "names\n", "names\f", "names\r", `names `, `terms`, `terminology`, `abbreviations`}, true, byteSet{0x0, 0x38402e0038402e, 0x0, 0x0}}, true},
+	{`\b(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names|words)\b|\bEnglish\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|words|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)\b|\b(?i:terms|terminology|words|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\b|\b(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*,?\s+and\s+so\s+(?:is|are)\s+(?:the|my|all)\s+(?:the\s+|my\s+)?(?:crochet|terms|words|stitches)\b|\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\s*[)\]]`, facts{
+		words: needles{[]string{`term`, `abbreviations`, `names`, `words`, `english`, `term`, `words`, `names`, `names`, `crochet`, `terms`, `words`, `stitches`, `term`, `abbreviations`}, true, byteSet{0x0, 0x98402a0098402a, 0x0, 0x0}},
+		heads: heads{needles{[]string{`us`, `u.s`, `american`, `uk`, `u.k`, `british`, "english\t", "english\n", "english\f", "english\r", `english `, `terms`, `terminology`, `words`, `stitch`, `crochet`, "names\t", "names\n", "names\f", "names\r", `names `, `us`, `u.s`, `american`, `uk`, `u.k`, `british`, `terms`, `terminology`, `abbreviations`}, true, byteSet{0x0, 0xb8402e00b8402e, 0x0, 0x0}}, true},
 	}},
 	{`\b(?:(?:US|U\.S)\.?(?:A\.?)?|American)\b[^.]*\b(?:(?:UK|U\.K)\.?|British)\b|\b(?:(?:UK|U\.K)\.?|British)\b[^.]*\b(?:(?:US|U\.S)\.?(?:A\.?)?|American)\b`, facts{
 		words: needles{[]string{`US`, `U.S`, `American`, `UK`, `U.K`, `British`}, false, byteSet{0x0, 0x200006, 0x0, 0x0}},
@@ -539,6 +539,10 @@ var table = [...]fact{
 	}},
 	{`\b(?:cuffs?|rib(?:bing|bings|s)?|(?:\w*)bands?|collar|hood|welts?|hem|yoke|shoulders?|skirt|peplum|frill)\b`, facts{
 		words: needles{[]string{`cuff`, `rib`, `band`, `collar`, `hood`, `welt`, `hem`, `yoke`, `shoulder`, `skirt`, `peplum`, `frill`}, false, byteSet{0x0, 0x28d014c00000000, 0x0, 0x0}},
+	}},
+	{`\b(?:do|work|make|repeat|go through) (?:it|this|these|all this|the same|all of it) (?:twice|again|for|\d|two|three|four)|\b(?:repeat|again|same) for (?:the|each|every) (?:other|second|next|further)\b`, facts{
+		words: needles{[]string{` it`, ` this`, ` these`, ` all this`, ` the same`, ` all of it`, ` for `}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
+		heads: heads{needles{[]string{`do`, `work`, `make`, `repeat`, `go through`, `repeat`, `again`, `same`}, false, byteSet{0x0, 0x8c209200000000, 0x0, 0x0}}, true},
 	}},
 	{`\b(?:each|either|both|one|this|that|left|right) sides? of (?:(?:the|each|your) )*$`, facts{
 		words: needles{[]string{` side`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
@@ -779,9 +783,9 @@ var table = [...]fact{
 		words: needles{[]string{`toy `, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x19004000000000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`toy filling`, `toy stuffing`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x19004000000000, 0x0, 0x0}}, true},
 	}},
-	{`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy (?:filling|stuffing)|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`, facts{
-		words: needles{[]string{`toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`, `toy `, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}},
-		heads: heads{needles{[]string{`toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`, `toy filling`, `toy stuffing`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}}, true},
+	{`\b(?:toy (?:filling|stuffing)|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly)|toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal)\b`, facts{
+		words: needles{[]string{`toy `, `fiberfill`, `fibrefill`, `polyfill`, `stuff`, `toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`toy filling`, `toy stuffing`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`, `toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}}, true},
 	}},
 	{`\b(?:to|onto|on|of|in|into|at|along|around|over) (?:(?:the|each|your|both) )*([a-z])`, facts{
 		words: needles{[]string{`to`, `on`, `of`, `in`, `at`, `along`, `around`, `over`}, false, byteSet{0x0, 0x10820200000000, 0x0, 0x0}},
@@ -941,6 +945,10 @@ var table = [...]fact{
 	{`\t| {2,}`, facts{
 		heads: heads{needles{[]string{"\t", `  `}, false, byteSet{0x100000200, 0x0, 0x0, 0x0}}, false},
 	}},
+	{`\w (?:bands?|borders?|edgings?|trims?|ribbing)$`, facts{
+		words: needles{[]string{` band`, ` border`, ` edging`, ` trim`, ` ribbing`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
+		ends:  &byteSet{0x0, 0xc209000000000, 0x0, 0x0},
+	}},
 	{`^ (?:of|in|for|per|on) `, facts{
 		words:  needles{[]string{` of`, ` in`, ` for`, ` per`, ` on`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
 		begins: &byteSet{0x100000000, 0x0, 0x0, 0x0},
@@ -955,8 +963,8 @@ var table = [...]fact{
 		words:  needles{[]string{` of `}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
 		begins: &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
-	{`^(?: ?(?:cm|mm|in|inch|inches|sts?|stitches|times|rows?|rnds?|more|further|apart)\b|["”″.]?\d|/)`, facts{
-		begins: &byteSet{0x3ffc00500000000, 0x1c224a00000000, 0xffffffffffffffff, 0xffffffffffffffff},
+	{`^(?: ?(?:cm|mm|in|inch|inches|sts?|stitches|times|rows?|rnds?|more|further|apart|g|grams?|yds?|yards?|m|metres?|meters?|centimet\w+|millimet\w+|balls?|skeins?)\b|["”″.]?\d|/)`, facts{
+		begins: &byteSet{0x3ffc00500000000, 0x21c22ce00000000, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
 	{`^(?: long| wide| around| tall| deep| across)? ?\((?:about )?(\d+(?:(?: ?[(\[:,–-] ?|, | \()\d+)*[)\]]?) (rows|rounds|rnds|sts|stitches)\)`, facts{
 		words:  needles{[]string{` rows`, ` rounds`, ` rnds`, ` sts`, ` stitches`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
@@ -1155,6 +1163,9 @@ var table = [...]fact{
 		words:  needles{[]string{`ch`, ` ch`}, false, byteSet{0x100000000, 0x800000000, 0x0, 0x0}},
 		begins: &byteSet{0xf7ffafffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 		ends:   &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
+	}},
+	{`^[^.;\n]+`, facts{
+		begins: &byteSet{0xf7ffbffffffffbff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
 	{`^[^:.;,()]{1,20}\d ?\(([^()\[\]:;]{1,40})\) ?[:.–—-]`, facts{
 		begins: &byteSet{0xf3ffacffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},

@@ -726,6 +726,7 @@ func (r *labelReader) title() {
 		switch t := r.tokens[i]; {
 		case t.Kind == Number && (isSide(r.tokens[i-1]) || i+1 < len(r.tokens) && isSide(r.tokens[i+1])):
 		case t.Kind == Name && !tells[t.Canon], t.Kind == Ordinal, t.Kind == Hyphen, t.Kind == Comma, t.Kind == Sign && t.Canon == "&":
+		case t.Kind == Stitch && isArticle(r.tokens[i-1]) && i+1 < len(r.tokens) && r.tokens[i+1].Kind == Colon: // `Row 2, the Wings:`
 		case isBranch(t), t.Kind == Word && !beginsAction(t) && !(opensTitle[t.Canon] && r.tokens[i-1].Kind == Comma):
 		case ofSide && t.Kind == Word && t.Canon == "ch" && i+1 < len(r.tokens) && r.tokens[i+1].Kind == Colon: // along the other side of the chain:
 		case t.Kind == Colon, t.Kind == Period && i > r.at+1 && i+1 < len(r.tokens) && (r.label.Step || ofSide || beginsAction(r.tokens[i+1])):
@@ -744,6 +745,9 @@ func (r *labelReader) title() {
 		}
 	}
 }
+
+// isArticle tells `the` and `a`.
+func isArticle(t Token) bool { return t.Kind == Word && t.Canon == "" }
 
 // closedBefore is where the colon stands right behind the bracket that token i opens, 0 for none.
 func closedBefore(tokens []Token, i int) int {

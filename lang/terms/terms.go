@@ -368,7 +368,8 @@ func (c *collector) header() bool {
 			}
 		}
 		if field.Key == "terms" {
-			if d := dialectIn(c.file.Text.Slice(field.Span)); d != stitch.Unsettled {
+			said := c.file.Text.Slice(field.Span)
+			if d := cmp.Or(dialectIn(said), dialectIn(firstSentence.FindString(said))); d != stitch.Unsettled {
 				c.add(Evidence{Kind: Statement, Dialect: d, Text: c.file.Text.Slice(field.Span), Span: field.Span}, 0)
 				return true
 			}
@@ -376,6 +377,9 @@ func (c *collector) header() bool {
 	}
 	return false
 }
+
+// firstSentence is what a field says before it goes on: `Terms: British. Where I write dc, an American …`.
+var firstSentence = phrase.MustCompile(`^[^.;\n]+`)
 
 // statements finds what the prose says: `Written in US terms`. A pattern that speaks
 // of both dialects says neither.
@@ -453,7 +457,7 @@ var namesBefore = phrase.MustCompile(`(?i)(?:^|[(\[|.;:])([^(\[|.;:]{1,60}?),?\s
 
 const (
 	// subjectExpr is what a dialect is said to be of.
-	subjectExpr = `(?i:terms|terminology|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)`
+	subjectExpr = `(?i:terms|terminology|words|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)`
 	// nationsExpr is a dialect, also by both its names, `British (UK)`, or both.
 	nationsExpr = stitch.NationExpr + `(?:\s*(?:(?:/|,|&|and|or)\s*` + stitch.NationExpr + `|\(\s*` + stitch.NationExpr + `\s*\)))*`
 )
@@ -463,6 +467,7 @@ var (
 	statement = phrase.MustCompile(`\b` + nationsExpr + `\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names|words)\b|` +
 		`\bEnglish\s+(?i:(?:crochet|stitch)\s+)?` + subjectExpr + `\b|` +
 		`\b` + subjectExpr + `(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*` + nationsExpr + `\b|` +
+		`\b` + nationsExpr + `,?\s+and\s+so\s+(?:is|are)\s+(?:the|my|all)\s+(?:the\s+|my\s+)?(?:crochet|terms|words|stitches)\b|` +
 		`\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?` + nationsExpr + `\s*[)\]]`)
 	// nation is in every statement, whose other words are common ones.
 	nation = phrase.MustCompile(stitch.NationExpr + `|English`)
