@@ -177,7 +177,7 @@ func (p *Pass) rightHeight(row *fabric.Row, b beginning, usage habits) (want int
 	case said.Said:
 		return 0, ""
 	}
-	if usual := usage.others(b); !b.post && usual != n && usual == b.first.Turning && (n < usual || n > max(usual, b.high) && (b.only || stray(row, n-usual))) {
+	if usual := usage.others(b); !b.post && !p.Fabric.Uncounted(n) && usual != n && usual == b.first.Turning && (n < usual || n > max(usual, b.high) && (b.only || stray(row, n-usual))) {
 		return usual, fmt.Sprintf(", and the other rows that begin with %s have ch %d", tall, usual)
 	}
 	if n < b.low-slack && !p.around.turningSaid || n > b.high+slack && b.only {

@@ -534,6 +534,9 @@ func (h *hand) turningCounts(k *stitch.Stitch, n int, said syntax.Counts) (count
 	if all, ok := h.words.turning[""]; ok && !ruled && usual > 1 {
 		named, ruled = all, true
 	}
+	if slices.Contains(h.words.uncounted, n) {
+		named, ruled = false, true
+	}
 	switch row, ok := h.rules.get(base.ID); {
 	case ok && row.chains == n:
 		counts = row.counts

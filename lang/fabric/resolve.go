@@ -16,6 +16,8 @@ type words struct {
 	dialect stitch.Dialect
 	own     map[string]*ownStitch
 	turning turningRule
+	// uncounted are the lengths of beginning chains that never count, whatever stitch follows them: `Ch 2 never counts.`
+	uncounted []int
 	// multiple is the header's `Stitch multiple: 6 + 2`, said of the foundation
 	// chain; of a pattern of several pieces nobody can say which it means.
 	multiple struct{ unit, plus int }
@@ -529,7 +531,8 @@ func (w *words) readTurning(value string) {
 }
 
 func (w *words) turningPart(tokens []syntax.Token) {
-	counts, said, chains := true, false, 0
+	counts, said := true, false
+	var chains []int
 	var named []string
 	for i, t := range tokens {
 		switch {
@@ -542,15 +545,18 @@ func (w *words) turningPart(tokens []syntax.Token) {
 				named = append(named, k.ID)
 			}
 		case t.Kind == syntax.Number && i > 0 && !said: // behind that stands what it counts for
-			chains = t.Values.At(0)
+			chains = append(chains, t.Values.At(0))
 		}
 	}
 	if !said {
 		return
 	}
-	if len(named) == 0 && chains > 0 {
+	if len(named) == 0 {
+		if !counts {
+			w.uncounted = append(w.uncounted, chains...)
+		}
 		for _, k := range stitch.All() {
-			if k.Class == stitch.Plain && k.Turning == chains {
+			if k.Class == stitch.Plain && slices.Contains(chains, k.Turning) {
 				named = append(named, k.ID)
 			}
 		}
@@ -562,6 +568,10 @@ func (w *words) turningPart(tokens []syntax.Token) {
 		w.turning[id] = counts
 	}
 }
+
+// Uncounted tells whether the pattern says that so many chains at the beginning of a row never count as a stitch, whatever
+// follows them.
+func (f *Fabric) Uncounted(chains int) bool { return slices.Contains(f.words.uncounted, chains) }
 
 // stitch is what a word means in this pattern.
 func (w *words) stitch(ref syntax.StitchRef) (*stitch.Stitch, *ownStitch) {

@@ -567,6 +567,7 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 	}
 	likeTheFirst(r)
 	tellsNext(r)
+	countsLayers(r)
 	shapesEnds(r)
 	countsThings(r)
 	countsRows(r)
@@ -638,6 +639,22 @@ func tellsNext(r *Instruction) {
 		told := strings.HasPrefix(strings.TrimLeft(r.Text[c.Span.End:], " *_"), ":") || i+1 < len(r.Clauses) && steps(r.Clauses[i+1].Node)
 		if told && announces.MatchString(strings.Trim(r.Text[c.Span.Start:c.Span.End], " :*_")) {
 			r.Clauses[i].Node = &Remark{}
+		}
+	}
+}
+
+// throughLayers says that two layers are closed with stitches that are none of a row.
+var throughLayers = phrase.MustCompile(`(?i)\bthrough (?:both|the two) (?:layers|thicknesses|sides)\b`)
+
+// countsLayers takes how many stitches do that behind a colon: `dc through both layers along the open edge: 9 dc`.
+func countsLayers(r *Instruction) {
+	for i := 0; i+1 < len(r.Clauses); i++ {
+		c, next := r.Clauses[i], r.Clauses[i+1]
+		n, told := next.Node.(*Work)
+		if told && len(n.Places) == 0 && n.Number.Written() && throughLayers.MatchString(r.Text[c.Span.Start:c.Span.End]) && strings.HasPrefix(strings.TrimLeft(r.Text[c.Span.End:], " *_"), ":") {
+			through := *n
+			through.Number, through.Places = One(1), []Place{{Number: n.Number, Noun: anyStitch, Elsewhere: true}}
+			r.Clauses[i].Node, r.Clauses[i+1].Node = &Remark{}, &through
 		}
 	}
 }

@@ -489,7 +489,7 @@ func turningIn(text string) []source.Span {
 }
 
 // ofEvery begins what holds for every row.
-var ofEvery = phrase.MustCompile(`(?i)\b(?:beg|begin|begins|beginning|start|starts|turning|each|every|throughout|always)\b`)
+var ofEvery = phrase.MustCompile(`(?i)\b(?:beg|begin|begins|beginning|start|starts|turning|each|every|throughout|always|never)\b`)
 
 // rulesTurning tells whether a sentence names a chain, says whether it counts,
 // and says it of every row.
