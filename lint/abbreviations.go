@@ -140,7 +140,8 @@ func bareWords(s string) string {
 // explains tells whether the list explains an abbreviation: itself, in the
 // singular, or through its parts, as sc and tog explain sc2tog.
 func (l listing) explains(word string) bool {
-	if l.known[word] || l.begun[word] || l.known[strings.TrimSuffix(word, "s")] || l.known[word+"s"] {
+	one := strings.TrimSuffix(word, "s")
+	if l.known[word] || l.begun[word] || l.known[one] || l.begun[one] || l.known[word+"s"] {
 		return true
 	}
 	parts := strings.FieldsFunc(word, func(r rune) bool { return r == ' ' || unicode.IsDigit(r) })

@@ -51,7 +51,9 @@ var (
 	// cordWord is what is tied or pulled. `Tie off` is no tie.
 	cordWord  = phrase.MustCompile(`\b(?:ties|tie cords?|drawstrings?|cords?|lanyards?|neck ?straps?|necklaces?|leading strings|reins)\b`)
 	cordPiece = phrase.MustCompile(`\b(?:ties?|cords?|strings?|straps?|drawstrings?|lanyards?|necklaces?|leads?|reins)\b`)
-	soother   = phrase.MustCompile(`\b(?:pacifiers?|soothers?|dumm(?:y|ies)) ?(?:clips?|holders?|straps?|chains?|cords?|leads?)\b`)
+	// neckSaid is the caution itself.
+	neckSaid = phrase.MustCompile(`\bround (?:an? |the |any |its |your )?(?:small |young |little )?(?:child|children|baby|babies|toddler)(?:['’]s?)? necks?\b|\bstrang(?:le|les|led|ulation)\b`)
+	soother  = phrase.MustCompile(`\b(?:pacifiers?|soothers?|dumm(?:y|ies)) ?(?:clips?|holders?|straps?|chains?|cords?|leads?)\b`)
 )
 
 func checkCordLength(p *Pass) {
@@ -60,6 +62,9 @@ func checkCordLength(p *Pass) {
 		return
 	}
 	who := p.wearer()
+	if p.tells(neckSaid) {
+		return
+	}
 	toy := p.isToy() && (who == materials.Nobody || who.Young()) && !p.tells(agesSaid)
 	if !who.Young() && !toy {
 		return

@@ -73,6 +73,7 @@ type hand struct {
 	joinedAt int            // where in the ground an edging is joined
 	ring     bool           // there is a ring to work into
 	round    bool           // the work goes round
+	hooks    bool           // its rows are fastened at their ends to what the piece goes along
 	spiral   bool           // the round below was said not to be joined
 	unjoined bool           // this one is
 	closer   *stitch.Stitch // the stitch that closed the round into its last space, nil for none

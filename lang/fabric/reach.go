@@ -124,6 +124,17 @@ func (h *hand) catches(p syntax.Place) bool {
 	return p.Of != nil && p.Of.Noun.Word == "foundation" && len(h.row) > 0 && h.known && h.stitch(h.row[len(h.row)-1]).Row == h.rowIndex && h.remaining(syntax.Noun{}) == 0
 }
 
+// hooksOn tells whether a place is one of the work that an edging goes along, to which a row is fastened at its end: `ss in
+// each of next 2 dc of the shawl`. No branch has that name.
+func (h *hand) hooksOn(p syntax.Place) bool {
+	named := p.Number.Written() && (p.Name != "" && p.Of == nil || p.Of != nil && p.Of.Noun.Kind == syntax.NounEdge)
+	free := h.hooks && p.Noun.Kind == syntax.NounStitch // `sl st in the last free dc`
+	if !named && !free || len(h.limbs.names) > 0 || len(h.row) == 0 || !h.known {
+		return false
+	}
+	return h.stitch(h.row[len(h.row)-1]).Row == h.rowIndex && (named || h.remaining(syntax.Noun{}) == 0)
+}
+
 // offRow works where the place is none of the row below: on another piece, on the hook, in
 // a ring, along an edge. Where it is of that row, seen from this side, done is false.
 func (h *hand) offRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p syntax.Place) (of syntax.Place, done bool) {
@@ -137,6 +148,10 @@ func (h *hand) offRow(k *stitch.Stitch, own *ownStitch, n int, numbered bool, p 
 		return p, true
 	case p.Name == "half":
 		h.lose() // `to last st of this half`: where the halves meet is not kept
+		return p, true
+	case k.Class == stitch.Slip && h.hooksOn(p):
+		h.hooks = true
+		h.onPieces(k, own, n, numbered, p)
 		return p, true
 	case k.Class == stitch.Slip && h.catches(p):
 		h.lose() // how many of its stitches the next row passes over is not kept
@@ -743,6 +758,9 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 	if m <= 0 {
 		return
 	}
+	if h.startsBehindJoin(p.Noun) {
+		h.standOn(append(slices.Clone(h.base[1:]), h.base[0]))
+	}
 	if h.isJoin(p.Noun) && h.leadingSlips() >= m && m > 1 {
 		h.row = h.row[m:] // `…, sc in the 2 sl sts at beg of rnd`: they are covered then
 		h.rowMade -= m
@@ -784,6 +802,16 @@ func (h *hand) nextNamed(k *stitch.Stitch, own *ownStitch, n int, p syntax.Place
 	h.inBlocks = p.Of != nil && p.Of.Noun.Kind == syntax.NounGroup || k.Class == stitch.Slip && p.Noun.Length.Written()
 	h.nextPlaces(k, own, n, m, p.Noun)
 	h.inBlocks = false
+}
+
+// startsBehindJoin tells a round that begins, with no chain, in the stitch after the one that the last was joined to:
+// `dc in each of next 3 tr` where a dc and then a shell lie below. It ends in that one.
+func (h *hand) startsBehindJoin(n syntax.Noun) bool {
+	if !h.round || h.spiral || h.at > 0 || len(h.row) > 0 || h.chains > 0 || n.Kind != syntax.NounStitch || len(h.base) < 2 {
+		return false
+	}
+	first := h.stitch(h.base[0])
+	return !first.IsSpace() && !h.accepts(first, n) && h.accepts(h.stitch(h.base[1]), n)
 }
 
 // spelledOut reads `the 5 chain` as so many single chains where no space of that

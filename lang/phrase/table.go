@@ -127,9 +127,9 @@ var table = [...]fact{
 		heads: heads{needles{[]string{`as`, `tail`, `yarn end`, `scrap`}, true, byteSet{0x0, 0x218000202180002, 0x0, 0x0}}, true},
 		ends:  &byteSet{0x100000000, 0x0, 0x0, 0x0},
 	}},
-	{`(?i)\b(?:beg|begin|begins|beginning|start|starts|turning|each|every|throughout|always)\b`, facts{
-		words: needles{[]string{`beg`, `start`, `turning`, `each`, `every`, `throughout`, `always`}, true, byteSet{0x0, 0x18002600180026, 0x0, 0x0}},
-		heads: heads{needles{[]string{`beg`, `start`, `turning`, `each`, `every`, `throughout`, `always`}, true, byteSet{0x0, 0x18002600180026, 0x0, 0x0}}, true},
+	{`(?i)\b(?:beg|begin|begins|beginning|start|starts|turning|each|every|throughout|always|never)\b`, facts{
+		words: needles{[]string{`beg`, `start`, `turning`, `each`, `every`, `throughout`, `always`, `never`}, true, byteSet{0x0, 0x18402600184026, 0x0, 0x0}},
+		heads: heads{needles{[]string{`beg`, `start`, `turning`, `each`, `every`, `throughout`, `always`, `never`}, true, byteSet{0x0, 0x18402600184026, 0x0, 0x0}}, true},
 	}},
 	{`(?i)\b(?:branch(?:es)?|return to|ch of|chain of) [A-Z](?:(?:,? and|,| &) [A-Z]\b)*\b`, facts{
 		words: needles{[]string{`branch`, `return to`, `ch of`, `chain of`}, true, byteSet{0x0, 0x4000c0004000c, 0x0, 0x0}},
@@ -163,6 +163,11 @@ var table = [...]fact{
 	{`(?i)\b(?:gauge|tension|swatch)\b`, facts{
 		words: needles{[]string{`gauge`, `tension`, `swatch`}, true, byteSet{0x0, 0x18008000180080, 0x0, 0x0}},
 		heads: heads{needles{[]string{`gauge`, `tension`, `swatch`}, true, byteSet{0x0, 0x18008000180080, 0x0, 0x0}}, true},
+	}},
+	{`(?i)\b(?:is|are) left (?:free|over)$`, facts{
+		words: needles{[]string{` left `}, true, byteSet{0x100000000, 0x0, 0x0, 0x0}},
+		heads: heads{needles{[]string{`is`, `are`}, true, byteSet{0x0, 0x20200000202, 0x0, 0x0}}, true},
+		ends:  &byteSet{0x0, 0x4002000040020, 0x0, 0x0},
 	}},
 	{`(?i)\b(?:length|width|height|depth|circumference|diameter|bust|chest|around|wide|long|tall|deep|edge|panel)$|^(?:length|width|height|depth|circumference|diameter)\b`, facts{
 		words: needles{[]string{`length`, `width`, `height`, `depth`, `circumference`, `diameter`, `bust`, `chest`, `around`, `wide`, `long`, `tall`, `deep`, `edge`, `panel`, `length`, `width`, `height`, `depth`, `circumference`, `diameter`}, true, byteSet{0x0, 0x91113e0091113e, 0x0, 0x0}},
@@ -220,6 +225,11 @@ var table = [...]fact{
 		words: needles{[]string{`branch`}, true, byteSet{0x0, 0x400000004, 0x0, 0x0}},
 		heads: heads{needles{[]string{`branch `}, true, byteSet{0x0, 0x400000004, 0x0, 0x0}}, true},
 	}},
+	{`(?i)\bcheck(?:s|ing|points?)?\b[^.;:]*:$`, facts{
+		words: needles{[]string{`check`}, true, byteSet{0x0, 0x800000008, 0x0, 0x0}},
+		heads: heads{needles{[]string{`check`}, true, byteSet{0x0, 0x800000008, 0x0, 0x0}}, true},
+		ends:  &byteSet{0x400000000000000, 0x0, 0x0, 0x0},
+	}},
 	{`(?i)\bdivid(?:e|ing)\b|\b(?:shape|shaping|work|begin) (?:the )?(?:(?:first|second|right|left|back|front) )*(?:neck|shoulder)`, facts{
 		words: needles{[]string{`divid`, `neck`, `shoulder`}, true, byteSet{0x0, 0x8401000084010, 0x0, 0x0}},
 		heads: heads{needles{[]string{`divide`, `dividing`, `shape`, `shaping`, `work`, `begin`}, true, byteSet{0x0, 0x88001400880014, 0x0, 0x0}}, true},
@@ -256,6 +266,10 @@ var table = [...]fact{
 	{`(?i)\bterms?\b.*\b(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\b|\b(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\b.*\bterms?\b`, facts{
 		words: needles{[]string{`term`, `term`}, true, byteSet{0x0, 0x10000000100000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`term`, `us`, `u.s`, `american`, `uk`, `u.k`, `british`}, true, byteSet{0x0, 0x30000600300006, 0x0, 0x0}}, true},
+	}},
+	{`(?i)\bthrough (?:both|the two) (?:layers|thicknesses|sides)\b`, facts{
+		words: needles{[]string{`through `}, true, byteSet{0x0, 0x10000000100000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`through both`, `through the two`}, true, byteSet{0x0, 0x10000000100000, 0x0, 0x0}}, true},
 	}},
 	{`(?i)\bturn(?: (?:the |your )?work)? (?:after|at (?:the )?end of|on) (?:every|each) row\b|\b(?:every|each) row (?:is turned|ends with a turn)\b|(?:at|after) (?:the )?(?:end of )?(?:every|each) row,? turn\b`, facts{
 		words: needles{[]string{`turn`, ` row `, ` row`}, true, byteSet{0x100000000, 0x10000000100000, 0x0, 0x0}},
@@ -903,6 +917,10 @@ var table = [...]fact{
 		heads: heads{needles{[]string{`one `}, false, byteSet{0x0, 0x800000000000, 0x0, 0x0}}, true},
 	}},
 	{`\bpositive\b|\b(?:more|larger|wider) than\b|(?:^|\s)\+\d`, facts{}},
+	{`\bround (?:an? |the |any |its |your )?(?:small |young |little )?(?:child|children|baby|babies|toddler)(?:['’]s?)? necks?\b|\bstrang(?:le|les|led|ulation)\b`, facts{
+		words: needles{[]string{`round `, `strang`}, false, byteSet{0x0, 0xc000000000000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`round `, `strangle`, `strangulation`}, false, byteSet{0x0, 0xc000000000000, 0x0, 0x0}}, true},
+	}},
 	{`\bsleeves?\b`, facts{
 		words: needles{[]string{`sleeve`}, false, byteSet{0x0, 0x8000000000000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`sleeve`}, false, byteSet{0x0, 0x8000000000000, 0x0, 0x0}}, true},
@@ -1212,9 +1230,9 @@ var table = [...]fact{
 		begins: &byteSet{0x3ff000000000000, 0x0, 0x0, 0x0},
 		ends:   &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
-	{`^\pL[\pL '.-]{0,23}[(\[{][\pL '.,:/-]{2,80}[)\]}]$`, facts{
+	{`^\pL[\pL '.-]{0,23}[(\[{][\pL '.,:/-]{2,80}[)\]}]\.?$`, facts{
 		begins: &byteSet{0x0, 0x7fffffe07fffffe, 0xffffffffffffffff, 0xffffffffffffffff},
-		ends:   &byteSet{0x20000000000, 0x2000000020000000, 0x0, 0x0},
+		ends:   &byteSet{0x420000000000, 0x2000000020000000, 0x0, 0x0},
 	}},
 	{`^\pL[^\s.,;:]*(?: [^\s.,;:]+)?( {2,}|\t+)\S`, facts{
 		begins: &byteSet{0x0, 0x7fffffe07fffffe, 0xffffffffffffffff, 0xffffffffffffffff},

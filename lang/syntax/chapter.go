@@ -19,6 +19,7 @@ type chapter struct {
 	prose, turning []source.Span // as in a File
 	multiple       *Chain        // that a sentence says, as in a File
 	traits         Traits
+	checks         bool // counts of some rows are told next once more
 }
 
 // header reads the definitions that stand in fields.

@@ -568,6 +568,7 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 	likeTheFirst(r)
 	tellsNext(r)
 	countsLayers(r)
+	leavesFree(r)
 	shapesEnds(r)
 	countsThings(r)
 	countsRows(r)
@@ -655,6 +656,18 @@ func countsLayers(r *Instruction) {
 			through := *n
 			through.Number, through.Places = One(1), []Place{{Number: n.Number, Noun: anyStitch, Elsewhere: true}}
 			r.Clauses[i].Node, r.Clauses[i+1].Node = &Remark{}, &through
+		}
+	}
+}
+
+// leftOver says of stitches, mostly of another piece, that nothing is worked in them: `One dc of the body is left free.`
+var leftOver = phrase.MustCompile(`(?i)\b(?:is|are) left (?:free|over)$`)
+
+// leavesFree takes such a sentence for no count of the row.
+func leavesFree(r *Instruction) {
+	for i, c := range r.Clauses {
+		if _, counts := c.Node.(*Total); counts && leftOver.MatchString(r.Text[c.Span.Start:c.Span.End]) {
+			r.Clauses[i].Node = &Remark{}
 		}
 	}
 }
@@ -756,13 +769,23 @@ func (d *document) newRow(span source.Span) *Row {
 	return readRow(d.text(span), span.Start, d.words)
 }
 
+// toCheck ends a line above counts of some rows that are told once more: `As a check:`.
+var toCheck = phrase.MustCompile(`(?i)\bcheck(?:s|ing|points?)?\b[^.;:]*:$`)
+
 // readText takes in the rows and the prose of a block.
 func (d *document) readText(b *block) {
 	b.digest = b.digest.in(d.words, func(g *digest) { g.parts = d.parts(b.span) })
 	for _, p := range b.digest.parts {
 		span := p.span.Shift(b.span.Start)
+		checks := d.chapter.checks
+		d.chapter.checks = toCheck.MatchString(d.text(span))
 		if p.row == nil {
 			d.chapter.say(span, p.turning)
+			continue
+		}
+		if checks && p.row.Label.Kind == Numbered && len(p.row.Clauses) == 1 && counts(p.row.within(p.row.Clauses[0].Span)) {
+			d.chapter.say(span, nil)
+			d.chapter.checks = true
 			continue
 		}
 		r := &Row{At: span.Start, Instruction: p.row}

@@ -396,6 +396,10 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 			return true
 		}
 	}
+	if counts, ok := f.standsFor(n); ok && f.attachCounts(c.Span, counts) {
+		f.out[len(f.out)-1].Sep = c.Sep
+		return true
+	}
 	if f.timesOf(c, n) || f.multipleOf(c, n) || f.names(c, n) || f.worksOver(c, n) || f.sharesOut(c, n) {
 		return true
 	}
@@ -419,6 +423,20 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 	}
 	f.out = append(f.out, c)
 	return true
+}
+
+// standsFor reads a bracket behind the chain that a row begins with that says, without the word, what it counts as: `4 ch
+// (1 tr and 1 ch)`.
+func (f *folder) standsFor(n *Bracket) (Counts, bool) {
+	if len(f.out) != 1 || n.Total == nil || len(n.Total.Parts) != 2 {
+		return Counts{}, false
+	}
+	ch, ok := f.out[0].Node.(*Chain)
+	first, rest := n.Total.Parts[0], n.Total.Parts[1]
+	if !ok || ch.Counts.Said || first.Noun.Kind != NounStitch || first.Number.At(0) != 1 || rest.Noun.Kind != NounChain || ch.Number.At(0) <= rest.Number.At(0)+1 {
+		return Counts{}, false
+	}
+	return Counts{Said: true, As: n.Total.Parts}, true
 }
 
 // glosses tells a bracket that only names the shaping just worked: `2 dc in next

@@ -14,7 +14,7 @@ import (
 var headerKeys = map[string]string{
 	"pattern": "pattern", "title": "pattern", "name": "pattern",
 	"terms": "terms", "terms used": "terms", "crochet terms": "terms", "stitch terms": "terms", "terminology": "terms", "us terms": "terms", "uk terms": "terms",
-	"size": "sizes", "sizes": "sizes",
+	"size": "sizes", "sizes": "sizes", "the sizes": "sizes", "two sizes": "sizes", "the two sizes": "sizes", "three sizes": "sizes", "the three sizes": "sizes", "which size": "sizes", "sizes given": "sizes",
 	"hook": "hook", "hooks": "hook", "crochet hook": "hook", "hook size": "hook",
 	"yarn": "yarn", "yarns": "yarn", "thread": "yarn", "wool": "yarn", "colour": "yarn", "color": "yarn", "colours": "yarn", "colors": "yarn",
 	"gauge": "gauge", "tension": "gauge", "crochet gauge": "gauge", "crochet tension": "gauge",

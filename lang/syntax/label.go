@@ -519,8 +519,9 @@ func (r *labelReader) numbers() bool {
 			r.label.Lettered = true // `Row 4b`
 		}
 		alone := r.at
-		if r.peek().Kind == Close && r.at+2 < len(r.tokens) && (r.tokens[r.at+1].Canon == "to" || r.tokens[r.at+1].Canon == "and" || r.tokens[r.at+1].Kind == Dash || r.tokens[r.at+1].Kind == Hyphen) && rowWord[r.tokens[r.at+2].Canon] {
-			r.at++ // `R12) to R15)`, `R2) and R3)`
+		if r.peek().Kind == Close && r.at+2 < len(r.tokens) && (r.tokens[r.at+1].Canon == "to" || r.tokens[r.at+1].Canon == "and" || r.tokens[r.at+1].Kind == Dash || r.tokens[r.at+1].Kind == Hyphen) &&
+			(rowWord[r.tokens[r.at+2].Canon] || r.at+3 < len(r.tokens) && r.tokens[r.at+2].Kind == Number && r.tokens[r.at+3].Kind == Close) {
+			r.at++ // `R12) to R15)`, `R2) and R3)`, `14) to 19)`
 		}
 		if k := r.peek().Kind; k == Dash || k == Hyphen || r.word("to") {
 			dash := r.at

@@ -437,7 +437,7 @@ func speaksOfWork(r *Row) bool {
 // something.
 var tells = func() map[string]bool {
 	out := map[string]bool{}
-	for word := range strings.FieldsSeq("if is are was were be been can could may might will would it'll they'll that'll looks look gives shows i my me because which who whose how why what see photo picture page chart pattern goes forks leans bends") {
+	for word := range strings.FieldsSeq("if is are was were be been can could may might will would it'll they'll that'll looks look gives shows i my me because which who whose how why what see photo picture page chart pattern goes forks leans bends lands") {
 		out[word] = true
 	}
 	return out

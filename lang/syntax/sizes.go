@@ -51,7 +51,7 @@ var (
 	// measured takes the measures that a size is given by: `29 cm x 32 cm`.
 	measured = phrase.MustCompile(`(?i)^(?:about |approx(?:\.|imately)? )?\d[\d .,/½¼¾]*(?:cms?|in(?:ch(?:es)?)?|["”″])? ?(?:\([^()]*\) ?)?(?:(?:x|×|by) ?\d|wide|across|square|around)`)
 	// onlySizes is a line of nothing but the names of sizes: `Small (Medium, Large)`.
-	onlySizes = phrase.MustCompile(`^\pL[\pL '.-]{0,23}[(\[{][\pL '.,:/-]{2,80}[)\]}]$`)
+	onlySizes = phrase.MustCompile(`^\pL[\pL '.-]{0,23}[(\[{][\pL '.,:/-]{2,80}[)\]}]\.?$`)
 	// afterSizes takes what more is said behind a list in brackets: `S (M, L). One figure is for all.`
 	afterSizes = phrase.MustCompile(`^([^()]{1,24}\([^()]*\))\. \p{Lu}.*$`)
 	// sizeWords are no part of a size's name.

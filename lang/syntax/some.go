@@ -251,6 +251,11 @@ func (d *document) sizesLeave(b *block) bool {
 		return false
 	}
 	said := strings.TrimFunc(d.text(b.span), isBlank)
+	if first, rest, more := strings.Cut(said, ". "); more {
+		if others, _, named := strings.Cut(rest, ":"); named && sizesOfThing(others, d.file.Sizes) != nil {
+			said = first // `Small: go on to the wall. Large: two more.`
+		}
+	}
 	var gone []int
 	for _, leaves := range []*phrase.Phrase{sizeStops, sizeGoesOn, sizeIsDone} {
 		if m := leaves.FindStringSubmatch(said); m != nil {

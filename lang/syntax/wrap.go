@@ -48,7 +48,7 @@ func (d *document) continues(line string, span source.Span) bool {
 	case blockProse:
 		return false
 	case blockDefinition:
-		marked := strings.ContainsAny(line, ":=")
+		marked := strings.ContainsAny(line, ":=") || strings.Contains(line, "....")
 		return indented && !marked || endsOpen(before) || !marked && unicode.IsLower(firstRune(trimmed)) && dangling.MatchString(before)
 	}
 	if indented && d.indent(b.span.Start) < indentOf(line) || endsOpen(before) || onlyLabel(before) && !d.heads(trimmed) {
