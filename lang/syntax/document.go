@@ -7,6 +7,7 @@ import (
 
 	"stitchproof/lang/phrase"
 	"stitchproof/lang/source"
+	"stitchproof/lang/stitch"
 )
 
 // Read reads a pattern. It never fails: what is not understood is in the tree
@@ -569,6 +570,7 @@ func readInstruction(text string, vocab *Vocabulary) *Instruction {
 	tellsNext(r)
 	countsLayers(r)
 	leavesFree(r)
+	slipsUncounted(r)
 	shapesEnds(r)
 	countsThings(r)
 	countsRows(r)
@@ -656,6 +658,16 @@ func countsLayers(r *Instruction) {
 			through := *n
 			through.Number, through.Places = One(1), []Place{{Number: n.Number, Noun: anyStitch, Elsewhere: true}}
 			r.Clauses[i].Node, r.Clauses[i+1].Node = &Remark{}, &through
+		}
+	}
+}
+
+// slipsUncounted takes a slip stitch that is said not to count for one that only joins: `Sl st in the ch skipped at the tip
+// (not counted).`
+func slipsUncounted(r *Instruction) {
+	for i, c := range r.Clauses {
+		if w, ok := c.Node.(*Work); ok && w.Stitch.Meaning.Is(stitch.Slip) && w.Counts.Said && len(w.Counts.As) == 0 && len(w.Places) == 1 {
+			r.Clauses[i].Node = &Join{Place: Place{Elsewhere: true}}
 		}
 	}
 }

@@ -167,7 +167,7 @@ func (r *labelReader) lettered() bool {
 	if at+3 >= len(r.tokens) || r.tokens[at].Kind != Name || r.tokens[at].Span.Len() != 1 || r.tokens[at+1].Kind != Number || r.tokens[at+1].Span.Start != r.tokens[at].Span.End {
 		return false
 	}
-	if mark := r.tokens[at+2].Kind; mark != Period && mark != Close && mark != Colon || r.tokens[at+1].Values.PerSize() {
+	if mark := r.tokens[at+2]; mark.Kind != Period && mark.Kind != Close && mark.Kind != Colon && !(mark.Kind == Sign && mark.Canon == "|") || r.tokens[at+1].Values.PerSize() {
 		return false
 	}
 	r.at++
@@ -290,6 +290,12 @@ func headingBefore(label Label, n int, tokens []Token) int {
 // instruction, as in `Next row: SHAPE NECK: …`, and gives the number of tokens it
 // takes. The first token is the last of the label.
 func headingAfter(label Label, tokens []Token, text string) int {
+	if text[tokens[0].Span.Start] == '|' {
+		if title, n := readLabel(tokens[1:], text); title.Limb == "" {
+			return n // `| L3 | Quill end: 3 sc in the last ch. |`
+		}
+		return 0
+	}
 	if label.Bare && len(tokens) > 2 && tokens[1].Kind == Star && tokens[1].Canon == "**" && tokens[2].Written != limbToken && tokens[2].Written != homeToken && tokens[2].Canon != "branch" {
 		r := labelReader{tokens: tokens[2:], text: text}
 		if n := r.boldTitle(); n > 0 && !holds(tokens[2:2+n], Stitch) {
