@@ -104,7 +104,7 @@ func opening(f *syntax.File) string {
 
 var (
 	agesSaid = phrase.MustCompile(`\b(?:\d+|` + numeral.Expression(1, 19) + `)\)? ?(?:-| )?(?:years?|yrs?|months?)\b|\b(?:child(?:ren)?|bab(?:y|ies)|toddlers|anyone) (?:under|over|below|above|younger than|older than) (?:the age of )?(?:\d+|` + numeral.Expression(1, 19) + `)\b|\bage[sd]? \d|\b\d+\+|\badults?\b|\bgrown-ups?\b`)
-	playful  = phrase.MustCompile(`\b(?:` + fillingExpr + `|toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal)\b`)
+	playful  = phrase.MustCompile(`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|` + fillingExpr + `)\b`)
 )
 
 // noToy says of something that it is none.
@@ -177,7 +177,7 @@ func leftOut(sentence string, thing []int) bool {
 const farFromNot = 8
 
 var (
-	keptOut = phrase.MustCompile(`\b(?:no|not|none|never|don't|without|instead of|rather than|in place of|omit(?:ting)?|leave (?:out|off|away)|replace)\b`)
+	keptOut = phrase.MustCompile(`\b(?:no|not|none|never|nowhere|don't|without|instead of|rather than|in place of|omit(?:ting)?|leave (?:out|off|away)|replace)\b`)
 	// notOnly is what makes another word of the one before it: `no. 6 beads`, `not only`.
 	notOnly = phrase.MustCompile(`^(?:\d|only\b|just\b)`)
 	// notUsed takes `buttons are not used`.

@@ -53,8 +53,7 @@ func checkSleepLoose(p *Pass) {
 	}
 	at, found := p.firstBut(loose, func(_ source.Span, words string) bool { return strings.Contains(words, "stitch") }) // of a hem
 	if !found {
-		of := func(_ source.Span, words string) bool { return !small && filled.MatchString(words) } // what fills anything
-		if at, found = p.firstBut(playful, of); !found {
+		if at, found = p.firstOf(playful); !found {
 			return
 		}
 	}

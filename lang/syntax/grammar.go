@@ -626,7 +626,7 @@ type gTurn struct {
 	Over   bool `parser:"  | @( ( 'turn' | 'rotate' ) Name? ( 'remaining' 'loop' | 'other side' ) ( Name | 'of' | 'ch' | 'tch' | 'foundation' )* 'on' 'top' | 'turn' ( 'to' 'other side' | ( 'ch' | 'foundation' ) Name+ ) ( ?= EOF | 'of' | 'to' ) )"`
 	Not    bool `parser:"  | @'not'?"`
 	Rotate bool `parser:"( @( 'turn' Number ( 'degrees' | Sign ) Name* ) | 'turn' ( 'back' | 'over' ( ?= EOF ) )? | @'rotate' 'work'? ( ?! 'to' | 'and' | 'across' | 'work' ) ( ( Name | Number | Sign | 'ch' | 'foundation' | 'base' | 'on' )+ ( 'of' ( 'ch' | 'foundation' ) )? ( Name 'on' ( 'top' | Name ) )? )?"`
-	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? 'back'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* @'other side'"`
+	Other  bool `parser:"| ( Name+ ( ?= 'on' | 'in' | 'across' ) )? ( 'rotate' | 'continue' )? ( 'to' | 'and' )? 'work'? 'back'? ( 'in' | 'across' | 'around' | 'on' | 'to' )* ( Number? 'remaining' 'loop' ( 'on' | 'of' | 'across' )+ )? @'other side'"`
 	Base   bool `parser:"| 'work'? ( 'across' | 'on' | 'around' )+ @'foundation' ) )"`
 	Start  bool `parser:"@( 'of' ( 'tch' | 'foundation' ) )? ( 'at' 'end' 'of' 'each'? ( 'row' | 'rnd' ) | 'to' 'work' | 'in' 'other' 'side' | 'of' 'branch'? Name | 'of'? 'same'? ( 'ch' ( ?! Number ) | 'foundation' | 'row' ) | 'of' )*"`
 }
