@@ -7,6 +7,9 @@ import (
 	"unicode/utf8"
 
 	"stitchproof/lang/fabric"
+	"stitchproof/lang/numeral"
+	"stitchproof/lang/phrase"
+	"stitchproof/lang/source"
 )
 
 var yarnUndeclared = &Rule{
@@ -47,6 +50,7 @@ Fasten off.
 // between list and rows to be held against each other.
 func checkYarnUndeclared(p *Pass) {
 	checkNamesUndeclared(p)
+	checkHeadingsUndeclared(p)
 	listed := codesListed(p)
 	if len(listed) == 0 {
 		return
@@ -85,6 +89,50 @@ func checkNamesUndeclared(p *Pass) {
 				missing = append(missing, Finding{Span: s.abs(use.at), Message: "yarn " + use.written + " is used, and the materials do not list it"})
 			}
 			seen[use.name] = true
+		}
+	}
+	if known {
+		for _, f := range missing {
+			p.Report(f)
+		}
+	}
+}
+
+// yarnInHeading is the yarn that a heading names beside how many are made: `Leaves (Leaf, make 5)`, `Scarf (make 1, holly red)`.
+var yarnInHeading = phrase.MustCompile(`\((?:(\pL[\pL]+(?: [\pL]+)?), (?i:make) (?:\d+|` + numeral.Expression(1, 20) + `)|(?i:make) (?:\d+|` + numeral.Expression(1, 20) + `), (\pL[\pL]+(?: [\pL]+)?))[),]`)
+
+// noYarn are words beside how many are made that name no yarn.
+var noYarn = phrase.MustCompile(`(?i)\b(?:yarn|colou?r|shade|sizes?|rows?|rounds?|rnds?|flat|both|each|all|from|with|work|worked|hook|mm|left|right|mirror\w*|optional|alike|small|large|double|one|two|per|for|in|as|stuff\w*)\b`)
+
+// yarnsInHeadings are those names.
+var yarnsInHeadings = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
+	line, _, _ := strings.Cut(s.text, "\n")
+	m := yarnInHeading.FindStringSubmatchIndex(line)
+	if s.piece == nil || m == nil {
+		return nil
+	}
+	group := 2
+	if m[group] < 0 {
+		group = 4
+	}
+	at := source.Span{Start: m[group], End: m[group+1]}
+	if name := line[at.Start:at.End]; !noYarn.MatchString(name) {
+		return []yarnUse{{strings.ToLower(name), name, at}}
+	}
+	return nil
+}}
+
+// checkHeadingsUndeclared holds them against the list, where it has one of them.
+func checkHeadingsUndeclared(p *Pass) {
+	var missing []Finding
+	known := false
+	for s, uses := range yarnsInHeadings.in(p) {
+		for _, use := range uses {
+			if p.Materials.HasWords(use.name) {
+				known = true
+			} else {
+				missing = append(missing, Finding{Span: s.abs(use.at), Message: "yarn " + use.written + " is used, and the materials do not list it"})
+			}
 		}
 	}
 	if known {

@@ -55,7 +55,7 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 				name = n.Yarn
 			}
 			if name != "" {
-				add(name, row.Tree.AsWritten(name), s.place(row.Tree.Abs(c.Span)))
+				add(yarnNoun.ReplaceAllString(name, ""), row.Tree.AsWritten(name), s.place(row.Tree.Abs(c.Span)))
 			}
 		})
 	}
@@ -81,6 +81,9 @@ var yarnsUsed = &fact[[]yarnUse]{func(_ *Pass, s section) []yarnUse {
 	}
 	return out
 }}
+
+// yarnNoun stands before the letter that a yarn is called by: `shade A`.
+var yarnNoun = phrase.MustCompile(`^(?:yarn|colou?r|shade) `)
 
 // The uses of a yarn that are no clause of a row.
 var (

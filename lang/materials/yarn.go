@@ -148,11 +148,12 @@ func (l *List) Names() []string {
 }
 
 // callsYarn are the ways in which a list calls yarns by letters and numbers: `(A)`, `(yarn B)`,
-// `Colour C`, `**D** Bark`, `MC Moss`, `E = haw red`.
+// `Colour C`, `**D** Bark`, `F, hedge green: 3 balls`, `MC Moss`, `E = haw red`.
 var callsYarn = [...]*phrase.Phrase{
 	phrase.MustCompile(`[(\[](?:(?i:yarn|colou?r|shade) )?(` + codeExpr + `)[)\]]`),
 	phrase.MustCompile(`\b(?i:yarn|colou?r|shade) (` + codeExpr + `|\d)\b`),
 	phrase.MustCompile(`\*\*(` + codeExpr + `)(?: ?[:=])?\*\*`),
+	phrase.MustCompile(`(?m:^[-•*\s]*)(` + codeExpr + `)\*{0,2}, \pL`),
 	phrase.MustCompile(`(?m:^[-•*\s]*|[:;,] ?)(` + codeExpr + `)(?: ?[:=]| ?[–—-] ?\pL| \p{Lu}\p{Ll})`),
 }
 

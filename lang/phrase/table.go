@@ -217,6 +217,10 @@ var table = [...]fact{
 		words: needles{[]string{`yarn`, `wool`, `cotton`, `thread`, `acrylic`, `linen`, `silk`, `mohair`, `alpaca`, `ply`, `weight`, `colo`}, true, byteSet{0x0, 0x299300a0299300a, 0x0, 0x0}},
 		heads: heads{needles{[]string{`yarn`, `wool`, `cotton`, `thread`, `acrylic`, `linen`, `silk`, `mohair`, `alpaca`, `ply`, `weight`, `colo`}, true, byteSet{0x0, 0x299300a0299300a, 0x0, 0x0}}, true},
 	}},
+	{`(?i)\b(?:yarn|colou?r|shade|sizes?|rows?|rounds?|rnds?|flat|both|each|all|from|with|work|worked|hook|mm|left|right|mirror\w*|optional|alike|small|large|double|one|two|per|for|in|as|stuff\w*)\b`, facts{
+		words: needles{[]string{`yarn`, `colo`, `shade`, `size`, `row`, `round`, `rnd`, `flat`, `both`, `each`, `all`, `from`, `with`, `work`, `hook`, `mm`, `left`, `right`, `mirror`, `optional`, `alike`, `small`, `large`, `double`, `one`, `two`, `per`, `for`, `in`, `as`, `stuff`}, true, byteSet{0x0, 0x29db37e029db37e, 0x0, 0x0}},
+		heads: heads{needles{[]string{`yarn`, `colo`, `shade`, `size`, `row`, `round`, `rnd`, `flat`, `both`, `each`, `all`, `from`, `with`, `work`, `hook`, `mm`, `left`, `right`, `mirror`, `optional`, `alike`, `small`, `large`, `double`, `one`, `two`, `per`, `for`, `in`, `as`, `stuff`}, true, byteSet{0x0, 0x29db37e029db37e, 0x0, 0x0}}, true},
+	}},
 	{`(?i)\b(?:yo|yoh|yrh|yarn|loops?|lps?|hook|draw|pull|insert|through|repeat|rep|again|skip|miss|turn|join|close|work|make|leav\w+|hold)\b`, facts{
 		words: needles{[]string{`yo`, `yrh`, `yarn`, `loop`, `lp`, `hook`, `draw`, `pull`, `insert`, `through`, `rep`, `again`, `skip`, `miss`, `turn`, `join`, `close`, `work`, `make`, `leav`, `hold`}, true, byteSet{0x0, 0x29d371a029d371a, 0x0, 0x0}},
 		heads: heads{needles{[]string{`yo`, `yrh`, `yarn`, `loop`, `lp`, `hook`, `draw`, `pull`, `insert`, `through`, `rep`, `again`, `skip`, `miss`, `turn`, `join`, `close`, `work`, `make`, `leav`, `hold`}, true, byteSet{0x0, 0x29d371a029d371a, 0x0, 0x0}}, true},
@@ -404,6 +408,9 @@ var table = [...]fact{
 		ends:   &byteSet{0x7ff000100000200, 0x0, 0x0, 0x0},
 	}},
 	{`(?m)^[-•*>\s]*(\p{Lu}\p{Ll}{2,})\**(?::\**|,| \(| [–—-]) ?(.*)$`, facts{}},
+	{`(?m:^[-•*\s]*)([A-Z]|MC|CC\d?|C[A-F])\*{0,2}, \pL`, facts{
+		words: needles{[]string{`, `}, false, byteSet{0x100000000000, 0x0, 0x0, 0x0}},
+	}},
 	{`(?m:^[-•*\s]*|[:;,] ?)([A-Z]|MC|CC\d?|C[A-F])(?: ?[:=]| ?[–—-] ?\pL| \p{Lu}\p{Ll})`, facts{}},
 	{`(\d+(?:[.,]\d+)?)?(?: ?(\d)/(\d)| ?([½¼¾⅓⅔⅛⅜⅝⅞]))?`, facts{}},
 	{`(\d+(?:[.,]\d+)?)\s*-?mm\b`, facts{
@@ -445,6 +452,10 @@ var table = [...]fact{
 	{`[^\s,]+`, facts{}},
 	{`[a-z\d]+`, facts{}},
 	{`[a-z]+(?:-[a-z]+)*`, facts{}},
+	{`\((?:(\pL[\pL]+(?: [\pL]+)?), (?i:make) (?:\d+|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|one|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight)))|(?i:make) (?:\d+|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|one|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight))), (\pL[\pL]+(?: [\pL]+)?))[),]`, facts{
+		words: needles{[]string{`, make `, `make`}, true, byteSet{0x100000000000, 0x200000002000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`(`}, false, byteSet{0x10000000000, 0x0, 0x0, 0x0}}, false},
+	}},
 	{`\(([0-7])\)|#([0-7])\b|(?i:weight|category|cyc)\s*([0-7])\b`, facts{
 		words: needles{[]string{`(0`, `(1`, `(2`, `(3`, `(4`, `(5`, `(6`, `(7`, `#0`, `#1`, `#2`, `#3`, `#4`, `#5`, `#6`, `#7`, `weight`, `category`, `cyc`}, true, byteSet{0x10800000000, 0x80000800800008, 0x0, 0x0}},
 		heads: heads{needles{[]string{`(0`, `(1`, `(2`, `(3`, `(4`, `(5`, `(6`, `(7`, `#0`, `#1`, `#2`, `#3`, `#4`, `#5`, `#6`, `#7`, `weight`, `category`, `cyc`}, true, byteSet{0x10800000000, 0x80000800800008, 0x0, 0x0}}, false},
@@ -455,6 +466,10 @@ var table = [...]fact{
 	{`\*\*([A-Z]|MC|CC\d?|C[A-F])(?: ?[:=])?\*\*`, facts{
 		words: needles{[]string{`**`}, false, byteSet{0x40000000000, 0x0, 0x0, 0x0}},
 		heads: heads{needles{[]string{`**`}, false, byteSet{0x40000000000, 0x0, 0x0, 0x0}}, false},
+	}},
+	{`\.\*\* `, facts{
+		words: needles{[]string{`.** `}, false, byteSet{0x400000000000, 0x0, 0x0, 0x0}},
+		heads: heads{needles{[]string{`.** `}, false, byteSet{0x400000000000, 0x0, 0x0, 0x0}}, false},
 	}},
 	{`\b(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|abbreviations|names|words)\b|\bEnglish\s+(?i:(?:crochet|stitch)\s+)?(?i:terms|terminology|words|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)\b|\b(?i:terms|terminology|words|(?:stitch|crochet)\s+names|names\s+of\s+(?:the\s+)?stitches)(?i:\s+(?:used|in|for|of|this|the|here|pattern|throughout))*(?:\s*:[*_]{0,2}|\s+(?i:are|is)(?i:\s+(?:all|in|the|those|used|given|written))*)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\b|\b(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*,?\s+and\s+so\s+(?:is|are)\s+(?:the|my|all)\s+(?:the\s+|my\s+)?(?:crochet|terms|words|stitches)\b|\b(?i:terms|terminology|abbreviations)\s*[(\[]\s*(?i:in )?(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))(?:\s*(?:(?:/|,|&|and|or)\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))|\(\s*(?:(?:(?:US|U\.S)\.?(?:A\.?)?|American)|(?:(?:UK|U\.K)\.?|British))\s*\)))*\s*[)\]]`, facts{
 		words: needles{[]string{`term`, `abbreviations`, `names`, `words`, `english`, `term`, `words`, `names`, `names`, `crochet`, `terms`, `words`, `stitches`, `term`, `abbreviations`}, true, byteSet{0x0, 0x98402a0098402a, 0x0, 0x0}},
@@ -652,9 +667,9 @@ var table = [...]fact{
 		words: needles{[]string{`toy`, `doll`}, false, byteSet{0x0, 0x10001000000000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`no`, `never`}, false, byteSet{0x0, 0x400000000000, 0x0, 0x0}}, true},
 	}},
-	{`\b(?:no|not|none|never|don't|without|instead of|rather than|in place of|omit(?:ting)?|leave (?:out|off|away)|replace)\b`, facts{
-		words: needles{[]string{`no`, `never`, `don't`, `without`, `instead of`, `rather than`, `in place of`, `omit`, `leave `, `replace`}, false, byteSet{0x0, 0x84d21000000000, 0x0, 0x0}},
-		heads: heads{needles{[]string{`no`, `never`, `don't`, `without`, `instead of`, `rather than`, `in place of`, `omit`, `leave out`, `leave off`, `leave away`, `replace`}, false, byteSet{0x0, 0x84d21000000000, 0x0, 0x0}}, true},
+	{`\b(?:no|not|none|never|nowhere|don't|without|instead of|rather than|in place of|omit(?:ting)?|leave (?:out|off|away)|replace)\b`, facts{
+		words: needles{[]string{`no`, `never`, `nowhere`, `don't`, `without`, `instead of`, `rather than`, `in place of`, `omit`, `leave `, `replace`}, false, byteSet{0x0, 0x84d21000000000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`no`, `never`, `nowhere`, `don't`, `without`, `instead of`, `rather than`, `in place of`, `omit`, `leave out`, `leave off`, `leave away`, `replace`}, false, byteSet{0x0, 0x84d21000000000, 0x0, 0x0}}, true},
 	}},
 	{`\b(?:one|each|every|the|a) (?:\w+ )?(?:square|block|motif|hexagon|granny|tile)(?:,? (?:when )?(?:finished|blocked),?)? ?(?:=|:|measures?|is) ?(?:about |approx\.? |approximately )?$`, facts{
 		words: needles{[]string{`square`, `block`, `motif`, `hexagon`, `granny`, `tile`}, false, byteSet{0x0, 0x18218400000000, 0x0, 0x0}},
@@ -797,9 +812,9 @@ var table = [...]fact{
 		words: needles{[]string{`toy `, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x19004000000000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`toy filling`, `toy stuffing`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x19004000000000, 0x0, 0x0}}, true},
 	}},
-	{`\b(?:toy (?:filling|stuffing)|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly)|toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal)\b`, facts{
-		words: needles{[]string{`toy `, `fiberfill`, `fibrefill`, `polyfill`, `stuff`, `toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}},
-		heads: heads{needles{[]string{`toy filling`, `toy stuffing`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`, `toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}}, true},
+	{`\b(?:toys?|amigurumi|dolls?|rattles?|plush|soft toy|stuffed animal|toy (?:filling|stuffing)|fiberfill|fibrefill|polyfill|stuff(?:ing)? (?:the )?(?:head|body|legs?|arms?|firmly|lightly))\b`, facts{
+		words: needles{[]string{`toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`, `toy `, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`toy`, `amigurumi`, `doll`, `rattle`, `plush`, `soft toy`, `stuffed animal`, `toy filling`, `toy stuffing`, `fiberfill`, `fibrefill`, `polyfill`, `stuff`}, false, byteSet{0x0, 0x1d005200000000, 0x0, 0x0}}, true},
 	}},
 	{`\b(?:to|onto|on|of|in|into|at|along|around|over) (?:(?:the|each|your|both) )*([a-z])`, facts{
 		words: needles{[]string{`to`, `on`, `of`, `in`, `at`, `along`, `around`, `over`}, false, byteSet{0x0, 0x10820200000000, 0x0, 0x0}},
@@ -1092,6 +1107,10 @@ var table = [...]fact{
 	}},
 	{`^(?:the|an?|each|every|one|any) `, facts{
 		begins: &byteSet{0x0, 0x10802200000000, 0x0, 0x0},
+	}},
+	{`^(?:yarn|colou?r|shade) `, facts{
+		words:  needles{[]string{`yarn`, `colo`, `shade`}, false, byteSet{0x0, 0x208000800000000, 0x0, 0x0}},
+		begins: &byteSet{0x0, 0x208000800000000, 0x0, 0x0},
 	}},
 	{`^(?:~+|:+|=+|•+|★+|☆+|\*{3,}|-{2,}|>+) *(\p{L}[^~:=•★☆*<>]{1,40}?[\pL)\d]) *(?:~+|:+|=+|•+|★+|☆+|\*{3,}|-{2,}|<+)$`, facts{
 		begins: &byteSet{0x6400240000000000, 0x4000000000000000, 0xffffffffffffffff, 0xffffffffffffffff},

@@ -25,7 +25,7 @@ var headerKeys = map[string]string{
 	"also": "notions", "other": "notions", "others": "notions", "other materials": "notions", "other supplies": "notions", "extras": "notions", "sundries": "notions",
 	"accessories": "notions", "bits and bobs": "notions", "odds and ends": "notions", "requirements": "materials",
 	"materials": "materials", "you will need": "materials", "what you need": "materials", "what you will need": "materials", "what i used": "materials", "i used": "materials", "what you'll need": "materials",
-	"you'll need": "materials", "you need": "materials", "what you use": "materials", "you use": "materials", "things you need": "materials", "things needed": "materials", "what is needed": "materials", "supplies": "materials", "supplies needed": "materials", "materials needed": "materials",
+	"you'll need": "materials", "you need": "materials", "what to buy": "materials", "to buy": "materials", "you will want": "materials", "to gather": "materials", "wool and tools": "materials", "yarn and tools": "materials", "what you use": "materials", "you use": "materials", "things you need": "materials", "things needed": "materials", "what is needed": "materials", "supplies": "materials", "supplies needed": "materials", "materials needed": "materials",
 	"material": "materials", "need": "materials", "the bits and bobs": "materials", "gather": "materials", "shopping list": "materials",
 	"tools and materials": "materials", "materials and tools": "materials", "tools": "notions", "equipment": "notions", "haberdashery": "notions",
 	"skill level": "skill level", "level": "skill level", "difficulty": "skill level",
@@ -128,6 +128,9 @@ func cutKey(line string) (key, value string, found bool) {
 	if m := squareKey.FindStringSubmatchIndex(line); m != nil {
 		return line[m[2]:m[3]], line[m[1]:], m[1] < len(line)
 	}
+	if at := boldKey.FindStringIndex(line); at != nil && known(line[:at[0]]) {
+		return line[:at[0]], line[at[1]:], true
+	}
 	if key, value, found = strings.Cut(line, ":"); found && !strings.Contains(key, "...") && !inColumns(line, len(key)) {
 		return key, value, true
 	}
@@ -157,6 +160,9 @@ func inColumns(line string, before int) bool {
 
 // dotsLead are the dots of a list that is set in two columns.
 var dotsLead = phrase.MustCompile(` ?\.{3,} ?`)
+
+// boldKey ends a key in bold with its stop: `**Yarn.** DK cotton, …`.
+var boldKey = phrase.MustCompile(`\.\*\* `)
 
 // dashLead is a dash between a key and its value.
 var dashLead = phrase.MustCompile(` [-–—]+(?: |$)`)
