@@ -47,6 +47,7 @@ var sets = []set{
 	{"thirteenth", 317, 55},
 	{"fourteenth", 337, 59},
 	{"fifteenth", 357, 51},
+	{"sixteenth", 377, 55},
 }
 
 // numberOf is the number of a pattern, by the name of its file.

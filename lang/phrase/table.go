@@ -323,6 +323,11 @@ var table = [...]fact{
 		begins: &byteSet{0x40900000000, 0x18004080180040, 0xffffffffffffffff, 0xffffffffffffffff},
 		ends:   &byteSet{0xf006bfffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
+	{`(?i)^[*_# ]*(?:the )?(?:(?:first|second|third|fourth|next|last|side|great|little|small|long|short|upper|lower|top) ){0,2}(?:twig|branch|fork|shoot|spur|prong|tine|sprig|limb|tendril|root)(?: (?:[a-z]|\d{1,2}))?[:*_]*$|^[*_# ]*to the tip[:*_]*$`, facts{
+		words:  needles{[]string{`twig`, `branch`, `fork`, `shoot`, `spur`, `prong`, `tine`, `sprig`, `limb`, `tendril`, `root`, `to the tip`}, true, byteSet{0x0, 0x1d1044001d1044, 0x0, 0x0}},
+		begins: &byteSet{0x40900000000, 0x3d50c4803d50c4, 0xffffffffffffffff, 0xffffffffffffffff},
+		ends:   &byteSet{0x7ff040000000000, 0x7fffffe87fffffe, 0xffffffffffffffff, 0xffffffffffffffff},
+	}},
 	{`(?i)^[*_# ]*(?:the )?(?:tip|point|top|end|side (?:one|two|1|2|a|b)|(?:first|second|other) side)[*_ ]*(?:[,:–—-][^.;\d]*)?$`, facts{
 		words:  needles{[]string{`tip`, `point`, `top`, `end`, `side `, ` side`}, true, byteSet{0x100000000, 0x19002000190020, 0x0, 0x0}},
 		begins: &byteSet{0x40900000000, 0x19806080198060, 0xffffffffffffffff, 0xffffffffffffffff},

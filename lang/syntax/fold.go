@@ -400,6 +400,10 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 		f.out[len(f.out)-1].Sep = c.Sep
 		return true
 	}
+	if oneOfSo(f.b.within(c.Span)) {
+		f.out = append(f.out, Clause{Span: c.Span, Sep: c.Sep, Node: &Remark{}})
+		return true
+	}
 	if f.timesOf(c, n) || f.multipleOf(c, n) || f.names(c, n) || f.worksOver(c, n) || f.sharesOut(c, n) {
 		return true
 	}
@@ -423,6 +427,16 @@ func (f *folder) bracket(c Clause, n *Bracket) bool {
 	}
 	f.out = append(f.out, c)
 	return true
+}
+
+// oneOfSo tells a bracket that says which of so many was made: `(thorn 1 of 5)`, `(2 of 5)`.
+func oneOfSo(bracket []Token) bool {
+	n := len(bracket)
+	if n < 5 || n > 6 || bracket[0].Kind != Open || bracket[n-1].Kind != Close {
+		return false
+	}
+	said := bracket[n-4 : n-1]
+	return said[0].Kind == Number && said[1].Kind == Word && said[1].Canon == "of" && said[2].Kind == Number && (n == 5 || bracket[1].Kind == Name || bracket[1].Kind == Stitch)
 }
 
 // standsFor reads a bracket behind the chain that a row begins with that says, without the word, what it counts as: `4 ch

@@ -204,6 +204,9 @@ var partOfLeaf = phrase.MustCompile(`(?i)^[*_# ]*(?:the )?(?:tip|point|top|end|s
 // counted: `The stem, coming back`, `Part 2: down`, `The way home`, `Homewards`, `The tip`, `To check`.
 var turnsBack = phrase.MustCompile(`^\W*(?:\pL[\pL ]*[,:–—-] ?)?(?:(?i:(?:going|coming|working|travelling|traveling|heading) (?:back|home|up|down|out)|(?:on )?the way (?:back|home|up|down|out)|part \d{1,2} ?[,.:–—-] ?(?:back|home|down)|(?:home|back)wards?|(?:at )?the (?:very )?tip)|(?i:(?:back|home|down)(?: along| the| to)+) [\pL ]+)(?:(?i: (?:the|to|along))[\pL ]+)?\W*$|^\W*(?i:control|check(?:ing)?|to check|check (?:your|the) [a-z]+)\W*$`)
 
+// growthHead is a heading that calls what grows next by a word for a branch, or comes to the end of the stem: `The first twig`.
+var growthHead = phrase.MustCompile(`(?i)^[*_# ]*(?:the )?(?:(?:first|second|third|fourth|next|last|side|great|little|small|long|short|upper|lower|top) ){0,2}(?:twig|branch|fork|shoot|spur|prong|tine|sprig|limb|tendril|root)(?: (?:[a-z]|\d{1,2}))?[:*_]*$|^[*_# ]*to the tip[:*_]*$`)
+
 // branchHead is a line of its own that names a branch by its word, and may say what it has: `Branch B, with a fork`.
 var branchHead = phrase.MustCompile(`(?i)^[*_# ]*(branch (?:[a-z]|\d{1,2}|` + numeral.Expression(1, 12) + `))(?: ?[,(–—-][^.:;\d]*)?:?[*_]*$`)
 
@@ -266,6 +269,9 @@ func (d *document) subheads(trimmed string, at int) bool {
 	way := howManyLast.ReplaceAllString(trimmed, "") // `COMING DOWN (these twigs lie to the right)`
 	if at > 0 && d.stepsOn(at) && bareNumber(d.nextSaid(at)) > 1 && d.sectionHead(trimmed) == "" && (headingLevel(trimmed) > 0 || d.bareHeading(trimmed)) && lays(readRow(d.nextSaid(at), 0, Standard())) == laysNothing {
 		return true // its steps are numbered on
+	}
+	if at > 0 && bareNumber(d.nextSaid(at)) > 1 && growthHead.MatchString(trimmed) && d.stepsOn(at) {
+		return true
 	}
 	if at > 0 && ((saysWay.MatchString(way) || partOfLeaf.MatchString(way) || d.level > 0 && headingLevel(trimmed) > d.level && bareNumber(d.nextSaid(at)) > 1) && d.stepsOn(at) || turnsBack.MatchString(undecorated(way)) && d.belowSteps()) {
 		return true

@@ -761,6 +761,8 @@ func (p *pruner) home(out []Token, i int) (end int, more []Token) {
 		j++
 	case p.arrives(i) > i:
 		j = p.arrives(i)
+	case t.Kind == Word && t.Canon == "on" && alongWords[p.spelled(p.in[i+1])]:
+		j++ // `On down the side branch:`
 	case t.Kind == Name && comes[t.Canon]:
 		j++
 		if p.in[j].Kind == Word && p.in[j].Canon == "back" {

@@ -163,10 +163,19 @@ func (d *document) ownPart(c *chapter, heading *block) {
 		return
 	}
 	rows := c.pieces[0].Rows
+	if other := slices.IndexFunc(rows[1:], tellsElse); other >= 0 {
+		rows = rows[:other+1]
+	}
 	body := source.Span{Start: rows[0].At, End: rows[len(rows)-1].Span().End}
 	c.part = &Definition{
 		Names: []string{name}, Span: body, NameSpan: heading.nameSpan, Text: strings.Clone(d.text(body)), Special: true, Row: d.inOneRow(rows, body),
 	}
+}
+
+// tellsElse tells a line below a part that is not understood, and so may tell of something else: `MAGIC RING: an adjustable
+// loop of yarn`.
+func tellsElse(r *Row) bool {
+	return slices.ContainsFunc(r.Clauses, func(c Clause) bool { _, unread := c.Node.(*Unread); return unread })
 }
 
 // inOneRow reads rows that stand one below the other as one: without their labels, and with a stop between them.

@@ -612,6 +612,9 @@ func asTotal(tokens []Token) *Total {
 	if tokens[0].Kind == Dash || tokens[0].Kind == Sign && tokens[0].Canon == "=" {
 		tokens = tokens[1:]
 	}
+	if len(tokens) == 2 && tokens[0].Kind == Number && tokens[1].Kind == Word && tokens[1].Canon == "across" {
+		return &Total{Parts: []Part{{Number: tokens[0].Values, Noun: anyStitch, On: "stem"}}} // `(9 along)`
+	}
 	said := make([]Token, 0, len(tokens)+1)
 	if len(tokens) == 0 || tokens[0].Kind != Word || tokens[0].Canon != "have" {
 		said = append(said, Token{Kind: Word, Canon: "have"})
