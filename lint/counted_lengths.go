@@ -20,14 +20,22 @@ type countedLength struct {
 	at     source.Span // in the section
 	length syntax.WrittenLength
 	n      syntax.Num
-	rows   bool
+	of     string // what there are so many of, as written
+}
+
+// rows tells whether they are rows.
+func (c countedLength) rows() bool { return strings.HasPrefix(c.of, "r") }
+
+// gaugedBy tells whether they are what a gauge counts: any stitches are, and those of a name where it counts that.
+func (c countedLength) gaugedBy(g materials.Gauge) bool {
+	return c.rows() || strings.HasPrefix(c.of, "st") || strings.EqualFold(strings.TrimSpace(g.Of), c.of)
 }
 
 const countList = `\d+(?:(?: ?[(\[:,–-] ?|, | \()\d+)*[)\]]?`
 
 var (
 	// beforeLength is a number of stitches or rows that stands before the length it comes to.
-	beforeLength = phrase.MustCompile(`(?:^|[^\d.½¼¾/-])(` + countList + `) (?:\w+ )?(rows|rounds|rnds|sts|stitches)(?: (?:in all|altogether|in total|from the \w+))?,? ?(?:and|or|which)? ?(?:it )?(?:now )?(?:measures?|is|are|=)? ?(?:about|approx\.?|approximately|roughly)? ?$`)
+	beforeLength = phrase.MustCompile(`(?:^|[^\d.½¼¾/-])(` + countList + `) (?:\w+ )?(rows|rounds|rnds|sts|stitches|sc|dc|hdc|htr|tr)(?: (?:in all|altogether|in total|from the \w+))?,? ?(?:and|or|which)? ?(?:it )?(?:now )?(?:measures?|is|are|=)? ?(?:about|approx\.?|approximately|roughly)? ?$`)
 	// behindLength is one in brackets behind it.
 	behindLength = phrase.MustCompile(`^(?: long| wide| around| tall| deep| across)? ?\((?:about )?(` + countList + `) (rows|rounds|rnds|sts|stitches)\)`)
 	// notCounted tells of a sentence that gives a gauge, or what goes on to a length, and of
@@ -55,13 +63,13 @@ var countedLengthsIn = &fact[[]countedLength]{func(p *Pass, s section) []counted
 			if m == nil || notCounted.MatchString(lastClause(from)) {
 				continue
 			}
-			out = append(out, countedLength{l.Span.Shift(at.Start), l, numbersIn(m[1]), !strings.HasPrefix(m[2], "st")})
+			out = append(out, countedLength{l.Span.Shift(at.Start), l, numbersIn(m[1]), strings.Clone(m[2])})
 		}
 	}
 	return out
 }}
 
-var countedWord = phrase.MustCompile(`\b(?:rows|rounds|rnds|sts|stitches)\b`)
+var countedWord = phrase.MustCompile(`\b(?:rows|rounds|rnds|sts|stitches|sc|dc|hdc|htr|tr)\b`)
 
 // lastClause is a text from its last mark on.
 func lastClause(text string) string { return text[strings.LastIndexAny(text, ";:.")+1:] }
@@ -117,10 +125,10 @@ func (p *Pass) holdCount(c countedLength, at source.Span) {
 // missedBy is what a count comes to by a gauge in a size, nil where that is the length.
 func (c countedLength) missedBy(g materials.Gauge, size int) (m *missed, known bool) {
 	per, of, way := g.Stitches, "sts", measure.Wide
-	if c.rows {
+	if c.rows() {
 		per, of, way = g.Rows, "rows", measure.Tall
 	}
-	if per == 0 || g.Length == 0 {
+	if per == 0 || g.Length == 0 || !c.gaugedBy(g) {
 		return nil, false
 	}
 	n := c.n.At(size)

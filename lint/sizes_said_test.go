@@ -61,6 +61,7 @@ func TestSizesSaid(t *testing.T) {
 		{"as many squares as are laid out", squares("12", "48 x 72", "4 across and 6 down"), squares("12", "60 x 72", "5 across and 6 down"), "takes 30 of `SQUARE`, and 24 are made"},
 		{"behind the rows", rows("40", "20"), rows("40", "26"), "says 26 cm (10 1/4 in), and 40 rows at 20 to 10 cm make 20 cm"},
 		{"beside its stitches", "Terms: US\n" + gauge + "Size: 30 sts, about 15 cm long\n" + twig, "Terms: US\n" + gauge + "Size: 30 sts, about 21 cm long\n" + twig, "30 sts at 20 to 10 cm make 15 cm"},
+		{"beside its stitches by their name", "Terms: US\n" + gauge + "Size: 30 sc, 15 cm long\n" + twig, "Terms: US\n" + gauge + "Size: 30 sc, 21 cm long\n" + twig, "30 sts at 20 to 10 cm make 15 cm"},
 		{"in brackets behind it", "Terms: US\n" + gauge + "Size: length about 15 cm (30 sts)\n" + twig, "Terms: US\n" + gauge + "Size: length about 19 cm (30 sts)\n" + twig, "30 sts at 20 to 10 cm make 15 cm"},
 		{"each of some", "Terms: US\n" + leaf + "\nFINISHING\nSew a leaf to the tip of each of the 3 twigs.\n", "Terms: US\n" + leaf + "\nFINISHING\nSew a leaf to the tip of each of the 4 twigs.\n", "takes 4 of `LEAF`, and 3 are made"},
 		{"shared out", "Terms: US\n" + leaf + "\nFINISHING\nSew one leaf to the tip of the stem, one to the branch and one to the foot.\n", "Terms: US\n" + leaf + "\nFINISHING\nSew two leaves to the tip of the stem, one to the branch and one to the foot.\n", "takes 4 of `LEAF`, and 3 are made"},

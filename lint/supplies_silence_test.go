@@ -69,6 +69,12 @@ func cupped(name, more string) string {
 		"Rnd 3: Ch 1, [sc in next 2 sts, 2 sc in next st] 2 times; join. (8 sc)\nRnd 4: Ch 1, [sc in next 3 sts, 2 sc in next st] 2 times; join. (10 sc)\n" + more + "Fasten off.\n"
 }
 
+// pieces is a pattern of two pieces whose headings name something beside how many are made.
+func pieces(mat, star string) string {
+	const piece = "\n\nCh 3.\nRow 1: Sc in 2nd ch from hook and in next ch. (2 sc)\nFasten off.\n\n"
+	return "# Mat\n\nTerms: US\n\n## Materials\n- Moss DK wool (3), 25 m\n- Frost DK wool (3), 5 m\n- 4 mm hook\n\n## Mat (" + mat + ", make 1)" + piece + "## Star (make 2, " + star + ")" + piece
+}
+
 // What the rules on materials, shape and caution take for a slip or a danger,
 // and beside it the nearest thing that is none.
 func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
@@ -98,6 +104,9 @@ func TestWhereRulesOnMaterialsAreSilent(t *testing.T) {
 		{"a yarn that is not in a list of several", "yarn-undeclared", strings.Replace(headed("Materials\n- DK cotton in two colors: A (moss), 300 m; B (frost), 20 m\n\n"), "With A", "With C", 1), 1},
 		{"one that is in a list of several", "yarn-undeclared", strings.Replace(headed("Materials\n- DK cotton in two colors: A (moss), 300 m; B (frost), 20 m\n\n"), "With A", "With B", 1), 0},
 		{"one that is not, where one has a letter", "yarn-undeclared", strings.Replace(headed("Materials\n- Moss DK wool (3), 25 m (A)\n\n"), "With A", "With B", 1), 1},
+		{"a yarn beside how many are made", "yarn-undeclared", pieces("Bark", "Frost"), 1},
+		{"one that the list has", "yarn-undeclared", pieces("Moss", "Frost"), 0},
+		{"what is no yarn beside how many are made", "yarn-undeclared", pieces("both sizes", "Frost"), 0},
 		{"a yarn of a heading", "yarn-undeclared", strings.Replace(strings.Replace(headed("Yarn: DK: A (moss), B (frost)\n"), "With A, c", "C", 1), "Piece: Mat", "Mat (make 2) - with C", 1), 1},
 		{"a yarn of a heading that is listed", "yarn-unused", strings.Replace(headed("Yarn: DK: A (moss), B (frost)\n"), "Piece: Mat", "Mat (make 2) - with B", 1), 0},
 		{"strands of a yarn", "yarn-undeclared", headed("Yarn: DK: A (moss), B (frost)\n") + "With two strands of C, sew a line.\n", 1},

@@ -66,8 +66,8 @@ var table = [...]fact{
 	{`(?:^|[:;\n]\s*)([A-Z]|MC|CC\d?) {1,3}(\p{Ll}[^,;.:=()\n]*)`, facts{}},
 	{`(?:^|[\s(\[])(?:[A-Z]|MC|CC\d?)(?:\)|\]|:| [(\[\p{Ll}=–—-])`, facts{}},
 	{`(?:^|[^-/(\d\pL])[A-Z] [a-z']+`, facts{}},
-	{`(?:^|[^\d.½¼¾/-])(\d+(?:(?: ?[(\[:,–-] ?|, | \()\d+)*[)\]]?) (?:\w+ )?(rows|rounds|rnds|sts|stitches)(?: (?:in all|altogether|in total|from the \w+))?,? ?(?:and|or|which)? ?(?:it )?(?:now )?(?:measures?|is|are|=)? ?(?:about|approx\.?|approximately|roughly)? ?$`, facts{
-		words: needles{[]string{`rows`, `rounds`, `rnds`, `sts`, `stitches`}, false, byteSet{0x0, 0xc000000000000, 0x0, 0x0}},
+	{`(?:^|[^\d.½¼¾/-])(\d+(?:(?: ?[(\[:,–-] ?|, | \()\d+)*[)\]]?) (?:\w+ )?(rows|rounds|rnds|sts|stitches|sc|dc|hdc|htr|tr)(?: (?:in all|altogether|in total|from the \w+))?,? ?(?:and|or|which)? ?(?:it )?(?:now )?(?:measures?|is|are|=)? ?(?:about|approx\.?|approximately|roughly)? ?$`, facts{
+		words: needles{[]string{`rows`, `rounds`, `rnds`, `sts`, `stitches`, `sc`, `dc`, `hdc`, `htr`, `tr`}, false, byteSet{0x0, 0x1c011000000000, 0x0, 0x0}},
 		ends:  &byteSet{0x23ff500100000000, 0x7fffffe87fffffe, 0x0, 0x0},
 	}},
 	{`(?:^|\n)[ \t]*(?:[-*] |\d{1,2}[.)] ?)?(\(?(?:[a-z]|[ivx]{1,4})\)) +[A-Za-z\d\[]`, facts{}},
@@ -710,9 +710,9 @@ var table = [...]fact{
 		words: needles{[]string{`revers`, `mirror`, `another`, `other`, `same way`, `again`, `twice`, `both`, `make`, `work`}, false, byteSet{0x0, 0x9ca00600000000, 0x0, 0x0}},
 		heads: heads{needles{[]string{`revers`, `mirror`, `another`, `other`, `same way`, `again`, `twice`, `both`, `make`, `work`}, false, byteSet{0x0, 0x9ca00600000000, 0x0, 0x0}}, true},
 	}},
-	{`\b(?:rows|rounds|rnds|sts|stitches)\b`, facts{
-		words: needles{[]string{`rows`, `rounds`, `rnds`, `sts`, `stitches`}, false, byteSet{0x0, 0xc000000000000, 0x0, 0x0}},
-		heads: heads{needles{[]string{`rows`, `rounds`, `rnds`, `sts`, `stitches`}, false, byteSet{0x0, 0xc000000000000, 0x0, 0x0}}, true},
+	{`\b(?:rows|rounds|rnds|sts|stitches|sc|dc|hdc|htr|tr)\b`, facts{
+		words: needles{[]string{`rows`, `rounds`, `rnds`, `sts`, `stitches`, `sc`, `dc`, `hdc`, `htr`, `tr`}, false, byteSet{0x0, 0x1c011000000000, 0x0, 0x0}},
+		heads: heads{needles{[]string{`rows`, `rounds`, `rnds`, `sts`, `stitches`, `sc`, `dc`, `hdc`, `htr`, `tr`}, false, byteSet{0x0, 0x1c011000000000, 0x0, 0x0}}, true},
 	}},
 	{`\b(?:ruffl|frill|wav[ey]|hyperbolic|coral|lettuce|skirt|flounce|flare|bowl|basket|hats?\b|caps?\b|beanie|beret|tam\b|crown|cups?\b|cupped|cone|balls?\b|toy|amigurumi|doll|bell|dome|cover|pouch|bag|sack|purse|mitt|glove|thumb|sock|slipper|boot|shoe|nest|acorn|egg|head|body|ear|nose|snout|arm|leg|paw|tail|horn|antler|hood|lamp|umbrella|parasol|tree|toadstool|mushroom|berr|bud\b|fruit|cozy|cosy|cloche|helmet|stuff|filling|vase|pot\b|box|lid|cord|cable|curl|petal|flower|rose\b|leaf|leaves|sleeve|yoke|cape|poncho|shawl|jug|bottle)`, facts{
 		words: needles{[]string{`ruffl`, `frill`, `wave`, `wavy`, `hyperbolic`, `coral`, `lettuce`, `skirt`, `flounce`, `flare`, `bowl`, `basket`, `hat`, `cap`, `beanie`, `beret`, `tam`, `crown`, `cup`, `cone`, `ball`, `toy`, `amigurumi`, `doll`, `bell`, `dome`, `cover`, `pouch`, `bag`, `sack`, `purse`, `mitt`, `glove`, `thumb`, `sock`, `slipper`, `boot`, `shoe`, `nest`, `acorn`, `egg`, `head`, `body`, `ear`, `nose`, `snout`, `arm`, `leg`, `paw`, `tail`, `horn`, `antler`, `hood`, `lamp`, `umbrella`, `parasol`, `tree`, `toadstool`, `mushroom`, `berr`, `bud`, `fruit`, `cozy`, `cosy`, `cloche`, `helmet`, `stuff`, `filling`, `vase`, `pot`, `box`, `lid`, `cord`, `cable`, `curl`, `petal`, `flower`, `rose`, `leaf`, `leaves`, `sleeve`, `yoke`, `cape`, `poncho`, `shawl`, `jug`, `bottle`}, false, byteSet{0x0, 0x2fd75fe00000000, 0x0, 0x0}},
