@@ -136,10 +136,13 @@ func (p *pruner) labels() []limbLabel {
 	return out
 }
 
+// boldStep tells a step of which the title stands in bold behind its number: `4. **Branch B.** 7 ch`.
+func (p *pruner) boldStep() bool { return p.in[2].Kind == Star && p.in[2].Canon == "**" }
+
 // ofBoldBranch tells a step with the word for a branch in its title, or one that says that it goes out: `4. **Branch B.**
 // 7 ch`, `5. **Shoot B1, outward.** 5 ch`.
 func (p *pruner) ofBoldBranch() bool {
-	if len(p.in) < 7 || p.in[2].Kind != Star || p.in[2].Canon != "**" {
+	if len(p.in) < 7 || !p.boldStep() {
 		return false
 	}
 	for i := 3; i < min(len(p.in), mostInBold) && p.in[i].Kind != Star; i++ {
@@ -190,7 +193,7 @@ func (p *pruner) resumes(i int) (resumed, bool) {
 		return on, false
 	case isBranch(p.in[i]) && callable(p.in[i+1]):
 		on.name, on.from = p.in[i+1], i+2
-	case i == 3 && p.in[2].Kind == Star && p.in[2].Canon == "**" && p.numbersLimb(i+1):
+	case i == 3 && p.boldStep() && p.numbersLimb(i+1):
 		on.from = i + 2
 		if p.glued(on.from) {
 			on.from++
