@@ -15,20 +15,27 @@ type inventory struct {
 	at    source.Span // of the number of all, in the section
 	all   int
 	items []madeUpFrom // of which the number is 0 where none is said
+	bare  bool         // no word says that it is one of pieces
 }
 
 var (
 	// piecesBefore has the number of all before the list, piecesBehind behind it.
 	piecesBefore = phrase.MustCompile(`\b` + countExpr + ` (?:pieces|parts)(?: in all| altogether)?\s*:\s*([^:]+)$`)
-	piecesBehind = phrase.MustCompile(`^(?:.*?(?::|\bthat's|\bthat is|\bthat makes|\byou have|\bshould have)\s+)?([^:]+?)(?:,| =| [–—-]) ` + countExpr + `(?: (?:pieces|parts)\b[^:,;]*|\.?\s*)$`)
+	piecesBehind = phrase.MustCompile(`^(?:.*?(?::|\bthat's|\bthat is|\bthat makes|\byou have|\bshould have)\s+)?([^:]+?)(?:,|:| =| [–—-]) ` + countExpr + `(?: (?:pieces|parts)\b[^:,;]*| in all| altogether|\.?\s*)$`)
 	// itemOf is one thing of the list.
 	itemOf = phrase.MustCompile(`^(?:(an?|one|the|` + countExpr + `) )?([a-z]+(?:[ -][a-z']+){0,4})$`)
+)
+
+// ofPieces are words by which a list is one of pieces, and inAllWords may say so of what it comes to.
+var (
+	ofPieces   = []string{" pieces", " parts", "piece count"}
+	inAllWords = []string{" in all", " altogether"}
 )
 
 // inventoriesIn are those of a section.
 var inventoriesIn = &fact[[]inventory]{func(p *Pass, s section) []inventory {
 	text := strings.ToLower(s.text)
-	if len(text) != len(s.text) || !says(text, " pieces", " parts", "piece count") {
+	if len(text) != len(s.text) || !says(text, ofPieces...) && !says(text, inAllWords...) {
 		return nil
 	}
 	text = strings.ReplaceAll(text, "*", " ")
@@ -52,12 +59,12 @@ func inventoryOf(sentence string) (inventory, bool) {
 	list, all := 2, 1
 	m := piecesBefore.FindStringSubmatchIndex(sentence)
 	if m == nil {
-		if m = piecesBehind.FindStringSubmatchIndex(sentence); m == nil || !says(sentence, " pieces", " parts", "piece count") {
+		if m = piecesBehind.FindStringSubmatchIndex(sentence); m == nil || !says(sentence, ofPieces...) && !says(sentence, inAllWords...) {
 			return inventory{}, false
 		}
 		list, all = 1, 2
 	}
-	out := inventory{at: source.Span{Start: m[2*all], End: m[2*all+1]}, all: inWords(groupOf(sentence, m, all))}
+	out := inventory{at: source.Span{Start: m[2*all], End: m[2*all+1]}, all: inWords(groupOf(sentence, m, all)), bare: !says(sentence, ofPieces...)}
 	for item := range strings.SplitSeq(strings.ReplaceAll(groupOf(sentence, m, list), " and ", ", "), ",") {
 		item = strings.Join(strings.Fields(item), " ")
 		if item == "" {
@@ -92,10 +99,24 @@ func (p *Pass) comesTo(list inventory) int {
 	return sum
 }
 
+// makesSeveral tells whether the pattern makes two of the things that are listed at least.
+func (p *Pass) makesSeveral(list inventory) bool {
+	n := 0
+	for _, item := range list.items {
+		if p.makes(item.of).n > 0 {
+			n++
+		}
+	}
+	return n > 1
+}
+
 // holdInventories tells of those that do not come to what they say, or list more or fewer of a piece than are made.
 func (p *Pass) holdInventories() {
 	for s, all := range inventoriesIn.in(p) {
 		for _, list := range all {
+			if list.bare && !p.makesSeveral(list) {
+				continue // a count of stitches
+			}
 			if sum := p.comesTo(list); sum > 0 && sum != list.all {
 				p.Report(Finding{Span: s.abs(list.at), Message: fmt.Sprintf("says %d, and the list comes to %d", list.all, sum)})
 				continue

@@ -58,6 +58,7 @@ func TestSizesSaid(t *testing.T) {
 		{"one of several sizes", hand("18 (20, 22, 25)"), hand("18 (20, 23.2, 25)"), "size L: says 23 cm (9 1/4 in), and 44 sts at 20 to 10 cm make 22 cm (8 3/4 in), as they do in the other sizes"},
 		{"squares of filet", panel("10 x 10 cm"), panel("14 x 10 cm"), "5 squares at 5 to 10 cm make 10 cm"},
 		{"squares in rows", squares("12", "48 x 72", "4 across and 6 down"), squares("12", "60 x 72", "4 across and 6 down"), "says 60 cm (23 1/2 in), and 4 of 12 cm (4 3/4 in) in a row make 48 cm"},
+		{"a list of pieces that come to what it says", "Terms: US\n" + leaf + "\nPIECES\n  3 leaves, 2 haws, 1 twig: 6 in all.\n\nHAW (make 2)\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off.\n", "Terms: US\n" + leaf + "\nPIECES\n  3 leaves, 2 haws, 1 twig: 7 in all.\n\nHAW (make 2)\nRnd 1: 6 sc in magic ring. (6 sc)\nFasten off.\n", "says 7, and the list comes to 6"},
 		{"as many squares as are laid out", squares("12", "48 x 72", "4 across and 6 down"), squares("12", "60 x 72", "5 across and 6 down"), "takes 30 of `SQUARE`, and 24 are made"},
 		{"behind the rows", rows("40", "20"), rows("40", "26"), "says 26 cm (10 1/4 in), and 40 rows at 20 to 10 cm make 20 cm"},
 		{"beside its stitches", "Terms: US\n" + gauge + "Size: 30 sts, about 15 cm long\n" + twig, "Terms: US\n" + gauge + "Size: 30 sts, about 21 cm long\n" + twig, "30 sts at 20 to 10 cm make 15 cm"},

@@ -1037,7 +1037,7 @@ var table = [...]fact{
 		words:  needles{[]string{` not`, ` never`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
 		begins: &byteSet{0x100100000000, 0x0, 0x0, 0x0},
 	}},
-	{`^(?:.*?(?::|\bthat's|\bthat is|\bthat makes|\byou have|\bshould have)\s+)?([^:]+?)(?:,| =| [–—-]) (\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight)))(?: (?:pieces|parts)\b[^:,;]*|\.?\s*)$`, facts{
+	{`^(?:.*?(?::|\bthat's|\bthat is|\bthat makes|\byou have|\bshould have)\s+)?([^:]+?)(?:,|:| =| [–—-]) (\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight)))(?: (?:pieces|parts)\b[^:,;]*| in all| altogether|\.?\s*)$`, facts{
 		begins: &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 		ends:   &byteSet{0xf3ffefffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},

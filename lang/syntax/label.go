@@ -40,6 +40,9 @@ func readLabel(tokens []Token, text string) (Label, int) {
 	}
 	r.label.Loop = loopIn(tokens[bold:r.name])
 	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[r.name-1].Span.End}
+	for text[r.label.Span.Start] == '*' {
+		r.label.Span.Start++ // of a title in bold that its number begins
+	}
 	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
 	return r.label, n
 }

@@ -136,16 +136,19 @@ func (p *pruner) labels() []limbLabel {
 	return out
 }
 
-// boldStep tells a step of which the title stands in bold behind its number: `4. **Branch B.** 7 ch`.
-func (p *pruner) boldStep() bool { return p.in[2].Kind == Star && p.in[2].Canon == "**" }
+// boldStep is where the title of a step stands that is in bold behind its number, `4. **Branch B.** 7 ch`, 0 for no such step.
+func (p *pruner) boldStep() int {
+	if len(p.in) > 3 && p.in[2].Kind == Star && p.in[2].Canon == "**" {
+		return 3
+	}
+	return 0
+}
 
 // ofBoldBranch tells a step with the word for a branch in its title, or one that says that it goes out: `4. **Branch B.**
 // 7 ch`, `5. **Shoot B1, outward.** 5 ch`.
 func (p *pruner) ofBoldBranch() bool {
-	if len(p.in) < 7 || !p.boldStep() {
-		return false
-	}
-	for i := 3; i < min(len(p.in), mostInBold) && p.in[i].Kind != Star; i++ {
+	title := p.boldStep()
+	for i := title; i > 0 && i < min(len(p.in), title+mostInBold) && p.in[i].Kind != Star; i++ {
 		if isBranch(p.in[i]) || strings.HasPrefix(p.spelled(p.in[i]), "outward") {
 			return true
 		}
@@ -193,7 +196,7 @@ func (p *pruner) resumes(i int) (resumed, bool) {
 		return on, false
 	case isBranch(p.in[i]) && callable(p.in[i+1]):
 		on.name, on.from = p.in[i+1], i+2
-	case i == 3 && p.boldStep() && p.numbersLimb(i+1):
+	case i > 0 && i == p.boldStep() && p.numbersLimb(i+1):
 		on.from = i + 2
 		if p.glued(on.from) {
 			on.from++
