@@ -21,7 +21,7 @@ type inventory struct {
 var (
 	// piecesBefore has the number of all before the list, piecesBehind behind it.
 	piecesBefore = phrase.MustCompile(`\b` + countExpr + ` (?:pieces|parts)(?: in all| altogether)?\s*:\s*([^:]+)$`)
-	piecesBehind = phrase.MustCompile(`^(?:.*?(?::|\bthat's|\bthat is|\bthat makes|\byou have|\bshould have)\s+)?([^:]+?)(?:,|:| =| [–—-]) ` + countExpr + `(?: (?:pieces|parts)\b[^:,;]*| in all| altogether|\.?\s*)$`)
+	piecesBehind = phrase.MustCompile(`^(?:\W*(?:pieces|parts)\s+|.*?(?::|\bthat's|\bthat is|\bthat makes|\byou have|\bshould have)\s+)?([^:]+?)(?:,|:| =| [–—-]) ` + countExpr + `(?: (?:pieces|parts)\b[^:,;]*| in all| altogether|\.?\s*)$`)
 	// itemOf is one thing of the list.
 	itemOf = phrase.MustCompile(`^(?:(an?|one|the|` + countExpr + `) )?([a-z]+(?:[ -][a-z']+){0,4})$`)
 )

@@ -1037,10 +1037,6 @@ var table = [...]fact{
 		words:  needles{[]string{` not`, ` never`}, false, byteSet{0x100000000, 0x0, 0x0, 0x0}},
 		begins: &byteSet{0x100100000000, 0x0, 0x0, 0x0},
 	}},
-	{`^(?:.*?(?::|\bthat's|\bthat is|\bthat makes|\byou have|\bshould have)\s+)?([^:]+?)(?:,|:| =| [–—-]) (\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight)))(?: (?:pieces|parts)\b[^:,;]*| in all| altogether|\.?\s*)$`, facts{
-		begins: &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
-		ends:   &byteSet{0xf3ffefffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
-	}},
 	{`^(?:={3,}|-{3,})$`, facts{
 		words:  needles{[]string{`===`, `---`}, false, byteSet{0x2000200000000000, 0x0, 0x0, 0x0}},
 		begins: &byteSet{0x2000200000000000, 0x0, 0x0, 0x0},
@@ -1062,6 +1058,10 @@ var table = [...]fact{
 	{`^(?:[•·●▪◦]|[-–*>] )`, facts{
 		words:  needles{[]string{`·`, `•`, `▪`, `●`, `◦`, `* `, `- `, `> `, `– `}, false, byteSet{0x4000240000000000, 0x0, 0x0, 0x400000004}},
 		begins: &byteSet{0x4000240000000000, 0x0, 0xffffffffffffffff, 0xffffffffffffffff},
+	}},
+	{`^(?:\W*(?:pieces|parts)\s+|.*?(?::|\bthat's|\bthat is|\bthat makes|\byou have|\bshould have)\s+)?([^:]+?)(?:,|:| =| [–—-]) (\d{1,3}|(?:(?:twenty|thirty|sixty|seventy|ninety|forty|fifty|eighty)(?:[ -](?:two|three|six|seven|one|nine|four|five|eight))?|(?:two|twelve|three|thirteen|ten|sixteen|six|seventeen|seven|nineteen|nine|fourteen|four|five|fifteen|eleven|eighteen|eight)))(?: (?:pieces|parts)\b[^:,;]*| in all| altogether|\.?\s*)$`, facts{
+		begins: &byteSet{0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
+		ends:   &byteSet{0xf3ffefffffffffff, 0xffffffffffffffff, 0xffffffffffffffff, 0xffffffffffffffff},
 	}},
 	{`^(?:\d{1,2}|[A-Z]|[IVX]{1,4})[.)] ?`, facts{
 		begins: &byteSet{0x3ff000000000000, 0x7fffffe, 0x0, 0x0},
