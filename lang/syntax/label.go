@@ -11,6 +11,12 @@ import (
 // readLabel reads the label at the beginning of tokens and gives the number
 // of tokens it takes, 0 for none.
 func readLabel(tokens []Token, text string) (Label, int) {
+	if len(tokens) > 1 && isArticle(tokens[0]) && tokens[1].Kind == Number && text[tokens[0].Span.Start] == '*' {
+		if label, n := readLabel(tokens[1:], text); n > 0 {
+			return label, n + 1 // behind the star of a title in bold that its number begins
+		}
+		return Label{}, 0
+	}
 	r := labelReader{tokens: tokens, text: text}
 	for r.peek().Kind == Sign && (r.peek().Canon == "|" || r.peek().Canon == "#") {
 		r.at++ // a table's row, a heading
@@ -40,9 +46,6 @@ func readLabel(tokens []Token, text string) (Label, int) {
 	}
 	r.label.Loop = loopIn(tokens[bold:r.name])
 	r.label.Span = source.Span{Start: tokens[bold].Span.Start, End: tokens[r.name-1].Span.End}
-	for text[r.label.Span.Start] == '*' {
-		r.label.Span.Start++ // of a title in bold that its number begins
-	}
 	r.label.Text = text[r.label.Span.Start:r.label.Span.End]
 	return r.label, n
 }

@@ -138,8 +138,10 @@ func (p *pruner) labels() []limbLabel {
 
 // boldStep is where the title of a step stands that is in bold behind its number, `4. **Branch B.** 7 ch`, 0 for no such step.
 func (p *pruner) boldStep() int {
-	if len(p.in) > 3 && p.in[2].Kind == Star && p.in[2].Canon == "**" {
-		return 3
+	for i := 2; i < min(len(p.in)-1, 4); i++ {
+		if p.in[i].Kind == Star && p.in[i].Canon == "**" && p.in[i-2].Kind == Number {
+			return i + 1
+		}
 	}
 	return 0
 }

@@ -165,7 +165,8 @@ func bodies(n syntax.Node) [][]syntax.Clause {
 // between them, and the number of a list's item before the label.
 func wordLosses(r *syntax.Row, fault func(string, ...any)) {
 	for i, tok := range r.Tokens {
-		if i == 0 && tok.Kind == syntax.Number && tok.Span.End < r.Label.Span.Start {
+		first := i == 0 || i == 1 && strings.HasPrefix(r.Text[r.Tokens[0].Span.Start:], "*") // it may stand in bold with the label
+		if first && tok.Kind == syntax.Number && tok.Span.End < r.Label.Span.Start {
 			continue
 		}
 		switch tok.Kind {

@@ -191,7 +191,7 @@ var leadsToRow = map[string]bool{"next": true, "last": true, "foundation": true,
 // another item of it says which row it is: `1. Ch 10.` above `2. Row 1: …`.
 func (p *Piece) itemNumbers() {
 	listed := slices.ContainsFunc(p.Rows, func(r *Row) bool {
-		return r.Label.Kind == Numbered && r.Label.Span.Start >= r.Tokens[0].Span.End && r.Tokens[0].Kind == Number
+		return r.Label.Kind == Numbered && r.Label.Span.Start > r.Tokens[0].Span.Start && r.Tokens[0].Kind == Number
 	})
 	for _, r := range p.Rows {
 		if listed && r.Label.Bare && !inCells(r.Text) {
@@ -226,10 +226,10 @@ func instructsIn(tokens []Token) bool {
 
 // numberFirst reads a step of which the number stands in bold with its title, `**2. Shoot A.** 9 ch`, as one that has the
 // number before the bold: `2. **Shoot A.** 9 ch`. The star stands in the blank
-// before the title then, and the number where it began.
-func numberFirst(tokens []Token) []Token {
+// before the title then, and a filler where it was.
+func (l *scanner) numberFirst(tokens []Token) []Token {
 	if len(tokens) < 6 || tokens[0].Kind != Star || tokens[0].Canon != "**" || tokens[1].Kind != Number || tokens[1].Values.PerSize() ||
-		tokens[2].Kind != Period && tokens[2].Kind != Close || tokens[2].Span.End == tokens[3].Span.Start {
+		tokens[1].Values.At(0) < 1 || !strings.Contains(".)", l.text[tokens[2].Span.Start:tokens[2].Span.End]) || tokens[2].Span.End == tokens[3].Span.Start || namesRow(tokens[3]) {
 		return tokens
 	}
 	for i := 4; i < min(len(tokens), 4+mostInBold); i++ {
@@ -239,10 +239,10 @@ func numberFirst(tokens []Token) []Token {
 		if tokens[i].Canon != "**" || tokens[i-1].Kind != Period && tokens[i-1].Kind != Comma {
 			break
 		}
-		tokens[0], tokens[1], tokens[2] = tokens[1], tokens[2], tokens[0]
-		tokens[0].Span.Start = tokens[2].Span.Start
-		tokens[2].Span = source.Span{Start: tokens[1].Span.End, End: tokens[3].Span.Start}
-		break
+		star := tokens[0]
+		star.Span = source.Span{Start: tokens[2].Span.End, End: tokens[3].Span.Start}
+		tokens[0].Kind, tokens[0].Canon = Word, ""
+		return slices.Insert(tokens, 3, star)
 	}
 	return tokens
 }

@@ -107,7 +107,7 @@ func Lex(text string, vocab *Vocabulary) []Token {
 		l := scanner{text: text, vocab: vocab, raw: slices.Grow((*raw)[:0], len(text)/3+4), hashes: strings.Contains(text, "from #")}
 		l.scan()
 		l.cutLoops()
-		tokens := l.nameLimbs(l.nameBranches(numberFirst(l.group())))
+		tokens := l.nameLimbs(l.nameBranches(l.numberFirst(l.group())))
 		numberSides(tokens)
 		unitStops(tokens, text)
 		if len(text) <= maxKey { // the list of a long text is not kept, nor what it says
