@@ -86,7 +86,7 @@ const (
 	offStem = 1.3
 	// frill is how many times the stitches of the round before it lie along a round.
 	frill = 2.1
-	// muchLonger is how many times as long as another a length is that is surely one of another way.
+	// muchLonger is how many times as long as another a length is that is surely one of another way. Our own figure.
 	muchLonger = 1.5
 	// bulge is one row in how many may be longer than the way round something: a gusset.
 	bulge = 6
